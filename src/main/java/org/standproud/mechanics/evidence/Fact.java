@@ -1,0 +1,42 @@
+package org.standproud.mechanics.evidence;
+
+import java.util.List;
+
+/**
+ * A published fact of a set-up: what rule cards may speak of.
+ *
+ * @param name the name used in cards and answers: plain trade words, lower case, perhaps with
+ *     spaces and hyphens
+ * @param type what kind of value it has
+ * @param meaning what it means, in one sentence
+ * @param formula the class or statement that gives it
+ */
+public record Fact(String name, Type type, String meaning, String formula) {
+
+  /** What kind of value a fact has. */
+  public sealed interface Type permits Number, Word, YesNo {}
+
+  /**
+   * A number with a dimension.
+   *
+   * @param dimension its dimension
+   * @param least least value that makes sense, in SI
+   * @param greatest greatest value that makes sense, in SI
+   */
+  public record Number(Dimension dimension, double least, double greatest) implements Type {}
+
+  /**
+   * One of a closed list of words.
+   *
+   * @param allowed the words
+   */
+  public record Word(List<String> allowed) implements Type {
+    /** Copies the list. */
+    public Word {
+      allowed = List.copyOf(allowed);
+    }
+  }
+
+  /** True or false. */
+  public record YesNo() implements Type {}
+}

@@ -1,0 +1,5 @@
+/** The shop's judgement: rule cards, their conditions and the engine that evaluates them. */
+@NullMarked
+package org.standproud.rules;
+
+import org.jspecify.annotations.NullMarked;

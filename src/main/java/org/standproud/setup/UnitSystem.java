@@ -1,0 +1,20 @@
+package org.standproud.setup;
+
+/** The units in which a caller speaks and is answered. */
+public enum UnitSystem implements Worded {
+  /** mm, N, kW, m/min, mm/min. */
+  METRIC("metric"),
+  /** in, lbf, hp, ft/min, in/min. */
+  INCH("inch");
+
+  private final String words;
+
+  UnitSystem(String words) {
+    this.words = words;
+  }
+
+  @Override
+  public String words() {
+    return words;
+  }
+}
