@@ -165,13 +165,13 @@ public final class Vocabulary {
   public static final Fact PEAK_TANGENTIAL_FORCE =
       force("peak tangential force", "Greatest tangential force of the cutter.");
   public static final Fact PUSH_PLUS_X =
-      force("push toward +x", "Greatest push of the cut toward positive X.");
+      force("plus x push", "Greatest push of the cut toward positive X.");
   public static final Fact PUSH_MINUS_X =
-      force("push toward -x", "Greatest push of the cut toward negative X.");
+      force("minus x push", "Greatest push of the cut toward negative X.");
   public static final Fact PUSH_FIXED =
-      force("push toward fixed jaw", "Greatest push of the cut toward the fixed jaw.");
+      force("fixed jaw push", "Greatest push of the cut toward the fixed jaw.");
   public static final Fact PUSH_MOVABLE =
-      force("push toward movable jaw", "Greatest push of the cut toward the movable jaw.");
+      force("movable jaw push", "Greatest push of the cut toward the movable jaw.");
   public static final Fact LIFT_FORCE = force("lift force", "Greatest pull out of the jaws.");
   public static final Fact LENGTHWISE_FORCE =
       force("lengthwise force", "Greatest force along the jaws, either way.");
@@ -199,9 +199,9 @@ public final class Vocabulary {
   public static final Fact LIFT_MARGIN =
       margin("lift margin", "Friction of the jaws over the pull out of them.");
   public static final Fact TIP_MARGIN_FIXED =
-      margin("tip margin toward fixed jaw", "Limit of tipping over that push.");
+      margin("fixed jaw tip margin", "Limit of tipping over that push.");
   public static final Fact TIP_MARGIN_MOVABLE =
-      margin("tip margin toward movable jaw", "Limit of tipping over that push.");
+      margin("movable jaw tip margin", "Limit of tipping over that push.");
   public static final Fact NO_GAP_MARGIN =
       margin("gap margin", "Push at which a gap opens at a jaw over the push there is.");
   public static final Fact HOLDING_MARGIN =
