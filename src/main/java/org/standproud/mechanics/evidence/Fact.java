@@ -1,6 +1,7 @@
 package org.standproud.mechanics.evidence;
 
 import java.util.List;
+import org.standproud.setup.units.Dimension;
 
 /**
  * A published fact of a set-up: what rule cards may speak of.
