@@ -1,13 +1,13 @@
 package org.standproud.mechanics.evidence;
 
-import static org.standproud.mechanics.evidence.Dimension.ANGLE;
-import static org.standproud.mechanics.evidence.Dimension.FORCE;
-import static org.standproud.mechanics.evidence.Dimension.FREQUENCY;
-import static org.standproud.mechanics.evidence.Dimension.LENGTH;
-import static org.standproud.mechanics.evidence.Dimension.NUMBER;
-import static org.standproud.mechanics.evidence.Dimension.SPEED;
-import static org.standproud.mechanics.evidence.Dimension.STIFFNESS;
-import static org.standproud.mechanics.evidence.Dimension.TIME;
+import static org.standproud.setup.units.Dimension.ANGLE;
+import static org.standproud.setup.units.Dimension.FORCE;
+import static org.standproud.setup.units.Dimension.FREQUENCY;
+import static org.standproud.setup.units.Dimension.LENGTH;
+import static org.standproud.setup.units.Dimension.NUMBER;
+import static org.standproud.setup.units.Dimension.SPEED;
+import static org.standproud.setup.units.Dimension.STIFFNESS;
+import static org.standproud.setup.units.Dimension.TIME;
 
 import java.util.ArrayList;
 import java.util.Arrays;
