@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * An object inside an object. One that has a shelf in the catalogue may be given as its name there,
@@ -102,7 +103,12 @@ record Part<O, P>(
 
   @Override
   public JsonNode write(Values value, UnitSystem units) {
-    return shape.write(value, units);
+    ObjectNode node = shape.write(value, units);
+    if (shelf != null) {
+      // A field left out would be filled from the catalogue item of the same name.
+      shape.fields().stream().filter(f -> !node.has(f.name())).forEach(f -> node.putNull(f.name()));
+    }
+    return node;
   }
 
   @Override
