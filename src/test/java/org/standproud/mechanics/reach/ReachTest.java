@@ -122,6 +122,19 @@ class ReachTest {
             margin(broadSide(END_MILL, depthM, -.012), Body.CUTTING_PART, Body.MOVABLE_JAW));
   }
 
+  @Property
+  void everyMarginIsANumber(
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = .08) double depthM,
+      @ForAll @Scale(4) @DoubleRange(min = -.1, max = .1) double offsetM,
+      @ForAll @Scale(4) @DoubleRange(min = .003, max = .06) double diameterM,
+      @ForAll @Scale(4) @DoubleRange(min = .003, max = .06) double fluteM) {
+    Cutter cutter = SmallShop.endMill(ToolMaterial.HSS, diameterM, .016, fluteM, .06);
+    Reach reach = Reach.of(broadSide(cutter, depthM, offsetM));
+    assertThat(reach.clearances()).allMatch(c -> Double.isFinite(c.marginM()));
+    assertThat(reach.closest().marginM()).isLessThanOrEqualTo(reach.clearances().get(0).marginM());
+    assertThat(reach.collisions()).allMatch(c -> c.marginM() < 0);
+  }
+
   /** Lead-in of 60 mm to the axis less a radius of 8 mm. */
   @Test
   void theCutterStartsOffTheStockWhicheverWayItIsFed() {
