@@ -58,13 +58,13 @@ class ReachTest {
     assertThat(Reach.of(topEdge(.001)).travelXM()).isCloseTo(.4885, within(1e-12));
   }
 
-  /** The body begins 6 mm above the milled edge of the stock, where the inserts end. */
+  /** Inserts of 6 mm at 1 mm depth keep the body 5 mm above the stock ahead. */
   @Test
   void aFaceMillOverATallPlateTouchesNothing() {
     Reach reach = Reach.of(topEdge(.001));
     assertThat(reach.collisions()).isEmpty();
     assertThat(reach.closest().moving()).isEqualTo(Body.CUTTER_BODY);
-    assertThat(reach.closest().marginM()).isCloseTo(.006, within(1e-9));
+    assertThat(reach.closest().marginM()).isCloseTo(.005, within(1e-9));
     assertThat(margin(topEdge(.001), Body.CUTTING_PART, Body.FIXED_JAW))
         .isCloseTo(.059, within(1e-9));
   }
@@ -99,6 +99,13 @@ class ReachTest {
         .containsExactly(Body.MOVABLE_JAW);
     assertThat(reach.closest().marginM()).isCloseTo(-.001, within(1e-9));
     assertThat(Reach.of(broadSide(longCutter, .060, -.012)).collisions()).isEmpty();
+  }
+
+  /** Inserts of 6 mm: at 6 mm the body just meets the stock, at 8 mm it is 2 mm in it. */
+  @Test
+  void aDeepCutRunsTheBodyOfAFaceMillIntoTheStockAboveItsInserts() {
+    assertThat(margin(topEdge(.006), Body.CUTTER_BODY, Body.STOCK)).isZero();
+    assertThat(margin(topEdge(.008), Body.CUTTER_BODY, Body.STOCK)).isCloseTo(-.002, within(1e-9));
   }
 
   @Property
