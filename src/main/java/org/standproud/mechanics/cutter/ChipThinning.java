@@ -32,13 +32,13 @@ public final class ChipThinning {
    *
    * @param feedPerToothM f_z in m, 0 to 0.01
    * @param radialRatio a_e / D, 0.001 to 1
-   * @param enteringAngleRad kappa in rad, 0.05 to pi/2
+   * @param enteringAngleRad kappa in rad, 0.05 to 1.75 (100 degrees)
    * @throws OutsideValidity if an input is out of its range
    */
   public static double thickestChipM(
       double feedPerToothM, double radialRatio, double enteringAngleRad) {
     OutsideValidity.within("feed per tooth", feedPerToothM, 0, 0.01, "m");
-    OutsideValidity.within("entering angle", enteringAngleRad, 0.05, FastMath.PI / 2, "rad");
+    OutsideValidity.within("entering angle", enteringAngleRad, 0.05, 1.75, "rad");
     return feedPerToothM * FastMath.sin(enteringAngleRad) / multiplier(radialRatio);
   }
 }

@@ -60,6 +60,7 @@ public record CutterStanding(
    * @param spindleStiffnessNPerM stiffness of the spindle at its nose in N/m
    * @param peakForceN greatest resultant force across the cutter axis over a revolution in N, not
    *     negative
+   * @param feedPerToothM f_z in m that the teeth see, hand feed counted
    * @param thickestChipM thickest chip a tooth meets in m
    * @throws OutsideValidity if an input is out of the range of its formula
    */
@@ -69,6 +70,7 @@ public record CutterStanding(
       Material material,
       Band spindleStiffnessNPerM,
       Band peakForceN,
+      Band feedPerToothM,
       Band thickestChipM) {
     Band compliance = complianceMPerN(cutter, spindleStiffnessNPerM);
     ToolStrength tool = ToolStrength.of(cutter.toolMaterial());
@@ -91,10 +93,11 @@ public record CutterStanding(
             range.greatestSpeedMPerS()),
         PublishedRange.of(
             "feed per tooth",
-            cut.feedPerToothM(),
+            feedPerToothM,
             range.leastFeedPerToothM(),
             range.greatestFeedPerToothM()),
-        LeastChip.chipOverLeast(thickestChipM, cutter.edgeRadiusM()),
+        LeastChip.chipOverLeast(
+            thickestChipM, EdgeRounding.growth(cutter.edge()).times(cutter.edgeRadiusM())),
         assumptions(endMill));
   }
 
@@ -114,6 +117,7 @@ public record CutterStanding(
   private static List<Assumption> assumptions(boolean endMill) {
     List<Assumption> assumptions = new ArrayList<>();
     assumptions.add(SpindleCompliance.TILT);
+    assumptions.add(EdgeRounding.ASSUMPTION);
     assumptions.add(
         new Assumption(
             "cutter.edgeRadius",

@@ -22,13 +22,14 @@ public final class LeastChip {
    * Thickest chip over the least chip that is cut; below 1 the edge rubs.
    *
    * @param thickestChipM thickest chip a tooth meets in m, 0 to 0.05
-   * @param edgeRadiusM rounding of the edge in m, 0.1 um to 1 mm
+   * @param edgeRadiusM rounding of the edge as it is now in m, 0.1 um to 1 mm
    * @throws OutsideValidity if an input is out of its range
    */
-  public static Band chipOverLeast(Band thickestChipM, double edgeRadiusM) {
+  public static Band chipOverLeast(Band thickestChipM, Band edgeRadiusM) {
     OutsideValidity.within("thickest chip", thickestChipM.low(), 0, 0.05, "m");
     OutsideValidity.within("thickest chip", thickestChipM.high(), 0, 0.05, "m");
-    OutsideValidity.within("edge radius", edgeRadiusM, 1e-7, 1e-3, "m");
+    OutsideValidity.within("edge radius", edgeRadiusM.low(), 1e-7, 1e-3, "m");
+    OutsideValidity.within("edge radius", edgeRadiusM.high(), 1e-7, 1e-3, "m");
     return thickestChipM.over(OVER_EDGE_RADIUS.times(edgeRadiusM));
   }
 }

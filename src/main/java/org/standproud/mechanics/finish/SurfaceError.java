@@ -5,48 +5,45 @@ import org.standproud.mechanics.OutsideValidity;
 import org.standproud.setup.Band;
 
 /**
- * What bending leaves on a finished side: the stock that was not taken because cutter and plate
- * leaned away from each other while the tooth made the surface.
+ * What bending leaves on a finished side: cutter and plate lean apart, and stock stays on, or
+ * toward each other, and the cutter digs in, while the tooth makes the surface.
  *
- * <p>Size error is the sum of both deflections; squareness error is how much it differs between the
- * upper and the lower edge of the cut. A sum of the ends of both bands, so an upper bound where one
- * bends in step with the other.
+ * <p>Size error runs over both edges of the cut; squareness error is how much it differs between
+ * the upper and the lower one. The two bands are taken as independent, which is an upper bound
+ * where the edges bend in step. Deflections come from the plate and the cutter; nothing is computed
+ * here but their difference. Statics only: vibration leaves more.
  *
- * @param sizeM stock left on at the worse edge in m
+ * @param sizeM error of size in m, positive where stock stays on
  * @param squarenessM difference between the upper and the lower edge in m, not negative
  */
 public record SurfaceError(Band sizeM, Band squarenessM) {
 
   /**
-   * Adds up deflections.
+   * Sets two edges against each other.
    *
-   * @param atUpperEdgeM cutter and plate deflection away from each other at the top of the cut in
-   *     m, 0 to 0.05
-   * @param atLowerEdgeM the same at the bottom of the cut in m, 0 to 0.05
+   * @param atUpperEdgeM deflection of cutter and plate away from each other at the top of the cut
+   *     in m, within 0.05 either way
+   * @param atLowerEdgeM the same at the bottom of the cut in m, within 0.05 either way
    * @throws OutsideValidity if a deflection is out of its range
    */
   public static SurfaceError of(Band atUpperEdgeM, Band atLowerEdgeM) {
     check(atUpperEdgeM);
     check(atLowerEdgeM);
-    double farApart =
-        FastMath.max(
-            atUpperEdgeM.high() - atLowerEdgeM.low(), atLowerEdgeM.high() - atUpperEdgeM.low());
-    double nearest =
-        FastMath.max(
-            0,
-            FastMath.max(
-                atUpperEdgeM.low() - atLowerEdgeM.high(),
-                atLowerEdgeM.low() - atUpperEdgeM.high()));
+    Band difference = atUpperEdgeM.plus(atLowerEdgeM.times(-1));
+    double nearest = FastMath.max(0, FastMath.max(difference.low(), -difference.high()));
+    double farthest = FastMath.max(-difference.low(), difference.high());
+    boolean upperIsWorse =
+        FastMath.abs(atUpperEdgeM.likely()) >= FastMath.abs(atLowerEdgeM.likely());
     return new SurfaceError(
         new Band(
-            FastMath.max(atUpperEdgeM.low(), atLowerEdgeM.low()),
-            FastMath.max(atUpperEdgeM.likely(), atLowerEdgeM.likely()),
+            FastMath.min(atUpperEdgeM.low(), atLowerEdgeM.low()),
+            (upperIsWorse ? atUpperEdgeM : atLowerEdgeM).likely(),
             FastMath.max(atUpperEdgeM.high(), atLowerEdgeM.high())),
-        new Band(nearest, FastMath.abs(atUpperEdgeM.likely() - atLowerEdgeM.likely()), farApart));
+        new Band(nearest, FastMath.abs(difference.likely()), farthest));
   }
 
   private static void check(Band deflectionM) {
-    OutsideValidity.within("deflection", deflectionM.low(), 0, 0.05, "m");
-    OutsideValidity.within("deflection", deflectionM.high(), 0, 0.05, "m");
+    OutsideValidity.within("deflection", deflectionM.low(), -0.05, 0.05, "m");
+    OutsideValidity.within("deflection", deflectionM.high(), -0.05, 0.05, "m");
   }
 }

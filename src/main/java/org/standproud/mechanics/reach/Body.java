@@ -14,6 +14,6 @@ public enum Body {
   FIXED_JAW,
   /** The movable jaw, on the negative Y side. */
   MOVABLE_JAW,
-  /** What is left of the stock after the pass. */
+  /** The stock as it stands before the pass. */
   STOCK
 }

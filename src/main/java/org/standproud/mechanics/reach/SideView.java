@@ -17,13 +17,14 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 
 /**
- * The pass seen along X: cutter, holder, jaws and the stock that is left, in the plane of Y and Z.
+ * The pass seen along X: cutter, holder, jaws and stock in the plane of Y and Z.
  *
- * <p>The cutter goes past the whole length of the stock and of the jaws, so what overlaps in this
- * view meets somewhere on the way. Bodies are outlines of revolution about the cutter axis and
- * boxes, the body of a cutter as wide as its edges at their top; the vise is a jaw on each side
- * reaching {@value #JAW_BLOCK_M} m outward, at jaw height. Coordinates are rounded to a nanometre
- * so that faces that touch do not count as overlapping.
+ * <p>The stock stands whole, as it does ahead of the cutter: what is above the edges must clear it.
+ * The cutter goes past the whole length of the stock and of the jaws, so what overlaps in this view
+ * meets somewhere on the way. Bodies are outlines of revolution about the cutter axis and boxes,
+ * the body of a cutter as wide as its edges at their top; the vise is a jaw on each side reaching
+ * {@value #JAW_BLOCK_M} m outward, at jaw height. Coordinates are rounded to a nanometre so that
+ * faces that touch do not count as overlapping.
  */
 final class SideView {
 
@@ -40,10 +41,9 @@ final class SideView {
     placeCutter(setup.cutter(), setup.cut().offsetM(), endZ);
     placeJaws(setup.hold(), setup.stock().thicknessM());
     double halfThickness = setup.stock().thicknessM() / 2;
-    Geometry stock =
-        box(-halfThickness, halfThickness, -setup.hold().gripDepthM(), setup.stickOutM());
-    Geometry cut = moving.getOrDefault(Body.CUTTING_PART, NANOMETRES.createPolygon());
-    standing.put(Body.STOCK, stock.difference(cut));
+    standing.put(
+        Body.STOCK,
+        box(-halfThickness, halfThickness, -setup.hold().gripDepthM(), setup.stickOutM()));
   }
 
   /** Every pair of a moving and a standing body that must not meet. */
@@ -64,11 +64,11 @@ final class SideView {
     double body = FastMath.min(cutter.fluteLengthM(), cutter.stickOutM());
     double edges = FastMath.min(cutter.greatestDepthM(), body);
     OutsideValidity.within("length of the edges", edges, 1e-5, 1, "m");
-    OutsideValidity.within(
-        "entering angle", cutter.enteringAngleRad(), 0.05, FastMath.PI / 2, "rad");
+    OutsideValidity.within("entering angle", cutter.enteringAngleRad(), 0.05, 1.75, "rad");
     OutsideValidity.within("cutter diameter", cutter.diameterM(), 1e-4, 1, "m");
     OutsideValidity.within("overhang", cutter.overhangM(), cutter.stickOutM(), 2, "m");
-    double bodyDiameter = cutter.diameterM() + 2 * edges / FastMath.tan(cutter.enteringAngleRad());
+    double flare = 2 * edges / FastMath.tan(cutter.enteringAngleRad());
+    double bodyDiameter = cutter.diameterM() + FastMath.max(0, flare);
     round(Body.CUTTING_PART, axisY, cutter.diameterM(), endZ, edges);
     round(Body.CUTTER_BODY, axisY, bodyDiameter, endZ + edges, body - edges);
     round(Body.SHANK, axisY, cutter.shankDiameterM(), endZ + body, cutter.stickOutM() - body);
@@ -105,6 +105,9 @@ final class SideView {
   }
 
   private static double marginM(Geometry outline, Geometry block) {
+    if (!outline.getEnvelopeInternal().intersects(block.getEnvelopeInternal())) {
+      return outline.distance(block);
+    }
     Geometry overlap = outline.intersection(block);
     if (overlap.getArea() <= 0) {
       return outline.distance(block);

@@ -15,6 +15,7 @@ import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Operation;
 import org.standproud.setup.ToolMaterial;
@@ -27,7 +28,13 @@ class CutterStandingTest {
 
   private static CutterStanding standing(Cutter cutter, Band forceN) {
     return CutterStanding.of(
-        cutter, PASS, SmallShop.steel(), STIFF_NOSE, forceN, Band.exactly(50e-6));
+        cutter,
+        PASS,
+        SmallShop.steel(),
+        STIFF_NOSE,
+        forceN,
+        PASS.feedPerToothM(),
+        Band.exactly(50e-6));
   }
 
   private static Cutter carbide(double stickOutM) {
@@ -123,10 +130,22 @@ class CutterStandingTest {
 
   @Test
   void aChipThinnerThanAFifthOfTheEdgeRoundingSurelyRubs() {
-    assertThat(LeastChip.chipOverLeast(Band.exactly(1.9e-6), 10e-6).high()).isLessThan(1);
-    assertThat(LeastChip.chipOverLeast(Band.exactly(4.1e-6), 10e-6).low()).isGreaterThan(1);
-    assertThatThrownBy(() -> LeastChip.chipOverLeast(Band.exactly(1e-6), 0))
+    assertThat(LeastChip.chipOverLeast(Band.exactly(1.9e-6), Band.exactly(10e-6)).high())
+        .isLessThan(1);
+    assertThat(LeastChip.chipOverLeast(Band.exactly(4.1e-6), Band.exactly(10e-6)).low())
+        .isGreaterThan(1);
+    assertThatThrownBy(() -> LeastChip.chipOverLeast(Band.exactly(1e-6), Band.exactly(0)))
         .isInstanceOf(OutsideValidity.class);
+  }
+
+  @Test
+  void anEdgeOfUnknownStateMayRubWhereAFreshOneBites() {
+    Band fresh = EdgeRounding.growth(EdgeCondition.FRESH).times(10e-6);
+    Band unknown = EdgeRounding.growth(null).times(10e-6);
+    Band chip = Band.exactly(5e-6);
+    assertThat(LeastChip.chipOverLeast(chip, fresh).low()).isGreaterThan(1);
+    assertThat(LeastChip.chipOverLeast(chip, unknown).low()).isLessThan(1);
+    assertThat(LeastChip.chipOverLeast(chip, unknown).high()).isGreaterThan(1);
   }
 
   @Test

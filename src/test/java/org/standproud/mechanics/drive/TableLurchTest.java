@@ -180,6 +180,21 @@ class TableLurchTest {
     assertThat(lurch.assumptions()).contains(HandFeed.ASSUMPTION);
   }
 
+  /** .08 mm a tooth, 4 teeth, 4 turns a second: 1.28 mm/s against 10 mm/s of the small shop. */
+  @Test
+  void aPowerFeedIsSetAgainstTheGreatestAndAHandWheelIsAlwaysThere() {
+    Machine machine = mill(150, Band.exactly(.15), false);
+    TableFeed power = TableFeed.of(machine, cut(FeedDirection.PLUS_X, FeedDrive.POWER, false), 4);
+    TableFeed hand = TableFeed.of(machine, cut(FeedDirection.PLUS_X, FeedDrive.HAND, false), 4);
+
+    assertThat(power.feedMPerS().likely()).isCloseTo(1.28e-3, within(1e-12));
+    assertThat(power.driveFitted()).isTrue();
+    assertThat(power.overGreatest()).isNotNull();
+    assertThat(power.overGreatest().likely()).isCloseTo(.128, within(1e-12));
+    assertThat(hand.overGreatest()).isNull();
+    assertThat(hand.feedMPerS().high()).isCloseTo(2.56e-3, within(1e-12));
+  }
+
   @Test
   void aPartlyLockedSlideHoldsMoreAndAnUnknownOneIsNotCountedOn() {
     Machine machine = mill(60, Band.exactly(.10), false);

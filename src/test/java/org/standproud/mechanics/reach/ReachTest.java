@@ -58,13 +58,13 @@ class ReachTest {
     assertThat(Reach.of(topEdge(.001)).travelXM()).isCloseTo(.4885, within(1e-12));
   }
 
-  /** The body begins 6 mm above the milled edge of the stock, where the inserts end. */
+  /** Inserts of 6 mm at 1 mm depth keep the body 5 mm above the stock ahead. */
   @Test
   void aFaceMillOverATallPlateTouchesNothing() {
     Reach reach = Reach.of(topEdge(.001));
     assertThat(reach.collisions()).isEmpty();
     assertThat(reach.closest().moving()).isEqualTo(Body.CUTTER_BODY);
-    assertThat(reach.closest().marginM()).isCloseTo(.006, within(1e-9));
+    assertThat(reach.closest().marginM()).isCloseTo(.005, within(1e-9));
     assertThat(margin(topEdge(.001), Body.CUTTING_PART, Body.FIXED_JAW))
         .isCloseTo(.059, within(1e-9));
   }
@@ -101,6 +101,13 @@ class ReachTest {
     assertThat(Reach.of(broadSide(longCutter, .060, -.012)).collisions()).isEmpty();
   }
 
+  /** Inserts of 6 mm: at 6 mm the body just meets the stock, at 8 mm it is 2 mm in it. */
+  @Test
+  void aDeepCutRunsTheBodyOfAFaceMillIntoTheStockAboveItsInserts() {
+    assertThat(margin(topEdge(.006), Body.CUTTER_BODY, Body.STOCK)).isZero();
+    assertThat(margin(topEdge(.008), Body.CUTTER_BODY, Body.STOCK)).isCloseTo(-.002, within(1e-9));
+  }
+
   @Property
   void theOtherBroadSideMirrorsTheJaws(
       @ForAll @Scale(4) @DoubleRange(min = .001, max = .07) double depthM,
@@ -120,6 +127,19 @@ class ReachTest {
             margin(broadSide(END_MILL, depthM + .005, -.012), Body.CUTTING_PART, Body.MOVABLE_JAW))
         .isLessThanOrEqualTo(
             margin(broadSide(END_MILL, depthM, -.012), Body.CUTTING_PART, Body.MOVABLE_JAW));
+  }
+
+  @Property
+  void everyMarginIsANumber(
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = .08) double depthM,
+      @ForAll @Scale(4) @DoubleRange(min = -.1, max = .1) double offsetM,
+      @ForAll @Scale(4) @DoubleRange(min = .003, max = .06) double diameterM,
+      @ForAll @Scale(4) @DoubleRange(min = .003, max = .06) double fluteM) {
+    Cutter cutter = SmallShop.endMill(ToolMaterial.HSS, diameterM, .016, fluteM, .06);
+    Reach reach = Reach.of(broadSide(cutter, depthM, offsetM));
+    assertThat(reach.clearances()).allMatch(c -> Double.isFinite(c.marginM()));
+    assertThat(reach.closest().marginM()).isLessThanOrEqualTo(reach.clearances().get(0).marginM());
+    assertThat(reach.collisions()).allMatch(c -> c.marginM() < 0);
   }
 
   /** Lead-in of 60 mm to the axis less a radius of 8 mm. */
