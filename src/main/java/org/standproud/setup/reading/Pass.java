@@ -141,24 +141,32 @@ final class Pass {
     Mode towardPlus = FeedSense.mode(offset, thickness, FeedDirection.PLUS_X, spin);
     if (given(CutFields.FEED)) {
       if (feed != null && FeedSense.mode(offset, thickness, feed, spin) != mode) {
-        disagree(FeedSense.mode(offset, thickness, feed, spin));
+        disagree(FeedSense.mode(offset, thickness, feed, spin).words());
       }
-    } else if (towardPlus == Mode.BOTH && mode != Mode.BOTH) {
-      disagree(Mode.BOTH);
-    } else if (mode == Mode.BOTH) {
+    } else {
+      feedFromMode(mode, towardPlus);
+    }
+  }
+
+  private void feedFromMode(Mode mode, Mode towardPlus) {
+    if (mode == Mode.BOTH && towardPlus == Mode.BOTH) {
       at(CutFields.FEED)
-          .fault(null, "feed is needed: this mode does not say which way", "+x, -x", null, null);
+          .fault(null, "feed is needed: both ways this mode is the same", "+x, -x", null, null);
+    } else if (towardPlus == Mode.BOTH) {
+      disagree(Mode.BOTH.words());
+    } else if (mode == Mode.BOTH) {
+      disagree(Mode.CLIMB.words() + " or " + Mode.CONVENTIONAL.words());
     } else {
       cut.put(CutFields.FEED, towardPlus == mode ? FeedDirection.PLUS_X : FeedDirection.MINUS_X);
     }
   }
 
-  private void disagree(Mode actual) {
+  private void disagree(String actual) {
     at(CutFields.MODE)
         .fault(
             node.get("mode"),
-            "mode does not agree with feed, side and spin: this pass is " + actual.words(),
-            actual.words(),
+            "mode does not agree with feed, side and spin: this pass is " + actual,
+            actual,
             null,
             null);
   }
@@ -193,32 +201,34 @@ final class Pass {
     Double speed = cut.get(CutFields.SPINDLE);
     if (table != null && speed != null && teeth != null) {
       double teethPerSecond = speed * teeth;
-      Band perTooth = table.map(v -> v / teethPerSecond);
-      if (fits(perTooth)) {
-        cut.put(CutFields.FEED_PER_TOOTH, perTooth);
-      }
+      cut.put(CutFields.FEED_PER_TOOTH, table.map(v -> v / teethPerSecond));
     }
     Band feed = cut.get(CutFields.FEED_PER_TOOTH);
-    if (feed != null && cut.get(CutFields.FEED_DRIVE) == FeedDrive.HAND && !bandGiven()) {
-      double likely = feed.likely();
-      cut.put(
-          CutFields.FEED_PER_TOOTH, new Band(SLOWEST_HAND * likely, likely, FASTEST_HAND * likely));
+    if (feed == null) {
+      return;
     }
+    Band settled =
+        cut.get(CutFields.FEED_DRIVE) == FeedDrive.HAND && !bandGiven() ? byHand(feed) : feed;
+    cut.put(CutFields.FEED_PER_TOOTH, settled);
+    checkFeed(settled, given(CutFields.TABLE) ? CutFields.TABLE : CutFields.FEED_PER_TOOTH);
   }
 
-  private boolean fits(Band perTooth) {
+  private static Band byHand(Band meant) {
+    double likely = meant.likely();
+    return new Band(SLOWEST_HAND * likely, likely, FASTEST_HAND * likely);
+  }
+
+  private void checkFeed(Band perTooth, Banded<?> field) {
     Range range = CutFields.FEED_PER_TOOTH.range();
-    boolean fits = range.holds(perTooth.low()) && range.holds(perTooth.high());
-    if (!fits) {
-      at(CutFields.TABLE)
+    if (!range.holds(perTooth.low()) || !range.holds(perTooth.high())) {
+      at(field)
           .fault(
-              node.get("tableFeed"),
-              "at this speed and tooth count the feed per tooth is out of range",
+              node.get(field.name()),
+              "the feed per tooth that comes of this, half to twice of it by hand, is out of range",
               range.allowed(place.units()),
               null,
               null);
     }
-    return fits;
   }
 
   private boolean bandGiven() {

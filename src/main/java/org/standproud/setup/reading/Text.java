@@ -40,16 +40,23 @@ record Text<O>(
       place.fault(node, "this text is blank or too long", allowed, null, null);
       return null;
     }
-    if (text.chars().anyMatch(Text::isUnprintable)) {
-      place.fault(node, "this text holds control characters", allowed, null, null);
+    if (text.codePoints().anyMatch(Text::breaksARecord)) {
+      place.fault(node, "this text holds characters that cannot be printed", allowed, null, null);
       return null;
     }
     return text;
   }
 
-  /** A control character breaks a line of the record; half a surrogate pair cannot be stored. */
-  private static boolean isUnprintable(int c) {
-    return Character.isISOControl(c);
+  /** Control characters and line ends break a line; half a surrogate pair cannot be stored. */
+  private static boolean breaksARecord(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> false;
+    };
   }
 
   @Override
