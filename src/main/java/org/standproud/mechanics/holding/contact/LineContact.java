@@ -7,10 +7,10 @@ import org.standproud.mechanics.OutsideValidity;
 /**
  * An elastic cylinder pressed on a flat along its length (Hertz).
  *
- * <p>Formula, with {@code p} force per length, {@code R} radius and {@code 1/E* = sum (1-nu^2)/E}:
- * half width {@code b = sqrt(4 p R/(pi E*))}, peak pressure {@code pmax = sqrt(p E*/(pi R)) = 2p/(pi
- * b)}. Between two flats the cylinder shortens across its diameter by {@code 2 p (1-nu^2)/(pi E) (2
- * ln(4R/b) - 1)}.
+ * <p>Formula, with {@code p} force per length, {@code R} radius and {@code 1/E' = sum (1-nu^2)/E}:
+ * half width {@code b = sqrt(4 p R/(pi E'))}, peak pressure {@code pmax = sqrt(p E'/(pi R)) =
+ * 2p/(pi b)}. Between two flats the cylinder shortens across its diameter by {@code 2 p
+ * (1-nu^2)/(pi E) (2 ln(4R/b) - 1)}.
  *
  * <p>Source: Johnson, Contact Mechanics, 1985, chapter 4 and eq. 5.57 (the last from memory). Valid
  * while elastic: yield begins near {@code pmax = 1.79 Y} (from memory); beyond that the figures are
@@ -18,10 +18,9 @@ import org.standproud.mechanics.OutsideValidity;
  *
  * @param forcePerLengthNPerM p in N/m, 1 to 1e8
  * @param radiusM R in m
- * @param contactModulusPa E* in Pa
+ * @param contactModulusPa E' in Pa
  */
-public record LineContact(
-    double forcePerLengthNPerM, double radiusM, double contactModulusPa) {
+public record LineContact(double forcePerLengthNPerM, double radiusM, double contactModulusPa) {
 
   /** Peak pressure over yield stress at which yield begins under a line contact. */
   public static final double YIELD_ONSET = 1.79;
@@ -38,7 +37,7 @@ public record LineContact(
   }
 
   /**
-   * E* of two bodies in Pa.
+   * E' of two bodies in Pa.
    *
    * @param youngs1Pa Young's modulus of the first body in Pa
    * @param poisson1 Poisson's ratio of the first body
