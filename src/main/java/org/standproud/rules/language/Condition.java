@@ -1,8 +1,12 @@
 package org.standproud.rules.language;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Dimension;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;
@@ -24,6 +28,40 @@ public sealed interface Condition {
 
   /** Hands every judgement read to the consumer. */
   default void judgements(Consumer<String> consumer) {}
+
+  /** Why the condition cannot be judged: what has to be measured, what may be zero. */
+  default List<String> unknowns(Readings readings, Judgements judgements) {
+    Set<String> reasons = new LinkedHashSet<>();
+    facts(
+        fact -> {
+          if (readings.value(fact) instanceof Value.Missing missing) {
+            reasons.add(fact.name() + " is not known: " + missing.measure());
+          }
+        });
+    judgements(
+        name -> {
+          if (judgements.of(name) == Truth.UNKNOWN) {
+            reasons.add("it is not known whether " + name);
+          }
+        });
+    if (reasons.isEmpty()) {
+      comparisons(c -> c.addUnknowns(readings, judgements, reasons));
+    }
+    return List.copyOf(reasons);
+  }
+
+  /** Hands every comparison of numbers in the condition to the consumer. */
+  private void comparisons(Consumer<Comparison> consumer) {
+    if (this instanceof Comparison comparison) {
+      consumer.accept(comparison);
+    } else if (this instanceof Not not) {
+      not.condition.comparisons(consumer);
+    } else if (this instanceof All all) {
+      all.conditions.forEach(c -> c.comparisons(consumer));
+    } else if (this instanceof Any any) {
+      any.conditions.forEach(c -> c.comparisons(consumer));
+    }
+  }
 
   /** How two numbers are compared. */
   enum Relation {
@@ -85,14 +123,24 @@ public sealed interface Condition {
    * @param left the number in question
    * @param relation how they are compared
    * @param right what it is held against
+   * @param dimension the dimension of both, or null if it has no name
    */
-  record Comparison(Term left, Relation relation, Term right) implements Condition {
+  record Comparison(Term left, Relation relation, Term right, @Nullable Dimension dimension)
+      implements Condition {
 
     /**
      * Two numbers nearer than this part of the larger are taken as equal, so that 75 mm over 30 mm
      * is the 2.5 a reader sees and not what is left by converting units.
      */
     public static final double SAME = 1e-12;
+
+    private void addUnknowns(Readings readings, Judgements judgements, Set<String> reasons) {
+      for (Term side : List.of(left, right)) {
+        if (side.estimate(readings, judgements) instanceof Estimate.Unknown unknown) {
+          reasons.add(unknown.reason());
+        }
+      }
+    }
 
     static int order(double a, double b) {
       return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b))

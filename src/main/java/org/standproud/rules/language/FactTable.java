@@ -38,6 +38,17 @@ public final class FactTable {
     return slot == null ? null : facts.get(slot);
   }
 
+  /** The condition that a word fact is one of some words. */
+  public Condition oneOf(Fact fact, List<String> words) {
+    return new Condition.OneOf(fact, slot(fact), words);
+  }
+
+  /** The condition that a yes-or-no fact is as wanted. */
+  public Condition yes(Fact fact, boolean wanted) {
+    Condition yes = new Condition.Yes(fact, slot(fact));
+    return wanted ? yes : new Condition.Not(yes);
+  }
+
   /**
    * Where the fact stands.
    *

@@ -1,6 +1,7 @@
 package org.standproud.rules.language;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Dimension;
 
 /**
@@ -65,18 +66,27 @@ record Measure(int length, int mass, int time, int angle, boolean any) {
             length - other.length, mass - other.mass, time - other.time, angle - other.angle);
   }
 
+  /** The dimension with these exponents, or null if it has no name. */
+  @Nullable Dimension dimension() {
+    for (Dimension dimension : Dimension.values()) {
+      if (!any && of(dimension).equals(this)) {
+        return dimension;
+      }
+    }
+    return any ? Dimension.NUMBER : null;
+  }
+
   /** As a machinist would say it: "a length", "a pure number". */
   String words() {
     if (any) {
       return "the number 0";
     }
-    for (Dimension dimension : Dimension.values()) {
-      if (of(dimension).equals(this)) {
-        return dimension == Dimension.NUMBER
-            ? "a pure number"
-            : (dimension == Dimension.ANGLE ? "an " : "a ")
-                + dimension.name().toLowerCase(Locale.ROOT);
-      }
+    Dimension dimension = dimension();
+    if (dimension != null) {
+      return dimension == Dimension.NUMBER
+          ? "a pure number"
+          : (dimension == Dimension.ANGLE ? "an " : "a ")
+              + dimension.name().toLowerCase(Locale.ROOT);
     }
     return ("a quantity in" + unit("m", length) + unit("kg", mass) + unit("s", time))
         + unit("rad", angle);

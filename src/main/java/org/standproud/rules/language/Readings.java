@@ -56,6 +56,19 @@ public final class Readings {
     return value(fact) instanceof Value.Text text ? text.word() : null;
   }
 
+  /**
+   * The fact of that name.
+   *
+   * @throws IllegalArgumentException if the vocabulary has none
+   */
+  public Fact fact(String name) {
+    Fact fact = table.find(name);
+    if (fact == null) {
+      throw new IllegalArgumentException("no fact is named " + name);
+    }
+    return fact;
+  }
+
   Value at(int slot) {
     return values[slot];
   }

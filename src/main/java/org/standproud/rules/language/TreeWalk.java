@@ -308,7 +308,8 @@ final class TreeWalk {
               + right.measure.words()
               + "; give the limit its unit under limits");
     }
-    return new Comparison(left.term, relation, right.term);
+    return new Comparison(
+        left.term, relation, right.term, left.measure.or(right.measure).dimension());
   }
 
   private Typed term(@Nullable BaseNode node) throws ConditionRefused {
