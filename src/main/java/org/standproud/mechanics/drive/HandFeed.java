@@ -5,6 +5,7 @@ import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.FeedDrive;
+import org.standproud.setup.Setup;
 
 /**
  * What a hand on the wheel makes of a feed per tooth: from half to twice of what was meant, if the
@@ -37,8 +38,39 @@ public final class HandFeed {
     return assumed(cut) ? meant.times(OVER_MEANT) : meant;
   }
 
+  /**
+   * The set-up with the feed per tooth that the teeth really see in the place of the one meant.
+   *
+   * @param meant the set-up as the caller means it
+   * @throws OutsideValidity if the feed per tooth is not within 0 and 0.01 m
+   */
+  public static Setup asTheTeethSeeIt(Setup meant) {
+    Cut cut = meant.cut();
+    Cut seen =
+        new Cut(
+            cut.operation(),
+            cut.stage(),
+            cut.axialDepthM(),
+            cut.offsetM(),
+            cut.feed(),
+            cut.spindleSpeedRevPerS(),
+            feedPerToothM(cut),
+            cut.feedDrive(),
+            cut.slideLocked(),
+            cut.otherSlidesLocked(),
+            cut.leadInM());
+    return new Setup(
+        meant.job(),
+        meant.stock(),
+        meant.hold(),
+        meant.machine(),
+        meant.cutter(),
+        seen,
+        meant.units());
+  }
+
   /** Whether the band of a hand was put in the place of one value. */
-  static boolean assumed(Cut cut) {
+  public static boolean assumed(Cut cut) {
     return cut.feedDrive() == FeedDrive.HAND && cut.feedPerToothM().isExact();
   }
 }

@@ -24,8 +24,7 @@ final class CutterFacts {
 
   private CutterFacts() {}
 
-  static CutterStanding stateCutter(
-      PassForces forces, Band greatestChipM, Setup setup, FactSheet sheet) {
+  static void stateCutter(PassForces forces, Band greatestChipM, Setup setup, FactSheet sheet) {
     CutterStanding standing =
         CutterStanding.of(
             setup.cutter(),
@@ -44,7 +43,6 @@ final class CutterFacts {
     sheet.number(
         FEED_RATIO, standing.feed().overGreatest(), published.and(Basis.on("cut.feedPerTooth")));
     sheet.margin(CHIP_MARGIN, standing.chipOverLeast(), basis);
-    return standing;
   }
 
   static void stateSpindle(PassForces forces, Setup setup, FactSheet sheet) {

@@ -35,7 +35,7 @@ final class EngagementFacts {
         LEAST_COVER, Math.min(cutting.overhangFixedSideM(), cutting.overhangMovableSideM()), PLAN);
     sheet.number(ENGAGED_TEETH, cutting.teethInCut(), PLAN);
     sheet.number(ENGAGEMENT_ANGLE, cutting.arc().spanRad(), PLAN);
-    sheet.number(GREATEST_CHIP, chip(cutting, cutting.greatestChipM(), setup), CHIP);
+    sheet.number(GREATEST_CHIP, greatestChip(cutting, setup), CHIP);
     sheet.number(MEAN_CHIP, chip(cutting, cutting.meanChipM(), setup), CHIP);
     sheet.number(ENTRY_CHIP, chip(cutting, cutting.entryChipM(), setup), CHIP);
     sheet.number(EXIT_CHIP, chip(cutting, cutting.exitChipM(), setup), CHIP);
@@ -47,6 +47,11 @@ final class EngagementFacts {
     return setup.cut().operation() == Operation.BROAD_SIDE
         ? thicknessM - cutting.engagedWidthM()
         : thicknessM;
+  }
+
+  /** Greatest chip in m over the band of the feed. */
+  static Band greatestChip(Engagement.Cutting cutting, Setup setup) {
+    return chip(cutting, cutting.greatestChipM(), setup);
   }
 
   private static Band chip(Engagement.Cutting cutting, double atLikelyFeedM, Setup setup) {

@@ -1,7 +1,6 @@
 package org.standproud.mechanics.gathering;
 
-import java.util.List;
-import org.standproud.mechanics.cutter.CutterStanding;
+import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -31,29 +30,33 @@ public final class EvidenceGathering {
    * @param setup a checked set-up
    */
   public static Evidence of(Setup setup) {
-    return new EvidenceGathering(setup).gather();
+    return new EvidenceGathering(HandFeed.asTheTeethSeeIt(setup)).gather();
   }
 
   private Evidence gather() {
     ProposedFacts.state(setup, sheet);
     sheet.attempt(() -> ReachFacts.state(setup, sheet));
     sheet.attempt(() -> DriveFacts.stateTime(setup, sheet));
-    sheet.attempt(
-        () -> {
-          if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
-              instanceof Engagement.Cutting cutting) {
-            EngagementFacts.state(cutting, setup, sheet);
-            PassForces.of(ForceInput.from(setup)).ifPresent(forces -> judge(cutting, forces));
-          }
-        });
+    sheet.attempt(() -> FinishFacts.stateRoughness(setup, sheet));
+    sheet.attempt(this::judgeCut);
     return sheet.evidence();
   }
 
-  private void judge(Engagement.Cutting cutting, PassForces forces) {
+  private void judgeCut() {
+    if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
+        instanceof Engagement.Cutting cutting) {
+      EngagementFacts.state(cutting, setup, sheet);
+      PassForces.of(ForceInput.from(setup)).ifPresent(forces -> judgeForces(cutting, forces));
+    }
+  }
+
+  private void judgeForces(Engagement.Cutting cutting, PassForces forces) {
     ForceFacts.state(forces, setup, sheet);
     sheet.attempt(() -> ContactFacts.state(forces, setup, sheet));
     sheet.attempt(() -> CutterFacts.stateSpindle(forces, setup, sheet));
     sheet.attempt(() -> DriveFacts.stateLurch(forces, setup, sheet));
+    Band chipM = EngagementFacts.greatestChip(cutting, setup);
+    sheet.attempt(() -> CutterFacts.stateCutter(forces, chipM, setup, sheet));
     sheet.attempt(() -> judgeHold(cutting, forces));
   }
 
@@ -70,15 +73,7 @@ public final class EvidenceGathering {
     facts.stateStatics(sheet);
     sheet.attempt(() -> facts.stateSwing(sheet));
     sheet.attempt(() -> facts.stateStability(sheet));
-    sheet.attempt(() -> judgeSize(cutting, forces, plate, facts));
-  }
-
-  private void judgeSize(
-      Engagement.Cutting cutting, PassForces forces, PlateResponse plate, PlateFacts facts) {
-    Band chipM = EngagementFacts.greatestChip(cutting, setup);
-    CutterStanding cutter = CutterFacts.stateCutter(forces, chipM, setup, sheet);
-    sheet.attempt(
-        () -> FinishFacts.state(cutter.deflectionM(), plate, forces, facts, setup, sheet));
+    sheet.attempt(() -> FinishFacts.stateSize(sheet));
   }
 
   private static Band softer(ViseHolding holding) {
@@ -94,5 +89,4 @@ public final class EvidenceGathering {
   private static Band perMetre(Band whole, ViseHolding holding) {
     return whole.map(k -> Math.max(1, k / holding.contactLengthM()));
   }
-
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
@@ -18,6 +20,7 @@ import org.standproud.setup.Worded;
 final class FactSheet {
 
   private final Map<Fact, EvidenceValue> values = new LinkedHashMap<>();
+  private final List<String> refusals = new ArrayList<>();
 
   /** What an entry stood on: request paths or other facts, and what was assumed. */
   record Basis(List<String> inputs, List<Assumption> assumptions) {
@@ -88,6 +91,20 @@ final class FactSheet {
     }
   }
 
+  /** The band given for a fact, if a stage gave one. */
+  Optional<Band> number(Fact fact) {
+    EvidenceValue given = values.get(fact);
+    return given != null && given.value() instanceof Value.Quantity quantity
+        ? Optional.of(quantity.band())
+        : Optional.empty();
+  }
+
+  /** What a fact that was given stands on. */
+  Basis basis(Fact fact) {
+    EvidenceValue given = values.get(fact);
+    return given == null ? Basis.on() : new Basis(given.inputs(), given.assumptions());
+  }
+
   void put(Fact fact, Value value, Basis basis) {
     EvidenceValue entry = new EvidenceValue(fact, value, basis.inputs(), basis.assumptions());
     if (values.put(fact, entry) != null) {
@@ -96,19 +113,36 @@ final class FactSheet {
   }
 
   /**
+   * Runs one stage. If it refuses its input as outside the range of its formulas, the facts it did
+   * not give stay missing, with its reason.
+   */
+  void attempt(Runnable stage) {
+    try {
+      stage.run();
+    } catch (OutsideValidity refusal) {
+      refusals.add(String.valueOf(refusal.getMessage()));
+    }
+  }
+
+  /**
    * The evidence, one value for each fact of the vocabulary.
    *
-   * @throws IllegalStateException if a stage left a fact out
+   * @throws IllegalStateException if a fact was left out though no stage refused its input
    */
   Evidence evidence() {
     List<EvidenceValue> inOrder = new ArrayList<>();
     for (Fact fact : Vocabulary.all()) {
       EvidenceValue value = values.get(fact);
-      if (value == null) {
-        throw new IllegalStateException("no stage gave the fact " + fact.name());
-      }
-      inOrder.add(value);
+      inOrder.add(value == null ? beyondTheFormulas(fact) : value);
     }
     return new Evidence(inOrder);
+  }
+
+  private EvidenceValue beyondTheFormulas(Fact fact) {
+    if (refusals.isEmpty()) {
+      throw new IllegalStateException("no stage gave the fact " + fact.name());
+    }
+    String reason = "it is beyond the formulas: " + String.join("; ", refusals);
+    return new EvidenceValue(fact, new Value.Missing(reason), List.of(), List.of());
   }
 }

@@ -52,9 +52,7 @@ final class ForceFacts {
         basis.and(Basis.on("hold.stop")));
     sheet.yesNo(LENGTHWISE_BOTH_WAYS, plusX.high() > 0 && minusX.high() > 0, basis);
     sheet.word(
-        LOAD_JAW,
-        toFixed.likely() >= toMovable.likely() ? JawSide.FIXED : JawSide.MOVABLE,
-        basis);
+        LOAD_JAW, toFixed.likely() >= toMovable.likely() ? JawSide.FIXED : JawSide.MOVABLE, basis);
   }
 
   /** A stop that nobody mentioned may or may not be there: the band then starts at nothing. */
@@ -73,9 +71,7 @@ final class ForceFacts {
 
   private static Band greater(Band a, Band b) {
     return new Band(
-        Math.max(a.low(), b.low()),
-        Math.max(a.likely(), b.likely()),
-        Math.max(a.high(), b.high()));
+        Math.max(a.low(), b.low()), Math.max(a.likely(), b.likely()), Math.max(a.high(), b.high()));
   }
 
   static Band partAboveZero(Band forceN) {

@@ -67,13 +67,10 @@ final class HoldingFacts {
     sheet.margin(TIP_MARGIN_FIXED, holding.tipMarginTowardFixed(), basis);
     sheet.margin(TIP_MARGIN_MOVABLE, holding.tipMarginAway(), basis);
     sheet.margin(
-        NO_GAP_MARGIN,
-        lesser(holding.noGapMarginTowardFixed(), holding.noGapMarginAway()),
-        basis);
+        NO_GAP_MARGIN, lesser(holding.noGapMarginTowardFixed(), holding.noGapMarginAway()), basis);
     sheet.margin(HOLDING_MARGIN, holding.combinedMargin(), basis);
     double gripM = setup.hold().gripDepthM();
-    sheet.number(
-        CONTACT_RATIO, holding.contactHeightM().map(h -> Math.min(1, h / gripM)), basis);
+    sheet.number(CONTACT_RATIO, holding.contactHeightM().map(h -> Math.min(1, h / gripM)), basis);
     sheet.number(JAW_PRESSURE_RATIO, holding.jawPressureRatio(), basis);
     sheet.number(CLAMP_BOW, holding.bowM(), vise);
     sheet.number(BEST_PACKING_DEPTH, holding.bestPackingDepthM(), basis);
@@ -81,8 +78,6 @@ final class HoldingFacts {
 
   private static Band lesser(Band a, Band b) {
     return new Band(
-        Math.min(a.low(), b.low()),
-        Math.min(a.likely(), b.likely()),
-        Math.min(a.high(), b.high()));
+        Math.min(a.low(), b.low()), Math.min(a.likely(), b.likely()), Math.min(a.high(), b.high()));
   }
 }

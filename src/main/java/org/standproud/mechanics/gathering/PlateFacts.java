@@ -9,10 +9,11 @@ import static org.standproud.mechanics.evidence.Vocabulary.TUNING;
 import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
 
 import java.util.List;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.engagement.EdgeInCut;
+import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.force.BandEnd;
 import org.standproud.mechanics.force.ForceInput;
+import org.standproud.mechanics.force.ForceSample;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
 import org.standproud.mechanics.plate.PlateInput;
@@ -41,7 +42,17 @@ final class PlateFacts {
 
   private static final int SAMPLES_A_TURN = 360;
 
-  private PlateFacts() {}
+  private final PlateResponse plate;
+  private final PassForces forces;
+  private final Setup setup;
+  private final Basis standing;
+
+  PlateFacts(PlateResponse plate, PassForces forces, List<Assumption> ofTheRoot, Setup setup) {
+    this.plate = plate;
+    this.forces = forces;
+    this.setup = setup;
+    this.standing = PLATE.assuming(ofTheRoot);
+  }
 
   /**
    * The standing plate on its jaws, loaded at the end of its top edge, where it gives most.
@@ -68,35 +79,23 @@ final class PlateFacts {
             new PlatePoint(stock.lengthM() / 2, setup.stickOutM())));
   }
 
-  static Basis basis(PassForces forces, List<Assumption> ofTheRoot) {
-    return ForceFacts.basis(forces).and(PLATE).assuming(ofTheRoot);
+  /** What a deflection of the plate under the cut stands on. */
+  Basis basis() {
+    return ForceFacts.basis(forces).and(standing);
   }
 
-  static void stateStatics(
-      PlateResponse plate, PassForces forces, List<Assumption> ofTheRoot, FactSheet sheet) {
-    Basis basis = basis(forces, ofTheRoot);
+  void stateStatics(FactSheet sheet) {
+    Basis basis = basis();
     Band pushN = forces.path().y().greatestSizeN();
     sheet.number(EDGE_DEFLECTION, plate.deflectionAtCornerM(pushN), basis);
-    sheet.number(
-        EDGE_STIFFNESS,
-        plate.flexibilityAtCornerMPerN().map(c -> 1 / c),
-        PLATE.assuming(ofTheRoot));
-    sheet.number(
-        NATURAL_FREQUENCY, plate.frequenciesHz().get(0), PLATE.assuming(ofTheRoot));
+    sheet.number(EDGE_STIFFNESS, plate.flexibilityAtCornerMPerN().map(c -> 1 / c), standing);
+    sheet.number(NATURAL_FREQUENCY, plate.frequenciesHz().get(0), standing);
   }
 
-  static void stateSwing(
-      PlateResponse plate,
-      PassForces forces,
-      List<Assumption> ofTheRoot,
-      Setup setup,
-      FactSheet sheet) {
-    Basis basis =
-        basis(forces, ofTheRoot)
-            .and(Basis.on("cut.spindleSpeed"))
-            .assuming(List.of(DAMPING));
-    ForcedResponse likely = swing(plate, forces, setup, false);
-    ForcedResponse heaviest = swing(plate, forces, setup, true);
+  void stateSwing(FactSheet sheet) {
+    Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
+    ForcedResponse likely = swing(forces.likelyRevolution(SAMPLES_A_TURN));
+    ForcedResponse heaviest = swing(forces.heaviestRevolution(SAMPLES_A_TURN));
     sheet.number(TUNING, likely.nearestRatio(), basis);
     sheet.number(
         VIBRATION_AMPLITUDE,
@@ -108,13 +107,8 @@ final class PlateFacts {
         basis);
   }
 
-  private static ForcedResponse swing(
-      PlateResponse plate, PassForces forces, Setup setup, boolean heaviest) {
-    double[] acrossN =
-        (heaviest
-                ? forces.heaviestRevolution(SAMPLES_A_TURN)
-                : forces.likelyRevolution(SAMPLES_A_TURN))
-            .stream().mapToDouble(sample -> sample.force().yN()).toArray();
+  private ForcedResponse swing(List<ForceSample> turn) {
+    double[] acrossN = turn.stream().mapToDouble(sample -> sample.force().yN()).toArray();
     return ForcedResponse.of(
         new ForcedInput(
             acrossN,
@@ -125,12 +119,7 @@ final class PlateFacts {
             StabilityInput.USUAL_DAMPING));
   }
 
-  static void stateStability(
-      PlateResponse plate,
-      PassForces forces,
-      List<Assumption> ofTheRoot,
-      Setup setup,
-      FactSheet sheet) {
+  void stateStability(FactSheet sheet) {
     Stability stability =
         Stability.of(
             new StabilityInput(
@@ -138,21 +127,16 @@ final class PlateFacts {
                 StabilityInput.USUAL_DAMPING,
                 List.of(),
                 List.of(),
-                tangentialPa(forces, setup),
-                radialRatio(setup),
+                tangentialPa(),
+                radialRatio(),
                 setup.cutter().teeth(),
                 forces.steadyArc().entryRad(),
                 forces.steadyArc().exitRad(),
                 setup.cutter().diameterM(),
                 setup.cut().spindleSpeedRevPerS()));
-    Basis basis =
-        basis(forces, ofTheRoot)
-            .and(Basis.on("cut.spindleSpeed"))
-            .assuming(List.of(DAMPING));
+    Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
     sheet.margin(
-        STABILITY_MARGIN,
-        stability.depthAtSpeedM().times(1 / setup.cut().axialDepthM()),
-        basis);
+        STABILITY_MARGIN, stability.depthAtSpeedM().times(1 / setup.cut().axialDepthM()), basis);
     sheet.yesNo(
         LOW_IMMERSION,
         stability.cautions().stream().anyMatch(c -> c.doubt() == Stability.Doubt.SHORT_ARC),
@@ -160,7 +144,7 @@ final class PlateFacts {
   }
 
   /** Mean tangential force over the mean chip section, z a_p f_z a_e / (2 pi R), in Pa. */
-  private static Band tangentialPa(PassForces forces, Setup setup) {
+  private Band tangentialPa() {
     double sectionM2 =
         setup.cutter().teeth()
             * setup.cut().axialDepthM()
@@ -171,7 +155,7 @@ final class PlateFacts {
   }
 
   /** Likely radial over tangential force: the thrust normal to the edge, seen in the plan. */
-  private static double radialRatio(Setup setup) {
+  private double radialRatio() {
     EdgeInCut edge =
         EdgeInCut.of(
             setup.cut().axialDepthM(),

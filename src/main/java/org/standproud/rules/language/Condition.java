@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.setup.units.Dimension;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;

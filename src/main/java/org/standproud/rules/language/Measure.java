@@ -2,7 +2,7 @@ package org.standproud.rules.language;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.setup.units.Dimension;
 
 /**
  * The dimension of an expression as exponents of length, mass, time and plane angle. The angle is

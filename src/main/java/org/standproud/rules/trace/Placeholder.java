@@ -1,7 +1,7 @@
 package org.standproud.rules.trace;
 
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.setup.units.Dimension;
 import org.standproud.mechanics.evidence.Value;
 
 /**
