@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.setup.Band;
+import org.standproud.setup.FeedDirection;
 
 class ClimbPullTest {
 
@@ -77,6 +78,45 @@ class ClimbPullTest {
                     .greatestOfOneToothN(Band.exactly(1e9), Band.exactly(kr))
                     .likely()
                 + 1e-9);
+  }
+
+  /**
+   * The force on the work along X is F_t cos(phi) + F_r sin(phi), opposite to that on the tool of
+   * Altintas 2012 ch. 2 [memory], phi clockwise from +Y and the cutter fed toward +X. Climb runs
+   * from phi_st to pi, conventional from 0 to pi - phi_st.
+   */
+  @Test
+  void climbPullsTheTableAndConventionalOpposesItInTheFrameOfTheVise() {
+    ClimbPull closed = new ClimbPull(1, .003, .08e-3, .25);
+    double entry = FastMath.acos(-.5);
+
+    TablePull climb = pullOverArc(entry, FastMath.PI);
+    TablePull conventional = pullOverArc(0, FastMath.PI - entry);
+
+    assertThat(climb.meanN().likely()).isCloseTo(closed.meanN(KT, KR).likely(), within(1e-3));
+    assertThat(climb.greatestWithN().likely())
+        .isCloseTo(closed.greatestOfOneToothN(KT, KR).likely(), within(1e-3));
+    assertThat(conventional.meanN().likely()).isNegative();
+    assertThat(conventional.greatestWithN().likely()).isZero();
+    assertThat(conventional.greatestAgainstN().likely()).isPositive();
+  }
+
+  private static TablePull pullOverArc(double fromRad, double toRad) {
+    int steps = 20_000;
+    double least = 0;
+    double greatest = 0;
+    double sum = 0;
+    for (int i = 0; i < steps; i++) {
+      double phi = fromRad + (i + .5) * (toRad - fromRad) / steps;
+      double tangential = .003 * .08e-3 * 1700e6 * FastMath.sin(phi);
+      double onWorkX = tangential * (FastMath.cos(phi) + .3 * FastMath.sin(phi));
+      least = FastMath.min(least, onWorkX);
+      greatest = FastMath.max(greatest, onWorkX);
+      sum += onWorkX;
+    }
+    double mean = sum * (toRad - fromRad) / steps / (2 * FastMath.PI);
+    return TablePull.of(
+        FeedDirection.PLUS_X, Band.exactly(least), Band.exactly(mean), Band.exactly(greatest));
   }
 
   @Test
