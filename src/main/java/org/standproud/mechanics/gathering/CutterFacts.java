@@ -32,6 +32,7 @@ final class CutterFacts {
             setup.stock().material(),
             setup.machine().spindleStiffnessNPerM(),
             forces.path().greatestInPlaneN(),
+            setup.cut().feedPerToothM(),
             greatestChipM);
     Basis basis =
         ForceFacts.basis(forces).and(Basis.on("machine")).assuming(standing.assumptions());

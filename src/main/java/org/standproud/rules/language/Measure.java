@@ -35,6 +35,7 @@ record Measure(int length, int mass, int time, int angle, boolean any) {
       case FREQUENCY -> exponents(0, 0, -1, 0);
       case STIFFNESS -> exponents(0, 1, -2, 0);
       case MASS -> exponents(0, 1, 0, 0);
+      case DENSITY -> exponents(-3, 1, 0, 0);
       case TIME -> exponents(0, 0, 1, 0);
     };
   }
