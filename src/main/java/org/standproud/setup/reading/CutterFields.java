@@ -79,7 +79,7 @@ final class CutterFields {
           Math.toRadians(-60),
           Math.toRadians(60),
           Cutter::helixRad,
-          "FHA, helix angle, zero for straight edges");
+          "FHA, helix angle, positive if it lifts the chips whichever the spin, zero if straight");
   static final Quantity<Cutter> RAKE =
       Quantity.of(
           "rake", ANGLE, Math.toRadians(-30), Math.toRadians(40), Cutter::rakeRad, "radial rake");

@@ -16,9 +16,14 @@ import tools.jackson.databind.JsonNode;
  */
 record Place(String pointer, UnitSystem units, Catalogue catalogue, Faults faults) {
 
+  /** The place of a field that is described: its name is known to be short and plain. */
   Place child(String name) {
-    String segment = Words.shortened(name).replace("~", "~0").replace("/", "~1");
-    return new Place(pointer + "/" + segment, units, catalogue, faults);
+    return new Place(pointer + "/" + name, units, catalogue, faults);
+  }
+
+  /** The place of a field that someone made up. */
+  Place stranger(String name) {
+    return child(Words.shortened(name).replace("~", "~0").replace("/", "~1"));
   }
 
   Place item(int index) {

@@ -87,7 +87,7 @@ record Range(QuantityKind kind, double least, double greatest) {
     for (String key : node.propertyNames()) {
       if (!keys.contains(key)) {
         place
-            .child(key)
+            .stranger(key)
             .fault(
                 node.get(key),
                 "a quantity has no such part",

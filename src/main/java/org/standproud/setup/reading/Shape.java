@@ -88,7 +88,7 @@ record Shape<O>(String name, List<Field<O, ?>> fields, BiConsumer<Values, Place>
       if (!names.contains(key)) {
         String nearest = Words.nearest(key, names);
         place
-            .child(key)
+            .stranger(key)
             .fault(
                 node.get(key),
                 "the " + name + " has no such field",

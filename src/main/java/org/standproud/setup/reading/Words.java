@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
@@ -12,6 +13,8 @@ import tools.jackson.databind.JsonNode;
 final class Words {
 
   private static final int LONGEST = 64;
+
+  private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}\\p{Cs}]");
 
   /** Below this likeness a guess would puzzle more than it helps; chosen by trial. */
   private static final double LEAST_LIKENESS = 0.8;
@@ -34,7 +37,7 @@ final class Words {
   /** A text cut short, with control characters made visible. */
   static String shortened(String text) {
     String head = text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "…";
-    return head.replaceAll("\\p{Cntrl}|\\p{Cs}", "?");
+    return UNPRINTABLE.matcher(head).replaceAll("?");
   }
 
   /** A number with as many digits as a person reads. */

@@ -1,6 +1,7 @@
 package org.standproud.setup.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,8 +75,8 @@ class FeedSenseTest {
   @Test
   void theAxisStandsHalfACutterBeyondTheFaceThatIsLeft() {
     Setup setup = Seeds.accepted(Seeds.request("02"));
-    // thickness 25, a_e 0.3, diameter 10: 12.5 - 0.3 + 5
-    assertThat(setup.cut().offsetM()).isEqualTo(0.0172, org.assertj.core.data.Offset.offset(1e-15));
+    // movable jaw side, thickness 25, a_e 0.3, diameter 10: -(12.5 - 0.3 + 5)
+    assertThat(setup.cut().offsetM()).isCloseTo(-0.0172, within(1e-15));
   }
 
   @Test

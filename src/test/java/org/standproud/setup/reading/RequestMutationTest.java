@@ -22,7 +22,7 @@ class RequestMutationTest {
               + " {'name':'x'}, {'unit':{}}, 'broad side', 'top edge', 'end mill 12 HSS, worn']");
 
   /** Changes the request in a few places; whatever comes, the reader answers. */
-  @Property(tries = 2000)
+  @Property(tries = 1000)
   void whateverIsChangedTheReaderAnswersAndSaysWhy(
       @ForAll @IntRange(max = 11) int seed,
       @ForAll boolean inFull,
@@ -44,6 +44,24 @@ class RequestMutationTest {
       assertThat(text).doesNotContain("NaN").doesNotContain("Infinity");
     }
     assertThat(Seeds.READER.readJson(request.toString()).getClass()).isEqualTo(reading.getClass());
+  }
+
+  /** Cuts the text off, or puts a character into it. */
+  @Property
+  void textThatWasCutOrSpoiltIsAnsweredToo(
+      @ForAll @IntRange(max = 11) int seed,
+      @ForAll @IntRange(max = 5000) int at,
+      @ForAll char put,
+      @ForAll boolean cutOff) {
+    String text = Seeds.text(Seeds.setups().get(seed));
+    int place = at % text.length();
+    String rest = cutOff ? "" : text.substring(place + 1);
+    Reading reading = Seeds.READER.readJson(text.substring(0, place) + put + rest);
+    if (reading instanceof Reading.Refused refused) {
+      assertThat(refused.problems()).isNotEmpty().allMatch(p -> !p.message().isBlank());
+    } else {
+      assertThat(cutOff && place < text.length() - 2).isFalse();
+    }
   }
 
   private static void change(ObjectNode request, int pick) {

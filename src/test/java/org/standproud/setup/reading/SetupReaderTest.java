@@ -85,6 +85,13 @@ class SetupReaderTest {
   }
 
   @Test
+  void theNameOfAnUnknownFieldIsEscapedInItsPointer() {
+    ObjectNode request = Seeds.request("01");
+    request.put("a/b~c\n", 1);
+    assertThat(only(request).pointer()).isEqualTo("/a~1b~0c?");
+  }
+
+  @Test
   void aUnitOfAnotherDimensionIsNamedForWhatItMeasures() {
     assertThat(only(with("01", "/hold/clampingForce", "{'value':25,'unit':'N.m'}")).message())
         .isEqualTo("this unit measures torque, but force is wanted here");
