@@ -23,6 +23,9 @@ public final class CantileverPlate {
   /** Springs stiffer than this, in units of D/a^3 and D/a, change no printed digit. */
   static final double STIFFEST_ROOT = 1e6;
 
+  /** Springs softer than this, in the same units, hold nothing and are counted as this. */
+  static final double SOFTEST_ROOT = 1e-8;
+
   private final PlateGeometry plate;
   private final PlateRoot root;
   private final RitzHalf even;
@@ -45,13 +48,13 @@ public final class CantileverPlate {
   /** Root translation in units of D/a^3. */
   static double shiftNumber(PlateGeometry plate, PlateRoot.Elastic springs) {
     double unit = plate.bendingStiffnessNM() / Math.pow(plate.stickOutM(), 3);
-    return Math.min(STIFFEST_ROOT, springs.translationNPerM2() / unit);
+    return Math.max(SOFTEST_ROOT, Math.min(STIFFEST_ROOT, springs.translationNPerM2() / unit));
   }
 
   /** Root rotation in units of D/a. */
   static double turnNumber(PlateGeometry plate, PlateRoot.Elastic springs) {
     double unit = plate.bendingStiffnessNM() / plate.stickOutM();
-    return Math.min(STIFFEST_ROOT, springs.rotationNPerRad() / unit);
+    return Math.max(SOFTEST_ROOT, Math.min(STIFFEST_ROOT, springs.rotationNPerRad() / unit));
   }
 
   /**

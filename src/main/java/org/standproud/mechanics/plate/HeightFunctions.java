@@ -1,10 +1,12 @@
 package org.standproud.mechanics.plate;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.SingularOps_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 
 /**
  * Orthonormal polynomials over the height of the plate, 0 at the root and 1 at the free edge.
@@ -67,8 +69,7 @@ final class HeightFunctions {
     double[] slope = Legendre.slopes(-1, terms + 2);
     DMatrixRMaj conditions = new DMatrixRMaj(new double[][] {value, slope});
     DMatrixRMaj span = new DMatrixRMaj(terms + 2, terms);
-    var svd =
-        org.ejml.dense.row.factory.DecompositionFactory_DDRM.svd(2, terms + 2, true, true, false);
+    var svd = DecompositionFactory_DDRM.svd(2, terms + 2, true, true, false);
     if (!svd.decompose(conditions)) {
       throw new IllegalStateException("the root conditions could not be separated");
     }
@@ -110,7 +111,7 @@ final class HeightFunctions {
     CommonOps_DDRM.mult(half, combination, out);
     double[][] rows = new double[terms()][];
     for (int i = 0; i < terms(); i++) {
-      rows[i] = java.util.Arrays.copyOfRange(out.data, i * terms(), (i + 1) * terms());
+      rows[i] = Arrays.copyOfRange(out.data, i * terms(), (i + 1) * terms());
     }
     return rows;
   }

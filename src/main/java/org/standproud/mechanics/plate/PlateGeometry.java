@@ -48,9 +48,4 @@ public record PlateGeometry(
   public double massKg() {
     return densityKgPerM3 * stickOutM * lengthM * thicknessM;
   }
-
-  /** The same plate cut to another length. */
-  PlateGeometry ofLength(double otherLengthM) {
-    return new PlateGeometry(stickOutM, otherLengthM, thicknessM, youngPa, poisson, densityKgPerM3);
-  }
 }

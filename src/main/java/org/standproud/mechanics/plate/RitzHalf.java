@@ -43,7 +43,7 @@ final class RitzHalf {
     this.parity = parity;
     this.heights =
         root instanceof PlateRoot.Rigid
-            ? HeightFunctions.rigid(Math.min(order.heightTerms(), 14))
+            ? HeightFunctions.rigid(order.heightTerms())
             : HeightFunctions.elastic(order.heightTerms());
     this.stiffness = plateStiffness();
     if (root instanceof PlateRoot.Elastic springs) {
@@ -167,19 +167,26 @@ final class RitzHalf {
    * @param count how many modes are wanted
    */
   List<Eigenpair> lowestModes(int count) {
-    int steps = Math.min(size(), 2 * count + 2);
+    // The modes of a long plate lie close together and take more vectors to part.
+    double aspect = plate.lengthM() / plate.stickOutM();
+    int crowded = aspect > 8 ? (int) aspect : 0;
+    int steps = Math.min(size(), Math.max(10, 2 * count + 2) + crowded);
     DMatrixRMaj basis = new DMatrixRMaj(steps, size());
     DMatrixRMaj answers = new DMatrixRMaj(steps, size());
     double[] next = respond(vector(new PlatePoint(plate.lengthM() / 2, plate.stickOutM())));
     int built = 0;
-    while (built < steps && addOrthonormal(basis, built, next)) {
+    while (built < steps) {
+      if (!addOrthonormal(basis, built, next)) {
+        // Nothing new in that direction: go on from one not yet tried.
+        next = new double[size()];
+        next[(built * 7 + 3) % size()] = 1;
+        addOrthonormal(basis, built, next);
+      }
       next = respond(Arrays.copyOfRange(basis.data, built * size(), (built + 1) * size()));
       System.arraycopy(next, 0, answers.data, built * size(), size());
       built++;
     }
-    basis.reshape(built, size(), true);
-    answers.reshape(built, size(), true);
-    DMatrixRMaj small = new DMatrixRMaj(built, built);
+    DMatrixRMaj small = new DMatrixRMaj(steps, steps);
     CommonOps_DDRM.multTransB(basis, answers, small);
     return pairs(small, basis, count);
   }
@@ -193,7 +200,7 @@ final class RitzHalf {
       }
     }
     double norm = NormOps_DDRM.normF(DMatrixRMaj.wrap(1, candidate.length, candidate));
-    if (norm <= 1e-10 * before) {
+    if (norm <= 1e-13 * before) {
       return false;
     }
     for (int i = 0; i < candidate.length; i++) {

@@ -33,6 +33,9 @@ final class StandingStock {
   /** Modes kept of each symmetry, and reported of both. */
   private static final int MODES_EACH = 4;
 
+  /** Longest overhang counted, both ends together, in stick-outs. */
+  private static final double MOST_OVERHANG = 30;
+
   /** What polynomials of unit spacing miss under a load, in units of a^2/D. */
   private static final double MISSED = 0.01225;
 
@@ -59,6 +62,12 @@ final class StandingStock {
             input.rootRotationNPerRad().likely());
     this.soft = scenario(Band::low);
     this.stiff = scenario(Band::high);
+  }
+
+  /** Length beyond both ends of the jaws, as far as it can be counted, m. */
+  private double overhangM() {
+    double all = input.lengthM() - input.heldLengthM();
+    return Math.min(all, MOST_OVERHANG * input.stickOutM());
   }
 
   private Scenario scenario(ToDoubleFunction<Band> end) {
@@ -125,6 +134,13 @@ final class StandingStock {
           "modes are those of a piece shorter than the stock: the first is kept, the ones above it"
               + " lie closer together on the stock, and the modal masses are on the light side");
     }
+    if (soft.turn <= CantileverPlate.SOFTEST_ROOT) {
+      remarks.add("the softest hold does not resist tilt at all");
+    }
+    if (overhangM() < input.lengthM() - input.heldLengthM()) {
+      remarks.add(
+          "the stock reaches far beyond the jaws: only thirty stick-outs of it are counted");
+    }
     if (input.lengthM() < 2 * input.thicknessM()) {
       remarks.add("the stock is a post, not a plate: its twist is only estimated");
     }
@@ -135,6 +151,7 @@ final class StandingStock {
   private final class Scenario {
     private final double youngPa;
     private final PlateRoot.Elastic root;
+    private final double turn;
     private final double shear;
     private final double staticLengthM;
     private final double modalLengthM;
@@ -146,8 +163,8 @@ final class StandingStock {
       this.root = new PlateRoot.Elastic(translation, rotation, 1);
       PlateGeometry strip = geometry(input.stickOutM());
       double shift = CantileverPlate.shiftNumber(strip, root);
-      double turn = CantileverPlate.turnNumber(strip, root);
-      this.shear = shearFactor(shift, turn);
+      this.turn = CantileverPlate.turnNumber(strip, root);
+      this.shear = shearFactor(shift);
       double spread =
           Math.max(Math.sqrt(2 * (1 - input.poisson()) / turn), Math.pow(4 / shift, 0.25));
       this.staticLengthM = piece(2 * (2 + 2.5 * spread));
@@ -161,7 +178,7 @@ final class StandingStock {
       return youngPa == other.youngPa && root.equals(other.root);
     }
 
-    private double shearFactor(double shift, double turn) {
+    private double shearFactor(double shift) {
       double h2 = Math.pow(input.thicknessM() / input.stickOutM(), 2);
       // All four strip flexibilities in units of a^3/D; G and D share the modulus.
       double shearPart = h2 / (6 * (1 - input.poisson()) * 5.0 / 6);
@@ -169,15 +186,13 @@ final class StandingStock {
     }
 
     private double piece(double heldInStickOuts) {
-      double overhang = input.lengthM() - input.heldLengthM();
-      double longest = PlateGeometry.MAX_ASPECT * input.stickOutM();
-      double wanted = heldInStickOuts * input.stickOutM() + overhang;
+      double longest = 0.999 * PlateGeometry.MAX_ASPECT * input.stickOutM();
+      double wanted = heldInStickOuts * input.stickOutM() + overhangM();
       return Math.min(input.lengthM(), Math.min(longest, wanted));
     }
 
     private CantileverPlate plate(double lengthM) {
-      double overhang = input.lengthM() - input.heldLengthM();
-      double fraction = Math.max(0.1, (lengthM - overhang) / lengthM);
+      double fraction = Math.max(0.1, (lengthM - overhangM()) / lengthM);
       return new CantileverPlate(
           geometry(lengthM),
           new PlateRoot.Elastic(root.translationNPerM2(), root.rotationNPerRad(), fraction),
@@ -210,7 +225,7 @@ final class StandingStock {
 
     double rootMoment(PlatePoint point) {
       PlatePoint local = onPiece(point, staticLengthM);
-      double reach = staticLengthM / 2 - (input.lengthM() - input.heldLengthM()) / 2;
+      double reach = (staticLengthM - overhangM()) / 2;
       double below = Math.max(-reach, Math.min(reach, local.xM()));
       return Math.abs(staticPlate.rootMomentPerMetre(local, below));
     }

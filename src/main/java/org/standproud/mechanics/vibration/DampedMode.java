@@ -18,9 +18,9 @@ public record DampedMode(double frequencyHz, double dampingRatio, double stiffne
    * @throws OutsideValidity if a value is out of range
    */
   public DampedMode {
-    OutsideValidity.within("natural frequency", frequencyHz, 1e-3, 1e8, "Hz");
+    OutsideValidity.within("natural frequency", frequencyHz, 1e-6, 1e8, "Hz");
     OutsideValidity.within("damping ratio", dampingRatio, 1e-4, 0.5, "");
-    OutsideValidity.within("modal stiffness", stiffnessNPerM, 1e-3, 1e16, "N/m");
+    OutsideValidity.within("modal stiffness", stiffnessNPerM, 1e-9, 1e16, "N/m");
   }
 
   /**

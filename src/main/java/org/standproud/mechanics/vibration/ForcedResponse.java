@@ -13,21 +13,25 @@ import org.standproud.setup.Band;
  * of vibration, for instance Den Hartog, Mechanical Vibrations, from memory). Harmonics and modes
  * are added as if all peaked together: the true peak is never greater.
  *
+ * <p>Modes and harmonics may also work against each other, so the least swing that is sure is none.
+ *
  * @param amplitudeM swing to one side from the mean, m
  * @param worstHarmonic the harmonic of the turn that swings most
  * @param worstHarmonicHz its frequency, Hz
  * @param worstAmplitudeM its share, m
- * @param nearestRatio the tooth-passing harmonic nearest to a likely natural frequency, over that
- *     frequency; 1 is resonance
- * @param resonant whether a tooth-passing harmonic lies in the band of a natural frequency
+ * @param nearestToothHarmonic the tooth-passing harmonic nearest to a likely natural frequency
+ * @param nearestRatio its frequency over that natural frequency; 1 is resonance
+ * @param resonantToothHarmonic the lowest tooth-passing harmonic that lies in the band of a natural
+ *     frequency; 0 if none does. The higher it is, the weaker the blow
  */
 public record ForcedResponse(
     Band amplitudeM,
     int worstHarmonic,
     double worstHarmonicHz,
     Band worstAmplitudeM,
+    int nearestToothHarmonic,
     double nearestRatio,
-    boolean resonant) {
+    int resonantToothHarmonic) {
 
   /** Harmonics of the turn that are taken, as far as the samples carry them. */
   private static final int MOST_HARMONICS = 240;
@@ -39,14 +43,12 @@ public record ForcedResponse(
    */
   public static ForcedResponse of(ForcedInput input) {
     double[] amplitudes = harmonicsN(input.forceN());
-    double low = 0;
     double likely = 0;
     double high = 0;
     int worst = 1;
     Band worstBand = Band.exactly(0);
     for (int k = 1; k < amplitudes.length; k++) {
       Band swing = swingPerN(input, k * input.revPerS()).times(amplitudes[k]);
-      low += swing.low();
       likely += swing.likely();
       high += swing.high();
       if (swing.high() > worstBand.high()) {
@@ -55,13 +57,15 @@ public record ForcedResponse(
       }
     }
     double toothHz = input.teeth() * input.revPerS();
+    double[] nearest = nearest(input.modes(), toothHz);
     return new ForcedResponse(
-        new Band(low, likely, high),
+        new Band(0, likely, high),
         worst,
         worst * input.revPerS(),
         worstBand,
-        nearestRatio(input.modes(), toothHz),
-        input.modes().stream().anyMatch(m -> holdsHarmonic(m.frequencyHz(), toothHz)));
+        (int) nearest[0],
+        nearest[1],
+        resonant(input.modes(), toothHz));
   }
 
   /**
@@ -97,10 +101,8 @@ public record ForcedResponse(
 
   private static Band swingPerN(ForcedInput input, double hz) {
     Band damping = input.dampingRatio();
-    double low = Double.POSITIVE_INFINITY;
     double likely = 0;
     double high = 0;
-    double modalLow = 0;
     double modalLikely = 0;
     double modalHigh = 0;
     for (ModeBand mode : input.modes()) {
@@ -108,17 +110,12 @@ public record ForcedResponse(
       Band k = mode.stiffnessNPerM();
       likely += gain(hz / f.likely(), damping.likely()) / k.likely();
       high += worstGain(hz / f.high(), hz / f.low(), damping.low()) / k.low();
-      double least =
-          Math.min(gain(hz / f.low(), damping.high()), gain(hz / f.high(), damping.high()));
-      // Modes may work against each other; the least sure swing is that of none.
-      low = input.modes().size() == 1 ? least / k.high() : 0;
-      modalLow += 1 / k.high();
       modalLikely += 1 / k.likely();
       modalHigh += 1 / k.low();
     }
     likely += Math.max(0, input.flexibilityMPerN().likely() - modalLikely);
-    high += Math.max(0, input.flexibilityMPerN().high() - Math.min(modalLow, modalHigh));
-    return new Band(Math.min(low, likely), likely, Math.max(high, likely));
+    high += Math.max(0, input.flexibilityMPerN().high() - modalHigh);
+    return new Band(0, likely, Math.max(high, likely));
   }
 
   private static double gain(double ratio, double zeta) {
@@ -130,23 +127,32 @@ public record ForcedResponse(
     return gain(Math.max(least, Math.min(greatest, peak)), zeta);
   }
 
-  private static double nearestRatio(List<ModeBand> modes, double toothHz) {
-    double nearest = 0;
+  /** The tooth-passing harmonic nearest to any likely natural frequency, and the ratio of both. */
+  private static double[] nearest(List<ModeBand> modes, double toothHz) {
+    double[] nearest = {1, toothHz / modes.get(0).likely().frequencyHz()};
     for (ModeBand mode : modes) {
       double natural = mode.likely().frequencyHz();
       double below = Math.max(1, Math.floor(natural / toothHz));
       for (double k = below; k <= below + 1; k++) {
         double ratio = k * toothHz / natural;
-        if (nearest == 0 || Math.abs(Math.log(ratio)) < Math.abs(Math.log(nearest))) {
-          nearest = ratio;
+        if (Math.abs(Math.log(ratio)) < Math.abs(Math.log(nearest[1]))) {
+          nearest = new double[] {k, ratio};
         }
       }
     }
     return nearest;
   }
 
-  private static boolean holdsHarmonic(Band naturalHz, double toothHz) {
-    double first = Math.max(1, Math.ceil(naturalHz.low() / toothHz));
-    return first * toothHz <= naturalHz.high();
+  /** The lowest tooth-passing harmonic inside the band of a natural frequency, 0 if none is. */
+  private static int resonant(List<ModeBand> modes, double toothHz) {
+    double lowest = 0;
+    for (ModeBand mode : modes) {
+      double first = Math.max(1, Math.ceil(mode.frequencyHz().low() / toothHz));
+      boolean inside = first * toothHz <= mode.frequencyHz().high();
+      if (inside && (lowest == 0 || first < lowest)) {
+        lowest = first;
+      }
+    }
+    return (int) Math.min(lowest, Integer.MAX_VALUE);
   }
 }

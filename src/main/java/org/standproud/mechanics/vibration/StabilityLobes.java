@@ -140,48 +140,40 @@ public final class StabilityLobes {
     return sum;
   }
 
-  /** Frequencies dense about each mode, in steps that grow from its bandwidth outward. */
   private static double[] grid(List<DampedMode> modes) {
     return modes.stream().flatMapToDouble(StabilityLobes::about).sorted().distinct().toArray();
   }
 
+  /**
+   * Frequencies dense about a mode, in steps that grow from its bandwidth outward, and the two
+   * where the real part of a single mode is least and greatest: {@code f_n sqrt(1 +- 2 zeta)}.
+   * Between them the limit of several modes is missed by less than a thousandth.
+   */
   private static DoubleStream about(DampedMode mode) {
-    double growth = Math.log1p(REACH / mode.dampingRatio()) / POINTS_EACH_SIDE;
-    double[] points = new double[2 * POINTS_EACH_SIDE + 1];
+    double zeta = mode.dampingRatio();
+    double growth = Math.log1p(REACH / zeta) / POINTS_EACH_SIDE;
+    double[] points = new double[2 * POINTS_EACH_SIDE + 3];
     for (int i = -POINTS_EACH_SIDE; i <= POINTS_EACH_SIDE; i++) {
-      double away = Math.signum(i) * mode.dampingRatio() * Math.expm1(growth * Math.abs(i));
+      double away = Math.signum(i) * zeta * Math.expm1(growth * Math.abs(i));
       points[i + POINTS_EACH_SIDE] = mode.frequencyHz() * (1 + away);
     }
+    points[2 * POINTS_EACH_SIDE + 1] = mode.frequencyHz() * Math.sqrt(1 + 2 * zeta);
+    // Damping of one half leaves no greatest real part above zero frequency.
+    points[2 * POINTS_EACH_SIDE + 2] = mode.frequencyHz() * Math.sqrt(Math.max(1e-4, 1 - 2 * zeta));
     return Arrays.stream(points);
   }
 
-  /** Frequency and value of the greatest inverse depth, by a parabola through three points. */
+  /** Frequency and value of the greatest inverse depth. */
   private double[] peak() {
-    int branch = 0;
-    int at = 0;
-    for (int b = 0; b < inverseDepth.length; b++) {
+    double[] peak = {hz[0], inverseDepth[0][0]};
+    for (double[] branch : inverseDepth) {
       for (int i = 0; i < hz.length; i++) {
-        if (inverseDepth[b][i] > inverseDepth[branch][at]) {
-          branch = b;
-          at = i;
+        if (branch[i] > peak[1]) {
+          peak = new double[] {hz[i], branch[i]};
         }
       }
     }
-    double[] s = inverseDepth[branch];
-    if (at == 0 || at == hz.length - 1) {
-      return new double[] {hz[at], s[at]};
-    }
-    double left = hz[at - 1] - hz[at];
-    double right = hz[at + 1] - hz[at];
-    double slopeLeft = (s[at - 1] - s[at]) / left;
-    double slopeRight = (s[at + 1] - s[at]) / right;
-    double bend = (slopeRight - slopeLeft) / (right - left);
-    double slope = slopeLeft - bend * left;
-    if (!(bend < 0)) {
-      return new double[] {hz[at], s[at]};
-    }
-    double step = Math.max(left, Math.min(right, -slope / (2 * bend)));
-    return new double[] {hz[at] + step, s[at] + step * (slope + bend * step)};
+    return peak;
   }
 
   /** The depth below which no speed chatters, m. */
