@@ -14,6 +14,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.StringNode;
 
 /**
  * JSON text in the canonical form of RFC 8785: no white space, members sorted by UTF-16 code unit,
@@ -78,7 +79,7 @@ public record CanonicalJson(String text) {
     return new CanonicalJson(
         new TreeMap<>(members)
             .entrySet().stream()
-                .map(m -> MAPPER.writeValueAsString(m.getKey()) + ":" + m.getValue().text())
+                .map(m -> of(StringNode.valueOf(m.getKey())).text() + ":" + m.getValue().text())
                 .collect(Collectors.joining(",", "{", "}")));
   }
 

@@ -1,5 +1,6 @@
 package org.standproud.audit.chain;
 
+import java.util.Objects;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
@@ -10,4 +11,12 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param seal keyed hash over place, previous seal and body: 64 hexadecimal digits
  * @param body the record, canonical
  */
-public record Link(long sequence, String previous, String seal, CanonicalJson body) {}
+public record Link(long sequence, String previous, String seal, CanonicalJson body) {
+
+  /** Refuses a link with a part missing, as an edited export may hold. */
+  public Link {
+    Objects.requireNonNull(previous, "previous");
+    Objects.requireNonNull(seal, "seal");
+    Objects.requireNonNull(body, "body");
+  }
+}
