@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
@@ -68,14 +67,6 @@ public final class CanonicalText {
     Values values = RequestFields.SHAPE.of(setup);
     values.put(RequestFields.UNITS, units);
     ObjectNode request = RequestFields.SHAPE.write(values, units);
-    // A plain number for a hand feed would be widened when it is read.
-    Range range = CutFields.FEED_PER_TOOTH.range();
-    ((ObjectNode) request.get(RequestFields.CUT.name()))
-        .set(
-            CutFields.FEED_PER_TOOTH.name(),
-            setup.cut().feedPerToothM().isExact() && setup.cut().feedDrive() == FeedDrive.POWER
-                ? range.write(setup.cut().feedPerToothM(), units)
-                : range.writeEnds(setup.cut().feedPerToothM(), units));
     return request;
   }
 

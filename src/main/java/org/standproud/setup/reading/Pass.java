@@ -3,7 +3,6 @@ package org.standproud.setup.reading;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
 import org.standproud.setup.FeedDirection;
-import org.standproud.setup.FeedDrive;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Operation;
@@ -16,11 +15,6 @@ import tools.jackson.databind.JsonNode;
  * was reported before, and the checks that need it are left out.
  */
 final class Pass {
-
-  /** A hand wheel turned half as fast, or twice as fast, as meant; common practice, no source. */
-  private static final double SLOWEST_HAND = 0.5;
-
-  private static final double FASTEST_HAND = 2;
 
   private final Values cut;
   private final JsonNode node;
@@ -207,15 +201,8 @@ final class Pass {
     if (feed == null) {
       return;
     }
-    Band settled =
-        cut.get(CutFields.FEED_DRIVE) == FeedDrive.HAND && !bandGiven() ? byHand(feed) : feed;
-    cut.put(CutFields.FEED_PER_TOOTH, settled);
-    checkFeed(settled, given(CutFields.TABLE) ? CutFields.TABLE : CutFields.FEED_PER_TOOTH);
-  }
-
-  private static Band byHand(Band meant) {
-    double likely = meant.likely();
-    return new Band(SLOWEST_HAND * likely, likely, FASTEST_HAND * likely);
+    cut.put(CutFields.FEED_PER_TOOTH, feed);
+    checkFeed(feed, given(CutFields.TABLE) ? CutFields.TABLE : CutFields.FEED_PER_TOOTH);
   }
 
   private void checkFeed(Band perTooth, Banded<?> field) {
@@ -224,20 +211,11 @@ final class Pass {
       at(field)
           .fault(
               node.get(field.name()),
-              "the feed per tooth that comes of this, half to twice of it by hand, is out of range",
+              "the feed per tooth that comes of this is out of range",
               range.allowed(place.units()),
               null,
               null);
     }
-  }
-
-  private boolean bandGiven() {
-    return isBand(CutFields.FEED_PER_TOOTH) || isBand(CutFields.TABLE);
-  }
-
-  private boolean isBand(Field<?, ?> field) {
-    JsonNode given = node.get(field.name());
-    return given != null && given.has("low");
   }
 
   private void settleLeadIn() {

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -124,17 +123,6 @@ class SetupReaderTest {
     assertThat(problem.pointer()).isEqualTo("/cutter/name");
     assertThat(problem.hint()).contains("face mill 63, fresh");
     assertThat(problem.message()).contains("lacks kind, toolMaterial");
-  }
-
-  @Test
-  void aHandFeedIsSomewhereBetweenHalfAndTwiceWhatWasMeant() {
-    Band feed = Seeds.accepted(with("01", "/cut/feedDrive", "'hand'")).cut().feedPerToothM();
-    assertThat(feed.low()).isCloseTo(0.05e-3, within(1e-15));
-    assertThat(feed.likely()).isCloseTo(0.1e-3, within(1e-15));
-    assertThat(feed.high()).isCloseTo(0.2e-3, within(1e-15));
-    ObjectNode banded = with("01", "/cut/feedDrive", "'hand'");
-    put(banded, "/cut/feedPerTooth", Seeds.json("{'low':0.08,'high':0.12}"));
-    assertThat(Seeds.accepted(banded).cut().feedPerToothM().low()).isCloseTo(8e-5, within(1e-15));
   }
 
   /** n = v_c / (pi D) and f_z = v_f / (n z), ISO 3002 symbols. [derived] */
