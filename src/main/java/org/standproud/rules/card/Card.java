@@ -1,0 +1,66 @@
+package org.standproud.rules.card;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One rule card as written. It flags a set-up, unless it derives a judgement or changes the
+ * severity of another card's finding.
+ *
+ * @param file the file it was read from
+ * @param id stable identity, never used again
+ * @param title the claim
+ * @param protects what it protects
+ * @param severity how grave its finding is
+ * @param confidence how good its source is
+ * @param source what it stands on
+ * @param since day it came into force, ISO 8601
+ * @param revised day it was last changed, ISO 8601, or empty
+ * @param owner who answers for it
+ * @param appliesTo the words each fact may have for the card to apply
+ * @param limits the named limits
+ * @param when the conditions, all of which must hold
+ * @param derives the judgement it derives, or null
+ * @param change what it does to another card's finding, or null
+ * @param message what to tell the machinist, with placeholders in braces
+ * @param remedy what would put it right
+ * @param why the mechanism
+ * @param examples its examples
+ */
+public record Card(
+    String file,
+    Written id,
+    String title,
+    Protects protects,
+    Severity severity,
+    Confidence confidence,
+    Source source,
+    String since,
+    String revised,
+    String owner,
+    Map<String, List<Written>> appliesTo,
+    Map<String, Written> limits,
+    List<Written> when,
+    @Nullable Written derives,
+    @Nullable SeverityChange change,
+    Written message,
+    String remedy,
+    String why,
+    List<Example> examples) {
+
+  /** Copies the collections, keeping their order. */
+  public Card {
+    appliesTo = Collections.unmodifiableMap(new LinkedHashMap<>(appliesTo));
+    limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+    when = List.copyOf(when);
+    examples = List.copyOf(examples);
+  }
+
+  /** Whether the card yields a finding of its own. */
+  public boolean flags() {
+    return derives == null && change == null;
+  }
+}

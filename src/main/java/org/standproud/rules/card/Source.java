@@ -1,0 +1,11 @@
+package org.standproud.rules.card;
+
+/**
+ * What a card stands on.
+ *
+ * @param kind what kind of source
+ * @param reference title and author; may be empty for common practice
+ * @param edition edition or year; may be empty
+ * @param page page, section or equation; may be empty
+ */
+public record Source(SourceKind kind, String reference, String edition, String page) {}

@@ -1,0 +1,11 @@
+package org.standproud.rules.engine;
+
+import org.standproud.rules.language.Truth;
+
+/**
+ * A judgement in the working memory, there as long as the card that derives it stands.
+ *
+ * @param name its name
+ * @param truth what can be said of it
+ */
+public record Judgement(String name, Truth truth) {}

@@ -1,0 +1,151 @@
+package org.standproud.rules.engine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.card.Card;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.card.SeverityChange;
+import org.standproud.rules.card.Written;
+import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.Judgements;
+import org.standproud.rules.language.Readings;
+import org.standproud.rules.language.Term;
+import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Changed;
+import org.standproud.rules.trace.ConditionTrace;
+import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.MarginFinder;
+import org.standproud.rules.trace.Placeholder;
+import org.standproud.rules.trace.Reading;
+import org.standproud.setup.Band;
+
+/**
+ * Writes down what each card came to. Conditions the engine had no need to evaluate are evaluated
+ * here by the same objects, and the two must agree.
+ */
+final class TraceWriter {
+
+  private final Network.Outcome outcome;
+  private final Readings readings;
+  private final Judgements judgements;
+  private final MarginFinder margins;
+  private final Map<String, List<Changed>> changes = new HashMap<>();
+
+  TraceWriter(
+      List<CompiledCard> cards, Network.Outcome outcome, Readings readings, Judgements judgements) {
+    this.outcome = outcome;
+    this.readings = readings;
+    this.judgements = judgements;
+    this.margins = new MarginFinder(readings, judgements);
+    for (CompiledCard card : cards) {
+      SeverityChange change = card.card().change();
+      if (change != null && outcome.acted().contains(card.id())) {
+        changes
+            .computeIfAbsent(change.card().text(), id -> new ArrayList<>())
+            .add(new Changed(card.id(), change.overrides(), change.to(), change.because()));
+      }
+    }
+  }
+
+  CardTrace trace(CompiledCard compiled) {
+    Card card = compiled.card();
+    Truth applies = compiled.applies(readings);
+    Truth truth = compiled.truth(readings, judgements);
+    boolean expected = card.flags() && truth != Truth.FALSE;
+    if (expected != outcome.flagged().contains(compiled.id())) {
+      throw new IllegalStateException("the engine and the condition disagree on " + compiled.id());
+    }
+    List<Changed> changed = changes.getOrDefault(compiled.id(), List.of());
+    return new CardTrace(
+        card,
+        kind(card, applies, truth),
+        truth,
+        severity(card.severity(), changed),
+        changed,
+        scope(compiled),
+        conditions(compiled),
+        truth == Truth.UNKNOWN || applies == Truth.FALSE ? null : margins.of(compiled.whole()),
+        placeholders(compiled));
+  }
+
+  private static Kind kind(Card card, Truth applies, Truth truth) {
+    if (applies == Truth.FALSE) {
+      return Kind.NOT_APPLICABLE;
+    }
+    return switch (truth) {
+      case TRUE, EITHER -> card.flags() ? Kind.FAIL : Kind.INFORMATIONAL;
+      case FALSE -> Kind.PASS;
+      case UNKNOWN -> Kind.OPEN;
+    };
+  }
+
+  /** The gravest override counts; without one, the easing that leaves the finding gravest. */
+  private static Severity severity(Severity own, List<Changed> changed) {
+    boolean overridden = changed.stream().anyMatch(Changed::overrides);
+    return changed.stream()
+        .filter(c -> c.overrides() == overridden)
+        .map(Changed::to)
+        .max(Severity::compareTo)
+        .orElse(own);
+  }
+
+  private List<ConditionTrace> scope(CompiledCard compiled) {
+    List<ConditionTrace> traces = new ArrayList<>();
+    List<List<Written>> words = List.copyOf(compiled.card().appliesTo().values());
+    for (int i = 0; i < compiled.scope().size(); i++) {
+      Condition selector = compiled.scope().get(i);
+      Written first = words.get(i).get(0);
+      Written text = new Written(selector.toWords(), first.line(), first.column());
+      traces.add(condition(text, selector));
+    }
+    return traces;
+  }
+
+  private List<ConditionTrace> conditions(CompiledCard compiled) {
+    List<ConditionTrace> traces = new ArrayList<>();
+    for (int i = 0; i < compiled.when().size(); i++) {
+      traces.add(condition(compiled.card().when().get(i), compiled.when().get(i)));
+    }
+    return traces;
+  }
+
+  private ConditionTrace condition(Written text, Condition condition) {
+    Truth truth = condition.evaluate(readings, judgements);
+    List<Fact> facts = new ArrayList<>();
+    condition.facts(facts::add);
+    List<Reading> read =
+        facts.stream().distinct().map(f -> new Reading(f, readings.value(f))).toList();
+    return new ConditionTrace(
+        text,
+        condition.toWords(),
+        truth,
+        read,
+        truth == Truth.UNKNOWN ? condition.unknowns(readings, judgements) : List.of(),
+        truth == Truth.UNKNOWN ? null : margins.of(condition));
+  }
+
+  private List<Placeholder> placeholders(CompiledCard compiled) {
+    return compiled.placeholders().stream()
+        .map(name -> placeholder(name, compiled.limits().get(name)))
+        .toList();
+  }
+
+  private Placeholder placeholder(String name, Term.@Nullable Limit limit) {
+    if (limit != null) {
+      Value value = new Value.Quantity(Band.exactly(limit.quantity().si()));
+      return new Placeholder(name, value, limit.quantity().dimension(), limit.text());
+    }
+    Fact fact = readings.fact(name);
+    return new Placeholder(
+        name,
+        readings.value(fact),
+        fact.type() instanceof Fact.Number number ? number.dimension() : null,
+        null);
+  }
+}

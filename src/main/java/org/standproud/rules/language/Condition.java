@@ -1,0 +1,407 @@
+package org.standproud.rules.language;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.setup.Band;
+
+/**
+ * One condition of a card, ready to be evaluated. The same object is what the engine evaluates,
+ * what the trace reports, what the rule page prints and what the tests drive.
+ */
+public sealed interface Condition {
+
+  /** What can be said of the condition for these readings. */
+  Truth evaluate(Readings readings, Judgements judgements);
+
+  /** The condition in words. */
+  String toWords();
+
+  /** Hands every fact read to the consumer. */
+  void facts(Consumer<Fact> consumer);
+
+  /** Hands every judgement read to the consumer. */
+  default void judgements(Consumer<String> consumer) {}
+
+  /** Why the condition cannot be judged: what has to be measured, what may be zero. */
+  default List<String> unknowns(Readings readings, Judgements judgements) {
+    Set<String> reasons = new LinkedHashSet<>();
+    facts(
+        fact -> {
+          if (readings.value(fact) instanceof Value.Missing missing) {
+            reasons.add(fact.name() + " is not known: " + missing.measure());
+          }
+        });
+    judgements(
+        name -> {
+          if (judgements.of(name) == Truth.UNKNOWN) {
+            reasons.add("it is not known whether " + name);
+          }
+        });
+    if (reasons.isEmpty()) {
+      comparisons(c -> c.addUnknowns(readings, judgements, reasons));
+    }
+    return List.copyOf(reasons);
+  }
+
+  /** Hands every comparison of numbers in the condition to the consumer. */
+  private void comparisons(Consumer<Comparison> consumer) {
+    if (this instanceof Comparison comparison) {
+      consumer.accept(comparison);
+    } else if (this instanceof Not not) {
+      not.condition.comparisons(consumer);
+    } else if (this instanceof All all) {
+      all.conditions.forEach(c -> c.comparisons(consumer));
+    } else if (this instanceof Any any) {
+      any.conditions.forEach(c -> c.comparisons(consumer));
+    }
+  }
+
+  /** How two numbers are compared. */
+  enum Relation {
+    /** Less. */
+    LESS("is less than"),
+    /** Less or equal. */
+    AT_MOST("is at most"),
+    /** More. */
+    MORE("is more than"),
+    /** More or equal. */
+    AT_LEAST("is at least"),
+    /** Equal. */
+    EQUAL("is"),
+    /** Not equal. */
+    NOT_EQUAL("is not");
+
+    private final String words;
+
+    Relation(String words) {
+      this.words = words;
+    }
+
+    /** In words: "is less than". */
+    public String words() {
+      return words;
+    }
+
+    private Truth of(Band a, Band b) {
+      return switch (this) {
+        case LESS -> below(a, b);
+        case AT_LEAST -> below(a, b).not();
+        case MORE -> below(b, a);
+        case AT_MOST -> below(b, a).not();
+        case EQUAL -> same(a, b);
+        case NOT_EQUAL -> same(a, b).not();
+      };
+    }
+
+    private static Truth below(Band a, Band b) {
+      if (Comparison.order(a.high(), b.low()) < 0) {
+        return Truth.TRUE;
+      }
+      return Comparison.order(a.low(), b.high()) >= 0 ? Truth.FALSE : Truth.EITHER;
+    }
+
+    private static Truth same(Band a, Band b) {
+      if (Comparison.order(a.high(), b.low()) < 0 || Comparison.order(b.high(), a.low()) < 0) {
+        return Truth.FALSE;
+      }
+      boolean oneValue =
+          Comparison.order(a.low(), b.high()) == 0 && Comparison.order(a.high(), b.low()) == 0;
+      return oneValue ? Truth.TRUE : Truth.EITHER;
+    }
+  }
+
+  /**
+   * Two numbers compared.
+   *
+   * @param left the number in question
+   * @param relation how they are compared
+   * @param right what it is held against
+   * @param dimension the dimension of both, or null if it has no name
+   */
+  record Comparison(Term left, Relation relation, Term right, @Nullable Dimension dimension)
+      implements Condition {
+
+    /**
+     * Two numbers nearer than this part of the larger are taken as equal, so that 75 mm over 30 mm
+     * is the 2.5 a reader sees and not what is left by converting units.
+     */
+    public static final double SAME = 1e-12;
+
+    private void addUnknowns(Readings readings, Judgements judgements, Set<String> reasons) {
+      for (Term side : List.of(left, right)) {
+        if (side.estimate(readings, judgements) instanceof Estimate.Unknown unknown) {
+          reasons.add(unknown.reason());
+        }
+      }
+    }
+
+    static int order(double a, double b) {
+      return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b))
+          ? 0
+          : Double.compare(a, b);
+    }
+
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return left.estimate(readings, judgements) instanceof Estimate.Known a
+              && right.estimate(readings, judgements) instanceof Estimate.Known b
+          ? relation.of(a.band(), b.band())
+          : Truth.UNKNOWN;
+    }
+
+    @Override
+    public String toWords() {
+      return left.toWords() + " " + relation.words + " " + right.toWords();
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      left.facts(consumer);
+      right.facts(consumer);
+    }
+
+    @Override
+    public void judgements(Consumer<String> consumer) {
+      left.judgements(consumer);
+      right.judgements(consumer);
+    }
+  }
+
+  /**
+   * A word fact is one of some words.
+   *
+   * @param fact the fact
+   * @param slot where it stands in the readings
+   * @param words the words, at least one
+   */
+  record OneOf(Fact fact, int slot, List<String> words) implements Condition {
+    /** Copies the list. */
+    public OneOf {
+      words = List.copyOf(words);
+    }
+
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return readings.at(slot) instanceof Value.Text text
+          ? Truth.of(words.contains(text.word()))
+          : Truth.UNKNOWN;
+    }
+
+    @Override
+    public String toWords() {
+      return fact.name() + " is " + String.join(" or ", words);
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      consumer.accept(fact);
+    }
+  }
+
+  /**
+   * A yes-or-no fact is yes.
+   *
+   * @param fact the fact
+   * @param slot where it stands in the readings
+   */
+  record Yes(Fact fact, int slot) implements Condition {
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return readings.at(slot) instanceof Value.Truth truth ? Truth.of(truth.yes()) : Truth.UNKNOWN;
+    }
+
+    @Override
+    public String toWords() {
+      return fact.name();
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      consumer.accept(fact);
+    }
+  }
+
+  /**
+   * A fact is missing; never unknown itself.
+   *
+   * @param fact the fact
+   * @param slot where it stands in the readings
+   */
+  record NotKnown(Fact fact, int slot) implements Condition {
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return Truth.of(readings.at(slot) instanceof Value.Missing);
+    }
+
+    @Override
+    public String toWords() {
+      return fact.name() + " is not known";
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      consumer.accept(fact);
+    }
+  }
+
+  /**
+   * A judgement of another card holds.
+   *
+   * @param name the judgement
+   */
+  record Judged(String name) implements Condition {
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return judgements.of(name);
+    }
+
+    @Override
+    public String toWords() {
+      return name;
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {}
+
+    @Override
+    public void judgements(Consumer<String> consumer) {
+      consumer.accept(name);
+    }
+  }
+
+  /**
+   * Always or never.
+   *
+   * @param holds which
+   */
+  record Fixed(boolean holds) implements Condition {
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return Truth.of(holds);
+    }
+
+    @Override
+    public String toWords() {
+      return holds ? "always" : "never";
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {}
+  }
+
+  /**
+   * The opposite of a condition.
+   *
+   * @param condition the condition
+   */
+  record Not(Condition condition) implements Condition {
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      return condition.evaluate(readings, judgements).not();
+    }
+
+    @Override
+    public String toWords() {
+      return "not (" + condition.toWords() + ")";
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      condition.facts(consumer);
+    }
+
+    @Override
+    public void judgements(Consumer<String> consumer) {
+      condition.judgements(consumer);
+    }
+  }
+
+  /**
+   * All conditions hold.
+   *
+   * @param conditions the conditions
+   */
+  record All(List<Condition> conditions) implements Condition {
+    /** Copies the list. */
+    public All {
+      conditions = List.copyOf(conditions);
+    }
+
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      Truth truth = Truth.TRUE;
+      for (Condition condition : conditions) {
+        truth = truth.and(condition.evaluate(readings, judgements));
+        if (truth == Truth.FALSE) {
+          return truth;
+        }
+      }
+      return truth;
+    }
+
+    @Override
+    public String toWords() {
+      return conditions.stream()
+          .map(c -> c instanceof Any ? "(" + c.toWords() + ")" : c.toWords())
+          .collect(Collectors.joining(" and "));
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      conditions.forEach(c -> c.facts(consumer));
+    }
+
+    @Override
+    public void judgements(Consumer<String> consumer) {
+      conditions.forEach(c -> c.judgements(consumer));
+    }
+  }
+
+  /**
+   * At least one condition holds.
+   *
+   * @param conditions the conditions
+   */
+  record Any(List<Condition> conditions) implements Condition {
+    /** Copies the list. */
+    public Any {
+      conditions = List.copyOf(conditions);
+    }
+
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      Truth truth = Truth.FALSE;
+      for (Condition condition : conditions) {
+        truth = truth.or(condition.evaluate(readings, judgements));
+        if (truth == Truth.TRUE) {
+          return truth;
+        }
+      }
+      return truth;
+    }
+
+    @Override
+    public String toWords() {
+      return conditions.stream()
+          .map(c -> c instanceof All ? "(" + c.toWords() + ")" : c.toWords())
+          .collect(Collectors.joining(" or "));
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      conditions.forEach(c -> c.facts(consumer));
+    }
+
+    @Override
+    public void judgements(Consumer<String> consumer) {
+      conditions.forEach(c -> c.judgements(consumer));
+    }
+  }
+}

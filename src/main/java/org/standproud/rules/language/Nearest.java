@@ -1,0 +1,40 @@
+package org.standproud.rules.language;
+
+import java.util.Collection;
+import java.util.Comparator;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.jspecify.annotations.Nullable;
+
+/** The known name a wrong one was probably meant to be. */
+public final class Nearest {
+
+  /** Longer names are not compared. */
+  private static final int LONGEST = 80;
+
+  private Nearest() {}
+
+  /**
+   * The nearest of the known names by edits, or one that begins with what was written.
+   *
+   * @param wrong what was written
+   * @param known the names there are
+   * @return null if none is near
+   */
+  public static @Nullable String of(String wrong, Collection<String> known) {
+    if (wrong.isBlank() || wrong.length() > LONGEST) {
+      return null;
+    }
+    LevenshteinDistance distance = new LevenshteinDistance(Math.max(2, wrong.length() / 3));
+    return known.stream()
+        .filter(name -> distance.apply(wrong, name) >= 0)
+        .min(
+            Comparator.comparing((String name) -> distance.apply(wrong, name))
+                .thenComparing(Comparator.naturalOrder()))
+        .orElseGet(
+            () ->
+                known.stream()
+                    .filter(name -> wrong.length() > 2 && name.startsWith(wrong))
+                    .min(Comparator.naturalOrder())
+                    .orElse(null));
+  }
+}

@@ -1,0 +1,23 @@
+package org.standproud.rules.language;
+
+import org.standproud.mechanics.evidence.Dimension;
+
+/**
+ * A number with its dimension, as read from a text with a unit.
+ *
+ * @param si the number in the SI unit of the dimension; finite
+ * @param dimension its dimension
+ */
+public record Quantity(double si, Dimension dimension) {
+
+  /**
+   * Refuses what is not finite.
+   *
+   * @throws IllegalArgumentException if the number is NaN or infinite
+   */
+  public Quantity {
+    if (!Double.isFinite(si)) {
+      throw new IllegalArgumentException("is not a finite number");
+    }
+  }
+}

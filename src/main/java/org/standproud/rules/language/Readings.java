@@ -1,0 +1,93 @@
+package org.standproud.rules.language;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.setup.Band;
+
+/** The values of one set-up laid out by {@link FactTable} for quick reading; immutable. */
+public final class Readings {
+
+  private final FactTable table;
+  private final Value[] values;
+
+  /**
+   * Lays out the evidence; a fact the evidence does not hold is missing.
+   *
+   * @param table the vocabulary
+   * @param evidence the values of one set-up
+   * @throws IllegalArgumentException if a value is not of the type of its fact
+   */
+  public Readings(FactTable table, Evidence evidence) {
+    this.table = table;
+    List<Fact> facts = table.facts();
+    values = new Value[facts.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = typed(facts.get(i), evidence.get(facts.get(i)));
+    }
+  }
+
+  private Readings(FactTable table, Value[] values) {
+    this.table = table;
+    this.values = values;
+  }
+
+  private static Value typed(Fact fact, Value value) {
+    boolean fits =
+        value instanceof Value.Missing
+            || (fact.type() instanceof Fact.Number && value instanceof Value.Quantity)
+            || (fact.type() instanceof Fact.Word && value instanceof Value.Text)
+            || (fact.type() instanceof Fact.YesNo && value instanceof Value.Truth);
+    if (!fits) {
+      throw new IllegalArgumentException("the value of " + fact.name() + " is of another type");
+    }
+    return value;
+  }
+
+  /** The value of a fact of the table. */
+  public Value value(Fact fact) {
+    return values[table.slot(fact)];
+  }
+
+  /** The word of a fact, or null if it is missing or no word. */
+  public @Nullable String word(Fact fact) {
+    return value(fact) instanceof Value.Text text ? text.word() : null;
+  }
+
+  /**
+   * The fact of that name.
+   *
+   * @throws IllegalArgumentException if the vocabulary has none
+   */
+  public Fact fact(String name) {
+    Fact fact = table.find(name);
+    if (fact == null) {
+      throw new IllegalArgumentException("no fact is named " + name);
+    }
+    return fact;
+  }
+
+  Value at(int slot) {
+    return values[slot];
+  }
+
+  /** These readings with one number put in the place of another. */
+  public Readings with(Fact fact, Band band) {
+    Value[] changed = values.clone();
+    changed[table.slot(fact)] = new Value.Quantity(band);
+    return new Readings(table, changed);
+  }
+
+  /** These readings with every band shrunk to its likely value. */
+  public Readings atLikely() {
+    Value[] likely = values.clone();
+    for (int i = 0; i < likely.length; i++) {
+      if (likely[i] instanceof Value.Quantity q && !q.band().isExact()) {
+        likely[i] = new Value.Quantity(Band.exactly(q.band().likely()));
+      }
+    }
+    return new Readings(table, likely);
+  }
+}

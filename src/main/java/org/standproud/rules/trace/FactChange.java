@@ -1,0 +1,17 @@
+package org.standproud.rules.trace;
+
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+
+/**
+ * The change of one fact at which a comparison flips, in the SI unit of the fact.
+ *
+ * @param fact the fact
+ * @param from its likely value now
+ * @param likely value at which the comparison flips, every other fact at its likely value; null if
+ *     there is none in the range that makes sense
+ * @param certain value at which the comparison begins to be clear wherever in their bands the other
+ *     facts lie; null if there is none
+ */
+public record FactChange(
+    Fact fact, double from, @Nullable Double likely, @Nullable Double certain) {}

@@ -1,0 +1,97 @@
+package org.standproud.rules.trace;
+
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.exception.MathRuntimeException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds the zero of a function nearest to a start: by one secant step where the function is a
+ * straight line, else by widening steps to both sides and Brent's method in the first bracket
+ * found.
+ */
+final class FlipSearch {
+
+  private static final int MAX_STEPS = 24;
+  private static final int MAX_EVALUATIONS = 60;
+  private static final double STRAIGHT = 1e-9;
+
+  /** Stands for a bound where a fact names none. */
+  private static final double FAR = 1e12;
+
+  private final DoubleUnaryOperator function;
+  private final double least;
+  private final double greatest;
+
+  FlipSearch(DoubleUnaryOperator function, double least, double greatest) {
+    this.function = function;
+    this.least = Math.max(-FAR, least);
+    this.greatest = Math.min(FAR, greatest);
+  }
+
+  /** The nearest zero within the range, or null; the function may be NaN where it has no value. */
+  @Nullable Double nearest(double start) {
+    double atStart = function.applyAsDouble(start);
+    if (Double.isNaN(atStart) || atStart == 0) {
+      return atStart == 0 ? (Double) start : null;
+    }
+    double step = Math.max(Math.abs(start), 1e-6) / 64;
+    Double straight = secant(start, atStart, step);
+    if (straight != null) {
+      return straight;
+    }
+    Double up = side(start, atStart, step);
+    Double down = side(start, atStart, -step);
+    if (up == null || down == null) {
+      return up == null ? down : up;
+    }
+    return up - start < start - down ? up : down;
+  }
+
+  private @Nullable Double secant(double start, double atStart, double step) {
+    double slope = (function.applyAsDouble(start + step) - atStart) / step;
+    double zero = start - atStart / slope;
+    if (!Double.isFinite(zero) || zero < least || zero > greatest) {
+      return null;
+    }
+    double middle = function.applyAsDouble((start + zero) / 2);
+    boolean line =
+        Math.abs(function.applyAsDouble(zero)) <= STRAIGHT * Math.abs(atStart)
+            && Math.abs(middle - atStart / 2) <= STRAIGHT * Math.abs(atStart);
+    return line ? (Double) zero : null;
+  }
+
+  private @Nullable Double side(double start, double atStart, double firstStep) {
+    double last = start;
+    double step = firstStep;
+    for (int i = 0; i < MAX_STEPS; i++) {
+      double next = Math.max(least, Math.min(greatest, last + step));
+      double value = function.applyAsDouble(next);
+      if (next == last || Double.isNaN(value)) {
+        return null;
+      }
+      if (value == 0) {
+        return next;
+      }
+      if (value > 0 != atStart > 0) {
+        return solve(Math.min(last, next), Math.max(last, next));
+      }
+      last = next;
+      step *= 2;
+    }
+    return null;
+  }
+
+  private @Nullable Double solve(double low, double high) {
+    try {
+      double accuracy = Math.max(Math.abs(low), Math.abs(high)) * 1e-12;
+      return new BrentSolver(accuracy).solve(MAX_EVALUATIONS, this::finite, low, high);
+    } catch (MathRuntimeException e) {
+      return null;
+    }
+  }
+
+  private double finite(double x) {
+    return function.applyAsDouble(x);
+  }
+}

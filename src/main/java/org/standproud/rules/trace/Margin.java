@@ -1,0 +1,34 @@
+package org.standproud.rules.trace;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Dimension;
+
+/**
+ * How far a comparison is from flipping. Clearances are positive while what would flag the card
+ * does not hold, negative by how much it does; in the SI unit of the dimension.
+ *
+ * @param comparison the comparison in words
+ * @param dimension dimension of both sides, or null if it has no name
+ * @param value likely value of the left side
+ * @param threshold likely value of the right side
+ * @param clearance distance between the likely values
+ * @param adverse distance at the worst ends of the bands; never more than the clearance
+ * @param relative size of the clearance as a part of the larger of value and threshold
+ * @param changes for each fact in the comparison, where it would have to be
+ */
+public record Margin(
+    String comparison,
+    @Nullable Dimension dimension,
+    double value,
+    double threshold,
+    double clearance,
+    double adverse,
+    double relative,
+    List<FactChange> changes) {
+
+  /** Copies the list. */
+  public Margin {
+    changes = List.copyOf(changes);
+  }
+}

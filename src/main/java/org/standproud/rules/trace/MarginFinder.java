@@ -1,0 +1,167 @@
+package org.standproud.rules.trace;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.Condition.Comparison;
+import org.standproud.rules.language.Estimate;
+import org.standproud.rules.language.Judgements;
+import org.standproud.rules.language.Readings;
+import org.standproud.rules.language.Truth;
+import org.standproud.setup.Band;
+
+/**
+ * Finds the comparison whose flipping would flip a condition soonest. Where all of several must
+ * hold and do, the nearest of them; where some do not, the farthest of those. Distances of
+ * different dimension are compared as parts of the numbers compared. A condition that only a word
+ * can flip has no margin.
+ */
+public final class MarginFinder {
+
+  private final Readings readings;
+  private final Readings likely;
+  private final Judgements judgements;
+
+  /**
+   * A finder for one set-up.
+   *
+   * @param readings the values of the facts
+   * @param judgements the judgements derived
+   */
+  public MarginFinder(Readings readings, Judgements judgements) {
+    this.readings = readings;
+    this.likely = readings.atLikely();
+    this.judgements = judgements;
+  }
+
+  /** The margin of a condition, or null if no number can flip it or a fact it needs is missing. */
+  public @Nullable Margin of(Condition condition) {
+    return of(condition, true);
+  }
+
+  private @Nullable Margin of(Condition condition, boolean holds) {
+    if (condition instanceof Comparison comparison) {
+      return margin(comparison, holds);
+    } else if (condition instanceof Condition.Not not) {
+      return of(not.condition(), !holds);
+    } else if (condition instanceof Condition.All all) {
+      return among(all.conditions(), holds, holds);
+    } else if (condition instanceof Condition.Any any) {
+      return among(any.conditions(), holds, !holds);
+    }
+    return null;
+  }
+
+  /** Among parts that must all hold, or, of the opposite, of which one is enough. */
+  private @Nullable Margin among(List<Condition> parts, boolean holds, boolean allNeeded) {
+    List<Condition> against = new ArrayList<>();
+    for (Condition part : parts) {
+      Truth truth = part.evaluate(likely, judgements);
+      if ((holds ? truth : truth.not()) == Truth.of(!allNeeded)) {
+        against.add(part);
+      }
+    }
+    Margin best = null;
+    for (Condition part : against.isEmpty() ? parts : against) {
+      Margin margin = of(part, holds);
+      if (margin == null && !against.isEmpty()) {
+        return null;
+      }
+      boolean nearer = best == null || margin != null && margin.relative() < best.relative();
+      best = margin != null && (nearer == against.isEmpty() || best == null) ? margin : best;
+    }
+    return best;
+  }
+
+  private @Nullable Margin margin(Comparison comparison, boolean holds) {
+    if (!(comparison.left().estimate(readings, judgements) instanceof Estimate.Known left)
+        || !(comparison.right().estimate(readings, judgements) instanceof Estimate.Known right)) {
+      return null;
+    }
+    double value = left.band().likely();
+    double threshold = right.band().likely();
+    double clearance = Clearance.of(comparison.relation(), holds).likely(left.band(), right.band());
+    double larger = Math.max(Math.abs(value), Math.abs(threshold));
+    return new Margin(
+        (holds ? "" : "not: ") + comparison.toWords(),
+        comparison.dimension(),
+        value,
+        threshold,
+        clearance,
+        Clearance.of(comparison.relation(), holds).adverse(left.band(), right.band()),
+        larger == 0 ? 0 : Math.abs(clearance) / larger,
+        changes(comparison, holds));
+  }
+
+  private List<FactChange> changes(Comparison comparison, boolean holds) {
+    Set<Fact> facts = new LinkedHashSet<>();
+    comparison.facts(facts::add);
+    List<FactChange> changes = new ArrayList<>();
+    for (Fact fact : facts) {
+      if (fact.type() instanceof Fact.Number range
+          && readings.value(fact) instanceof Value.Quantity now) {
+        double from = now.band().likely();
+        Double flips = flip(comparison, holds, fact, range, likely, from);
+        Double clears = flip(comparison, holds, fact, range, readings, from);
+        changes.add(new FactChange(fact, from, flips, clears));
+      }
+    }
+    return changes;
+  }
+
+  private @Nullable Double flip(
+      Comparison comparison,
+      boolean holds,
+      Fact fact,
+      Fact.Number range,
+      Readings others,
+      double from) {
+    Clearance clearance = Clearance.of(comparison.relation(), holds);
+    return new FlipSearch(
+            x -> {
+              Readings moved = others.with(fact, Band.exactly(x));
+              return comparison.left().estimate(moved, judgements) instanceof Estimate.Known a
+                      && comparison.right().estimate(moved, judgements) instanceof Estimate.Known b
+                  ? clearance.adverse(a.band(), b.band())
+                  : Double.NaN;
+            },
+            range.least(),
+            range.greatest())
+        .nearest(from);
+  }
+
+  /** How far a comparison is from holding. */
+  private enum Clearance {
+    BELOW,
+    ABOVE,
+    APART,
+    TOGETHER;
+
+    static Clearance of(Condition.Relation relation, boolean holds) {
+      return switch (relation) {
+        case LESS, AT_MOST -> holds ? ABOVE : BELOW;
+        case MORE, AT_LEAST -> holds ? BELOW : ABOVE;
+        case EQUAL -> holds ? APART : TOGETHER;
+        case NOT_EQUAL -> holds ? TOGETHER : APART;
+      };
+    }
+
+    double likely(Band left, Band right) {
+      return adverse(Band.exactly(left.likely()), Band.exactly(right.likely()));
+    }
+
+    double adverse(Band left, Band right) {
+      return switch (this) {
+        case BELOW -> right.low() - left.high();
+        case ABOVE -> left.low() - right.high();
+        case APART -> Math.max(0, Math.max(right.low() - left.high(), left.low() - right.high()));
+        case TOGETHER -> -Math.max(left.high() - right.low(), right.high() - left.low());
+      };
+    }
+  }
+}

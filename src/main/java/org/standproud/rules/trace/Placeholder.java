@@ -1,0 +1,16 @@
+package org.standproud.rules.trace;
+
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.mechanics.evidence.Value;
+
+/**
+ * What a placeholder of a message stands for.
+ *
+ * @param name the fact or limit named
+ * @param value its value in this set-up
+ * @param dimension its dimension, or null if it is not a number
+ * @param written the limit as written in the card, or null for a fact
+ */
+public record Placeholder(
+    String name, Value value, @Nullable Dimension dimension, @Nullable String written) {}

@@ -1,0 +1,41 @@
+package org.standproud.rules.trace;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.standproud.rules.language.Truth;
+
+/**
+ * What every card of one revision said of one set-up, in the order of their ids.
+ *
+ * @param revision the revision of the rule base
+ * @param cards every card
+ * @param judgements every judgement with its truth
+ */
+public record RuleTrace(String revision, List<CardTrace> cards, Map<String, Truth> judgements) {
+
+  /** Copies the collections. */
+  public RuleTrace {
+    cards = List.copyOf(cards);
+    judgements = Collections.unmodifiableMap(new TreeMap<>(judgements));
+  }
+
+  /** The cards that flag, or could not be judged. */
+  public List<CardTrace> findings() {
+    return cards.stream().filter(CardTrace::isFinding).toList();
+  }
+
+  /**
+   * What one card came to.
+   *
+   * @param id its id
+   * @throws IllegalArgumentException if there is no such card
+   */
+  public CardTrace card(String id) {
+    return cards.stream()
+        .filter(c -> c.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no card " + id));
+  }
+}

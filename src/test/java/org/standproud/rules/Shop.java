@@ -1,0 +1,109 @@
+package org.standproud.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.language.FactTable;
+import org.standproud.rules.language.Quantity;
+import org.standproud.rules.language.Readings;
+import org.standproud.rules.language.UnitReader;
+import org.standproud.setup.Band;
+
+/** A small vocabulary and a reader of units for the tests of rules. */
+public final class Shop {
+
+  public static final Fact STICK_OUT = length("stick-out");
+  public static final Fact GRIP_DEPTH = length("grip depth");
+  public static final Fact THICKNESS = length("stock thickness");
+  public static final Fact CUTTER = length("cutter diameter");
+  public static final Fact SLIP = number("slip margin", Dimension.NUMBER, -1e3, 1e3);
+  public static final Fact CLAMPING = number("clamping force", Dimension.FORCE, 0, 1e6);
+  public static final Fact LEAN = number("lean", Dimension.ANGLE, -4, 4);
+  public static final Fact STAGE = words("stage", "rough", "finish");
+  public static final Fact OPERATION = words("operation", "top edge", "broad side");
+  public static final Fact STOP = words("stop", "none", "left", "right");
+  public static final Fact PACKED =
+      new Fact("packed", new Fact.YesNo(), "packing is used", "given");
+
+  public static final List<Fact> VOCABULARY =
+      List.of(
+          STICK_OUT,
+          GRIP_DEPTH,
+          THICKNESS,
+          CUTTER,
+          SLIP,
+          CLAMPING,
+          LEAN,
+          STAGE,
+          OPERATION,
+          STOP,
+          PACKED);
+
+  public static final FactTable TABLE = new FactTable(VOCABULARY);
+
+  private static final Pattern QUANTITY =
+      Pattern.compile("(-?[0-9.]+(?:e-?[0-9]+)?) ?([a-zA-Z%]*)");
+
+  private static final Map<String, Quantity> UNITS =
+      Map.of(
+          "", new Quantity(1, Dimension.NUMBER),
+          "%", new Quantity(0.01, Dimension.NUMBER),
+          "mm", new Quantity(1e-3, Dimension.LENGTH),
+          "in", new Quantity(0.0254, Dimension.LENGTH),
+          "N", new Quantity(1, Dimension.FORCE),
+          "kN", new Quantity(1e3, Dimension.FORCE),
+          "deg", new Quantity(Math.PI / 180, Dimension.ANGLE));
+
+  public static final UnitReader UNIT_READER = Shop::quantity;
+
+  private Shop() {}
+
+  private static Quantity quantity(String text) {
+    Matcher matcher = QUANTITY.matcher(text.strip());
+    Quantity unit = matcher.matches() ? UNITS.get(matcher.group(2)) : null;
+    if (unit == null) {
+      throw new IllegalArgumentException("write a number and a unit, such as 12 mm");
+    }
+    return new Quantity(Double.parseDouble(matcher.group(1)) * unit.si(), unit.dimension());
+  }
+
+  private static Fact length(String name) {
+    return number(name, Dimension.LENGTH, 0, 10);
+  }
+
+  private static Fact number(String name, Dimension dimension, double least, double greatest) {
+    return new Fact(name, new Fact.Number(dimension, least, greatest), name, "given");
+  }
+
+  private static Fact words(String name, String... allowed) {
+    return new Fact(name, new Fact.Word(List.of(allowed)), name, "given");
+  }
+
+  /** Evidence of facts and values in turn: a number in SI, a band, a word, a truth. */
+  public static Evidence evidence(Object... factsAndValues) {
+    List<EvidenceValue> values = new ArrayList<>();
+    for (int i = 0; i < factsAndValues.length; i += 2) {
+      Object v = factsAndValues[i + 1];
+      Value value =
+          v instanceof Band band
+              ? new Value.Quantity(band)
+              : v instanceof Double number
+                  ? new Value.Quantity(Band.exactly(number))
+                  : v instanceof Boolean yes ? new Value.Truth(yes) : new Value.Text((String) v);
+      values.add(new EvidenceValue((Fact) factsAndValues[i], value, List.of(), List.of()));
+    }
+    return new Evidence(values);
+  }
+
+  /** Readings of facts and values in turn. */
+  public static Readings readings(Object... factsAndValues) {
+    return new Readings(TABLE, evidence(factsAndValues));
+  }
+}
