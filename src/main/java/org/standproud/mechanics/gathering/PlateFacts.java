@@ -135,7 +135,7 @@ final class PlateFacts {
                 setup.cutter().diameterM(),
                 setup.cut().spindleSpeedRevPerS()));
     Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
-    sheet.margin(
+    sheet.number(
         STABILITY_MARGIN, stability.depthAtSpeedM().times(1 / setup.cut().axialDepthM()), basis);
     sheet.yesNo(
         LOW_IMMERSION,
