@@ -26,7 +26,7 @@ import org.standproud.audit.chain.ChainReport;
 class KilledServiceTest {
 
   private static final int ROUNDS = Integer.getInteger("standproud.kill.rounds", 10);
-  private static final int MOST_READ = 120;
+  private static final int MOST_READ = 40;
 
   private @TempDir Path directory;
 
