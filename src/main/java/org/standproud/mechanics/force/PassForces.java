@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.engagement.Arc;
+import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.PassGeometry;
 import org.standproud.mechanics.engagement.PassTravel;
 import org.standproud.mechanics.evidence.Assumption;
@@ -112,6 +113,11 @@ public final class PassForces {
   /** The arc in steady cutting, in the feed frame. */
   public Arc steadyArc() {
     return arc;
+  }
+
+  /** The edge of one tooth in cut. */
+  public EdgeInCut edge() {
+    return likely.pass().edge();
   }
 
   /** The stretches of the pass. */
