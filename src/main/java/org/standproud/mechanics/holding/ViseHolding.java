@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.holding.jaw.BestPackingDepth;
+import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 import org.standproud.mechanics.holding.slip.Margin;
 import org.standproud.setup.Band;
 
@@ -136,18 +137,28 @@ public record ViseHolding(
         worst.applyAsDouble(ends.hardClamped()));
   }
 
+  /** The depth follows the ratio of the two pushes, so that is what is taken to its ends. */
   private static Band bestDepth(HoldingEnds ends) {
-    return ends.band(
-        e ->
-            BestPackingDepth.of(
-                    e.gripM(),
-                    ends.wireSizeM(),
-                    e.input().load().heightAboveJawM(),
-                    e.clampingForceN(),
-                    e.shareToward(),
-                    e.peaks().towardFixedN(),
-                    e.peaks().awayN())
-                .depthM());
+    Peaks most = ends.adverse().peaks();
+    Peaks least = ends.favourable().peaks();
+    Peaks likely = ends.likely().peaks();
+    return Band.spanning(
+        bestDepth(ends, likely.towardFixedN(), likely.awayN()),
+        bestDepth(ends, most.towardFixedN(), Math.min(least.awayN(), likely.awayN())),
+        bestDepth(ends, Math.min(least.towardFixedN(), likely.towardFixedN()), most.awayN()));
+  }
+
+  private static double bestDepth(HoldingEnds ends, double towardFixedN, double awayN) {
+    HoldingEnd end = ends.likely();
+    return BestPackingDepth.of(
+            end.gripM(),
+            ends.wireSizeM(),
+            end.input().load().heightAboveJawM(),
+            end.clampingForceN(),
+            end.shareToward(),
+            towardFixedN,
+            awayN)
+        .depthM();
   }
 
   private static List<Assumption> assumptions(HoldingInput input, HoldingEnds ends) {
