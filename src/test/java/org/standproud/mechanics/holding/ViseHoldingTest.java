@@ -310,6 +310,62 @@ class ViseHoldingTest {
   }
 
   @Test
+  void handleTorqueGivesTheForceOfTheScrew() {
+    Hold turned =
+        new Hold(
+            vise(JawSurface.GROUND, 0),
+            0.015,
+            null,
+            Band.exactly(80),
+            null,
+            WIRE,
+            Seat.BED,
+            Stop.NONE,
+            null);
+    ViseHolding holding =
+        ViseHolding.of(
+            new HoldingInput(
+                turned, stock(StockSurface.MACHINED, 0.0), load(1, 1, 1, 0.06), FaceState.CLEAN));
+    // Derived from the screw formula: friction 0.15, 0.12, 0.08 at 80 N m.
+    assertThat(holding.clampingForceN().low()).isCloseTo(19_250, within(6.0));
+    assertThat(holding.clampingForceN().likely()).isCloseTo(23_190, within(6.0));
+    assertThat(holding.clampingForceN().high()).isCloseTo(31_870, within(6.0));
+  }
+
+  @Test
+  void aWireAtTheFixedJawLeavesTheMovableFaceAloneToResistTurning() {
+    List<Packing> fixedWire =
+        List.of(new Packing(JawSide.FIXED, PackingKind.WIRE, PackingMaterial.COPPER, 0.003, 0.007));
+    ViseHolding holding =
+        ViseHolding.of(
+            new HoldingInput(
+                hold(
+                    vise(JawSurface.GROUND, 0),
+                    0.015,
+                    Band.exactly(20_000),
+                    Band.exactly(0.15),
+                    fixedWire),
+                stock(StockSurface.MACHINED, 0.0),
+                load(100, 200, 0, 0.06),
+                FaceState.UNKNOWN));
+    assertThat(holding.rootTurningTowardNmPerRad().low()).isZero();
+    assertThat(holding.contactHeightM()).isEqualTo(Band.exactly(0));
+    assertThat(holding.limitTowardFixedN().high()).isCloseTo(20_000 * 0.008 / 0.067, within(1e-6));
+  }
+
+  @Test
+  void aHarderPushLeavesLessContactAndPressesHarderAtTheLip() {
+    ViseHolding soft = wired(load(0, 300, 0, 0.06));
+    ViseHolding hard = wired(load(0, 1500, 0, 0.06));
+    assertThat(hard.contactHeightM().likely()).isLessThan(soft.contactHeightM().likely());
+    assertThat(hard.jawPressureRatio().likely()).isGreaterThan(soft.jawPressureRatio().likely());
+    assertThat(hard.rootTurningTowardNmPerRad().likely())
+        .isLessThan(soft.rootTurningTowardNmPerRad().likely());
+    assertThat(wired(load(0, 3000, 0, 0.06)).jawPressureRatio().likely())
+        .isEqualTo(Margin.GREATEST);
+  }
+
+  @Test
   void knownLimitsAreRefused() {
     assertThatThrownBy(() -> wired(load(0, 0, 0, 5))).isInstanceOf(OutsideValidity.class);
     List<Packing> below =
