@@ -147,7 +147,7 @@ public record JawBearings(
       return 50e-6;
     }
     return switch (surface) {
-      case MACHINED -> 5e-6;
+      case MACHINED -> 3e-6;
       case ROLLED -> 50e-6;
       case SAWN -> 100e-6;
       case CAST -> 200e-6;
