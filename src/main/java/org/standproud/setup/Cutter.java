@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param holderDiameterM greatest diameter of the holder in m
  * @param enteringAngleRad KAPR in rad
  * @param cornerRadiusM RE in m
- * @param helixRad FHA in rad; zero for straight edges
+ * @param helixRad FHA in rad, positive if it lifts the chips toward the shank whichever the spin;
+ *     zero for straight edges
  * @param rakeRad radial rake in rad
  * @param wiperM BS, length of the wiper flat in m; zero if it has none
  * @param edgeRadiusM rounding of the edge in m

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.standproud.mechanics.evidence.Dimension;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
@@ -15,6 +14,7 @@ import org.standproud.rules.language.Quantity;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.UnitReader;
 import org.standproud.setup.Band;
+import org.standproud.setup.units.Dimension;
 
 /** A small vocabulary and a reader of units for the tests of rules. */
 public final class Shop {

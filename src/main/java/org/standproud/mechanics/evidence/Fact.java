@@ -1,6 +1,8 @@
 package org.standproud.mechanics.evidence;
 
 import java.util.List;
+import org.standproud.setup.units.Dimension;
+import org.standproud.setup.units.QuantityKind;
 
 /**
  * A published fact of a set-up: what rule cards may speak of.
@@ -19,11 +21,22 @@ public record Fact(String name, Type type, String meaning, String formula) {
   /**
    * A number with a dimension.
    *
-   * @param dimension its dimension
+   * @param kind its dimension and the units in which a shop writes it
    * @param least least value that makes sense, in SI
    * @param greatest greatest value that makes sense, in SI
    */
-  public record Number(Dimension dimension, double least, double greatest) implements Type {}
+  public record Number(QuantityKind kind, double least, double greatest) implements Type {
+
+    /** A number shown in the usual unit of its dimension. */
+    public Number(Dimension dimension, double least, double greatest) {
+      this(QuantityKind.of(dimension), least, greatest);
+    }
+
+    /** The dimension. */
+    public Dimension dimension() {
+      return kind.dimension();
+    }
+  }
 
   /**
    * One of a closed list of words.

@@ -1,13 +1,13 @@
 package org.standproud.mechanics.evidence;
 
-import static org.standproud.mechanics.evidence.Dimension.ANGLE;
-import static org.standproud.mechanics.evidence.Dimension.FORCE;
-import static org.standproud.mechanics.evidence.Dimension.FREQUENCY;
-import static org.standproud.mechanics.evidence.Dimension.LENGTH;
-import static org.standproud.mechanics.evidence.Dimension.NUMBER;
-import static org.standproud.mechanics.evidence.Dimension.SPEED;
-import static org.standproud.mechanics.evidence.Dimension.STIFFNESS;
-import static org.standproud.mechanics.evidence.Dimension.TIME;
+import static org.standproud.setup.units.QuantityKind.ANGLE;
+import static org.standproud.setup.units.QuantityKind.FORCE;
+import static org.standproud.setup.units.QuantityKind.FREQUENCY;
+import static org.standproud.setup.units.QuantityKind.LENGTH;
+import static org.standproud.setup.units.QuantityKind.NUMBER;
+import static org.standproud.setup.units.QuantityKind.SMALL_LENGTH;
+import static org.standproud.setup.units.QuantityKind.STIFFNESS;
+import static org.standproud.setup.units.QuantityKind.TIME;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,6 +30,7 @@ import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
 import org.standproud.setup.Worded;
+import org.standproud.setup.units.QuantityKind;
 
 /**
  * The names that rule cards may use, each with its meaning, unit, range and the formula behind it.
@@ -128,11 +129,11 @@ public final class Vocabulary {
       word("feed drive", FeedDrive.values(), "What moves the table.");
   public static final Fact FEED_PER_TOOTH = length("feed per tooth", 0.01, "f_z.");
   public static final Fact SPINDLE_SPEED =
-      number("spindle speed", FREQUENCY, 0, 4000, "n, turns in a time.", SAID);
+      number("spindle speed", QuantityKind.SPINDLE_SPEED, 0, 4000, "n, turns in a time.", SAID);
   public static final Fact TABLE_FEED =
-      computed("table feed", SPEED, 0, 2, "v_f = f_z z n.", "f_z z n");
+      computed("table feed", QuantityKind.TABLE_FEED, 0, 2, "v_f = f_z z n.", "f_z z n");
   public static final Fact CUTTING_SPEED =
-      computed("cutting speed", SPEED, 0, 100, "v_c = pi DC n.", "pi DC n");
+      computed("cutting speed", QuantityKind.CUTTING_SPEED, 0, 100, "v_c = pi DC n.", "pi DC n");
 
   // Engagement.
   public static final Fact MODE = word("mode", Mode.values(), "Climb, conventional or both.");
@@ -153,13 +154,13 @@ public final class Vocabulary {
   public static final Fact ENGAGEMENT_ANGLE =
       computed("engagement angle", ANGLE, 0, 7, "Arc in cut.", "Engagement");
   public static final Fact GREATEST_CHIP =
-      computed("greatest chip", LENGTH, 0, 0.01, "Greatest chip thickness.", "ChipThickness");
+      computed("greatest chip", SMALL_LENGTH, 0, 0.01, "Greatest chip thickness.", "ChipThickness");
   public static final Fact MEAN_CHIP =
-      computed("mean chip", LENGTH, 0, 0.01, "Mean chip thickness.", "ChipThickness");
+      computed("mean chip", SMALL_LENGTH, 0, 0.01, "Mean chip thickness.", "ChipThickness");
   public static final Fact ENTRY_CHIP =
-      computed("entry chip", LENGTH, 0, 0.01, "Chip where a tooth enters.", "ChipThickness");
+      computed("entry chip", SMALL_LENGTH, 0, 0.01, "Chip where a tooth enters.", "ChipThickness");
   public static final Fact EXIT_CHIP =
-      computed("exit chip", LENGTH, 0, 0.01, "Chip where a tooth leaves.", "ChipThickness");
+      computed("exit chip", SMALL_LENGTH, 0, 0.01, "Chip where a tooth leaves.", "ChipThickness");
 
   // Forces on the stock.
   public static final Fact PEAK_TANGENTIAL_FORCE =
@@ -218,7 +219,7 @@ public final class Vocabulary {
           "Greatest pressure of jaw or packing over the yield of the stock.",
           "JawPressure");
   public static final Fact CLAMP_BOW =
-      computed("clamp bow", LENGTH, 0, 0.1, "Bow of the stock under the jaws.", "ClampBow");
+      computed("clamp bow", SMALL_LENGTH, 0, 0.1, "Bow of the stock under the jaws.", "ClampBow");
   public static final Fact BEST_PACKING_DEPTH =
       computed(
           "best packing depth",
@@ -232,7 +233,7 @@ public final class Vocabulary {
   public static final Fact EDGE_DEFLECTION =
       computed(
           "edge deflection",
-          LENGTH,
+          SMALL_LENGTH,
           0,
           0.05,
           "Static deflection under the peak force at the worse of middle and end.",
@@ -266,7 +267,7 @@ public final class Vocabulary {
   public static final Fact VIBRATION_AMPLITUDE =
       computed(
           "vibration amplitude",
-          LENGTH,
+          SMALL_LENGTH,
           0,
           0.05,
           "Forced vibration of the plate at the cut.",
@@ -280,7 +281,7 @@ public final class Vocabulary {
   public static final Fact CUTTER_DEFLECTION =
       computed(
           "cutter deflection",
-          LENGTH,
+          SMALL_LENGTH,
           0,
           0.05,
           "Deflection of the cutter, its holder and the spindle.",
@@ -322,7 +323,7 @@ public final class Vocabulary {
   public static final Fact BITE_AFTER_LURCH =
       computed(
           "bite after lurch",
-          LENGTH,
+          SMALL_LENGTH,
           0,
           0.05,
           "Chip of the tooth that follows when the table lurches.",
@@ -342,11 +343,11 @@ public final class Vocabulary {
 
   // Finish and time.
   public static final Fact ROUGHNESS =
-      computed("roughness", LENGTH, 0, 0.01, "Ra left by the feed.", "FeedMarks");
+      computed("roughness", SMALL_LENGTH, 0, 0.01, "Ra left by the feed.", "FeedMarks");
   public static final Fact SIZE_ERROR =
       computed(
           "size error",
-          LENGTH,
+          SMALL_LENGTH,
           0,
           0.05,
           "Deflection of plate and cutter left in the surface.",
@@ -367,13 +368,13 @@ public final class Vocabulary {
   }
 
   private static Fact number(
-      String name, Dimension dimension, double least, double greatest, String says, String how) {
-    return add(new Fact(name, new Fact.Number(dimension, least, greatest), says, how));
+      String name, QuantityKind kind, double least, double greatest, String says, String how) {
+    return add(new Fact(name, new Fact.Number(kind, least, greatest), says, how));
   }
 
   private static Fact computed(
-      String name, Dimension dimension, double least, double greatest, String says, String how) {
-    return number(name, dimension, least, greatest, says, how);
+      String name, QuantityKind kind, double least, double greatest, String says, String how) {
+    return number(name, kind, least, greatest, says, how);
   }
 
   private static Fact length(String name, double greatest, String says) {

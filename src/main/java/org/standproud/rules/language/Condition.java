@@ -6,10 +6,10 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;
+import org.standproud.setup.units.Dimension;
 
 /**
  * One condition of a card, ready to be evaluated. The same object is what the engine evaluates,

@@ -2,7 +2,7 @@ package org.standproud.rules.language;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.setup.units.Dimension;
 
 /**
  * The dimension of an expression as exponents of length, mass, time and plane angle. The angle is
@@ -35,6 +35,7 @@ record Measure(int length, int mass, int time, int angle, boolean any) {
       case FREQUENCY -> exponents(0, 0, -1, 0);
       case STIFFNESS -> exponents(0, 1, -2, 0);
       case MASS -> exponents(0, 1, 0, 0);
+      case DENSITY -> exponents(-3, 1, 0, 0);
       case TIME -> exponents(0, 0, 1, 0);
     };
   }

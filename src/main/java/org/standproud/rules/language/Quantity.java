@@ -1,6 +1,6 @@
 package org.standproud.rules.language;
 
-import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.setup.units.Dimension;
 
 /**
  * A number with its dimension, as read from a text with a unit.

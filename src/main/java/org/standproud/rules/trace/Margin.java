@@ -2,7 +2,7 @@ package org.standproud.rules.trace;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
+import org.standproud.setup.units.Dimension;
 
 /**
  * How far a comparison is from flipping. Clearances are positive while what would flag the card

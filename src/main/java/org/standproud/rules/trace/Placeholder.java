@@ -1,8 +1,8 @@
 package org.standproud.rules.trace;
 
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Dimension;
 import org.standproud.mechanics.evidence.Value;
+import org.standproud.setup.units.Dimension;
 
 /**
  * What a placeholder of a message stands for.

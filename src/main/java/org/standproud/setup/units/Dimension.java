@@ -1,6 +1,6 @@
-package org.standproud.mechanics.evidence;
+package org.standproud.setup.units;
 
-/** The dimension of a fact and the SI unit in which its number is kept. */
+/** The dimension of a number and the SI unit in which it is kept. */
 public enum Dimension {
   /** A pure number. */
   NUMBER(""),
@@ -22,6 +22,8 @@ public enum Dimension {
   FREQUENCY("1/s"),
   /** Force per length of deflection. */
   STIFFNESS("N/m"),
+  /** Mass per volume. */
+  DENSITY("kg/m3"),
   /** Mass. */
   MASS("kg"),
   /** Time. */

@@ -1,0 +1,93 @@
+package org.standproud.advice;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.RuleTrace;
+import org.standproud.setup.UnitSystem;
+
+/** Turns what the cards said of a set-up into advice. */
+public final class Adviser {
+
+  private static final Comparator<CardTrace> GRAVEST_FIRST =
+      Comparator.comparing(CardTrace::severity, Comparator.reverseOrder())
+          .thenComparing(card -> card.kind() == Kind.OPEN)
+          .thenComparing(CardTrace::id);
+
+  private static final Map<String, Fact> FACTS =
+      Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
+
+  private Adviser() {}
+
+  /**
+   * The advice on a set-up.
+   *
+   * @param evidence the facts of the set-up
+   * @param trace what every card said of them
+   * @param units the caller's units
+   */
+  public static Advice advise(Evidence evidence, RuleTrace trace, UnitSystem units) {
+    Wording wording = new Wording(units);
+    FindingWriter writer = new FindingWriter(FACTS, evidence, wording);
+    List<CardTrace> told = trace.findings().stream().sorted(GRAVEST_FIRST).toList();
+    Verdict verdict = verdict(told);
+    Score score = Score.of(told);
+    List<Finding> findings = told.stream().map(writer::finding).toList();
+    return new Advice(
+        verdict.words(),
+        summary(verdict, findings),
+        score.whole(),
+        score.parts(),
+        findings,
+        findings.stream().flatMap(finding -> finding.measure().stream()).distinct().toList(),
+        assumptions(evidence),
+        evidence.values().stream().map(v -> wording.quantity(v.fact(), v.value())).toList(),
+        Cautions.all());
+  }
+
+  static Verdict verdict(List<CardTrace> findings) {
+    if (has(findings, Severity.STOP, Kind.FAIL)) {
+      return Verdict.DO_NOT_RUN;
+    }
+    if (has(findings, Severity.STOP, Kind.OPEN)) {
+      return Verdict.NOT_JUDGED;
+    }
+    boolean care = findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION);
+    return care ? Verdict.RUN_WITH_CARE : Verdict.RUN;
+  }
+
+  private static boolean has(List<CardTrace> findings, Severity severity, Kind kind) {
+    return findings.stream().anyMatch(f -> f.severity() == severity && f.kind() == kind);
+  }
+
+  private static String summary(Verdict verdict, List<Finding> findings) {
+    return switch (verdict) {
+      case RUN -> "Run: no card stands against it.";
+      case RUN_WITH_CARE -> "Run with care: " + findings.get(0).title() + ".";
+      case DO_NOT_RUN -> "Do not run: " + findings.get(0).title() + ".";
+      case NOT_JUDGED ->
+          "Not judged: " + findings.get(0).title() + " cannot be told until it is measured.";
+    };
+  }
+
+  private static List<String> assumptions(Evidence evidence) {
+    return evidence.values().stream()
+        .flatMap(value -> value.assumptions().stream())
+        .distinct()
+        .map(Adviser::told)
+        .toList();
+  }
+
+  private static String told(Assumption assumption) {
+    return assumption.input() + ": " + assumption.statement() + " (" + assumption.source() + ")";
+  }
+}

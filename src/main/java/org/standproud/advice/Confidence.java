@@ -1,0 +1,58 @@
+package org.standproud.advice;
+
+import java.util.List;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Reading;
+
+/**
+ * How far a finding can be relied on, with the three parts it is made of.
+ *
+ * @param level the three parts together
+ * @param source how good the source of the card is
+ * @param completeness how much of what the card read was given rather than assumed or missing
+ * @param distance how far the numbers lie from the limit, measured against their bands
+ */
+public record Confidence(Grade level, Grade source, Grade completeness, Grade distance) {
+
+  /** Nearer to a limit than this part of it, a finding is not sure of its side. */
+  private static final double NEAR = 0.1;
+
+  static Confidence of(CardTrace card, Evidence evidence) {
+    Grade source =
+        switch (card.card().confidence()) {
+          case HIGH -> Grade.HIGH;
+          case MEDIUM -> Grade.MEDIUM;
+          case LOW -> Grade.LOW;
+        };
+    Grade completeness = completeness(card, evidence);
+    Grade distance = distance(card);
+    return new Confidence(
+        Grade.product(source, completeness, distance), source, completeness, distance);
+  }
+
+  private static Grade completeness(CardTrace card, Evidence evidence) {
+    List<EvidenceValue> read =
+        card.conditions().stream()
+            .flatMap(condition -> condition.read().stream())
+            .map(Reading::fact)
+            .map(evidence::detail)
+            .toList();
+    if (read.stream().anyMatch(value -> value.value() instanceof Value.Missing)) {
+      return Grade.LOW;
+    }
+    boolean assumed = read.stream().anyMatch(value -> !value.assumptions().isEmpty());
+    return assumed ? Grade.MEDIUM : Grade.HIGH;
+  }
+
+  private static Grade distance(CardTrace card) {
+    if (card.truth() != Truth.TRUE) {
+      return Grade.LOW;
+    }
+    boolean near = card.margin() != null && Math.abs(card.margin().relative()) < NEAR;
+    return near ? Grade.MEDIUM : Grade.HIGH;
+  }
+}

@@ -1,0 +1,110 @@
+package org.standproud.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.FactChange;
+import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.Margin;
+import org.standproud.rules.trace.Placeholder;
+import org.standproud.rules.trace.Reading;
+import org.standproud.setup.units.QuantityKind;
+
+/** Writes what a card has to say, in the caller's units. */
+final class FindingWriter {
+
+  private final Map<String, Fact> facts;
+  private final Evidence evidence;
+  private final Wording wording;
+
+  FindingWriter(Map<String, Fact> facts, Evidence evidence, Wording wording) {
+    this.facts = facts;
+    this.evidence = evidence;
+    this.wording = wording;
+  }
+
+  Finding finding(CardTrace trace) {
+    return new Finding(
+        trace.id(),
+        trace.card().title(),
+        trace.kind().code(),
+        trace.severity().words(),
+        trace.card().protects().words(),
+        message(trace),
+        read(trace).stream().map(f -> wording.quantity(f, evidence.get(f))).toList(),
+        distance(trace.margin()),
+        trace.changes().stream()
+            .map(c -> c.by() + " makes it a " + c.to().words() + ": " + c.because())
+            .toList(),
+        trace.kind() == Kind.OPEN ? measure(trace) : List.of(),
+        Confidence.of(trace, evidence),
+        trace.card().remedy(),
+        trace.card().why(),
+        trace.card().source());
+  }
+
+  private Set<Fact> read(CardTrace trace) {
+    Set<Fact> read = new LinkedHashSet<>();
+    trace.conditions().forEach(c -> c.read().stream().map(Reading::fact).forEach(read::add));
+    return read;
+  }
+
+  private List<String> measure(CardTrace trace) {
+    List<String> measure = new ArrayList<>();
+    for (Fact fact : read(trace)) {
+      if (evidence.get(fact) instanceof Value.Missing missing) {
+        measure.add(missing.measure());
+      }
+    }
+    return measure;
+  }
+
+  private String message(CardTrace trace) {
+    String message = trace.card().message().text();
+    for (Placeholder placeholder : trace.placeholders()) {
+      message = message.replace("{" + placeholder.name() + "}", words(placeholder));
+    }
+    return message;
+  }
+
+  private String words(Placeholder placeholder) {
+    Fact fact = facts.get(placeholder.name());
+    if (placeholder.written() == null && fact != null) {
+      return wording.words(fact, placeholder.value());
+    }
+    if (placeholder.dimension() != null && placeholder.value() instanceof Value.Quantity number) {
+      return wording.words(QuantityKind.of(placeholder.dimension()), number.band().likely());
+    }
+    return placeholder.written() == null ? placeholder.name() : placeholder.written();
+  }
+
+  private @Nullable String distance(@Nullable Margin margin) {
+    if (margin == null || margin.dimension() == null) {
+      return null;
+    }
+    QuantityKind kind = QuantityKind.of(margin.dimension());
+    StringBuilder told =
+        new StringBuilder("the limit is ")
+            .append(wording.words(kind, margin.threshold()))
+            .append(", this is ")
+            .append(wording.words(kind, margin.value()));
+    for (FactChange change : margin.changes()) {
+      Double target = change.certain() != null ? change.certain() : change.likely();
+      if (target != null && change.fact().type() instanceof Fact.Number type) {
+        told.append("; ")
+            .append(change.fact().name())
+            .append(" of ")
+            .append(wording.words(type.kind(), target))
+            .append(" would clear it");
+      }
+    }
+    return told.toString();
+  }
+}

@@ -1,0 +1,21 @@
+package org.standproud.advice;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A value as the caller reads it.
+ *
+ * @param name the fact
+ * @param value likely number, the word, true or false; null if not known
+ * @param low least number; null if the value is known exactly or is no number
+ * @param high greatest number; null likewise
+ * @param unit unit of the numbers; null if they have none
+ * @param measure what has to be measured or stated; null unless the value is not known
+ */
+public record Quantity(
+    String name,
+    @Nullable Object value,
+    @Nullable Double low,
+    @Nullable Double high,
+    @Nullable String unit,
+    @Nullable String measure) {}

@@ -1,0 +1,26 @@
+package org.standproud.advice;
+
+import org.standproud.setup.Worded;
+
+/** What to do with the set-up, best first. */
+public enum Verdict implements Worded {
+  /** Nothing stands against it. */
+  RUN("run"),
+  /** It may run if the cautions are heeded. */
+  RUN_WITH_CARE("run with care"),
+  /** A fact is missing that a stop depends on: nothing can be promised. */
+  NOT_JUDGED("not judged"),
+  /** Somebody may be hurt, or work or cutter lost. */
+  DO_NOT_RUN("do not run");
+
+  private final String words;
+
+  Verdict(String words) {
+    this.words = words;
+  }
+
+  @Override
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,78 @@
+package org.standproud.advice;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.setup.Band;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
+
+/** Puts values into the caller's units and into words. Numbers are told to three figures. */
+final class Wording {
+
+  private static final MathContext TOLD = new MathContext(3);
+
+  private final UnitSystem units;
+
+  Wording(UnitSystem units) {
+    this.units = units;
+  }
+
+  /** The value of a fact in the caller's units. */
+  Quantity quantity(Fact fact, Value value) {
+    String name = fact.name();
+    if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
+      Band band = number.band();
+      QuantityKind.Shown likely = type.kind().show(band.likely(), units);
+      String unit = likely.unit().code().isEmpty() ? null : likely.unit().code();
+      if (band.isExact()) {
+        return new Quantity(name, likely.value(), null, null, unit, null);
+      }
+      double low = type.kind().show(band.low(), units).value();
+      double high = type.kind().show(band.high(), units).value();
+      return new Quantity(name, likely.value(), low, high, unit, null);
+    }
+    if (value instanceof Value.Text text) {
+      return new Quantity(name, text.word(), null, null, null, null);
+    }
+    if (value instanceof Value.Truth truth) {
+      return new Quantity(name, truth.yes(), null, null, null, null);
+    }
+    String measure = value instanceof Value.Missing missing ? missing.measure() : name;
+    return new Quantity(name, null, null, null, null, measure);
+  }
+
+  /** The value of a fact in words: "12 mm", "18 to 24 kN", "rough", "not known". */
+  String words(Fact fact, Value value) {
+    if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
+      return words(type.kind(), number.band());
+    }
+    if (value instanceof Value.Text text) {
+      return text.word();
+    }
+    if (value instanceof Value.Truth truth) {
+      return truth.yes() ? "yes" : "no";
+    }
+    return "not known";
+  }
+
+  /** A number in words. */
+  String words(QuantityKind kind, double si) {
+    return words(kind, Band.exactly(si));
+  }
+
+  private String words(QuantityKind kind, Band band) {
+    String low = told(kind.show(band.low(), units).value());
+    String high = told(kind.show(band.high(), units).value());
+    String code = kind.unit(units).code();
+    String number = low.equals(high) ? low : low + " to " + high;
+    return code.isEmpty() || code.equals("1") ? number : number + " " + code;
+  }
+
+  private static String told(@Nullable Double number) {
+    BigDecimal rounded = BigDecimal.valueOf(number == null ? 0 : number).round(TOLD);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,29 @@
+package org.standproud.audit;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Who asked, and about which job; job words as in ISA-95.
+ *
+ * @param caller who asked
+ * @param jobOrder job order, null when the caller named none
+ * @param workMaster work master, null when the caller named none
+ * @param operation operation of the job, null when the caller named none
+ * @param machine machine name, null when the caller named none
+ */
+public record Asked(
+    String caller,
+    @Nullable String jobOrder,
+    @Nullable String workMaster,
+    @Nullable String operation,
+    @Nullable String machine) {
+
+  /** Refuses words that could not be searched for. */
+  public Asked {
+    Words.required("caller", caller);
+    Words.optional("job order", jobOrder);
+    Words.optional("work master", workMaster);
+    Words.optional("operation", operation);
+    Words.optional("machine", machine);
+  }
+}

@@ -1,0 +1,131 @@
+package org.standproud.audit.canonical;
+
+import com.fasterxml.jackson.annotation.JsonCreator;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.erdtman.jcs.JsonCanonicalizer;
+import org.erdtman.jcs.NumberToJSON;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.StringNode;
+
+/**
+ * JSON text in the canonical form of RFC 8785: no white space, members sorted by UTF-16 code unit,
+ * numbers and strings written as ECMAScript writes them. Two values that mean the same have the
+ * same text, so texts can be hashed, and an answer can be compared byte for byte with its replay.
+ *
+ * <p>What the form cannot hold unchanged is refused rather than rounded: an integer that a double
+ * does not represent, a number that is not finite, half of a surrogate pair.
+ *
+ * @param text the canonical text
+ */
+public record CanonicalJson(String text) {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+  /**
+   * Canonical form of a tree.
+   *
+   * @param tree any JSON value
+   * @return its canonical text
+   * @throws NotCanonical when the form cannot hold the tree unchanged
+   */
+  @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+  public static CanonicalJson of(JsonNode tree) {
+    refuseWhatWouldChange(tree);
+    try {
+      // Wrapped, because RFC 8785 implementations of its draft age take only objects and arrays.
+      String wrapped = "[" + MAPPER.writeValueAsString(tree) + "]";
+      String canonical = new JsonCanonicalizer(wrapped).getEncodedString();
+      if (!StandardCharsets.UTF_8.newEncoder().canEncode(canonical)) {
+        throw new NotCanonical("a text holds half of a surrogate pair");
+      }
+      return new CanonicalJson(canonical.substring(1, canonical.length() - 1));
+    } catch (IOException e) {
+      throw new UncheckedIOException("A tree written as JSON could not be read as JSON", e);
+    }
+  }
+
+  /**
+   * Reads any JSON text and brings it to canonical form.
+   *
+   * @param json JSON text, white space and member order free
+   * @return its canonical form
+   * @throws NotCanonical when the text is not JSON, repeats a member name, or cannot be held
+   */
+  public static CanonicalJson parse(String json) {
+    try {
+      return of(MAPPER.readTree(json));
+    } catch (JacksonException e) {
+      throw new NotCanonical("not JSON: " + e.getOriginalMessage());
+    }
+  }
+
+  /**
+   * An object made of members that are canonical already.
+   *
+   * @param members value by member name
+   * @return the object, canonical
+   */
+  public static CanonicalJson object(Map<String, CanonicalJson> members) {
+    return new CanonicalJson(
+        new TreeMap<>(members)
+            .entrySet().stream()
+                .map(m -> of(StringNode.valueOf(m.getKey())).text() + ":" + m.getValue().text())
+                .collect(Collectors.joining(",", "{", "}")));
+  }
+
+  /**
+   * The value as a tree.
+   *
+   * @return a fresh tree
+   * @throws NotCanonical when the text is not JSON
+   */
+  public JsonNode tree() {
+    try {
+      return MAPPER.readTree(text);
+    } catch (JacksonException e) {
+      throw new NotCanonical("not JSON: " + e.getOriginalMessage());
+    }
+  }
+
+  /**
+   * The text as it is hashed.
+   *
+   * @return UTF-8 bytes
+   */
+  public byte[] utf8() {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void refuseWhatWouldChange(JsonNode tree) {
+    if (tree.isIntegralNumber()) {
+      refuseUnlessADoubleHolds(tree);
+    } else if (tree.isNumber() && !Double.isFinite(tree.doubleValue())) {
+      throw new NotCanonical("a number is not finite");
+    } else if (tree.isContainer()) {
+      tree.values().forEach(CanonicalJson::refuseWhatWouldChange);
+    } else if (tree.isPojo() || tree.isBinary() || tree.isMissingNode()) {
+      throw new NotCanonical("a node is no JSON value");
+    }
+  }
+
+  private static void refuseUnlessADoubleHolds(JsonNode integer) {
+    try {
+      BigDecimal written = new BigDecimal(NumberToJSON.serializeNumber(integer.asDouble()));
+      if (written.compareTo(integer.decimalValue()) != 0) {
+        throw new NotCanonical("integer " + integer + " is beyond what a double can hold");
+      }
+    } catch (IOException e) {
+      throw new NotCanonical("integer " + integer + " is beyond what a double can hold");
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package org.standproud.audit.chain;
+
+/**
+ * One place where the chain is not as it was written.
+ *
+ * @param kind what was done to it
+ * @param first first place concerned
+ * @param last last place concerned, the same as {@code first} for a single record
+ * @param explanation one sentence for the auditor
+ */
+public record ChainFault(Kind kind, long first, long last, String explanation) {
+
+  /** What was done to the chain. */
+  public enum Kind {
+    /** A record, its seal or what it is indexed by was changed. */
+    EDITED,
+    /** Records are gone from the middle or the beginning. */
+    DELETED,
+    /** A record stands in another place than it was written in. */
+    REORDERED,
+    /** A record stands there that was not written there. */
+    INSERTED,
+    /** Records are gone from the end. */
+    TRUNCATED,
+    /** The chain was cut and continued differently with the same key. */
+    REWRITTEN,
+    /** A line or record cannot be read at all. */
+    UNREADABLE,
+    /** A checkpoint was not signed with this key. */
+    CHECKPOINT_FORGED,
+    /** Another key sealed this chain; nothing can be said about it. */
+    WRONG_KEY
+  }
+}

@@ -1,0 +1,173 @@
+package org.standproud.audit.chain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import org.standproud.audit.chain.ChainFault.Kind;
+
+/**
+ * Finds where a chain was broken, from its links in the order they are stored or exported.
+ *
+ * <p>A link whose seal is right can only have been written by the holder of the key, in the place
+ * it names. So right links are laid out by place, gaps between them are noted, and links whose seal
+ * is wrong are matched with the gaps at the end: one that fits a gap was edited, one that is right
+ * in another gap was moved, one that fits none was put in. What lies beyond the last right link is
+ * known from checkpoints only; without any, a cut at the end cannot be seen.
+ *
+ * <p>Not safe for use by several threads. Memory grows with what is broken, not with the chain.
+ */
+public final class ChainVerifier {
+
+  /** Tried places for a moved record; beyond it a moved record is reported as edited. */
+  private static final int PLACES_TRIED = 1_000;
+
+  private final ChainKey key;
+  private final NavigableMap<Long, String> stated = new TreeMap<>();
+  private final List<ChainFault> faults = new ArrayList<>();
+  private final List<Link> doubtful = new ArrayList<>();
+  private final Gaps gaps = new Gaps();
+  private boolean otherKey;
+  private boolean ownKey;
+  private long intact;
+  private long highest;
+  private String highestSeal = ChainKey.GENESIS;
+
+  /**
+   * A check that begins at the first record.
+   *
+   * @param key the key the chain is said to be sealed with
+   */
+  public ChainVerifier(ChainKey key) {
+    this.key = key;
+  }
+
+  /**
+   * Takes a checkpoint to hold the chain against; give them all before the first link.
+   *
+   * @param checkpoint from outside the chain
+   */
+  public void hold(Checkpoint checkpoint) {
+    if (!checkpoint.keyId().equals(key.id())) {
+      otherKey = true;
+    } else if (key.signed(checkpoint)) {
+      ownKey = true;
+      state(checkpoint.sequence(), checkpoint.seal());
+    } else {
+      fault(Kind.CHECKPOINT_FORGED, checkpoint.sequence(), "This checkpoint was not signed so");
+    }
+  }
+
+  /**
+   * Takes the next link.
+   *
+   * @param link as stored or exported
+   */
+  public void next(Link link) {
+    if (!key.sealed(link)) {
+      doubtful.add(link);
+      return;
+    }
+    intact++;
+    long place = link.sequence();
+    if (place > highest) {
+      advance(link);
+    } else if (gaps.close(place)) {
+      fault(Kind.REORDERED, place, "This record stands after record " + highest);
+    } else {
+      intact--;
+      fault(Kind.INSERTED, place, "This record stands a second time");
+    }
+    String expected = stated.get(place);
+    if (expected != null && !expected.equals(link.seal())) {
+      fault(Kind.REWRITTEN, place, "A checkpoint states another record in this place");
+    }
+  }
+
+  /**
+   * Takes note of something that should have been a link and cannot be read.
+   *
+   * @param place its place as far as known, else a line number
+   * @param explanation what is wrong with it
+   */
+  public void unreadable(long place, String explanation) {
+    fault(Kind.UNREADABLE, place, explanation);
+  }
+
+  /**
+   * Takes note of a fault found by looking at more than the links.
+   *
+   * @param kind what was done
+   * @param place where
+   * @param explanation one sentence for the auditor
+   */
+  public void fault(Kind kind, long place, String explanation) {
+    faults.add(new ChainFault(kind, place, place, explanation));
+  }
+
+  /**
+   * Ends the check.
+   *
+   * @return what was found
+   */
+  public ChainReport finish() {
+    if (otherKey && !ownKey && intact == 0) {
+      ChainFault wrong =
+          new ChainFault(Kind.WRONG_KEY, 0, 0, "Key " + key.id() + " did not seal this chain");
+      return new ChainReport(0, 0, List.of(wrong));
+    }
+    long seen = highest;
+    long end = stated.isEmpty() ? seen : Math.max(seen, stated.lastKey());
+    gaps.open(seen + 1, end);
+    doubtful.removeIf(this::moved);
+    doubtful.forEach(this::editedOrInserted);
+    gaps.ranges().forEach((first, last) -> reportMissing(first, last, seen));
+    return new ChainReport(intact, seen, faults);
+  }
+
+  private void state(long place, String seal) {
+    String other = stated.putIfAbsent(place, seal);
+    if (other != null && !other.equals(seal)) {
+      fault(Kind.REWRITTEN, place, "Two checkpoints state different records in this place");
+    }
+  }
+
+  private void advance(Link link) {
+    gaps.open(highest + 1, link.sequence() - 1);
+    if (link.sequence() == highest + 1 && !link.previous().equals(highestSeal)) {
+      fault(Kind.REWRITTEN, link.sequence(), "This record does not follow from the one before it");
+    }
+    highest = link.sequence();
+    highestSeal = link.seal();
+  }
+
+  private boolean moved(Link link) {
+    OptionalLong home = gaps.first(PLACES_TRIED, place -> key.sealed(at(place, link))).findFirst();
+    home.ifPresent(
+        place -> {
+          gaps.close(place);
+          fault(Kind.REORDERED, place, "This record was found as record " + link.sequence());
+        });
+    return home.isPresent();
+  }
+
+  private static Link at(long place, Link link) {
+    return new Link(place, link.previous(), link.seal(), link.body());
+  }
+
+  private void editedOrInserted(Link link) {
+    if (gaps.close(link.sequence())) {
+      fault(Kind.EDITED, link.sequence(), "This record is not as it was sealed");
+    } else {
+      fault(Kind.INSERTED, link.sequence(), "This record was not sealed with this key");
+    }
+  }
+
+  private void reportMissing(long first, long last, long seen) {
+    Kind kind = first > seen ? Kind.TRUNCATED : Kind.DELETED;
+    String where = first > seen ? "the end" : "before record " + (last + 1);
+    faults.add(
+        new ChainFault(kind, first, last, (last - first + 1) + " record(s) missing at " + where));
+  }
+}

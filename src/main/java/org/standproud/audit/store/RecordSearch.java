@@ -1,0 +1,157 @@
+package org.standproud.audit.store;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Finds records by what they were filed under. */
+public final class RecordSearch {
+
+  /** Most records on one page. */
+  public static final int LARGEST_PAGE = 500;
+
+  private static final String CURSOR = "before:";
+
+  private final JdbcClient client;
+
+  RecordSearch(DataSource dataSource) {
+    this.client = JdbcClient.create(dataSource);
+  }
+
+  RecordPage page(RecordQuery query, int limit, @Nullable String cursor) {
+    if (limit < 1 || limit > LARGEST_PAGE) {
+      throw new IllegalArgumentException("limit " + limit + " is not within 1 to " + LARGEST_PAGE);
+    }
+    Where where = new Where();
+    where.times(query);
+    where.words(query, false);
+    where.finding(query);
+    where.add("r.sequence < ?", before(cursor));
+    // One more than asked for tells whether there is a next page.
+    List<RecordSummary> found =
+        client
+            .sql(
+                "select r.* from audit_record r"
+                    + where.text()
+                    + " order by r.sequence desc fetch first "
+                    + (limit + 1)
+                    + " rows only")
+            .params(where.values)
+            .query(
+                (rs, n) ->
+                    RecordTables.COLUMNS
+                        .mapRow(rs, n)
+                        .summary(rs.getLong("sequence"), rs.getString("seal")))
+            .list();
+    if (found.size() <= limit) {
+      return new RecordPage(found, null);
+    }
+    List<RecordSummary> page = found.subList(0, limit);
+    return new RecordPage(page, cursor(page.get(limit - 1).stored().sequence()));
+  }
+
+  List<RuleCount> countByRule(RecordQuery query, Duration span) {
+    long seconds = span.getSeconds();
+    if (seconds < 1 || span.getNano() != 0) {
+      throw new IllegalArgumentException("span " + span + " is not a whole number of seconds");
+    }
+    Where where = new Where();
+    where.times(query);
+    where.words(query, false);
+    where.words(query, true);
+    return client
+        .sql(
+            "select f.card_id, f.severity, f.kind,"
+                + " cast(floor(extract(epoch from r.recorded_at) / "
+                + seconds
+                + ") as bigint) as span, count(*) as findings"
+                + " from audit_finding f join audit_record r on r.sequence = f.sequence"
+                + where.text()
+                + " group by f.card_id, f.severity, f.kind, span"
+                + " order by f.card_id, f.severity, f.kind, span")
+        .params(where.values)
+        .query(
+            (rs, n) ->
+                new RuleCount(
+                    rs.getString(1),
+                    rs.getString(2),
+                    rs.getString(3),
+                    Instant.ofEpochSecond(rs.getLong(4) * seconds),
+                    rs.getLong(5)))
+        .list();
+  }
+
+  private static String cursor(long sequence) {
+    return Base64.getUrlEncoder()
+        .withoutPadding()
+        .encodeToString((CURSOR + sequence).getBytes(StandardCharsets.US_ASCII));
+  }
+
+  private static long before(@Nullable String cursor) {
+    if (cursor == null) {
+      return Long.MAX_VALUE;
+    }
+    try {
+      String text = new String(Base64.getUrlDecoder().decode(cursor), StandardCharsets.US_ASCII);
+      if (text.startsWith(CURSOR)) {
+        return Long.parseLong(text.substring(CURSOR.length()));
+      }
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("cursor was not given by a page", e);
+    }
+    throw new IllegalArgumentException("cursor was not given by a page");
+  }
+
+  /** Conditions with their values; the texts are constants, what callers give is always a value. */
+  private static final class Where {
+
+    private final List<String> conditions = new ArrayList<>();
+    private final List<Object> values = new ArrayList<>();
+
+    void add(String condition, Object value) {
+      conditions.add(condition);
+      values.add(value);
+    }
+
+    void times(RecordQuery query) {
+      if (query.from() != null) {
+        add("r.recorded_at >= ?", query.from().atOffset(ZoneOffset.UTC));
+      }
+      if (query.until() != null) {
+        add("r.recorded_at < ?", query.until().atOffset(ZoneOffset.UTC));
+      }
+    }
+
+    void words(RecordQuery query, boolean ofFinding) {
+      for (Map.Entry<RecordQuery.By, String> word : query.words().entrySet()) {
+        if (word.getKey().ofFinding() == ofFinding) {
+          add(word.getKey().column() + " = ?", word.getValue());
+        }
+      }
+    }
+
+    void finding(RecordQuery query) {
+      Where finding = new Where();
+      finding.words(query, true);
+      if (!finding.conditions.isEmpty()) {
+        conditions.add(
+            "exists (select 1 from audit_finding f"
+                + finding.text()
+                + " and f.sequence = r.sequence)");
+        values.addAll(finding.values);
+      }
+    }
+
+    String text() {
+      return conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions);
+    }
+  }
+}

@@ -1,0 +1,172 @@
+package org.standproud.audit.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.ConnectionCallback;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowMapper;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.chain.Link;
+
+/** The audit tables, row by row; transactions are the caller's. */
+final class RecordTables {
+
+  static final RowMapper<Columns> COLUMNS = new DataClassRowMapper<>(Columns.class);
+
+  private static final String INSERT_RECORD =
+      "insert into audit_record (sequence, previous, seal, id, recorded_at, caller, job_order,"
+          + " work_master, operation, machine, verdict, score, rule_base, catalogue, engine, body)"
+          + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+  private static final String INSERT_FINDING =
+      "insert into audit_finding (sequence, place, card_id, severity, kind) values (?, ?, ?, ?, ?)";
+
+  private final JdbcTemplate jdbc;
+  private final JdbcClient client;
+  private final boolean h2;
+
+  RecordTables(DataSource dataSource) {
+    this.jdbc = new JdbcTemplate(dataSource);
+    this.client = JdbcClient.create(jdbc);
+    this.h2 =
+        "H2"
+            .equals(
+                jdbc.execute(
+                    (ConnectionCallback<String>) c -> c.getMetaData().getDatabaseProductName()));
+  }
+
+  /** Where the chain ends. */
+  record Head(@Nullable String keyId, long sequence, String seal) {}
+
+  /** A row as it stands, whether or not its parts agree. */
+  record Row(Link link, Columns columns) {}
+
+  /** A finding as its row stands. */
+  record FindingRow(long sequence, RecordedFinding finding) {}
+
+  Head head() {
+    return head("");
+  }
+
+  Head lockHead() {
+    return head(" for update");
+  }
+
+  private Head head(String lock) {
+    return client
+        .sql("select key_id, sequence, seal from audit_chain_head where id = 1" + lock)
+        .query((rs, n) -> new Head(rs.getString(1), rs.getLong(2), rs.getString(3)))
+        .single();
+  }
+
+  void claim(String keyId) {
+    client
+        .sql("update audit_chain_head set key_id = ? where id = 1 and key_id is null")
+        .param(keyId)
+        .update();
+  }
+
+  void moveHead(Link last) {
+    client
+        .sql("update audit_chain_head set sequence = ?, seal = ? where id = 1")
+        .params(last.sequence(), last.seal())
+        .update();
+  }
+
+  void insert(List<Link> links, List<Prepared> records) {
+    List<Object[]> rows = new java.util.ArrayList<>();
+    List<Object[]> findings = new java.util.ArrayList<>();
+    for (int i = 0; i < links.size(); i++) {
+      rows.add(row(links.get(i), records.get(i).columns()));
+      List<RecordedFinding> said = records.get(i).findings();
+      for (int place = 0; place < said.size(); place++) {
+        findings.add(row(links.get(i).sequence(), place, said.get(place)));
+      }
+    }
+    jdbc.batchUpdate(INSERT_RECORD, rows);
+    jdbc.batchUpdate(INSERT_FINDING, findings);
+  }
+
+  private static @Nullable Object[] row(Link link, Columns c) {
+    return new @Nullable Object[] {
+      link.sequence(),
+      link.previous(),
+      link.seal(),
+      c.id(),
+      c.recordedAt(),
+      c.caller(),
+      c.jobOrder(),
+      c.workMaster(),
+      c.operation(),
+      c.machine(),
+      c.verdict(),
+      c.score(),
+      c.ruleBase(),
+      c.catalogue(),
+      c.engine(),
+      link.body().text()
+    };
+  }
+
+  private static Object[] row(long sequence, int place, RecordedFinding finding) {
+    return new Object[] {sequence, place, finding.cardId(), finding.severity(), finding.kind()};
+  }
+
+  /** H2 writes a commit to the file but forces the disk only when told to; PostgreSQL does both. */
+  void force() {
+    if (h2) {
+      jdbc.execute("checkpoint sync");
+    }
+  }
+
+  Optional<Row> find(UUID id) {
+    return client
+        .sql("select * from audit_record where id = ?")
+        .param(id)
+        .query(RecordTables::readRow)
+        .optional();
+  }
+
+  List<Row> rows(long after, long until, int most) {
+    return client
+        .sql(
+            "select * from audit_record where sequence > ? and sequence <= ?"
+                + " order by sequence fetch first "
+                + most
+                + " rows only")
+        .params(after, until)
+        .query(RecordTables::readRow)
+        .list();
+  }
+
+  List<FindingRow> findings(long first, long last) {
+    return client
+        .sql(
+            "select sequence, card_id, severity, kind from audit_finding"
+                + " where sequence between ? and ? order by sequence, place")
+        .params(first, last)
+        .query(
+            (rs, n) ->
+                new FindingRow(
+                    rs.getLong(1),
+                    new RecordedFinding(rs.getString(2), rs.getString(3), rs.getString(4))))
+        .list();
+  }
+
+  static Row readRow(ResultSet rs, int number) throws SQLException {
+    Link link =
+        new Link(
+            rs.getLong("sequence"),
+            rs.getString("previous"),
+            rs.getString("seal"),
+            new CanonicalJson(rs.getString("body")));
+    return new Row(link, COLUMNS.mapRow(rs, number));
+  }
+}

@@ -1,0 +1,208 @@
+package org.standproud.audit.store;
+
+import java.io.Writer;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.chain.ChainKey;
+import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.chain.CheckpointFile;
+import org.standproud.audit.chain.Link;
+
+/**
+ * Every answer given, on disk before it is sent.
+ *
+ * <p>Safe for use by many threads; several services may share one PostgreSQL database and still
+ * write one chain, for whoever appends locks the chain's head.
+ */
+public final class Records implements AutoCloseable {
+
+  private static final int MOST_WAITING = 1_024;
+  private static final int LARGEST_GROUP = 128;
+  private static final Duration PATIENCE = Duration.ofSeconds(5);
+
+  private final RecordTables tables;
+  private final TransactionTemplate transaction;
+  private final ChainKey key;
+  private final RecordSearch search;
+  private final StoredChain audit;
+  private final Checkpoints checkpoints;
+  private final GroupCommit<Prepared, Stored> writer;
+
+  /**
+   * Opens the store.
+   *
+   * @param dataSource a database with the audit tables
+   * @param key seals the records
+   * @param outside where checkpoints go
+   * @param clock time of checkpoints
+   * @throws IllegalStateException when another key sealed the records there, or when the database
+   *     holds less than the checkpoints state
+   */
+  public Records(DataSource dataSource, ChainKey key, CheckpointFile outside, Clock clock) {
+    this.tables = new RecordTables(dataSource);
+    this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
+    this.key = key;
+    claimChain();
+    this.search = new RecordSearch(dataSource);
+    this.audit = new StoredChain(tables, key, outside, clock);
+    this.checkpoints = new Checkpoints(tables::head, key, outside, clock);
+    this.writer = new GroupCommit<>(this::commit, MOST_WAITING, LARGEST_GROUP, PATIENCE);
+  }
+
+  /**
+   * Puts a record on disk and into the chain.
+   *
+   * <p>Appending the very same record again gives the place it has already, so a caller that was
+   * left in doubt may simply try again.
+   *
+   * @param record what to keep
+   * @return its place, once it is on disk
+   * @throws StoreBusy when too many records wait
+   * @throws RecordNotStored when it could not be stored, among others because its id belongs to a
+   *     different record
+   * @throws InterruptedException when interrupted; the record may be stored nevertheless
+   */
+  public Stored append(AuditRecord record) throws InterruptedException {
+    return writer.append(Prepared.of(record));
+  }
+
+  /**
+   * Finds one record.
+   *
+   * @param id its id
+   * @return the record, empty when there is none
+   */
+  public Optional<StoredRecord> find(UUID id) {
+    return tables
+        .find(id)
+        .map(row -> new StoredRecord(stored(id, row.link()), AuditRecord.from(row.link().body())));
+  }
+
+  /**
+   * Lists records, newest first.
+   *
+   * @param query which
+   * @param limit most records to return, from 1 to {@link RecordSearch#LARGEST_PAGE}
+   * @param cursor where an earlier page said to go on, null to begin
+   * @return the records and where to go on
+   * @throws IllegalArgumentException for a limit out of range or a cursor not given by a page
+   */
+  public RecordPage search(RecordQuery query, int limit, @Nullable String cursor) {
+    return search.page(query, limit, cursor);
+  }
+
+  /**
+   * Counts what the cards said over time.
+   *
+   * @param query in which records, and which findings of them
+   * @param span length of the spans counted over, in whole seconds; they begin at whole multiples
+   *     since 1970-01-01T00:00Z
+   * @return counts by card, severity, kind and span, in that order
+   */
+  public List<RuleCount> countByRule(RecordQuery query, Duration span) {
+    return search.countByRule(query, span);
+  }
+
+  /**
+   * Checks the chain in the database, and that what records are searched by is what they say.
+   *
+   * @return what was found
+   */
+  public ChainReport verify() {
+    return audit.verify();
+  }
+
+  /**
+   * Writes the whole chain as NDJSON, with a closing checkpoint, to be checked elsewhere.
+   *
+   * @param out where to; not closed
+   * @throws java.io.UncheckedIOException when it cannot be written
+   */
+  public void export(Writer out) {
+    audit.export(out);
+  }
+
+  /** States the end of the chain outside the database, if it has moved since the last time. */
+  public void checkpoint() {
+    checkpoints.stateEnd();
+  }
+
+  /** Stores what waits, states the end of the chain, and takes no more. */
+  @Override
+  public void close() {
+    writer.close();
+    checkpoints.stateEnd();
+  }
+
+  private void claimChain() {
+    tables.claim(key.id());
+    String owner = tables.head().keyId();
+    if (!key.id().equals(owner)) {
+      throw new IllegalStateException(
+          "The records there are sealed with key "
+              + owner
+              + ", the key given is "
+              + key.id()
+              + "; bring back the right chain key file");
+    }
+  }
+
+  private List<Stored> commit(List<Prepared> group) {
+    List<Link> links;
+    try {
+      links = transaction.execute(status -> chain(group));
+    } catch (DuplicateKeyException e) {
+      if (group.size() > 1) {
+        throw e; // The group is tried again one by one.
+      }
+      Stored before = sameAsBefore(group.get(0), e);
+      tables.force();
+      return List.of(before);
+    }
+    tables.force();
+    checkpoints.moved(links.get(links.size() - 1).sequence());
+    List<Stored> stored = new ArrayList<>();
+    for (int i = 0; i < links.size(); i++) {
+      stored.add(stored(group.get(i).columns().id(), links.get(i)));
+    }
+    return stored;
+  }
+
+  private List<Link> chain(List<Prepared> group) {
+    RecordTables.Head head = tables.lockHead();
+    List<Link> links = new ArrayList<>();
+    long sequence = head.sequence();
+    String previous = head.seal();
+    for (Prepared record : group) {
+      Link link = key.seal(++sequence, previous, record.body());
+      previous = link.seal();
+      links.add(link);
+    }
+    tables.insert(links, group);
+    tables.moveHead(links.get(links.size() - 1));
+    return links;
+  }
+
+  private Stored sameAsBefore(Prepared record, DuplicateKeyException clash) {
+    UUID id = record.columns().id();
+    Link before = tables.find(id).map(RecordTables.Row::link).orElseThrow(() -> clash);
+    if (!before.body().equals(record.body())) {
+      throw new RecordNotStored("Another record has the id " + id, clash);
+    }
+    return stored(id, before);
+  }
+
+  private static Stored stored(UUID id, Link link) {
+    return new Stored(id, link.sequence(), link.seal());
+  }
+}

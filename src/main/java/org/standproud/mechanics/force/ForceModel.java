@@ -1,0 +1,71 @@
+package org.standproud.mechanics.force;
+
+import org.standproud.setup.Band;
+
+/** A law of cutting force with its bands. */
+public sealed interface ForceModel {
+
+  /** The law at one end of its bands; every force of it grows from low to high. */
+  EdgeLaw law(BandEnd end);
+
+  /**
+   * The split at one end. Low is the least thrust normal to the edge with the greatest lift, high
+   * the greatest thrust with the least lift: between them the force spans its range, since lift and
+   * thrust pull the work opposite ways along the axis.
+   */
+  ForceSplit split(BandEnd end);
+
+  /**
+   * Kienzle's law with ratios for the other directions.
+   *
+   * @param specificForcePa kc1.1 in Pa
+   * @param exponent mc
+   * @param factor product of the corrections K, without unit, over zero
+   * @param normalRatio normal to tangential force, without unit
+   * @param liftRatio along-edge to tangential force, without unit, positive lifts the work
+   */
+  record Kienzle(Band specificForcePa, Band exponent, Band factor, Band normalRatio, Band liftRatio)
+      implements ForceModel {
+
+    @Override
+    public EdgeLaw law(BandEnd end) {
+      ThinChip thin =
+          switch (end) {
+            case LOW -> ThinChip.FROZEN;
+            case LIKELY -> ThinChip.AS_WRITTEN;
+            case HIGH -> ThinChip.FLOORED;
+          };
+      return new KienzleLaw(end.of(specificForcePa) * end.of(factor), end.of(exponent), thin);
+    }
+
+    @Override
+    public ForceSplit split(BandEnd end) {
+      BandEnd opposite =
+          switch (end) {
+            case LOW -> BandEnd.HIGH;
+            case LIKELY -> BandEnd.LIKELY;
+            case HIGH -> BandEnd.LOW;
+          };
+      return new ForceSplit(end.of(normalRatio), opposite.of(liftRatio));
+    }
+  }
+
+  /**
+   * The linear-edge law with published or measured coefficients.
+   *
+   * @param coefficients the six constants
+   * @param factor wear, without unit, over zero
+   */
+  record LinearEdge(CuttingCoefficients coefficients, Band factor) implements ForceModel {
+
+    @Override
+    public EdgeLaw law(BandEnd end) {
+      return new LinearEdgeLaw(coefficients, end.of(factor));
+    }
+
+    @Override
+    public ForceSplit split(BandEnd end) {
+      return new ForceSplit(1, 1);
+    }
+  }
+}

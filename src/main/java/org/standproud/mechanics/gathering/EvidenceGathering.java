@@ -1,0 +1,92 @@
+package org.standproud.mechanics.gathering;
+
+import org.standproud.mechanics.drive.HandFeed;
+import org.standproud.mechanics.engagement.Engagement;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.force.ForceInput;
+import org.standproud.mechanics.force.PassForces;
+import org.standproud.mechanics.holding.ViseHolding;
+import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.setup.Band;
+import org.standproud.setup.Setup;
+
+/**
+ * Works a set-up through every stage of the mechanics. Where a stage refuses its input as outside
+ * the range of its formulas, its facts are missing with that reason; nothing is guessed instead.
+ */
+public final class EvidenceGathering {
+
+  private final Setup setup;
+  private final FactSheet sheet = new FactSheet();
+
+  private EvidenceGathering(Setup setup) {
+    this.setup = setup;
+  }
+
+  /**
+   * The evidence for a set-up: one value for each fact of the {@link Vocabulary}.
+   *
+   * @param setup a checked set-up
+   */
+  public static Evidence of(Setup setup) {
+    return new EvidenceGathering(HandFeed.asTheTeethSeeIt(setup)).gather();
+  }
+
+  private Evidence gather() {
+    ProposedFacts.state(setup, sheet);
+    sheet.attempt(() -> ReachFacts.state(setup, sheet));
+    sheet.attempt(() -> DriveFacts.stateTime(setup, sheet));
+    sheet.attempt(() -> FinishFacts.stateRoughness(setup, sheet));
+    sheet.attempt(this::judgeCut);
+    return sheet.evidence();
+  }
+
+  private void judgeCut() {
+    if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
+        instanceof Engagement.Cutting cutting) {
+      EngagementFacts.state(cutting, setup, sheet);
+      PassForces.of(ForceInput.from(setup)).ifPresent(forces -> judgeForces(cutting, forces));
+    }
+  }
+
+  private void judgeForces(Engagement.Cutting cutting, PassForces forces) {
+    ForceFacts.state(forces, setup, sheet);
+    sheet.attempt(() -> ContactFacts.state(forces, setup, sheet));
+    sheet.attempt(() -> CutterFacts.stateSpindle(forces, setup, sheet));
+    sheet.attempt(() -> DriveFacts.stateLurch(forces, setup, sheet));
+    Band chipM = EngagementFacts.greatestChip(cutting, setup);
+    sheet.attempt(() -> CutterFacts.stateCutter(forces, chipM, setup, sheet));
+    sheet.attempt(() -> judgeHold(cutting, forces));
+  }
+
+  private void judgeHold(Engagement.Cutting cutting, PassForces forces) {
+    ViseHolding holding = HoldingFacts.holding(forces, setup);
+    HoldingFacts.state(holding, forces, setup, sheet);
+    PlateResponse plate =
+        PlateFacts.response(
+            setup,
+            EngagementFacts.wallLeftM(cutting, setup),
+            perMetre(holding.rootStiffnessNPerM(), holding),
+            perMetre(softer(holding), holding));
+    PlateFacts facts = new PlateFacts(plate, forces, holding.assumptions(), setup);
+    facts.stateStatics(sheet);
+    sheet.attempt(() -> facts.stateSwing(sheet));
+    sheet.attempt(() -> facts.stateStability(sheet));
+    sheet.attempt(() -> FinishFacts.stateSize(sheet));
+  }
+
+  private static Band softer(ViseHolding holding) {
+    Band toward = holding.rootTurningTowardNmPerRad();
+    Band away = holding.rootTurningAwayNmPerRad();
+    return new Band(
+        Math.min(toward.low(), away.low()),
+        Math.min(toward.likely(), away.likely()),
+        Math.max(toward.high(), away.high()));
+  }
+
+  /** A hinge has no stiffness at all; the plate wants a number that is next to none. */
+  private static Band perMetre(Band whole, ViseHolding holding) {
+    return whole.map(k -> Math.max(1, k / holding.contactLengthM()));
+  }
+}

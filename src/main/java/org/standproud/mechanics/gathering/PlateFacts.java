@@ -1,0 +1,166 @@
+package org.standproud.mechanics.gathering;
+
+import static org.standproud.mechanics.evidence.Vocabulary.EDGE_DEFLECTION;
+import static org.standproud.mechanics.evidence.Vocabulary.EDGE_STIFFNESS;
+import static org.standproud.mechanics.evidence.Vocabulary.LOW_IMMERSION;
+import static org.standproud.mechanics.evidence.Vocabulary.NATURAL_FREQUENCY;
+import static org.standproud.mechanics.evidence.Vocabulary.STABILITY_MARGIN;
+import static org.standproud.mechanics.evidence.Vocabulary.TUNING;
+import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
+
+import java.util.List;
+import org.standproud.mechanics.engagement.EdgeInCut;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.force.BandEnd;
+import org.standproud.mechanics.force.ForceInput;
+import org.standproud.mechanics.force.ForceSample;
+import org.standproud.mechanics.force.PassForces;
+import org.standproud.mechanics.gathering.FactSheet.Basis;
+import org.standproud.mechanics.plate.PlateInput;
+import org.standproud.mechanics.plate.PlatePoint;
+import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.vibration.ForcedInput;
+import org.standproud.mechanics.vibration.ForcedResponse;
+import org.standproud.mechanics.vibration.Stability;
+import org.standproud.mechanics.vibration.StabilityInput;
+import org.standproud.setup.Band;
+import org.standproud.setup.Material;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
+
+/** How the standing plate gives, rings and chatters. */
+final class PlateFacts {
+
+  private static final Assumption DAMPING =
+      new Assumption(
+          "stock.damping",
+          "the stock in its vise damps by 0.01 to 0.05 of critical",
+          "common practice, no source");
+
+  private static final Basis PLATE =
+      Basis.on("stock", "hold.gripDepth", "hold.vise", "hold.packing");
+
+  private static final int SAMPLES_A_TURN = 360;
+
+  private final PlateResponse plate;
+  private final PassForces forces;
+  private final Setup setup;
+  private final Basis standing;
+
+  PlateFacts(PlateResponse plate, PassForces forces, List<Assumption> ofTheRoot, Setup setup) {
+    this.plate = plate;
+    this.forces = forces;
+    this.setup = setup;
+    this.standing = PLATE.assuming(ofTheRoot);
+  }
+
+  /**
+   * The standing plate on its jaws, loaded at the end of its top edge, where it gives most.
+   *
+   * @param wallM thickness that still stands, in m
+   * @param rootTranslationNPerM2 stiffness of the jaws against shift in N/m per metre of jaw
+   * @param rootRotationNPerRad stiffness of the jaws against tilt in N m/rad per metre of jaw
+   */
+  static PlateResponse response(
+      Setup setup, double wallM, Band rootTranslationNPerM2, Band rootRotationNPerRad) {
+    Stock stock = setup.stock();
+    Material material = stock.material();
+    return PlateResponse.of(
+        new PlateInput(
+            setup.stickOutM(),
+            stock.lengthM(),
+            wallM,
+            material.youngsModulusPa(),
+            material.poissonsRatio(),
+            material.densityKgPerM3(),
+            rootTranslationNPerM2,
+            rootRotationNPerRad,
+            Math.min(stock.lengthM(), setup.hold().vise().jawWidthM()),
+            new PlatePoint(stock.lengthM() / 2, setup.stickOutM())));
+  }
+
+  /** What a deflection of the plate under the cut stands on. */
+  Basis basis() {
+    return ForceFacts.basis(forces).and(standing);
+  }
+
+  void stateStatics(FactSheet sheet) {
+    Basis basis = basis();
+    Band pushN = forces.path().y().greatestSizeN();
+    sheet.number(EDGE_DEFLECTION, plate.deflectionAtCornerM(pushN), basis);
+    sheet.number(EDGE_STIFFNESS, plate.flexibilityAtCornerMPerN().map(c -> 1 / c), standing);
+    sheet.number(NATURAL_FREQUENCY, plate.frequenciesHz().get(0), standing);
+  }
+
+  void stateSwing(FactSheet sheet) {
+    Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
+    ForcedResponse likely = swing(forces.likelyRevolution(SAMPLES_A_TURN));
+    ForcedResponse heaviest = swing(forces.heaviestRevolution(SAMPLES_A_TURN));
+    sheet.number(TUNING, likely.nearestRatio(), basis);
+    sheet.number(
+        VIBRATION_AMPLITUDE,
+        Band.spanning(
+            likely.amplitudeM().likely(),
+            likely.amplitudeM().low(),
+            likely.amplitudeM().high(),
+            heaviest.amplitudeM().high()),
+        basis);
+  }
+
+  private ForcedResponse swing(List<ForceSample> turn) {
+    double[] acrossN = turn.stream().mapToDouble(sample -> sample.force().yN()).toArray();
+    return ForcedResponse.of(
+        new ForcedInput(
+            acrossN,
+            setup.cut().spindleSpeedRevPerS(),
+            setup.cutter().teeth(),
+            plate.modesAtCorner(),
+            plate.flexibilityAtCornerMPerN(),
+            StabilityInput.USUAL_DAMPING));
+  }
+
+  void stateStability(FactSheet sheet) {
+    Stability stability =
+        Stability.of(
+            new StabilityInput(
+                plate.modesAtCorner(),
+                StabilityInput.USUAL_DAMPING,
+                List.of(),
+                List.of(),
+                tangentialPa(),
+                radialRatio(),
+                setup.cutter().teeth(),
+                forces.steadyArc().entryRad(),
+                forces.steadyArc().exitRad(),
+                setup.cutter().diameterM(),
+                setup.cut().spindleSpeedRevPerS()));
+    Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
+    sheet.margin(
+        STABILITY_MARGIN, stability.depthAtSpeedM().times(1 / setup.cut().axialDepthM()), basis);
+    sheet.yesNo(
+        LOW_IMMERSION,
+        stability.cautions().stream().anyMatch(c -> c.doubt() == Stability.Doubt.SHORT_ARC),
+        ForceFacts.basis(forces));
+  }
+
+  /** Mean tangential force over the mean chip section, z a_p f_z a_e / (2 pi R), in Pa. */
+  private Band tangentialPa() {
+    double sectionM2 =
+        setup.cutter().teeth()
+            * setup.cut().axialDepthM()
+            * setup.cut().feedPerToothM().likely()
+            * forces.steadyArc().depthInRadii()
+            / (2 * Math.PI);
+    return forces.steady().meanTangentialN().times(1 / sectionM2);
+  }
+
+  /** Likely radial over tangential force: the thrust normal to the edge, seen in the plan. */
+  private double radialRatio() {
+    EdgeInCut edge =
+        EdgeInCut.of(
+            setup.cut().axialDepthM(),
+            setup.cutter().enteringAngleRad(),
+            setup.cutter().cornerRadiusM());
+    return ForceInput.from(setup).model().split(BandEnd.LIKELY).normal() * edge.sine();
+  }
+}

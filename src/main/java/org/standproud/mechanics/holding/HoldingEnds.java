@@ -1,0 +1,200 @@
+package org.standproud.mechanics.holding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.holding.contact.JointStiffness;
+import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.mechanics.holding.jaw.JawFriction;
+import org.standproud.mechanics.holding.screw.ClampingForce;
+import org.standproud.setup.Band;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.Packing;
+import org.standproud.setup.Vise;
+
+/**
+ * The hold at the adverse, the likely and the favourable end of everything that is a band, so that
+ * a quantity that rises steadily with all of them is spanned by the three.
+ *
+ * @param clampingForceN clamping force
+ * @param friction friction of the weaker face
+ * @param adverse least force, friction, stiffness; greatest load
+ * @param likely likely values
+ * @param favourable the opposite of adverse
+ * @param hardClamped adverse, but with the greatest clamping force: the worst for pressure
+ * @param hinged whether the stock may rock on one unknown line
+ * @param wireSizeM size of the wire at the movable jaw in m; zero without one
+ * @param assumptions what was taken for what was not given
+ */
+record HoldingEnds(
+    Band clampingForceN,
+    Band friction,
+    HoldingEnd adverse,
+    HoldingEnd likely,
+    HoldingEnd favourable,
+    HoldingEnd hardClamped,
+    boolean hinged,
+    double wireSizeM,
+    List<Assumption> assumptions) {
+
+  /**
+   * The hold of a set-up at its three ends.
+   *
+   * @throws OutsideValidity if a value lies outside the range of a formula
+   */
+  static HoldingEnds of(HoldingInput input) {
+    Hold hold = input.hold();
+    ClampingForce clamp =
+        ClampingForce.of(hold.vise(), hold.clampingForceN(), hold.handleTorqueNm());
+    JawFriction friction = JawFriction.of(hold, input.stock().surface(), input.faces());
+    double gripM = Math.min(hold.gripDepthM(), hold.vise().jawHeightM());
+    double lengthM = Math.min(input.stock().lengthM(), hold.vise().jawWidthM());
+    double pressure = clamp.forceN().low() / (gripM * lengthM);
+    double closable = 2 * JointStiffness.approachM(joint(input).low(), pressure);
+    JawBearings bearings = JawBearings.of(hold, input.stock(), gripM, closable);
+    Maker maker = new Maker(input, clamp.forceN(), friction.coefficient(), bearings);
+    Packing wire = JawBearings.packing(hold, JawSide.MOVABLE);
+    List<Assumption> all = new ArrayList<>(clamp.assumptions());
+    all.addAll(friction.assumptions());
+    all.addAll(bearings.assumptions());
+    return new HoldingEnds(
+        clamp.forceN(),
+        friction.coefficient(),
+        maker.adverse(clamp.forceN().low()),
+        maker.likely(),
+        maker.favourable(),
+        maker.adverse(clamp.forceN().high()),
+        bearings.hinged(),
+        wire == null ? 0 : Math.min(wire.sizeM(), gripM),
+        all);
+  }
+
+  private static Band joint(HoldingInput input) {
+    return JointStiffness.coefficient(input.stock().surface());
+  }
+
+  /** The band of a quantity over the three ends. */
+  Band band(ToDoubleFunction<HoldingEnd> quantity) {
+    return Band.spanning(
+        quantity.applyAsDouble(likely),
+        quantity.applyAsDouble(adverse),
+        quantity.applyAsDouble(favourable));
+  }
+
+  /**
+   * The same for what a hinge makes nothing of, and of which half is likely on a wire both ways.
+   */
+  Band turning(ToDoubleFunction<HoldingEnd> quantity) {
+    return Band.spanning(
+        quantity.applyAsDouble(likely),
+        hinged || wireAtFixedJaw() ? 0 : quantity.applyAsDouble(adverse),
+        quantity.applyAsDouble(favourable));
+  }
+
+  private boolean wireAtFixedJaw() {
+    return JawBearings.lineDepthM(likely.input().hold(), JawSide.FIXED, likely.gripM()) != null;
+  }
+
+  /** Makes the ends of one input. */
+  private record Maker(
+      HoldingInput input, Band clampingForceN, Band friction, JawBearings bearings) {
+
+    private Vise vise() {
+      return input.hold().vise();
+    }
+
+    private double gripM() {
+      return Math.min(input.hold().gripDepthM(), vise().jawHeightM());
+    }
+
+    private double lengthM() {
+      return Math.min(input.stock().lengthM(), vise().jawWidthM());
+    }
+
+    private @Nullable Double lineM() {
+      return JawBearings.lineDepthM(input.hold(), JawSide.MOVABLE, gripM());
+    }
+
+    private static double share(double movable, double fixed) {
+      return movable / (movable + fixed);
+    }
+
+    HoldingEnd adverse(double forceN) {
+      Band fixed = vise().fixedJawStiffnessNPerM();
+      Band movable = vise().movableJawStiffnessNPerM();
+      Double line = lineM();
+      return new HoldingEnd(
+          input,
+          gripM(),
+          lengthM(),
+          forceN,
+          friction.low(),
+          input.load().adverse(),
+          bearings.adverseToward(),
+          bearings.adverseAway(),
+          share(movable.high(), fixed.low()),
+          0,
+          root(joint(input).high(), Band::low, forceN),
+          line == null ? Double.valueOf(gripM() / 2) : line,
+          vise().movableJawLiftRad().high());
+    }
+
+    HoldingEnd likely() {
+      Double line = lineM();
+      return new HoldingEnd(
+          input,
+          gripM(),
+          lengthM(),
+          clampingForceN.likely(),
+          friction.likely(),
+          input.load().likely(),
+          bearings.likely(),
+          bearings.likely(),
+          share(
+              vise().movableJawStiffnessNPerM().likely(), vise().fixedJawStiffnessNPerM().likely()),
+          0,
+          root(joint(input).likely(), Band::likely, clampingForceN.likely()),
+          line == null && bearings.hinged() ? Double.valueOf(gripM() / 2) : line,
+          vise().movableJawLiftRad().likely());
+    }
+
+    HoldingEnd favourable() {
+      double share =
+          share(vise().movableJawStiffnessNPerM().high(), vise().fixedJawStiffnessNPerM().low());
+      return new HoldingEnd(
+          input,
+          gripM(),
+          lengthM(),
+          clampingForceN.high(),
+          friction.high(),
+          input.load().favourable(),
+          bearings.favourable(),
+          bearings.favourable(),
+          0,
+          share,
+          root(joint(input).low(), Band::high, clampingForceN.high()),
+          lineM(),
+          vise().movableJawLiftRad().low());
+    }
+
+    private JawRoot root(double joint, ToDoubleFunction<Band> end, double forceN) {
+      Packing packing = JawBearings.packing(input.hold(), JawSide.MOVABLE);
+      packing = packing == null ? JawBearings.packing(input.hold(), JawSide.FIXED) : packing;
+      double youngs =
+          packing == null ? 1 : end.applyAsDouble(PackingBody.of(packing.material()).youngsPa());
+      return new JawRoot(
+          input.hold(),
+          joint,
+          youngs,
+          end.applyAsDouble(vise().fixedJawStiffnessNPerM()),
+          end.applyAsDouble(vise().movableJawStiffnessNPerM()),
+          lengthM(),
+          gripM(),
+          forceN);
+    }
+  }
+}

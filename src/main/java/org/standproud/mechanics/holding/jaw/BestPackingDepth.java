@@ -1,0 +1,90 @@
+package org.standproud.mechanics.holding.jaw;
+
+import static org.standproud.mechanics.OutsideValidity.within;
+
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.standproud.mechanics.OutsideValidity;
+
+/**
+ * Where to lay a wire between the movable jaw and the stock: deeper packing takes more push toward
+ * the fixed jaw and less push away from it.
+ *
+ * <p>Both limits are those of {@link RigidLimits} with a line at depth w and a whole fixed face.
+ * The best depth makes the two margins equal, or lies at the end of the usable range if one is
+ * always the smaller.
+ *
+ * @param depthM the best depth below the jaw top in m
+ * @param towardFixedN limit toward the fixed jaw there in N
+ * @param awayN limit away from the fixed jaw there in N
+ */
+public record BestPackingDepth(double depthM, double towardFixedN, double awayN) {
+
+  /**
+   * The limits with the wire at one depth: a point of the trade-off curve.
+   *
+   * @param depthM w in m, 0 to the gripped height
+   * @param gripM g in m
+   * @param heightM H in m
+   * @param clampingForceN N in N
+   * @param clampLossShare s of {@link RigidLimits}
+   * @throws OutsideValidity if the depth does not lie within the gripped height
+   */
+  public static BestPackingDepth at(
+      double depthM, double gripM, double heightM, double clampingForceN, double clampLossShare) {
+    within("depth of the packing", depthM, 0, gripM, "m");
+    // A loss of clamping force eases the push away; only its harm to the other is counted.
+    Bearing line = Bearing.lineAt(depthM);
+    Bearing face = Bearing.wholeFace(gripM);
+    return new BestPackingDepth(
+        depthM,
+        new RigidLimits(line, face, heightM, clampLossShare).towardFixedN(clampingForceN),
+        new RigidLimits(line, face, heightM, 0).awayN(clampingForceN));
+  }
+
+  /**
+   * The depth that makes the smaller margin greatest.
+   *
+   * @param gripM g in m
+   * @param wireSizeM diameter of the wire in m: it must lie wholly inside the grip
+   * @param heightM H in m
+   * @param clampingForceN N in N
+   * @param clampLossShare s of {@link RigidLimits}
+   * @param peakTowardN greatest push toward the fixed jaw in N, not negative
+   * @param peakAwayN greatest push away from it in N, not negative
+   * @return the middle of the grip if there is no push at all
+   * @throws OutsideValidity if the wire is thicker than the grip is deep or a push is negative
+   */
+  public static BestPackingDepth of(
+      double gripM,
+      double wireSizeM,
+      double heightM,
+      double clampingForceN,
+      double clampLossShare,
+      double peakTowardN,
+      double peakAwayN) {
+    within("wire size", wireSizeM, 0, gripM, "m");
+    within("push toward the fixed jaw", peakTowardN, 0, 1e6, "N");
+    within("push away from the fixed jaw", peakAwayN, 0, 1e6, "N");
+    double shallow = wireSizeM / 2;
+    double deep = gripM - wireSizeM / 2;
+    if (peakTowardN + peakAwayN <= 0 || deep <= shallow) {
+      return at(gripM / 2, gripM, heightM, clampingForceN, clampLossShare);
+    }
+    // Rises with depth; zero where limit over push is the same both ways.
+    DoubleUnaryOperator excess =
+        w -> {
+          BestPackingDepth here = at(w, gripM, heightM, clampingForceN, clampLossShare);
+          return here.towardFixedN * peakAwayN - here.awayN * peakTowardN;
+        };
+    double depth;
+    if (excess.applyAsDouble(shallow) >= 0) {
+      depth = shallow;
+    } else if (excess.applyAsDouble(deep) <= 0) {
+      depth = deep;
+    } else {
+      depth = new BrentSolver(1e-9).solve(100, excess::applyAsDouble, shallow, deep);
+    }
+    return at(depth, gripM, heightM, clampingForceN, clampLossShare);
+  }
+}

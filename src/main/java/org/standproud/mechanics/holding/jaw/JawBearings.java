@@ -1,0 +1,156 @@
+package org.standproud.mechanics.holding.jaw;
+
+import static org.standproud.mechanics.OutsideValidity.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.JawSurface;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.Stock;
+import org.standproud.setup.StockSurface;
+
+/**
+ * Where each jaw may bear on the stock, at the adverse, the likely and the favourable end of what
+ * is not known.
+ *
+ * <p>A wire or strip bears at its own depth. A whole face bears anywhere from lip to bottom at
+ * best, within its middle third likely, and at mid-grip only if the movable jaw floats and carries
+ * no moment. Where the faces cannot close on each other (a high spot, a lifted or a worn movable
+ * jaw) and nothing is packed between, the movable jaw bears at one unknown depth: the worst for
+ * each direction, mid-grip likely. Own model.
+ *
+ * @param adverseToward worst case for a push toward the fixed jaw
+ * @param adverseAway worst case for a push away from it
+ * @param likely likely case
+ * @param favourable best case
+ * @param hinged whether the stock may rock on one unknown line of the movable jaw
+ * @param assumptions what was taken for what was not given
+ */
+public record JawBearings(
+    Pair adverseToward,
+    Pair adverseAway,
+    Pair likely,
+    Pair favourable,
+    boolean hinged,
+    List<Assumption> assumptions) {
+
+  /** Copies the list. */
+  public JawBearings {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * The bearing of both jaws.
+   *
+   * @param movable of the movable jaw
+   * @param fixed of the fixed jaw
+   */
+  public record Pair(Bearing movable, Bearing fixed) {
+
+    /**
+     * This pair held to what leaves no gap at either edge of a whole face.
+     *
+     * @param gripM gripped height in m
+     */
+    public Pair withoutGap(double gripM) {
+      return new Pair(closed(movable, gripM), closed(fixed, gripM));
+    }
+
+    private static Bearing closed(Bearing bearing, double gripM) {
+      return bearing.shallowestM() == bearing.deepestM()
+          ? bearing
+          : new Bearing(
+              Math.max(bearing.shallowestM(), gripM / 3),
+              Math.min(bearing.deepestM(), 2 * gripM / 3));
+    }
+  }
+
+  /**
+   * The bearings of a hold.
+   *
+   * @param hold the hold
+   * @param stock the stock
+   * @param gripM gripped height that the jaw faces cover, in m
+   * @param closableGapM the gap that the least clamping force still closes, in m
+   * @throws OutsideValidity if packing lies outside the gripped height
+   */
+  public static JawBearings of(Hold hold, Stock stock, double gripM, double closableGapM) {
+    List<Assumption> assumptions = new ArrayList<>();
+    boolean worn = hold.vise().jawSurface() == JawSurface.WORN;
+    boolean unflat = highSpotM(stock, assumptions) > closableGapM;
+    boolean leans = hold.vise().movableJawLiftRad().high() * gripM > closableGapM;
+    boolean hinged = (worn || unflat || leans) && packing(hold, JawSide.MOVABLE) == null;
+    Bearing middle = Bearing.lineAt(gripM / 2);
+    Bearing whole = Bearing.wholeFace(gripM);
+    Bearing third = Bearing.withoutGap(gripM);
+    Bearing lip = Bearing.lineAt(hinged ? 0 : gripM / 2);
+    Bearing bottom = Bearing.lineAt(hinged ? gripM : gripM / 2);
+    boolean rough = (worn || unflat) && packing(hold, JawSide.FIXED) == null;
+    Bearing fixedWorst = line(hold, JawSide.FIXED, gripM, rough ? third : whole);
+    Bearing fixed = line(hold, JawSide.FIXED, gripM, whole);
+    return new JawBearings(
+        new Pair(line(hold, JawSide.MOVABLE, gripM, lip), fixedWorst),
+        new Pair(line(hold, JawSide.MOVABLE, gripM, bottom), fixedWorst),
+        new Pair(line(hold, JawSide.MOVABLE, gripM, hinged ? middle : third), fixed),
+        new Pair(line(hold, JawSide.MOVABLE, gripM, whole), fixed),
+        hinged,
+        assumptions);
+  }
+
+  /** The packing on one side, or null. */
+  public static @Nullable Packing packing(Hold hold, JawSide side) {
+    for (Packing packing : hold.packing()) {
+      if (packing.side() == side) {
+        return packing;
+      }
+    }
+    return null;
+  }
+
+  /** The depth of a line of packing on one side in m, or null if that side bears on a face. */
+  public static @Nullable Double lineDepthM(Hold hold, JawSide side, double gripM) {
+    Packing packing = packing(hold, side);
+    if (packing == null
+        || packing.kind() == PackingKind.CARD
+        || packing.kind() == PackingKind.SHEET) {
+      return null;
+    }
+    return within("depth of the packing", packing.depthM(), 0, gripM, "m");
+  }
+
+  private static Bearing line(Hold hold, JawSide side, double gripM, Bearing otherwise) {
+    Double depth = lineDepthM(hold, side, gripM);
+    return depth == null ? otherwise : Bearing.lineAt(depth);
+  }
+
+  private static double highSpotM(Stock stock, List<Assumption> assumptions) {
+    if (stock.highSpotM() != null) {
+      return within("high spot", stock.highSpotM(), 0, 0.01, "m");
+    }
+    double assumed = assumedHighSpotM(stock.surface());
+    assumptions.add(
+        new Assumption(
+            "stock.highSpot",
+            "high spots up to " + assumed * 1e3 + " mm taken on the gripped faces",
+            "common practice, no source"));
+    return assumed;
+  }
+
+  private static double assumedHighSpotM(@Nullable StockSurface surface) {
+    if (surface == null) {
+      return 50e-6;
+    }
+    return switch (surface) {
+      case MACHINED -> 5e-6;
+      case ROLLED -> 50e-6;
+      case SAWN -> 100e-6;
+      case CAST -> 200e-6;
+    };
+  }
+}

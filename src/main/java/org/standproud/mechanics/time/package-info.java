@@ -1,0 +1,5 @@
+/** How long a pass is and how long it takes. */
+@NullMarked
+package org.standproud.mechanics.time;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package org.standproud.mechanics.vibration;
+
+import org.hipparchus.complex.Complex;
+import org.standproud.mechanics.OutsideValidity;
+
+/**
+ * A mode with its damping.
+ *
+ * @param frequencyHz natural frequency, undamped, Hz
+ * @param dampingRatio damping over critical damping, 0.0001 to 0.5
+ * @param stiffnessNPerM modal stiffness at the tool point, N/m
+ */
+public record DampedMode(double frequencyHz, double dampingRatio, double stiffnessNPerM) {
+
+  /**
+   * Refuses what cannot vibrate.
+   *
+   * @throws OutsideValidity if a value is out of range
+   */
+  public DampedMode {
+    OutsideValidity.within("natural frequency", frequencyHz, 1e-6, 1e8, "Hz");
+    OutsideValidity.within("damping ratio", dampingRatio, 1e-4, 0.5, "");
+    OutsideValidity.within("modal stiffness", stiffnessNPerM, 1e-9, 1e16, "N/m");
+  }
+
+  /**
+   * Displacement per force at a frequency, m/N: {@code 1/(k (1 - r^2 + 2 i zeta r))} with {@code r
+   * = f/f_n}.
+   *
+   * @param hz frequency, Hz
+   */
+  public Complex response(double hz) {
+    double r = hz / frequencyHz;
+    return new Complex(stiffnessNPerM * (1 - r * r), stiffnessNPerM * 2 * dampingRatio * r)
+        .reciprocal();
+  }
+}

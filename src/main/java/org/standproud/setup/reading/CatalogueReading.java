@@ -1,0 +1,29 @@
+package org.standproud.setup.reading;
+
+import java.util.List;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** What came of reading the files of a catalogue. */
+public sealed interface CatalogueReading {
+
+  /**
+   * The files say a catalogue.
+   *
+   * @param catalogue the catalogue
+   */
+  record Loaded(Catalogue catalogue) implements CatalogueReading {}
+
+  /**
+   * The files do not say a catalogue.
+   *
+   * @param problems everything that is wrong, at least one; pointers begin with the file name and
+   *     {@code #}
+   */
+  record Refused(List<Problem> problems) implements CatalogueReading {
+
+    /** Copies the list. */
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
+}

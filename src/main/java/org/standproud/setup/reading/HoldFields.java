@@ -1,0 +1,160 @@
+package org.standproud.setup.reading;
+
+import static org.standproud.setup.units.QuantityKind.FORCE;
+import static org.standproud.setup.units.QuantityKind.LENGTH;
+import static org.standproud.setup.units.QuantityKind.NUMBER;
+import static org.standproud.setup.units.QuantityKind.TORQUE;
+
+import java.util.List;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.PackingMaterial;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Stop;
+import org.standproud.setup.Vise;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** The fields of the hold. */
+final class HoldFields {
+
+  static final Choice<Packing, JawSide> SIDE =
+      Choice.of("side", JawSide.class, Packing::side, "the jaw it lies against");
+  static final Choice<Packing, PackingKind> KIND =
+      Choice.of("kind", PackingKind.class, Packing::kind, "its shape");
+  static final Choice<Packing, PackingMaterial> MADE_OF =
+      Choice.of("material", PackingMaterial.class, Packing::material, "what it is made of");
+  static final Quantity<Packing> SIZE =
+      Quantity.of(
+          "size",
+          LENGTH,
+          0.02e-3,
+          0.03,
+          Packing::sizeM,
+          "diameter of a wire, thickness of any other kind");
+  static final Quantity<Packing> DEPTH =
+      Quantity.<Packing>of(
+              "depth",
+              LENGTH,
+              0,
+              0.3,
+              Packing::depthM,
+              "depth of its middle below the jaw top; card and sheet lie over the whole gripped"
+                  + " face if it is left out")
+          .mayBeUnknown();
+  static final Shape<Packing> PACKING_SHAPE =
+      new Shape<>("packing", List.of(SIDE, KIND, MADE_OF, SIZE, DEPTH), HoldFields::checkPacking);
+
+  static final Part<Hold, Vise> VISE =
+      Part.onShelf("vise", ViseFields.SHAPE, Catalogue::vises, Hold::vise, "the vise");
+  static final Quantity<Hold> GRIP_DEPTH =
+      Quantity.of(
+          "gripDepth", LENGTH, 0.5e-3, 0.3, Hold::gripDepthM, "height of stock inside the jaws");
+  static final Banded<Hold> CLAMPING_FORCE =
+      Banded.<Hold>of("clampingForce", FORCE, 50, 500_000, Hold::clampingForceN, "clamping force")
+          .mayBeUnknown();
+  static final Banded<Hold> HANDLE_TORQUE =
+      Banded.<Hold>of(
+              "handleTorque", TORQUE, 0.5, 1000, Hold::handleTorqueNm, "torque on the screw")
+          .mayBeUnknown();
+  static final Banded<Hold> JAW_FRICTION =
+      Banded.<Hold>of(
+              "jawFriction",
+              NUMBER,
+              0.02,
+              1,
+              Hold::jawFriction,
+              "coefficient of friction between stock and jaw")
+          .mayBeUnknown();
+  static final Parts<Hold, Packing> PACKING =
+      new Parts<>("packing", PACKING_SHAPE, 4, false, Hold::packing, "packing, perhaps none");
+  static final Choice<Hold, Seat> SEAT =
+      Choice.<Hold, Seat>of("seat", Seat.class, Hold::seat, "what the underside sits on")
+          .mayBeUnknown();
+  static final Choice<Hold, Stop> STOP =
+      Choice.<Hold, Stop>of("stop", Stop.class, Hold::stop, "where a stop stands").mayBeUnknown();
+  static final Quantity<Hold> VISE_RUN_OUT =
+      Quantity.<Hold>of(
+              "viseRunOut",
+              LENGTH,
+              0,
+              0.01,
+              Hold::viseRunOutM,
+              "deviation of the fixed jaw from the table travel over its width")
+          .mayBeUnknown();
+
+  static final Shape<Hold> SHAPE =
+      new Shape<>(
+          "hold",
+          List.of(
+              VISE,
+              GRIP_DEPTH,
+              CLAMPING_FORCE,
+              HANDLE_TORQUE,
+              JAW_FRICTION,
+              PACKING,
+              SEAT,
+              STOP,
+              VISE_RUN_OUT),
+          HoldFields::check);
+
+  private HoldFields() {}
+
+  private static void checkPacking(Values v, Place place) {
+    PackingKind kind = v.get(KIND);
+    PackingMaterial material = v.get(MADE_OF);
+    if (material == PackingMaterial.PAPER && kind != null && kind != PackingKind.CARD) {
+      place.child(MADE_OF.name()).fault(null, "paper packing is of the kind card");
+    }
+    if (kind == PackingKind.CARD && material != null && material != PackingMaterial.PAPER) {
+      place.child(MADE_OF.name()).fault(null, "card is of paper; call soft metal a sheet");
+    }
+    boolean local = kind == PackingKind.WIRE || kind == PackingKind.STRIP;
+    if (local && !v.has(DEPTH)) {
+      place.child(DEPTH.name()).fault(null, "a wire or strip needs its depth below the jaw top");
+    }
+  }
+
+  private static void check(Values v, Place place) {
+    Double grip = v.get(GRIP_DEPTH);
+    Values vise = v.get(VISE);
+    Double jaw = vise == null ? null : vise.get(ViseFields.JAW_HEIGHT);
+    if (grip != null && jaw != null && grip > jaw) {
+      Order.exceeds(grip, GRIP_DEPTH, jaw, "the height of the jaw", place.child(GRIP_DEPTH.name()));
+    }
+    List<Values> packing = v.get(PACKING);
+    if (grip != null && packing != null) {
+      for (int i = 0; i < packing.size(); i++) {
+        placePacking(packing.get(i), grip, place.child(PACKING.name()).item(i));
+      }
+    }
+  }
+
+  private static void placePacking(Values piece, double grip, Place place) {
+    Double depth = piece.get(DEPTH);
+    if (depth == null) {
+      piece.put(DEPTH, grip / 2);
+    } else if (depth > grip) {
+      Order.exceeds(depth, DEPTH, grip, "the grip depth", place.child(DEPTH.name()));
+    }
+  }
+
+  static Hold hold(Values v) {
+    List<Values> packing = v.get(PACKING);
+    return new Hold(
+        ViseFields.vise(v.need(VISE)),
+        v.need(GRIP_DEPTH),
+        v.get(CLAMPING_FORCE),
+        v.get(HANDLE_TORQUE),
+        v.get(JAW_FRICTION),
+        packing == null ? List.of() : packing.stream().map(HoldFields::piece).toList(),
+        v.get(SEAT),
+        v.get(STOP),
+        v.get(VISE_RUN_OUT));
+  }
+
+  private static Packing piece(Values v) {
+    return new Packing(v.need(SIDE), v.need(KIND), v.need(MADE_OF), v.need(SIZE), v.need(DEPTH));
+  }
+}

@@ -1,0 +1,114 @@
+package org.standproud.setup.reading;
+
+import java.util.List;
+import org.standproud.setup.Cut;
+import org.standproud.setup.Cutter;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JobReference;
+import org.standproud.setup.Machine;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** The fields of a whole request. */
+final class RequestFields {
+
+  static final Text<JobReference> JOB_ORDER =
+      new Text<>("jobOrder", 80, true, JobReference::jobOrder, "the job order");
+  static final Text<JobReference> WORK_MASTER =
+      new Text<>("workMaster", 80, false, JobReference::workMaster, "the work master");
+  static final Text<JobReference> JOB_OPERATION =
+      new Text<>("operation", 80, false, JobReference::operation, "operation of the work master");
+  static final Shape<JobReference> JOB_SHAPE =
+      new Shape<>("job", List.of(JOB_ORDER, WORK_MASTER, JOB_OPERATION));
+
+  static final Choice<Setup, UnitSystem> UNITS =
+      Choice.of(
+          "units", UnitSystem.class, Setup::units, "units of plain numbers and of the answer");
+  static final Text<Setup> NOTE =
+      new Text<>("note", 400, false, setup -> null, "a remark, kept by no one and read by no rule");
+  static final Part<Setup, JobReference> JOB =
+      Part.of("job", JOB_SHAPE, Setup::job, "what it is for, in ISA-95 words");
+  static final Part<Setup, Stock> STOCK =
+      Part.of("stock", StockFields.SHAPE, Setup::stock, "the piece as it stands in the hold");
+  static final Part<Setup, Hold> HOLD =
+      Part.of("hold", HoldFields.SHAPE, Setup::hold, "how it is held");
+  static final Part<Setup, Machine> MACHINE =
+      Part.onShelf(
+          "machine", MachineFields.SHAPE, Catalogue::machines, Setup::machine, "the machine");
+  static final Part<Setup, Cutter> CUTTER =
+      Part.onShelf("cutter", CutterFields.SHAPE, Catalogue::cutters, Setup::cutter, "the cutter");
+  static final Part<Setup, Cut> CUT = Part.of("cut", CutFields.SHAPE, Setup::cut, "the pass");
+
+  static final Shape<Setup> SHAPE =
+      new Shape<>(
+          "set-up",
+          List.of(UNITS, NOTE, JOB, STOCK, HOLD, MACHINE, CUTTER, CUT),
+          RequestFields::check);
+
+  private RequestFields() {}
+
+  private static void check(Values v, Place place) {
+    Values stock = v.get(STOCK);
+    Values hold = v.get(HOLD);
+    if (stock != null && hold != null) {
+      checkGrip(stock, hold, place.child(HOLD.name()).child(HoldFields.GRIP_DEPTH.name()));
+      checkOpening(stock, hold, place.child(STOCK.name()).child(StockFields.THICKNESS.name()));
+    }
+    Values cut = v.get(CUT);
+    if (stock != null && hold != null && cut != null) {
+      checkDepth(stock, hold, cut, place.child(CUT.name()).child(CutFields.AXIAL_DEPTH.name()));
+    }
+  }
+
+  private static void checkGrip(Values stock, Values hold, Place place) {
+    Double height = stock.get(StockFields.HEIGHT);
+    Double grip = hold.get(HoldFields.GRIP_DEPTH);
+    if (height != null && grip != null && grip >= height) {
+      Order.exceeds(grip, HoldFields.GRIP_DEPTH, height, "the height of the stock", place);
+    }
+  }
+
+  private static void checkOpening(Values stock, Values hold, Place place) {
+    Double thickness = stock.get(StockFields.THICKNESS);
+    Values vise = hold.get(HoldFields.VISE);
+    Double opening = vise == null ? null : vise.get(ViseFields.OPENING);
+    List<Values> packing = hold.get(HoldFields.PACKING);
+    if (thickness == null || opening == null) {
+      return;
+    }
+    double sum = thickness;
+    for (Values piece : packing == null ? List.<Values>of() : packing) {
+      Double size = piece.get(HoldFields.SIZE);
+      sum += size == null ? 0 : size;
+    }
+    if (sum > opening) {
+      Order.exceeds(
+          sum, StockFields.THICKNESS, opening, "the opening of the vise, packing included", place);
+    }
+  }
+
+  /** A cut as deep as the stick-out would mill the jaws. */
+  private static void checkDepth(Values stock, Values hold, Values cut, Place place) {
+    Double height = stock.get(StockFields.HEIGHT);
+    Double grip = hold.get(HoldFields.GRIP_DEPTH);
+    Double depth = cut.get(CutFields.AXIAL_DEPTH);
+    if (height != null && grip != null && depth != null && grip < height && depth > height - grip) {
+      Order.exceeds(
+          depth, CutFields.AXIAL_DEPTH, height - grip, "the height above the jaws", place);
+    }
+  }
+
+  static Setup setup(Values v) {
+    Values job = v.need(JOB);
+    return new Setup(
+        new JobReference(job.need(JOB_ORDER), job.get(WORK_MASTER), job.get(JOB_OPERATION)),
+        StockFields.stock(v.need(STOCK)),
+        HoldFields.hold(v.need(HOLD)),
+        MachineFields.machine(v.need(MACHINE)),
+        CutterFields.cutter(v.need(CUTTER)),
+        CutFields.cut(v.need(CUT)),
+        v.need(UNITS));
+  }
+}

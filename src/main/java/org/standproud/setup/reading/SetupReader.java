@@ -1,0 +1,80 @@
+package org.standproud.setup.reading;
+
+import java.util.List;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.catalogue.Catalogue;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Reads requests against one catalogue. Immutable; may be shared. Whatever it is given, it answers
+ * with a set-up or with the list of everything that is wrong, and throws nothing.
+ */
+public final class SetupReader {
+
+  private final Catalogue catalogue;
+
+  /**
+   * Keeps the catalogue in which names are looked up.
+   *
+   * @param catalogue the catalogue
+   */
+  public SetupReader(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * Reads JSON text.
+   *
+   * @param json one JSON object
+   */
+  public Reading readJson(String json) {
+    try {
+      return read(RequestText.json(json));
+    } catch (RequestText.Malformed e) {
+      return new Reading.Refused(
+          List.of(
+              new Problem(
+                  "", null, "this is not well-formed JSON: " + e.getMessage(), null, null, null)));
+    }
+  }
+
+  /**
+   * Reads a tree, of JSON or YAML.
+   *
+   * @param request the request
+   */
+  public Reading read(JsonNode request) {
+    Faults faults = new Faults();
+    Place place = new Place("", units(request), catalogue, faults);
+    Values values = RequestFields.SHAPE.read(request, place);
+    settle(values, request, place);
+    return faults.none()
+        ? new Reading.Accepted(RequestFields.setup(values))
+        : new Reading.Refused(faults.list());
+  }
+
+  private static void settle(Values values, JsonNode request, Place place) {
+    Values cut = values.get(RequestFields.CUT);
+    JsonNode node = request.get(RequestFields.CUT.name());
+    if (cut == null || node == null || !node.isObject()) {
+      return;
+    }
+    Values stock = values.get(RequestFields.STOCK);
+    Values cutter = values.get(RequestFields.CUTTER);
+    new Pass(
+            cut,
+            stock == null ? new Values() : stock,
+            cutter == null ? new Values() : cutter,
+            node,
+            place.child(RequestFields.CUT.name()))
+        .settle();
+  }
+
+  /** The units of plain numbers; metric while the field itself is at fault, to find the rest. */
+  static UnitSystem units(JsonNode request) {
+    JsonNode units = request.get(RequestFields.UNITS.name());
+    boolean inch =
+        units != null && units.isString() && UnitSystem.INCH.words().equals(units.stringValue());
+    return inch ? UnitSystem.INCH : UnitSystem.METRIC;
+  }
+}

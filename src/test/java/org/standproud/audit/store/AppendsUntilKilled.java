@@ -1,0 +1,63 @@
+package org.standproud.audit.store;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import org.flywaydb.core.Flyway;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.SampleRecords;
+import org.standproud.audit.chain.ChainKeyFile;
+import org.standproud.audit.chain.CheckpointFile;
+
+/** A service in small: appends without end from several threads, and says what was acknowledged. */
+final class AppendsUntilKilled {
+
+  private static final int CALLERS = 8;
+
+  private AppendsUntilKilled() {}
+
+  /** The database that the child appends to and the parent reads again. */
+  static JdbcConnectionPool database(Path directory) {
+    return JdbcConnectionPool.create(
+        "jdbc:h2:file:" + directory.resolve("standproud") + ";WRITE_DELAY=0", "sa", "");
+  }
+
+  /** The store on that database. */
+  static Records open(JdbcConnectionPool pool, Path directory) {
+    Flyway.configure().dataSource(pool).load().migrate();
+    return new Records(
+        pool,
+        new ChainKeyFile(directory.resolve("chain.key")).open(),
+        new CheckpointFile(directory.resolve("checkpoints.ndjson")),
+        Clock.systemUTC());
+  }
+
+  /**
+   * Appends until the process is ended from outside.
+   *
+   * @param arguments the directory
+   */
+  public static void main(String[] arguments) {
+    PrintStream acknowledged = System.out;
+    System.setOut(System.err);
+    Path directory = Path.of(arguments[0]);
+    Records records = open(database(directory), directory);
+    for (int caller = 0; caller < CALLERS; caller++) {
+      new Thread(() -> appendWithoutEnd(records, acknowledged)).start();
+    }
+  }
+
+  private static void appendWithoutEnd(Records records, PrintStream acknowledged) {
+    try {
+      while (true) {
+        AuditRecord record = SampleRecords.stopped("J-1", Instant.now());
+        Stored stored = records.append(record);
+        acknowledged.println(stored.id() + " " + stored.sequence() + " " + stored.seal() + " .");
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,376 @@
+package org.standproud.audit.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.Asked;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Judged;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.SampleRecords;
+import org.standproud.audit.chain.ChainExport;
+import org.standproud.audit.chain.ChainKey;
+import org.standproud.audit.chain.ChainKeyFile;
+import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.chain.CheckpointFile;
+import org.standproud.audit.store.RecordQuery.By;
+
+/** What every database that keeps the records must do; run on each of them. */
+abstract class RecordsContract {
+
+  private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");
+  private static final Clock CLOCK = Clock.fixed(SEVEN, ZoneOffset.UTC);
+
+  @TempDir Path directory;
+  private DataSource dataSource;
+  private JdbcClient sql;
+  private ChainKey key;
+  private CheckpointFile outside;
+  private Records records;
+
+  /** An empty database of the kind under test. */
+  abstract DataSource emptyDatabase() throws Exception;
+
+  @BeforeEach
+  void open() throws Exception {
+    dataSource = emptyDatabase();
+    Flyway.configure().dataSource(dataSource).load().migrate();
+    sql = JdbcClient.create(dataSource);
+    key = new ChainKeyFile(directory.resolve("chain.key")).open();
+    outside = new CheckpointFile(directory.resolve("checkpoints.ndjson"));
+    records = new Records(dataSource, key, outside, CLOCK);
+  }
+
+  @AfterEach
+  void close() {
+    records.close();
+  }
+
+  @Test
+  void aRecordIsFoundByItsIdJustAsItWasAppended() throws Exception {
+    AuditRecord record = SampleRecords.stopped("J-1", SEVEN);
+    Stored stored = records.append(record);
+
+    assertThat(stored.sequence()).isEqualTo(1);
+    assertThat(records.find(record.id())).contains(new StoredRecord(stored, record));
+    assertThat(records.find(AuditRecord.newId())).isEmpty();
+  }
+
+  @Test
+  void appendingTheSameRecordAgainGivesThePlaceItHasAlready() throws Exception {
+    AuditRecord record = SampleRecords.stopped("J-1", SEVEN);
+    Stored first = records.append(record);
+    records.append(SampleRecords.passed(SEVEN));
+
+    assertThat(records.append(record)).isEqualTo(first);
+    assertThat(records.verify().intact()).isEqualTo(2);
+  }
+
+  @Test
+  void anotherRecordUnderAGivenIdIsRefusedAndNoneIsLost() throws Exception {
+    AuditRecord first = SampleRecords.stopped("J-1", SEVEN);
+    Stored stored = records.append(first);
+    AuditRecord other =
+        SampleRecords.record(
+            first.id(), SEVEN, first.asked(), new Judged("run", 99.0), first.findings());
+
+    assertThatThrownBy(() -> records.append(other))
+        .isInstanceOf(RecordNotStored.class)
+        .hasRootCauseInstanceOf(java.sql.SQLException.class);
+    assertThat(records.find(first.id())).contains(new StoredRecord(stored, first));
+    assertThat(records.append(SampleRecords.passed(SEVEN)).sequence()).isEqualTo(2);
+    assertThat(records.verify().whole()).isTrue();
+  }
+
+  @Test
+  void manyCallersAtOnceWriteOneUnbrokenChain() throws Exception {
+    List<Stored> stored = appendFromManyThreads(List.of(records), 200);
+
+    assertThat(stored).extracting(Stored::sequence).doesNotHaveDuplicates().hasSize(200);
+    assertThat(records.verify()).isEqualTo(new ChainReport(200, 200, List.of()));
+  }
+
+  @Test
+  void twoServicesOnOneDatabaseWriteOneUnbrokenChain() throws Exception {
+    CheckpointFile own = new CheckpointFile(directory.resolve("second.ndjson"));
+    try (Records second = new Records(dataSource, key, own, CLOCK)) {
+      List<Stored> stored = appendFromManyThreads(List.of(records, second), 200);
+
+      assertThat(stored).extracting(Stored::sequence).doesNotHaveDuplicates().hasSize(200);
+      assertThat(second.verify()).isEqualTo(new ChainReport(200, 200, List.of()));
+    }
+  }
+
+  @Test
+  void recordsAreFoundByEveryWordTheyAreFiledUnder() throws Exception {
+    AuditRecord stopped = SampleRecords.stopped("J-1", SEVEN);
+    records.append(stopped);
+    records.append(SampleRecords.passed(SEVEN));
+
+    assertThat(found(RecordQuery.all())).hasSize(2);
+    for (RecordQuery query :
+        List.of(
+            RecordQuery.all().with(By.JOB_ORDER, "J-1"),
+            RecordQuery.all().with(By.WORK_MASTER, "WM-7"),
+            RecordQuery.all().with(By.OPERATION, "20"),
+            RecordQuery.all().with(By.MACHINE, "knee mill 2"),
+            RecordQuery.all().with(By.CALLER, "traveler").with(By.RULE_BASE, "rules-1"),
+            RecordQuery.all().with(By.VERDICT, "do not run").with(By.CATALOGUE, "catalogue-1"),
+            RecordQuery.all().with(By.CARD, "holding-tall-plate").with(By.KIND, "fail"),
+            RecordQuery.all().with(By.SEVERITY, "caution"))) {
+      assertThat(found(query)).as("%s", query).containsExactly(stopped.id());
+    }
+    assertThat(found(RecordQuery.all().with(By.CALLER, "x' or '1'='1"))).isEmpty();
+  }
+
+  @Test
+  void cardAndSeverityMustHoldForOneAndTheSameFinding() throws Exception {
+    records.append(SampleRecords.stopped("J-1", SEVEN));
+
+    assertThat(
+            found(
+                RecordQuery.all()
+                    .with(By.CARD, "direction-lengthwise-bite")
+                    .with(By.SEVERITY, "stop")))
+        .isEmpty();
+  }
+
+  @Test
+  void aSpanOfTimeHoldsItsBeginningButNotItsEnd() throws Exception {
+    AuditRecord early = SampleRecords.passed(SEVEN);
+    AuditRecord late = SampleRecords.passed(SEVEN.plusSeconds(60));
+    records.append(early);
+    records.append(late);
+
+    assertThat(found(RecordQuery.all().between(SEVEN, SEVEN.plusSeconds(60))))
+        .containsExactly(early.id());
+    assertThat(found(RecordQuery.all().between(SEVEN.plusSeconds(60), null)))
+        .containsExactly(late.id());
+  }
+
+  @Test
+  void pagesShowEveryRecordOnceNewestFirstThoughRecordsArriveMeanwhile() throws Exception {
+    for (int i = 0; i < 7; i++) {
+      records.append(SampleRecords.stopped("J-" + i, SEVEN));
+    }
+    RecordQuery stops = RecordQuery.all().with(By.SEVERITY, "stop");
+    List<Long> seen = new ArrayList<>();
+    String cursor = null;
+    do {
+      RecordPage page = records.search(stops, 3, cursor);
+      page.records().forEach(r -> seen.add(r.stored().sequence()));
+      cursor = page.next();
+      records.append(SampleRecords.stopped("later", SEVEN));
+    } while (cursor != null);
+
+    assertThat(seen).containsExactly(7L, 6L, 5L, 4L, 3L, 2L, 1L);
+  }
+
+  @Test
+  void aPageAsLongAsWhatIsLeftIsTheLast() throws Exception {
+    records.append(SampleRecords.passed(SEVEN));
+
+    assertThat(records.search(RecordQuery.all(), 1, null).next()).isNull();
+  }
+
+  @Test
+  void aCursorOrLimitOfTheCallersOwnMakingIsRefused() {
+    for (String cursor : List.of("5", "YmVmb3JlOng", "%%%", "")) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> records.search(RecordQuery.all(), 10, cursor))
+          .withMessageContaining("cursor");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> records.search(RecordQuery.all(), 501, null));
+  }
+
+  @Test
+  void cardsAreCountedDayByDay() throws Exception {
+    records.append(SampleRecords.stopped("J-1", SEVEN));
+    records.append(SampleRecords.stopped("J-2", SEVEN.plus(Duration.ofHours(16))));
+    records.append(SampleRecords.stopped("J-3", SEVEN.plus(Duration.ofHours(17))));
+    records.append(SampleRecords.passed(SEVEN));
+    Instant monday = Instant.parse("2026-03-02T00:00:00Z");
+    Instant tuesday = Instant.parse("2026-03-03T00:00:00Z");
+
+    assertThat(
+            records.countByRule(
+                RecordQuery.all().with(By.CARD, "holding-tall-plate"), Duration.ofDays(1)))
+        .containsExactly(
+            new RuleCount("holding-tall-plate", "stop", "fail", monday, 2),
+            new RuleCount("holding-tall-plate", "stop", "fail", tuesday, 1),
+            new RuleCount("holding-tall-plate", "stop", "pass", monday, 1));
+    assertThat(
+            records.countByRule(
+                RecordQuery.all().with(By.JOB_ORDER, "J-3").between(monday, null),
+                Duration.ofHours(1)))
+        .extracting(RuleCount::count)
+        .containsExactly(1L, 1L);
+  }
+
+  @Test
+  void everyKindOfTamperingInTheDatabaseIsLocated() throws Exception {
+    for (int i = 1; i <= 12; i++) {
+      records.append(SampleRecords.stopped("J-" + i, SEVEN));
+    }
+    sql.sql("update audit_record set body = replace(body, 'do not run', 'run') where sequence = 2")
+        .update();
+    sql.sql("update audit_record set verdict = 'run' where sequence = 4").update();
+    sql.sql("update audit_finding set severity = 'note' where sequence = 5 and place = 0").update();
+    sql.sql("delete from audit_finding where sequence in (6, 8, 9, 12)").update();
+    sql.sql("delete from audit_record where sequence in (8, 12)").update();
+    sql.sql("update audit_record set sequence = 8 where sequence = 9").update();
+
+    assertThat(places(records.verify()))
+        .containsExactlyInAnyOrder(
+            "EDITED 2",
+            "EDITED 4",
+            "EDITED 5",
+            "EDITED 6",
+            "REORDERED 9",
+            "DELETED 8",
+            "TRUNCATED 12");
+  }
+
+  @Test
+  void anEndCutOffTogetherWithTheHeadIsCaughtByTheCheckpointOutside() throws Exception {
+    for (int i = 1; i <= 5; i++) {
+      records.append(SampleRecords.stopped("J-" + i, SEVEN));
+    }
+    records.checkpoint();
+    cutAfter(3);
+
+    assertThat(places(records.verify())).containsExactly("TRUNCATED 4-5");
+    assertThatThrownBy(() -> new Records(dataSource, key, outside, CLOCK))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("ends at record 3");
+  }
+
+  @Test
+  void aChainCutAndContinuedByTheServiceIsCaughtByTheCheckpointOutside() throws Exception {
+    for (int i = 1; i <= 5; i++) {
+      records.append(SampleRecords.stopped("J-" + i, SEVEN));
+    }
+    records.checkpoint();
+    cutAfter(3);
+    for (int i = 6; i <= 9; i++) {
+      records.append(SampleRecords.stopped("J-" + i, SEVEN));
+    }
+
+    assertThat(places(records.verify())).containsExactly("REWRITTEN 5");
+  }
+
+  @Test
+  void anotherKeyIsRefusedBeforeItBreaksTheChain() throws Exception {
+    records.append(SampleRecords.passed(SEVEN));
+    ChainKey other = new ChainKeyFile(directory.resolve("other.key")).open();
+
+    assertThatThrownBy(() -> new Records(dataSource, other, outside, CLOCK))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining(key.id());
+  }
+
+  @Test
+  void anExportOfTheDatabaseIsWholeWhenCheckedAway() throws Exception {
+    for (int i = 1; i <= 5; i++) {
+      records.append(SampleRecords.stopped("J-" + i, SEVEN));
+    }
+    StringWriter text = new StringWriter();
+    records.export(text);
+    Path file = Files.writeString(directory.resolve("export.ndjson"), text.toString());
+
+    assertThat(ChainExport.verify(file, key, outside.lines()))
+        .isEqualTo(new ChainReport(5, 5, List.of()));
+  }
+
+  @Test
+  void closingStatesTheEndOutsideAndTakesNoMore() throws Exception {
+    records.append(SampleRecords.passed(SEVEN));
+    records.close();
+
+    assertThat(outside.lines()).singleElement().asString().contains("\"sequence\":1");
+    assertThatThrownBy(() -> records.append(SampleRecords.passed(SEVEN)))
+        .isInstanceOf(RecordNotStored.class)
+        .hasMessageContaining("closed");
+  }
+
+  @Test
+  void aRecordWithALongTraceAndManyFindingsIsKeptWhole() throws Exception {
+    List<RecordedFinding> many = new ArrayList<>();
+    for (int i = 0; i < 300; i++) {
+      many.add(new RecordedFinding("card-" + i, "note", "open"));
+    }
+    AuditRecord record =
+        SampleRecords.record(
+            AuditRecord.newId(),
+            SEVEN,
+            new Asked("\u00d8rsted \ud83d\udee0", null, null, null, null),
+            new Judged("not judged", null),
+            many);
+    Stored stored = records.append(record);
+
+    assertThat(records.find(record.id())).contains(new StoredRecord(stored, record));
+    assertThat(records.verify().whole()).isTrue();
+  }
+
+  private void cutAfter(long place) {
+    sql.sql("delete from audit_finding where sequence > ?").param(place).update();
+    sql.sql("delete from audit_record where sequence > ?").param(place).update();
+    sql.sql(
+            "update audit_chain_head set sequence = ?,"
+                + " seal = (select seal from audit_record where sequence = ?)")
+        .params(place, place)
+        .update();
+  }
+
+  private List<java.util.UUID> found(RecordQuery query) {
+    return records.search(query, 100, null).records().stream().map(r -> r.stored().id()).toList();
+  }
+
+  private static List<Stored> appendFromManyThreads(List<Records> stores, int count)
+      throws Exception {
+    ExecutorService callers = Executors.newFixedThreadPool(16);
+    try {
+      List<Callable<Stored>> appends = new ArrayList<>();
+      for (int i = 0; i < count; i++) {
+        Records store = stores.get(i % stores.size());
+        String job = "J-" + i;
+        appends.add(() -> store.append(SampleRecords.stopped(job, SEVEN)));
+      }
+      List<Stored> stored = new ArrayList<>();
+      for (Future<Stored> one : callers.invokeAll(appends)) {
+        stored.add(one.get());
+      }
+      return stored;
+    } finally {
+      callers.shutdownNow();
+    }
+  }
+
+  private static List<String> places(ChainReport report) {
+    return report.faults().stream()
+        .map(f -> f.kind() + " " + f.first() + (f.first() == f.last() ? "" : "-" + f.last()))
+        .toList();
+  }
+}

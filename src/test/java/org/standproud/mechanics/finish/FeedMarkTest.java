@@ -1,0 +1,137 @@
+package org.standproud.mechanics.finish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.hipparchus.analysis.integration.RombergIntegrator;
+import org.hipparchus.util.FastMath;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.setup.Band;
+
+class FeedMarkTest {
+
+  /** Rt and Ra of a rounded corner; Boothroyd and Knight [memory], numbers [derived]. */
+  @ParameterizedTest(name = "f {0} mm, corner {1} mm [derived]")
+  @CsvSource({
+    ".05, .4, .7813, .7820, .2005, .1953",
+    ".1, .4, 3.1250, 3.1373, .8019, .7813",
+    ".1, .8, 1.5625, 1.5640, .4009, .3906",
+    ".15, .8, 3.5156, 3.5234, .9021, .8789",
+    ".2, .8, 6.2500, 6.2746, 1.6038, 1.5625",
+    ".2, 1.2, 4.1667, 4.1739, 1.0692, 1.0417",
+    ".3, 1.6, 7.0312, 7.0468, 1.8042, 1.7578"
+  })
+  void aRoundedCornerLeavesTheMarksOfItsArc(
+      double feedMm,
+      double radiusMm,
+      double parabolaRtUm,
+      double exactRtUm,
+      double raUm,
+      double shortcutRaUm) {
+    double feed = feedMm / 1e3;
+    double radius = radiusMm / 1e3;
+
+    assertThat(CornerMark.rtM(feed, radius)).isCloseTo(exactRtUm / 1e6, within(6e-11));
+    assertThat(feed * feed / (8 * radius)).isCloseTo(parabolaRtUm / 1e6, within(6e-11));
+    assertThat(CornerMark.raM(feed, radius)).isCloseTo(raUm / 1e6, within(6e-11));
+    assertThat(CornerMark.raM(feed, radius) / (shortcutRaUm / 1e6)).isBetween(1.02, 1.03);
+  }
+
+  /** Qu and Shih 2003, abstract: the parabola is within 1.6 % for f/r below .5 [found]. */
+  @Property
+  void theParabolaIsWithinOnePointSixPercentOfTheArc(
+      @ForAll @Scale(4) @DoubleRange(min = .001, max = .5) double ratio) {
+    double radius = .8e-3;
+    double feed = ratio * radius;
+    assertThat(CornerMark.rtM(feed, radius) / (feed * feed / (8 * radius))).isBetween(1.0, 1.017);
+  }
+
+  /** The mean height of an arc from its own mean line, integrated, against f^2/(18 sqrt3 r). */
+  @Test
+  void theMeanRoughnessIsTheMeanDistanceFromTheMeanLine() {
+    double feed = .1;
+    double radius = .8;
+    RombergIntegrator sum = new RombergIntegrator();
+    double mean = sum.integrate(1_000_000, x -> x * x / (2 * radius), -feed / 2, feed / 2) / feed;
+    double crossing = FastMath.sqrt(2 * radius * mean);
+    double below =
+        sum.integrate(1_000_000, x -> mean - x * x / (2 * radius), -crossing, crossing) / feed;
+
+    assertThat(CornerMark.raM(feed / 1e3, radius / 1e3) * 1e3).isCloseTo(2 * below, within(1e-9));
+  }
+
+  /** Rt = fz^2/(4 D); with one tooth proud the feed per turn counts [derived]. */
+  @ParameterizedTest(name = "f {0} mm, D {1} mm: {2} um [derived]")
+  @CsvSource({".1, 20, .125", ".2, 63, .1587", ".05, 10, .0625", ".15, 50, .1125", ".4, 20, 2.0"})
+  void thePeripheryLeavesFlatScallops(double feedMm, double diameterMm, double rtUm) {
+    assertThat(PeripheralMark.rtM(feedMm / 1e3, diameterMm / 1e3))
+        .isCloseTo(rtUm / 1e6, within(6e-11));
+    assertThat(PeripheralMark.raM(feedMm / 1e3, diameterMm / 1e3))
+        .isCloseTo(CornerMark.raM(feedMm / 1e3, diameterMm / 2e3), within(1e-15));
+  }
+
+  /** Trail angle 10 degrees, f .1: 17.63 um [derived]; Boothroyd and Knight [memory]. */
+  @Test
+  void aSharpCornerLeavesTeethOfASaw() {
+    assertThat(SharpCornerMark.rtM(.1e-3, 0, FastMath.toRadians(10)))
+        .isCloseTo(17.63e-6, within(5e-9));
+    assertThat(SharpCornerMark.raM(.1e-3, 0, FastMath.toRadians(10)))
+        .isCloseTo(17.63e-6 / 4, within(5e-9));
+  }
+
+  /** c = R (1 - sqrt(1 - (w/D)^2)) tan(theta) [derived]. */
+  @ParameterizedTest(name = "D {0} w {1} lean {2}/{3}: {4} um [derived]")
+  @CsvSource({"63, 60, .02, 300, 1.46", "50, 10, .05, 200, .126"})
+  void aLeaningSpindleMillsHollow(
+      double diameterMm, double widthMm, double riseMm, double overMm, double hollowUm) {
+    assertThat(TramError.hollowM(diameterMm / 1e3, widthMm / 1e3, FastMath.atan(riseMm / overMm)))
+        .isCloseTo(hollowUm / 1e6, within(5e-9));
+  }
+
+  /** Design rule f_rev up to .8 of the flat [memory]. */
+  @Test
+  void aWiperFlatHasToBeLongerThanTheFeedPerTurn() {
+    Band ratio = WiperFlat.feedOverFlat(Band.exactly(.8e-3), 1e-3);
+    assertThat(ratio.likely()).isCloseTo(WiperFlat.DESIGN_RATIO, within(1e-12));
+  }
+
+  @Property
+  void marksLieAlikeOnBothSidesOfTheAxisAndCrowdTowardTheTangent(
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = 1) double one,
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = 1) double other) {
+    double inner = .025 * FastMath.min(one, other);
+    double outer = .025 * FastMath.max(one, other);
+    MarkLay near = MarkLay.at(inner, .05, .1e-3);
+    MarkLay far = MarkLay.at(outer, .05, .1e-3);
+    MarkLay mirror = MarkLay.at(-outer, .05, .1e-3);
+
+    assertThat(far.spacingM()).isLessThanOrEqualTo(near.spacingM());
+    assertThat(mirror.spacingM()).isEqualTo(far.spacingM());
+    assertThat(mirror.leanRad()).isCloseTo(-far.leanRad(), within(1e-15));
+  }
+
+  @Test
+  void aCentredCutterLeavesMarksSquareToTheFeedAndATangentOneAlongIt() {
+    assertThat(MarkLay.at(0, .05, .1e-3)).isEqualTo(new MarkLay(0, .1e-3));
+    assertThat(MarkLay.at(.025, .05, .1e-3).leanRad()).isCloseTo(FastMath.PI / 2, within(1e-12));
+    assertThat(MarkLay.at(.025, .05, .1e-3).spacingM()).isZero();
+  }
+
+  @Test
+  void aFeedLongerThanItsRoundCornerIsRefused() {
+    assertThatThrownBy(() -> CornerMark.rtM(.5e-3, .4e-3)).isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> CornerMark.raM(.1e-3, 0)).isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> PeripheralMark.rtM(Double.NaN, .02))
+        .isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> TramError.hollowM(.05, .06, 1e-4)).isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> MarkLay.at(.026, .05, 1e-4)).isInstanceOf(OutsideValidity.class);
+  }
+}

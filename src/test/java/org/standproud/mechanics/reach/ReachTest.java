@@ -1,0 +1,162 @@
+package org.standproud.mechanics.reach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.setup.Cutter;
+import org.standproud.setup.FeedDirection;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
+import org.standproud.setup.ToolMaterial;
+
+/** Own geometry: every number here is added up by hand from the sizes of the small shop. */
+class ReachTest {
+
+  private static final Cutter END_MILL =
+      SmallShop.endMill(ToolMaterial.CARBIDE, .016, .016, .032, .050);
+
+  private static Setup broadSide(Cutter cutter, double axialDepthM, double offsetM) {
+    return SmallShop.plate(
+        cutter, SmallShop.pass(Operation.BROAD_SIDE, axialDepthM, offsetM, FeedDirection.PLUS_X));
+  }
+
+  private static Setup topEdge(double axialDepthM) {
+    return SmallShop.plate(
+        SmallShop.faceMill(),
+        SmallShop.pass(Operation.TOP_EDGE, axialDepthM, 0, FeedDirection.PLUS_X));
+  }
+
+  private static double margin(Setup setup, Body moving, Body standing) {
+    return Reach.of(setup).clearances().stream()
+        .filter(c -> c.moving() == moving && c.standing() == standing)
+        .findFirst()
+        .orElseThrow()
+        .marginM();
+  }
+
+  /** 450 nose to table less 60 bed, 40 jaw, 60 stick-out and 90 overhang leaves 200 mm. */
+  @Test
+  void daylightIsWhatIsLeftUnderTheNoseAfterViseStockAndCutter() {
+    Reach reach = Reach.of(topEdge(.001));
+    assertThat(reach.daylightM()).isCloseTo(.200, within(1e-12));
+    assertThat(reach.downwardM()).isCloseTo(.249, within(1e-12));
+    assertThat(reach.parallelsHeightM()).isCloseTo(.020, within(1e-12));
+    assertThat(reach.openingM()).isCloseTo(.190, within(1e-12));
+    assertThat(reach.travelYM()).isCloseTo(.150, within(1e-12));
+  }
+
+  /** 700 travel less 60 lead-in, 120 stock and 31.5 run-out leaves 488.5 mm. */
+  @Test
+  void theTableTravelsLeadInStockAndHalfTheCutter() {
+    assertThat(Reach.of(topEdge(.001)).travelXM()).isCloseTo(.4885, within(1e-12));
+  }
+
+  /** Inserts of 6 mm at 1 mm depth keep the body 5 mm above the stock ahead. */
+  @Test
+  void aFaceMillOverATallPlateTouchesNothing() {
+    Reach reach = Reach.of(topEdge(.001));
+    assertThat(reach.collisions()).isEmpty();
+    assertThat(reach.closest().moving()).isEqualTo(Body.CUTTER_BODY);
+    assertThat(reach.closest().marginM()).isCloseTo(.005, within(1e-9));
+    assertThat(margin(topEdge(.001), Body.CUTTING_PART, Body.FIXED_JAW))
+        .isCloseTo(.059, within(1e-9));
+  }
+
+  /** Broad side 40 mm deep with 32 mm of flutes: the shank rubs on 8 mm of stock, 1 mm in. */
+  @Test
+  void aBroadSideDeeperThanTheFlutesRubsOnTheShank() {
+    Setup deep = broadSide(END_MILL, .040, -.012);
+    assertThat(margin(deep, Body.SHANK, Body.STOCK)).isCloseTo(-.001, within(1e-9));
+    assertThat(Reach.of(deep).collisions())
+        .extracting(Clearance::moving)
+        .containsExactly(Body.SHANK);
+    assertThat(Reach.of(broadSide(END_MILL, .032, -.012)).collisions()).isEmpty();
+  }
+
+  /** Stick-out of the cutter 50 mm: at 52 mm deep the wide holder stands 2 mm in the stock. */
+  @Test
+  void aBroadSideDeeperThanTheCutterSticksOutRunsTheHolderIntoTheStock() {
+    assertThat(margin(broadSide(END_MILL, .052, -.012), Body.HOLDER, Body.STOCK))
+        .isCloseTo(-.002, within(1e-9));
+    assertThat(margin(broadSide(END_MILL, .045, -.012), Body.HOLDER, Body.STOCK))
+        .isCloseTo(.005, within(1e-9));
+  }
+
+  /** The stock stands 60 mm above the jaws: 61 mm deep cuts 1 mm into the movable jaw. */
+  @Test
+  void aCutterBelowTheJawTopHitsTheJawOnItsSide() {
+    Cutter longCutter = SmallShop.endMill(ToolMaterial.CARBIDE, .016, .016, .065, .080);
+    Reach reach = Reach.of(broadSide(longCutter, .061, -.012));
+    assertThat(reach.collisions())
+        .extracting(Clearance::standing)
+        .containsExactly(Body.MOVABLE_JAW);
+    assertThat(reach.closest().marginM()).isCloseTo(-.001, within(1e-9));
+    assertThat(Reach.of(broadSide(longCutter, .060, -.012)).collisions()).isEmpty();
+  }
+
+  /** Inserts of 6 mm: at 6 mm the body just meets the stock, at 8 mm it is 2 mm in it. */
+  @Test
+  void aDeepCutRunsTheBodyOfAFaceMillIntoTheStockAboveItsInserts() {
+    assertThat(margin(topEdge(.006), Body.CUTTER_BODY, Body.STOCK)).isZero();
+    assertThat(margin(topEdge(.008), Body.CUTTER_BODY, Body.STOCK)).isCloseTo(-.002, within(1e-9));
+  }
+
+  @Property
+  void theOtherBroadSideMirrorsTheJaws(
+      @ForAll @Scale(4) @DoubleRange(min = .001, max = .07) double depthM,
+      @ForAll @Scale(4) @DoubleRange(min = .006, max = .02) double offsetM) {
+    Setup movable = broadSide(END_MILL, depthM, -offsetM);
+    Setup fixed = broadSide(END_MILL, depthM, offsetM);
+    assertThat(margin(movable, Body.CUTTING_PART, Body.MOVABLE_JAW))
+        .isCloseTo(margin(fixed, Body.CUTTING_PART, Body.FIXED_JAW), within(1e-9));
+    assertThat(margin(movable, Body.HOLDER, Body.STOCK))
+        .isCloseTo(margin(fixed, Body.HOLDER, Body.STOCK), within(1e-9));
+  }
+
+  @Property
+  void goingDeeperNeverGivesMoreRoomToTheJaws(
+      @ForAll @Scale(4) @DoubleRange(min = .001, max = .05) double depthM) {
+    assertThat(
+            margin(broadSide(END_MILL, depthM + .005, -.012), Body.CUTTING_PART, Body.MOVABLE_JAW))
+        .isLessThanOrEqualTo(
+            margin(broadSide(END_MILL, depthM, -.012), Body.CUTTING_PART, Body.MOVABLE_JAW));
+  }
+
+  @Property
+  void everyMarginIsANumber(
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = .08) double depthM,
+      @ForAll @Scale(4) @DoubleRange(min = -.1, max = .1) double offsetM,
+      @ForAll @Scale(4) @DoubleRange(min = .003, max = .06) double diameterM,
+      @ForAll @Scale(4) @DoubleRange(min = .003, max = .06) double fluteM) {
+    Cutter cutter = SmallShop.endMill(ToolMaterial.HSS, diameterM, .016, fluteM, .06);
+    Reach reach = Reach.of(broadSide(cutter, depthM, offsetM));
+    assertThat(reach.clearances()).allMatch(c -> Double.isFinite(c.marginM()));
+    assertThat(reach.closest().marginM()).isLessThanOrEqualTo(reach.clearances().get(0).marginM());
+    assertThat(reach.collisions()).allMatch(c -> c.marginM() < 0);
+  }
+
+  /** Lead-in of 60 mm to the axis less a radius of 8 mm. */
+  @Test
+  void theCutterStartsOffTheStockWhicheverWayItIsFed() {
+    Setup minus =
+        SmallShop.plate(
+            END_MILL, SmallShop.pass(Operation.TOP_EDGE, .001, 0, FeedDirection.MINUS_X));
+    assertThat(Reach.of(minus).startM()).isCloseTo(.052, within(1e-12));
+    assertThat(Reach.of(topEdge(.001)).startM()).isCloseTo(.060 - .0315, within(1e-12));
+  }
+
+  @Test
+  void aDepthBelowNothingIsRefused() {
+    assertThatThrownBy(() -> Reach.of(broadSide(END_MILL, -.001, -.012)))
+        .isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> Reach.of(broadSide(END_MILL, Double.NaN, -.012)))
+        .isInstanceOf(OutsideValidity.class);
+  }
+}

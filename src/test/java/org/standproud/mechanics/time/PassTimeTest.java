@@ -1,0 +1,66 @@
+package org.standproud.mechanics.time;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.setup.Band;
+
+class PassTimeTest {
+
+  /**
+   * Kalpakjian and Schmid, Manufacturing Engineering and Technology, ex. 24.2: D 150, 500 long, 600
+   * mm/min, 10 teeth, 100 rpm: .6 mm a tooth and 65 s [memory, arithmetic re-checked].
+   */
+  @Test
+  void aFaceMillPassesHalfAMetreInSixtyFiveSeconds() {
+    Band feed = PassTime.tableFeedMPerS(Band.exactly(.6e-3), 10, 100 / 60.0);
+    assertThat(feed.likely() * 60e3).isCloseTo(600, within(1e-9));
+    assertThat(PassTime.onePassS(new PassPath(.075, .5, .075), feed).likely())
+        .isCloseTo(65, within(1e-9));
+  }
+
+  /** The same book, ex. 24.1: .25 mm a tooth, 20 teeth, 100 rpm give 500 mm/min [memory]. */
+  @Test
+  void theTableGoesByFeedPerToothTeethAndSpeed() {
+    assertThat(PassTime.tableFeedMPerS(Band.exactly(.25e-3), 20, 100 / 60.0).likely() * 60e3)
+        .isCloseTo(500, within(1e-9));
+  }
+
+  @Test
+  void aDepthThatDividesEvenlyGainsNoPass() {
+    assertThat(PassTime.passes(.003, .001)).isEqualTo(3);
+    assertThat(PassTime.passes(.0031, .001)).isEqualTo(4);
+    assertThat(PassTime.passes(.0005, .001)).isEqualTo(1);
+    assertThat(PassTime.passes(0, .001)).isZero();
+  }
+
+  @Property
+  void enoughPassesAlwaysTakeOffTheWholeAndOneLessNeverDoes(
+      @ForAll @Scale(5) @DoubleRange(min = .0001, max = .1) double whole,
+      @ForAll @Scale(5) @DoubleRange(min = .0001, max = .1) double each) {
+    int passes = PassTime.passes(whole, each);
+    assertThat(passes * each).isGreaterThanOrEqualTo(whole - 1e-8);
+    assertThat((passes - 1) * each).isLessThan(whole);
+  }
+
+  @Test
+  void anUncertainFeedGivesAnUncertainTimeWithTheSlowFeedLongest() {
+    Band time = PassTime.onePassS(new PassPath(.05, .1, .05), new Band(.001, .002, .004));
+    assertThat(time).isEqualTo(new Band(50, 100, 200));
+  }
+
+  @Test
+  void aTableThatStandsStillIsRefused() {
+    assertThatThrownBy(() -> PassTime.onePassS(new PassPath(0, .1, 0), Band.exactly(0)))
+        .isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> PassTime.passes(.1, 0)).isInstanceOf(OutsideValidity.class);
+    assertThatThrownBy(() -> new PassPath(-.1, .1, 0)).isInstanceOf(OutsideValidity.class);
+  }
+}
