@@ -1,14 +1,44 @@
 package org.standproud.mechanics.gathering;
 
-import static org.standproud.mechanics.evidence.Vocabulary.*;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_FORCE;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_JAW;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_PULLS;
 
+import org.standproud.mechanics.direction.FirstContact;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.setup.Setup;
+import org.standproud.mechanics.gathering.FactSheet.Basis;
+import org.standproud.setup.Band;
+import org.standproud.setup.JawSide;
 
+/** What the first touch does to the stock. */
 final class ContactFacts {
-  static void state(PassForces forces, Setup setup, FactSheet sheet) {
-    sheet.missing(FIRST_CONTACT_PULLS, "x", FactSheet.Basis.on());
-    sheet.missing(FIRST_CONTACT_JAW, "x", FactSheet.Basis.on());
-    sheet.missing(FIRST_CONTACT_FORCE, "x", FactSheet.Basis.on());
+
+  private ContactFacts() {}
+
+  static void state(FirstContact contact, PassForces forces, FactSheet sheet) {
+    Basis basis = ForceFacts.basis(forces).and(Basis.on("cut.feed", "cut.leadIn"));
+    Band acrossN = contact.force().yN();
+    Band pullN = contact.pullTowardCutterN();
+    // Where the bands leave it open which way the blow points, it counts as a pull.
+    sheet.yesNo(FIRST_CONTACT_PULLS, pullN != null && pullN.high() > 0, basis);
+    sheet.word(FIRST_CONTACT_JAW, acrossN.likely() >= 0 ? JawSide.FIXED : JawSide.MOVABLE, basis);
+    sheet.number(FIRST_CONTACT_FORCE, inPlane(contact.force().xN(), acrossN), basis);
+  }
+
+  private static Band inPlane(Band xN, Band yN) {
+    return new Band(
+        Math.hypot(least(xN), least(yN)),
+        Math.hypot(xN.likely(), yN.likely()),
+        Math.hypot(greatest(xN), greatest(yN)));
+  }
+
+  private static double least(Band band) {
+    return band.low() <= 0 && band.high() >= 0
+        ? 0
+        : Math.min(Math.abs(band.low()), Math.abs(band.high()));
+  }
+
+  private static double greatest(Band band) {
+    return Math.max(Math.abs(band.low()), Math.abs(band.high()));
   }
 }
