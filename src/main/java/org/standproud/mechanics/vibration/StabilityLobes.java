@@ -148,7 +148,7 @@ public final class StabilityLobes {
   }
 
   private static double[] grid(List<DampedMode> modes) {
-    return modes.stream().flatMapToDouble(StabilityLobes::about).sorted().distinct().toArray();
+    return modes.stream().flatMapToDouble(StabilityLobes::about).sorted().toArray();
   }
 
   /**
