@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.FactChange;
 import org.standproud.rules.trace.Kind;
@@ -37,7 +38,7 @@ final class FindingWriter {
         trace.kind().code(),
         trace.severity().words(),
         trace.card().protects().words(),
-        message(trace),
+        trace.kind() == Kind.OPEN ? unknown(trace) : message(trace),
         read(trace).stream().map(f -> wording.quantity(f, evidence.get(f))).toList(),
         distance(trace.margin()),
         trace.changes().stream()
@@ -66,6 +67,10 @@ final class FindingWriter {
     return measure;
   }
 
+  private String unknown(CardTrace trace) {
+    return "Cannot be told until this is known: " + String.join("; ", measure(trace)) + ".";
+  }
+
   private String message(CardTrace trace) {
     String message = trace.card().message().text();
     for (Placeholder placeholder : trace.placeholders()) {
@@ -90,14 +95,21 @@ final class FindingWriter {
       return null;
     }
     QuantityKind kind = QuantityKind.of(margin.dimension());
+    String value = wording.words(kind, margin.value());
+    String worst = wording.words(kind, worst(margin));
     StringBuilder told =
         new StringBuilder("the limit is ")
             .append(wording.words(kind, margin.threshold()))
             .append(", this is ")
-            .append(wording.words(kind, margin.value()));
+            .append(value);
+    if (!worst.equals(value)) {
+      told.append(", at worst ").append(worst);
+    }
     for (FactChange change : margin.changes()) {
       Double target = change.certain() != null ? change.certain() : change.likely();
-      if (target != null && change.fact().type() instanceof Fact.Number type) {
+      if (target != null
+          && Vocabulary.isStated(change.fact())
+          && change.fact().type() instanceof Fact.Number type) {
         told.append("; ")
             .append(change.fact().name())
             .append(" of ")
@@ -106,5 +118,14 @@ final class FindingWriter {
       }
     }
     return told.toString();
+  }
+
+  /** The value at the worst ends of the bands: as far past the threshold as the margin says. */
+  private static double worst(Margin margin) {
+    double side = margin.value() - margin.threshold();
+    double toward = Math.signum(side) * Math.signum(margin.clearance());
+    return margin.clearance() == 0
+        ? margin.value()
+        : margin.threshold() + toward * margin.adverse();
   }
 }
