@@ -1,6 +1,5 @@
 package org.standproud.advice;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.FactChange;
 import org.standproud.rules.trace.Kind;
@@ -44,7 +44,7 @@ final class FindingWriter {
         trace.changes().stream()
             .map(c -> c.by() + " makes it a " + c.to().words() + ": " + c.because())
             .toList(),
-        trace.kind() == Kind.OPEN ? measure(trace) : List.of(),
+        trace.truth() == Truth.TRUE ? List.of() : Untold.of(trace, evidence),
         Confidence.of(trace, evidence),
         trace.card().remedy(),
         trace.card().why(),
@@ -57,18 +57,10 @@ final class FindingWriter {
     return read;
   }
 
-  private List<String> measure(CardTrace trace) {
-    List<String> measure = new ArrayList<>();
-    for (Fact fact : read(trace)) {
-      if (evidence.get(fact) instanceof Value.Missing missing) {
-        measure.add(missing.measure());
-      }
-    }
-    return measure;
-  }
-
   private String unknown(CardTrace trace) {
-    return "Cannot be told until this is known: " + String.join("; ", measure(trace)) + ".";
+    return "Cannot be told until this is known: "
+        + String.join("; ", Untold.of(trace, evidence))
+        + ".";
   }
 
   private String message(CardTrace trace) {

@@ -65,7 +65,8 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
               "cutter.edge",
               "the edge may be anything from fresh to worn: force factor 1.0 to 1.5, radial to"
                   + " tangential force 0.2 to 1.0; a chipped tooth is not assumed",
-              "wear factor from German textbooks, from memory; ratio common practice, no source"));
+              "wear factor from German textbooks, from memory; ratio common practice, no source",
+              "the state of the cutting edges, with a loupe"));
     }
     Band specificForcePa = material.specificCuttingForcePa();
     Band factor =

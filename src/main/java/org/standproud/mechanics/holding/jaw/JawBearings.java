@@ -151,7 +151,8 @@ public record JawBearings(
         new Assumption(
             "stock.highSpot",
             "high spots up to " + assumed * 1e3 + " mm taken on the gripped faces",
-            "common practice, no source"));
+            "common practice, no source",
+            "the highest spot of the gripped faces, with a straight edge and feelers"));
     return assumed;
   }
 
