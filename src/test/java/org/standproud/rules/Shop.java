@@ -57,6 +57,7 @@ public final class Shop {
           "%", new Quantity(0.01, Dimension.NUMBER),
           "mm", new Quantity(1e-3, Dimension.LENGTH),
           "um", new Quantity(1e-6, Dimension.LENGTH),
+          "Hz", new Quantity(1, Dimension.FREQUENCY),
           "in", new Quantity(0.0254, Dimension.LENGTH),
           "N", new Quantity(1, Dimension.FORCE),
           "kN", new Quantity(1e3, Dimension.FORCE),

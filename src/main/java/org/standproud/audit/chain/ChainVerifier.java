@@ -63,11 +63,12 @@ public final class ChainVerifier {
    * Takes the next link.
    *
    * @param link as stored or exported
+   * @return whether it stands as it was sealed, in whatever place
    */
-  public void next(Link link) {
+  public boolean next(Link link) {
     if (!key.sealed(link)) {
       doubtful.add(link);
-      return;
+      return false;
     }
     intact++;
     long place = link.sequence();
@@ -83,6 +84,7 @@ public final class ChainVerifier {
     if (expected != null && !expected.equals(link.seal())) {
       fault(Kind.REWRITTEN, place, "A checkpoint states another record in this place");
     }
+    return true;
   }
 
   /**

@@ -2,7 +2,11 @@ package org.standproud.audit.store;
 
 import java.io.UncheckedIOException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -18,15 +22,23 @@ import tools.jackson.databind.json.JsonMapper;
  * asked to. A statement is made only of what is committed, and never of less than was stated
  * before.
  */
-final class Checkpoints {
+final class Checkpoints implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Checkpoints.class);
   private static final long EVERY = 1_000;
+  private static final Duration INTERVAL = Duration.ofMinutes(1);
 
   private final Supplier<RecordTables.Head> head;
   private final ChainKey key;
   private final CheckpointFile file;
   private final Clock clock;
+  private final ScheduledExecutorService timer =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            Thread thread = new Thread(task, "audit-checkpoints");
+            thread.setDaemon(true);
+            return thread;
+          });
   private long stated;
 
   Checkpoints(Supplier<RecordTables.Head> head, ChainKey key, CheckpointFile file, Clock clock) {
@@ -46,6 +58,8 @@ final class Checkpoints {
               + stated
               + "; records are missing, or these two do not belong together");
     }
+    timer.scheduleWithFixedDelay(
+        this::stateEnd, INTERVAL.toSeconds(), INTERVAL.toSeconds(), TimeUnit.SECONDS);
   }
 
   synchronized void moved(long sequence) {
@@ -66,6 +80,13 @@ final class Checkpoints {
       // The records themselves are safe; the next call states them.
       LOG.error("The end of the chain could not be stated in {}", file.path(), e);
     }
+  }
+
+  /** States the end once more and leaves it at that. */
+  @Override
+  public void close() {
+    timer.shutdown();
+    stateEnd();
   }
 
   private long lastStated(List<String> lines) {

@@ -2,6 +2,7 @@ package org.standproud.audit.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -81,8 +82,8 @@ final class RecordTables {
   }
 
   void insert(List<Link> links, List<Prepared> records) {
-    List<Object[]> rows = new java.util.ArrayList<>();
-    List<Object[]> findings = new java.util.ArrayList<>();
+    List<Object[]> rows = new ArrayList<>();
+    List<Object[]> findings = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
       rows.add(row(links.get(i), records.get(i).columns()));
       List<RecordedFinding> said = records.get(i).findings();
@@ -119,7 +120,10 @@ final class RecordTables {
     return new Object[] {sequence, place, finding.cardId(), finding.severity(), finding.kind()};
   }
 
-  /** H2 writes a commit to the file but forces the disk only when told to; PostgreSQL does both. */
+  /**
+   * With WRITE_DELAY=0 H2 hands a commit to the operating system, which a killed process survives,
+   * but forces the disk only when told to, which a power cut needs. PostgreSQL does both by itself.
+   */
   void force() {
     if (h2) {
       jdbc.execute("checkpoint sync");

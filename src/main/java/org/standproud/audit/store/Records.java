@@ -141,7 +141,7 @@ public final class Records implements AutoCloseable {
   @Override
   public void close() {
     writer.close();
-    checkpoints.stateEnd();
+    checkpoints.close();
   }
 
   private void claimChain() {

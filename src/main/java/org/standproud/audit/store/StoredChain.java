@@ -80,8 +80,8 @@ final class StoredChain {
                     Collectors.mapping(RecordTables.FindingRow::finding, Collectors.toList())));
     for (RecordTables.Row row : rows) {
       long place = row.link().sequence();
-      verifier.next(row.link());
-      if (key.sealed(row.link()) && !agrees(row, findings.getOrDefault(place, List.of()))) {
+      boolean sealed = verifier.next(row.link());
+      if (sealed && !agrees(row, findings.getOrDefault(place, List.of()))) {
         verifier.fault(
             ChainFault.Kind.EDITED, place, "This record is whole, but filed under other words");
       }

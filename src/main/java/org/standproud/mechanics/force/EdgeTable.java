@@ -71,8 +71,8 @@ final class EdgeTable {
     double before = 0;
     for (int cell = 0; cell < cells; cell++) {
       double start = values[2 * cell];
-      double middle = values[2 * cell + 1];
       double end = values[2 * cell + 2];
+      double middle = monotoneMiddle(start, values[2 * cell + 1], end);
       curve[STRIDE * cell] = before;
       curve[STRIDE * cell + 1] = start;
       curve[STRIDE * cell + 2] = 4 * middle - 3 * start - end;
@@ -80,6 +80,16 @@ final class EdgeTable {
       before += step / 6 * (start + 4 * middle + end);
     }
     return curve;
+  }
+
+  /**
+   * Where a tooth begins or ceases to cut inside a cell (run-out) a parabola would swing to the
+   * other side of nothing; a straight line does not, and errs on the side of more force.
+   */
+  private static double monotoneMiddle(double start, double middle, double end) {
+    boolean begins = start == 0 && 4 * Math.abs(middle) < Math.abs(end);
+    boolean ceases = end == 0 && 4 * Math.abs(middle) < Math.abs(start);
+    return begins || ceases ? (start + end) / 2 : middle;
   }
 
   /**

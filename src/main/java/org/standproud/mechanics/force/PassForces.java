@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.engagement.Arc;
+import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.PassGeometry;
 import org.standproud.mechanics.engagement.PassTravel;
 import org.standproud.mechanics.evidence.Assumption;
@@ -15,12 +16,15 @@ import org.standproud.setup.Cutter;
 /**
  * The cutting force on the work through a whole pass, with its bands.
  *
+ * <p>Steady cutting is run at every corner of the bands, the ends of the pass at the lightest (low,
+ * even teeth) and the heaviest (high, uneven teeth) only.
+ *
  * <p>Places along the pass: lead-in and run-out are cut into equal steps of the angle at which the
  * end of the stock meets the circle of the cutter, since the ends of the arc move evenly with it.
  */
 public final class PassForces {
 
-  private static final int STEPS_AT_EACH_END = 10;
+  private static final int STEPS_AT_EACH_END = 7;
 
   private final PassGeometry geometry;
   private final Arc arc;
@@ -52,7 +56,7 @@ public final class PassForces {
         cases.corners().stream()
             .map(c -> new RevolutionSweep(c, geometry.frame(), arc, wrapRad))
             .toList();
-    this.steady = over(List.of(arc));
+    this.steady = over(List.of(arc), corners);
     this.path = PathForces.over(stations());
   }
 
@@ -75,9 +79,9 @@ public final class PassForces {
     return 2 * cut.axialDepthM() * Math.tan(Math.abs(helix)) / cutter.diameterM();
   }
 
-  private RevolutionForces over(List<Arc> arcs) {
+  private RevolutionForces over(List<Arc> arcs, List<RevolutionSweep> sweeps) {
     List<ForceExtremes> others = new ArrayList<>();
-    for (RevolutionSweep corner : corners) {
+    for (RevolutionSweep corner : sweeps) {
       others.addAll(List.of(corner.extremes(arcs)));
     }
     return RevolutionForces.spanning(likely.extremes(arcs)[0], others);
@@ -85,6 +89,8 @@ public final class PassForces {
 
   private List<PathStation> stations() {
     List<PathStation> stations = new ArrayList<>();
+    List<RevolutionSweep> lightestAndHeaviest =
+        List.of(corners.get(0), corners.get(corners.size() - 1));
     double nearest = Math.asin(arc.greatestSine());
     double farthest = Math.asin(arc.leastSine());
     double step = (nearest - farthest) / STEPS_AT_EACH_END;
@@ -97,7 +103,8 @@ public final class PassForces {
     places.sort(null);
     for (double place : places) {
       List<Arc> arcs = geometry.arcsAt(place);
-      RevolutionForces forces = arcs.equals(List.of(arc)) ? steady : over(arcs);
+      RevolutionForces forces =
+          arcs.equals(List.of(arc)) ? steady : over(arcs, lightestAndHeaviest);
       stations.add(
           new PathStation(place, geometry.viseX(place), travel.stretchAt(place), arcs, forces));
     }
@@ -112,6 +119,11 @@ public final class PassForces {
   /** The arc in steady cutting, in the feed frame. */
   public Arc steadyArc() {
     return arc;
+  }
+
+  /** The edge of one tooth in cut. */
+  public EdgeInCut edge() {
+    return likely.pass().edge();
   }
 
   /** The stretches of the pass. */

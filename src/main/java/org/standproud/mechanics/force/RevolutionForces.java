@@ -57,7 +57,7 @@ public record RevolutionForces(
       high = Math.max(high, at);
     }
     double margin = BETWEEN_CORNERS * Math.max(Math.abs(low), Math.abs(high));
-    return others.isEmpty() ? Band.exactly(middle) : new Band(low - margin, middle, high + margin);
+    return new Band(low - margin, middle + 0.0, high + margin);
   }
 
   private static Band notNegative(Band band) {

@@ -21,7 +21,11 @@ import org.standproud.mechanics.engagement.FeedFrame;
 final class RevolutionSweep {
 
   private static final double STEP_RAD = Math.toRadians(3);
-  private static final double BESIDE_RAD = 1e-9;
+  private static final double BESIDE_RAD = 1e-8;
+
+  /** Ends of an arc belong to it: one tooth may enter at the very moment another leaves. */
+  private static final double SAME_ANGLE_RAD = 1e-9;
+
   private static final double STRAIGHT_RAD = 1e-5;
   private static final double TURN = 2 * Math.PI;
 
@@ -147,9 +151,9 @@ final class RevolutionSweep {
         continue;
       }
       double foot = turnRad - tooth * pitchRad;
-      foot -= TURN * Math.floor(foot / TURN);
+      foot -= TURN * Math.floor((foot + SAME_ANGLE_RAD) / TURN);
       // a steep helix can still trail through the cut when its foot has gone right round
-      for (; foot - wrapRad < Math.PI; foot += TURN) {
+      for (; foot - wrapRad <= Math.PI + SAME_ANGLE_RAD; foot += TURN) {
         addTooth(tables[tooth], foot, arcs, sums);
       }
     }
@@ -159,7 +163,8 @@ final class RevolutionSweep {
     for (int a = 0; a < arcs.size(); a++) {
       Arc arc = arcs.get(a);
       if (wrapRad <= STRAIGHT_RAD) {
-        if (arc.holds(footRad)) {
+        if (footRad >= arc.entryRad() - SAME_ANGLE_RAD
+            && footRad <= arc.exitRad() + SAME_ANGLE_RAD) {
           for (int term = 0; term < terms; term++) {
             table[term].addValue(footRad, 1, sums, 3 * term);
           }

@@ -1,8 +1,27 @@
 package org.standproud.mechanics.gathering;
 
-import org.standproud.mechanics.force.PassForces;
-import org.standproud.setup.Setup;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_FORCE;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_JAW;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_PULLS;
 
+import org.standproud.mechanics.direction.FirstContact;
+import org.standproud.mechanics.force.PassForces;
+import org.standproud.mechanics.gathering.FactSheet.Basis;
+import org.standproud.setup.Band;
+import org.standproud.setup.JawSide;
+
+/** What the first touch does to the stock. */
 final class ContactFacts {
-  static void state(PassForces forces, Setup setup, FactSheet sheet) {}
+
+  private ContactFacts() {}
+
+  static void state(FirstContact contact, PassForces forces, FactSheet sheet) {
+    Basis basis = ForceFacts.basis(forces).and(Basis.on("cut.feed", "cut.leadIn"));
+    Band acrossN = contact.force().yN();
+    Band pullN = contact.pullTowardCutterN();
+    // Where the bands leave it open which way the blow points, it counts as a pull.
+    sheet.yesNo(FIRST_CONTACT_PULLS, pullN != null && pullN.high() > 0, basis);
+    sheet.word(FIRST_CONTACT_JAW, acrossN.likely() >= 0 ? JawSide.FIXED : JawSide.MOVABLE, basis);
+    sheet.number(FIRST_CONTACT_FORCE, contact.greatestWhileFillingN(), basis);
+  }
 }

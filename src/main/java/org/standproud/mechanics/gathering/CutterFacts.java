@@ -37,13 +37,13 @@ final class CutterFacts {
     Basis basis =
         ForceFacts.basis(forces).and(Basis.on("machine")).assuming(standing.assumptions());
     sheet.number(CUTTER_DEFLECTION, standing.deflectionM(), basis);
-    sheet.margin(CUTTER_STRENGTH_MARGIN, standing.strengthOverStress(), basis);
+    sheet.number(CUTTER_STRENGTH_MARGIN, standing.strengthOverStress(), basis);
     sheet.number(CUTTER_SLENDERNESS, standing.overhangRatio(), Basis.on("cutter"));
     Basis published = Basis.on("stock.material", "cutter", "cut.spindleSpeed");
     sheet.number(SPEED_RATIO, standing.speed().overGreatest(), published);
     sheet.number(
         FEED_RATIO, standing.feed().overGreatest(), published.and(Basis.on("cut.feedPerTooth")));
-    sheet.margin(CHIP_MARGIN, standing.chipOverLeast(), basis);
+    sheet.number(CHIP_MARGIN, standing.chipOverLeast(), basis);
   }
 
   static void stateSpindle(PassForces forces, Setup setup, FactSheet sheet) {
@@ -51,8 +51,8 @@ final class CutterFacts {
         SpindleLoad.of(setup.machine(), setup.cut().spindleSpeedRevPerS(), forces.meanPowerW());
     Basis basis = ForceFacts.basis(forces).and(Basis.on("machine", "cut.spindleSpeed"));
     sheet.yesNo(SPEED_AVAILABLE, load.speedInRange(), Basis.on("machine", "cut.spindleSpeed"));
-    sheet.margin(POWER_MARGIN, load.askedOverAvailable().map(r -> 1 / Math.max(r, 1e-3)), basis);
+    sheet.number(POWER_MARGIN, load.askedOverAvailable().map(r -> 1 / Math.max(r, 1e-3)), basis);
     Band asked = forces.greatestTorqueNm().map(t -> Math.max(t, LEAST_TORQUE_NM));
-    sheet.margin(TORQUE_MARGIN, load.availableTorqueNm().over(asked), basis);
+    sheet.number(TORQUE_MARGIN, load.availableTorqueNm().over(asked), basis);
   }
 }

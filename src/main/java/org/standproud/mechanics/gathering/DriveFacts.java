@@ -33,7 +33,7 @@ final class DriveFacts {
             .and(Basis.on("machine", "cut.feed", "cut.slideLocked"))
             .assuming(lurch.assumptions());
     sheet.number(TABLE_PULL, lurch.pull().greatestWithN(), basis);
-    sheet.margin(TABLE_HOLD_MARGIN, lurch.holdOverPull(), basis);
+    sheet.number(TABLE_HOLD_MARGIN, lurch.holdOverPull(), basis);
     sheet.number(BITE_AFTER_LURCH, lurch.biteM(), basis);
   }
 

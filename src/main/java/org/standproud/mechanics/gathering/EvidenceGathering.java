@@ -1,5 +1,6 @@
 package org.standproud.mechanics.gathering;
 
+import org.standproud.mechanics.direction.PassDirections;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.evidence.Evidence;
@@ -46,13 +47,15 @@ public final class EvidenceGathering {
     if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
         instanceof Engagement.Cutting cutting) {
       EngagementFacts.state(cutting, setup, sheet);
-      PassForces.of(ForceInput.from(setup)).ifPresent(forces -> judgeForces(cutting, forces));
+      ForceInput input = ForceInput.from(setup);
+      PassForces.of(input).ifPresent(forces -> judgeForces(cutting, input, forces));
     }
   }
 
-  private void judgeForces(Engagement.Cutting cutting, PassForces forces) {
-    ForceFacts.state(forces, setup, sheet);
-    sheet.attempt(() -> ContactFacts.state(forces, setup, sheet));
+  private void judgeForces(Engagement.Cutting cutting, ForceInput input, PassForces forces) {
+    PassDirections directions = PassDirections.of(input, forces);
+    ForceFacts.state(directions.pass(), forces, setup, sheet);
+    ContactFacts.state(directions.firstContact(), forces, sheet);
     sheet.attempt(() -> CutterFacts.stateSpindle(forces, setup, sheet));
     sheet.attempt(() -> DriveFacts.stateLurch(forces, setup, sheet));
     Band chipM = EngagementFacts.greatestChip(cutting, setup);

@@ -42,17 +42,18 @@ final class FactSheet {
     }
   }
 
+  /**
+   * A number, told at most as the end of the range that makes sense for its fact: a plate on a
+   * hinge has no deflection worth a number, only "that much or more".
+   */
   void number(Fact fact, Band band, Basis basis) {
-    put(fact, new Value.Quantity(band), basis);
+    Fact.Number range = (Fact.Number) fact.type();
+    Band told = band.map(v -> Math.max(range.least(), Math.min(v, range.greatest())));
+    put(fact, new Value.Quantity(told), basis);
   }
 
   void number(Fact fact, double value, Basis basis) {
     number(fact, Band.exactly(value), basis);
-  }
-
-  /** A margin: capped, so that a demand of next to nothing does not look like a discovery. */
-  void margin(Fact fact, Band band, Basis basis) {
-    number(fact, band.map(v -> Math.min(v, Vocabulary.GREATEST_MARGIN)), basis);
   }
 
   void word(Fact fact, Worded word, Basis basis) {

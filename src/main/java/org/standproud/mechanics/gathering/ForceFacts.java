@@ -12,8 +12,10 @@ import static org.standproud.mechanics.evidence.Vocabulary.PUSH_PLUS_X;
 import static org.standproud.mechanics.evidence.Vocabulary.UNSTOPPED_PUSH;
 
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.direction.Occurrence;
+import org.standproud.mechanics.direction.Pushes;
+import org.standproud.mechanics.direction.Way;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.force.PathForces;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
 import org.standproud.setup.Band;
 import org.standproud.setup.JawSide;
@@ -32,25 +34,27 @@ final class ForceFacts {
     return CUT.assuming(forces.assumptions());
   }
 
-  static void state(PassForces forces, Setup setup, FactSheet sheet) {
+  static void state(Pushes pushes, PassForces forces, Setup setup, FactSheet sheet) {
     Basis basis = basis(forces);
-    PathForces path = forces.path();
-    Band plusX = partAboveZero(path.x().greatestN());
-    Band minusX = partAboveZero(path.x().leastN().times(-1));
-    Band toFixed = partAboveZero(path.y().greatestN());
-    Band toMovable = partAboveZero(path.y().leastN().times(-1));
+    Band plusX = pushes.peakN(Way.LENGTHWISE_PLUS);
+    Band minusX = pushes.peakN(Way.LENGTHWISE_MINUS);
+    Band toFixed = pushes.peakN(Way.TOWARD_FIXED_JAW);
+    Band toMovable = pushes.peakN(Way.TOWARD_MOVABLE_JAW);
     sheet.number(PEAK_TANGENTIAL_FORCE, forces.steady().greatestTangentialN(), basis);
     sheet.number(PUSH_PLUS_X, plusX, basis);
     sheet.number(PUSH_MINUS_X, minusX, basis);
     sheet.number(PUSH_FIXED, toFixed, basis);
     sheet.number(PUSH_MOVABLE, toMovable, basis);
-    sheet.number(LIFT_FORCE, partAboveZero(path.z().greatestN()), basis);
-    sheet.number(LENGTHWISE_FORCE, path.x().greatestSizeN(), basis);
+    sheet.number(LIFT_FORCE, pushes.peakN(Way.UP), basis);
+    sheet.number(LENGTHWISE_FORCE, greater(plusX, minusX), basis);
     sheet.number(
         UNSTOPPED_PUSH,
         unstopped(setup.hold().stop(), plusX, minusX),
         basis.and(Basis.on("hold.stop")));
-    sheet.yesNo(LENGTHWISE_BOTH_WAYS, plusX.high() > 0 && minusX.high() > 0, basis);
+    boolean bothWays =
+        pushes.occurs(Way.LENGTHWISE_PLUS) != Occurrence.NO
+            && pushes.occurs(Way.LENGTHWISE_MINUS) != Occurrence.NO;
+    sheet.yesNo(LENGTHWISE_BOTH_WAYS, bothWays, basis);
     sheet.word(
         LOAD_JAW, toFixed.likely() >= toMovable.likely() ? JawSide.FIXED : JawSide.MOVABLE, basis);
   }
@@ -72,9 +76,5 @@ final class ForceFacts {
   private static Band greater(Band a, Band b) {
     return new Band(
         Math.max(a.low(), b.low()), Math.max(a.likely(), b.likely()), Math.max(a.high(), b.high()));
-  }
-
-  static Band partAboveZero(Band forceN) {
-    return forceN.map(n -> Math.max(0, n));
   }
 }

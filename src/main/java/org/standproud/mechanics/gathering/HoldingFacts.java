@@ -62,13 +62,13 @@ final class HoldingFacts {
     Basis vise = VISE.assuming(holding.assumptions());
     sheet.number(CLAMPING_FORCE, holding.clampingForceN(), vise);
     sheet.number(JAW_FRICTION, holding.friction(), vise);
-    sheet.margin(SLIP_MARGIN, holding.slipMargin(), basis);
-    sheet.margin(LIFT_MARGIN, holding.liftMargin(), basis);
-    sheet.margin(TIP_MARGIN_FIXED, holding.tipMarginTowardFixed(), basis);
-    sheet.margin(TIP_MARGIN_MOVABLE, holding.tipMarginAway(), basis);
-    sheet.margin(
+    sheet.number(SLIP_MARGIN, holding.slipMargin(), basis);
+    sheet.number(LIFT_MARGIN, holding.liftMargin(), basis);
+    sheet.number(TIP_MARGIN_FIXED, holding.tipMarginTowardFixed(), basis);
+    sheet.number(TIP_MARGIN_MOVABLE, holding.tipMarginAway(), basis);
+    sheet.number(
         NO_GAP_MARGIN, lesser(holding.noGapMarginTowardFixed(), holding.noGapMarginAway()), basis);
-    sheet.margin(HOLDING_MARGIN, holding.combinedMargin(), basis);
+    sheet.number(HOLDING_MARGIN, holding.combinedMargin(), basis);
     double gripM = setup.hold().gripDepthM();
     sheet.number(CONTACT_RATIO, holding.contactHeightM().map(h -> Math.min(1, h / gripM)), basis);
     sheet.number(JAW_PRESSURE_RATIO, holding.jawPressureRatio(), basis);

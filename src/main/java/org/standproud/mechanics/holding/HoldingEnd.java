@@ -1,5 +1,6 @@
 package org.standproud.mechanics.holding;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.holding.contact.ElasticRoot.Stance;
 import org.standproud.mechanics.holding.jaw.JawBearings;
@@ -46,6 +47,8 @@ record HoldingEnd(
 
   /** The least part of the rigid limit under which stiffness is asked for. */
   private static final double PROBE = 1e-3;
+
+  private static final double LEAST_CLAMP_N = 1;
 
   double limitTowardN() {
     return limits(toward, shareToward).towardFixedN(clampingForceN);
@@ -103,28 +106,53 @@ record HoldingEnd(
   }
 
   private double turning(double forceN) {
-    Double fixedLine = JawBearings.lineDepthM(input.hold(), JawSide.FIXED, gripM);
-    if (fixedLine != null) {
+    if (fixedLineM() != null) {
       return movableLineM == null ? root.movableFaceNmPerRad() : 0;
     }
-    return forceN == 0
+    double left = clampLeftN(forceN);
+    return forceN == 0 || left <= LEAST_CLAMP_N
         ? 0
-        : root.turning(movableLineM, leanRad)
+        : root.clampedWith(left)
+            .turning(movableLineM, leanRad)
             .turningStiffnessNmPerRad(forceN, input.load().heightAboveJawM());
   }
 
+  private @Nullable Double fixedLineM() {
+    return JawBearings.lineDepthM(input.hold(), JawSide.FIXED, gripM);
+  }
+
+  /** The movable jaw's force under a push toward the fixed jaw, which takes some of it away. */
+  private double clampLeftN(double forceN) {
+    return clampingForceN - shareToward * Math.max(forceN, 0);
+  }
+
   private double stanceContactM(double forceN) {
-    return root.turning(movableLineM, leanRad)
-        .under(forceN, input.load().heightAboveJawM())
-        .map(Stance::fixedContactM)
-        .orElse(0.0);
+    return fixedLineM() != null ? 0 : stance(forceN).map(Stance::fixedContactM).orElse(0.0);
   }
 
   private double stancePressurePa(double forceN) {
-    return root.turning(movableLineM, leanRad)
-        .under(forceN, input.load().heightAboveJawM())
-        .map(Stance::peakPressurePa)
-        .orElse(Double.POSITIVE_INFINITY);
+    Double fixedLine = fixedLineM();
+    return fixedLine != null
+        ? againstFixedLinePa(fixedLine, forceN)
+        : stance(forceN).map(Stance::peakPressurePa).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Optional<Stance> stance(double forceN) {
+    double left = clampLeftN(forceN);
+    return left <= LEAST_CLAMP_N
+        ? Optional.empty()
+        : root.clampedWith(left)
+            .turning(movableLineM, leanRad)
+            .under(forceN, input.load().heightAboveJawM());
+  }
+
+  /** Pressure on the movable face, which alone takes the moment: triangular over what bears. */
+  private double againstFixedLinePa(double depthM, double forceN) {
+    double moment = (clampingForceN + forceN) * depthM + input.load().heightAboveJawM() * forceN;
+    double fromEdge = Math.min(moment / clampingForceN, gripM - moment / clampingForceN);
+    return fromEdge <= 0
+        ? Double.POSITIVE_INFINITY
+        : 2 * clampingForceN / (Math.min(gripM, 3 * fromEdge) * lengthM);
   }
 
   private RigidLimits limits(Pair pair, double share) {

@@ -14,6 +14,7 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
 import org.standproud.setup.Vise;
 
 /**
@@ -27,7 +28,7 @@ import org.standproud.setup.Vise;
  * @param favourable the opposite of adverse
  * @param hardClamped adverse, but with the greatest clamping force: the worst for pressure
  * @param hinged whether the stock may rock on one unknown line
- * @param wireSizeM size of the wire at the movable jaw in m; zero without one
+ * @param wireSizeM size of the wire at the movable jaw in m, or of the one that could be laid there
  * @param assumptions what was taken for what was not given
  */
 record HoldingEnds(
@@ -55,7 +56,8 @@ record HoldingEnds(
     double lengthM = Math.min(input.stock().lengthM(), hold.vise().jawWidthM());
     double pressure = clamp.forceN().low() / (gripM * lengthM);
     double closable = 2 * JointStiffness.approachM(joint(input).low(), pressure);
-    JawBearings bearings = JawBearings.of(hold, input.stock(), gripM, closable);
+    JawBearings bearings =
+        JawBearings.of(hold, input.stock(), gripM, input.load().heightAboveJawM(), closable);
     Maker maker = new Maker(input, clamp.forceN(), friction.coefficient(), bearings);
     Packing wire = JawBearings.packing(hold, JawSide.MOVABLE);
     List<Assumption> all = new ArrayList<>(clamp.assumptions());
@@ -69,8 +71,15 @@ record HoldingEnds(
         maker.favourable(),
         maker.adverse(clamp.forceN().high()),
         bearings.hinged(),
-        wire == null ? 0 : Math.min(wire.sizeM(), gripM),
+        wireSizeM(wire, gripM),
         all);
+  }
+
+  /** Without a line of packing a wire of 3 mm is thought of, or of a third of a shallow grip. */
+  private static double wireSizeM(@Nullable Packing packing, double gripM) {
+    return packing != null && packing.kind() == PackingKind.WIRE
+        ? Math.min(packing.sizeM(), gripM)
+        : Math.min(3e-3, gripM / 3);
   }
 
   private static Band joint(HoldingInput input) {

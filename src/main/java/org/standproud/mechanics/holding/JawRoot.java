@@ -34,6 +34,19 @@ record JawRoot(
     double gripM,
     double clampingForceN) {
 
+  /** This root under another clamping force in N. */
+  JawRoot clampedWith(double forceN) {
+    return new JawRoot(
+        hold,
+        jointCoefficient,
+        packingYoungsPa,
+        fixedJawNPerM,
+        movableJawNPerM,
+        lengthM,
+        gripM,
+        forceN);
+  }
+
   /**
    * The root for turning.
    *

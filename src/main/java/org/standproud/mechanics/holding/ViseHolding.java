@@ -8,8 +8,11 @@ import java.util.function.ToDoubleFunction;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.holding.jaw.BestPackingDepth;
+import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 import org.standproud.mechanics.holding.slip.Margin;
 import org.standproud.setup.Band;
+import org.standproud.setup.Packing;
+import org.standproud.setup.Vise;
 
 /**
  * How stock is held in a vise against the forces of a cut. A margin is capacity over demand: above
@@ -36,7 +39,7 @@ import org.standproud.setup.Band;
  * @param contactLengthM length of jaw in contact along X in m
  * @param contactHeightM gripped height that stays on the fixed jaw at the peaks in m
  * @param jawPressureRatio greatest pressure on a flat face over the stock's yield stress; {@link
- *     Margin#GREATEST} if the stock tips
+ *     Margin#GREATEST} if the stock tips; crushing at a single high spot is not in it
  * @param packingYieldRatio line pressure over what begins to flow the softer of wire and stock;
  *     zero without a wire or strip
  * @param bowMargin stock's yield stress over its bending stress in the grip
@@ -86,6 +89,10 @@ public record ViseHolding(
     within("stock thickness", input.stock().thicknessM(), 1e-4, 1, "m");
     within("grip depth", input.hold().gripDepthM(), 1e-3, 0.5, "m");
     within("jaw height", input.hold().vise().jawHeightM(), 1e-3, 0.5, "m");
+    checkStiffness(input.hold().vise());
+    for (Packing packing : input.hold().packing()) {
+      within("size of the packing", packing.sizeM(), 1e-5, 0.1, "m");
+    }
     HoldingEnds ends = HoldingEnds.of(input);
     PackingLine line = PackingLine.of(input, ends);
     return new ViseHolding(
@@ -114,6 +121,13 @@ public record ViseHolding(
         assumptions(input, ends));
   }
 
+  private static void checkStiffness(Vise vise) {
+    within("stiffness of the fixed jaw", vise.fixedJawStiffnessNPerM().low(), 1e5, 1e11, "N/m");
+    within("stiffness of the movable jaw", vise.movableJawStiffnessNPerM().low(), 1e5, 1e11, "N/m");
+    within("tilt of the movable jaw", vise.movableJawLiftRad().low(), 0, 0.05, "rad");
+    within("tilt of the movable jaw", vise.movableJawLiftRad().high(), 0, 0.05, "rad");
+  }
+
   private static Band rootStiffness(HoldingEnds ends) {
     double low = ends.adverse().root().fixedSideNPerM();
     double likely = ends.likely().root().fixedSideNPerM();
@@ -136,27 +150,47 @@ public record ViseHolding(
         worst.applyAsDouble(ends.hardClamped()));
   }
 
+  /** The depth follows the ratio of the two pushes, so that is what is taken to its ends. */
   private static Band bestDepth(HoldingEnds ends) {
-    return ends.band(
-        e ->
-            BestPackingDepth.of(
-                    e.gripM(),
-                    ends.wireSizeM(),
-                    e.input().load().heightAboveJawM(),
-                    e.clampingForceN(),
-                    e.shareToward(),
-                    e.peaks().towardFixedN(),
-                    e.peaks().awayN())
-                .depthM());
+    Peaks most = ends.adverse().peaks();
+    Peaks least = ends.favourable().peaks();
+    Peaks likely = ends.likely().peaks();
+    return Band.spanning(
+        bestDepth(ends, likely.towardFixedN(), likely.awayN()),
+        bestDepth(ends, most.towardFixedN(), Math.min(least.awayN(), likely.awayN())),
+        bestDepth(ends, Math.min(least.towardFixedN(), likely.towardFixedN()), most.awayN()));
+  }
+
+  private static double bestDepth(HoldingEnds ends, double towardFixedN, double awayN) {
+    HoldingEnd end = ends.likely();
+    return BestPackingDepth.of(
+            end.gripM(),
+            ends.wireSizeM(),
+            end.input().load().heightAboveJawM(),
+            end.clampingForceN(),
+            end.shareToward(),
+            towardFixedN,
+            awayN)
+        .depthM();
   }
 
   private static List<Assumption> assumptions(HoldingInput input, HoldingEnds ends) {
     List<Assumption> all = new ArrayList<>(ends.assumptions());
     if (input.hold().seat() == null) {
-      all.add(new Assumption("hold.seat", "nothing taken under the stock", "conservative choice"));
+      all.add(
+          new Assumption(
+              "hold.seat",
+              "nothing taken under the stock",
+              "conservative choice",
+              "what the underside of the stock sits on"));
     }
     if (input.hold().stop() == null) {
-      all.add(new Assumption("hold.stop", "no stop taken at either end", "conservative choice"));
+      all.add(
+          new Assumption(
+              "hold.stop",
+              "no stop taken at either end",
+              "conservative choice",
+              "whether a stop stands at either end"));
     }
     return all;
   }

@@ -18,7 +18,7 @@ public record DampedMode(double frequencyHz, double dampingRatio, double stiffne
    * @throws OutsideValidity if a value is out of range
    */
   public DampedMode {
-    OutsideValidity.within("natural frequency", frequencyHz, 1e-6, 1e8, "Hz");
+    OutsideValidity.within("natural frequency", frequencyHz, 1e-6, 1e12, "Hz");
     OutsideValidity.within("damping ratio", dampingRatio, 1e-4, 0.5, "");
     OutsideValidity.within("modal stiffness", stiffnessNPerM, 1e-9, 1e16, "N/m");
   }
@@ -31,7 +31,9 @@ public record DampedMode(double frequencyHz, double dampingRatio, double stiffne
    */
   public Complex response(double hz) {
     double r = hz / frequencyHz;
-    return new Complex(stiffnessNPerM * (1 - r * r), stiffnessNPerM * 2 * dampingRatio * r)
-        .reciprocal();
+    double spring = 1 - r * r;
+    double damper = 2 * dampingRatio * r;
+    double size = stiffnessNPerM * (spring * spring + damper * damper);
+    return new Complex(spring / size, -damper / size);
   }
 }

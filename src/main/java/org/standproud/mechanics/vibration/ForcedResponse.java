@@ -92,7 +92,10 @@ public record ForcedResponse(
       for (double sample : samples) {
         re += sample * cos[at];
         im += sample * sin[at];
-        at = (at + k) % n;
+        at += k;
+        if (at >= n) {
+          at -= n;
+        }
       }
       amplitudes[k] = (k == 0 ? 1 : 2) * Math.hypot(re, im) / n;
     }
@@ -119,7 +122,9 @@ public record ForcedResponse(
   }
 
   private static double gain(double ratio, double zeta) {
-    return 1 / Math.hypot(1 - ratio * ratio, 2 * zeta * ratio);
+    double spring = 1 - ratio * ratio;
+    double damper = 2 * zeta * ratio;
+    return 1 / Math.sqrt(spring * spring + damper * damper);
   }
 
   private static double worstGain(double least, double greatest, double zeta) {

@@ -16,7 +16,7 @@ public record Mode(double frequencyHz, double stiffnessNPerM) {
    * @throws OutsideValidity if a value is not positive and finite
    */
   public Mode {
-    OutsideValidity.within("natural frequency", frequencyHz, 1e-6, 1e8, "Hz");
+    OutsideValidity.within("natural frequency", frequencyHz, 1e-6, 1e12, "Hz");
     OutsideValidity.within("modal stiffness", stiffnessNPerM, 1e-9, 1e16, "N/m");
   }
 }

@@ -34,6 +34,9 @@ public record Stability(
   /** Waves between two teeth above which a rubbing flank damps: common practice, no source. */
   private static final double MANY_WAVES = 10;
 
+  /** A mode this many times as stiff as the softest has its node at the tool and is left out. */
+  private static final double NODE = 1e4;
+
   /** Copies the list. */
   public Stability {
     cautions = List.copyOf(cautions);
@@ -87,9 +90,16 @@ public record Stability(
       double dampingRatio,
       double tangentialPa) {
     List<DampedMode> across = new ArrayList<>(input.cutterAcross());
+    double softest =
+        input.acrossFeed().stream()
+            .mapToDouble(m -> hold.apply(m).stiffnessNPerM())
+            .min()
+            .orElseThrow();
     for (ModeBand band : input.acrossFeed()) {
       Mode mode = hold.apply(band);
-      across.add(new DampedMode(mode.frequencyHz(), dampingRatio, mode.stiffnessNPerM()));
+      if (mode.stiffnessNPerM() <= NODE * softest) {
+        across.add(new DampedMode(mode.frequencyHz(), dampingRatio, mode.stiffnessNPerM()));
+      }
     }
     return StabilityLobes.milling(
         input.cutterAlong(),

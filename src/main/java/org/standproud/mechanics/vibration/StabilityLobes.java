@@ -47,10 +47,14 @@ public final class StabilityLobes {
     this.phase = new double[eigenvalues.length][hz.length];
     for (int b = 0; b < eigenvalues.length; b++) {
       for (int i = 0; i < hz.length; i++) {
-        // Kept: M = 1/L. Then -Re L (1 + kappa^2) = -1/Re M and kappa = -Im M/Re M.
-        Complex m = eigenvalues[b][i];
-        inverseDepth[b][i] = -m.getReal() * depthFactor;
-        phase[b][i] = Math.PI - 2 * Math.atan2(m.getImaginary(), -m.getReal());
+        // With M = 1/L, -Re L (1 + kappa^2) = -1/Re M and kappa = -Im M/Re M.
+        inverseDepth[b][i] = -eigenvalues[b][i].getReal() * depthFactor;
+      }
+      for (int i = 0; i < hz.length; i++) {
+        if (mayChatterNear(b, i)) {
+          Complex m = eigenvalues[b][i];
+          phase[b][i] = Math.PI - 2 * Math.atan2(m.getImaginary(), -m.getReal());
+        }
       }
     }
     double[] peak = peak();
@@ -133,15 +137,18 @@ public final class StabilityLobes {
   }
 
   private static Complex response(List<DampedMode> modes, double hz) {
-    Complex sum = Complex.ZERO;
+    double re = 0;
+    double im = 0;
     for (DampedMode mode : modes) {
-      sum = sum.add(mode.response(hz));
+      Complex one = mode.response(hz);
+      re += one.getReal();
+      im += one.getImaginary();
     }
-    return sum;
+    return new Complex(re, im);
   }
 
   private static double[] grid(List<DampedMode> modes) {
-    return modes.stream().flatMapToDouble(StabilityLobes::about).sorted().distinct().toArray();
+    return modes.stream().flatMapToDouble(StabilityLobes::about).sorted().toArray();
   }
 
   /**
@@ -151,16 +158,24 @@ public final class StabilityLobes {
    */
   private static DoubleStream about(DampedMode mode) {
     double zeta = mode.dampingRatio();
-    double growth = Math.log1p(REACH / zeta) / POINTS_EACH_SIDE;
+    double growth = Math.exp(Math.log1p(REACH / zeta) / POINTS_EACH_SIDE);
     double[] points = new double[2 * POINTS_EACH_SIDE + 3];
-    for (int i = -POINTS_EACH_SIDE; i <= POINTS_EACH_SIDE; i++) {
-      double away = Math.signum(i) * zeta * Math.expm1(growth * Math.abs(i));
-      points[i + POINTS_EACH_SIDE] = mode.frequencyHz() * (1 + away);
+    double stretch = 1;
+    for (int i = 0; i <= POINTS_EACH_SIDE; i++) {
+      double away = zeta * (stretch - 1);
+      points[POINTS_EACH_SIDE - i] = mode.frequencyHz() * (1 - away);
+      points[POINTS_EACH_SIDE + i] = mode.frequencyHz() * (1 + away);
+      stretch *= growth;
     }
     points[2 * POINTS_EACH_SIDE + 1] = mode.frequencyHz() * Math.sqrt(1 + 2 * zeta);
     // Damping of one half leaves no greatest real part above zero frequency.
     points[2 * POINTS_EACH_SIDE + 2] = mode.frequencyHz() * Math.sqrt(Math.max(1e-4, 1 - 2 * zeta));
     return Arrays.stream(points);
+  }
+
+  private boolean mayChatterNear(int branch, int i) {
+    double[] s = inverseDepth[branch];
+    return s[i] > 0 || (i > 0 && s[i - 1] > 0) || (i + 1 < s.length && s[i + 1] > 0);
   }
 
   /** Frequency and value of the greatest inverse depth. */
@@ -249,7 +264,15 @@ public final class StabilityLobes {
       }
     }
     best.sort(Comparator.comparingDouble(Lobe.Point::depthM).reversed());
-    return List.copyOf(best.subList(0, Math.min(count, best.size())));
+    List<Lobe.Point> apart = new ArrayList<>();
+    for (Lobe.Point point : best) {
+      boolean near =
+          apart.stream().anyMatch(p -> Math.abs(p.revPerS() / point.revPerS() - 1) < 0.03);
+      if (!near && apart.size() < count) {
+        apart.add(point);
+      }
+    }
+    return List.copyOf(apart);
   }
 
   /**

@@ -133,7 +133,7 @@ final class CardTree {
     if (++values > CardLimits.MAX_VALUES) {
       throw bad(parser, "more than " + CardLimits.MAX_VALUES + " values");
     }
-    if (parser.isCurrentAlias() || parser.getObjectId() != null) {
+    if (parser.isCurrentAlias() || parser.getObjectId() != null || firstChar(parser) == '&') {
       throw bad(parser, "anchors and aliases are not allowed");
     }
     if (parser.getTypeId() != null) {
@@ -183,12 +183,18 @@ final class CardTree {
     if (text.length() > CardLimits.MAX_TEXT_LENGTH) {
       throw bad(parser, "a text is longer than " + CardLimits.MAX_TEXT_LENGTH + " characters");
     }
-    int offset = (int) at.getCharOffset();
-    boolean quoted =
-        offset >= 0
-            && offset < yaml.length()
-            && (yaml.charAt(offset) == '"' || yaml.charAt(offset) == '\'');
+    char first = firstChar(parser);
+    boolean quoted = first == '"' || first == '\'';
     return new Written(text, at.getLineNr(), at.getColumnNr() + (quoted ? 1 : 0));
+  }
+
+  /** The character of the file at which the value begins; the parser hides quotes and anchors. */
+  private char firstChar(YAMLParser parser) {
+    int codePoints = (int) parser.currentTokenLocation().getCharOffset();
+    if (codePoints < 0 || codePoints >= yaml.codePointCount(0, yaml.length())) {
+      return ' ';
+    }
+    return yaml.charAt(yaml.offsetByCodePoints(0, codePoints));
   }
 
   private Unreadable bad(YAMLParser parser, String message) {

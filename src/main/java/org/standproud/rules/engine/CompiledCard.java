@@ -9,34 +9,68 @@ import java.util.TreeSet;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.card.Written;
 import org.standproud.rules.language.Condition;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
 import org.standproud.rules.language.Truth;
 
-/**
- * A card with its conditions ready to be evaluated.
- *
- * @param card the card
- * @param scope one condition for each selector of appliesTo
- * @param when the conditions in the order written
- * @param limits its limits by name
- * @param placeholders the names in its message, in order
- */
-public record CompiledCard(
-    Card card,
-    List<Condition> scope,
-    List<Condition> when,
-    Map<String, Term.Limit> limits,
-    List<String> placeholders) {
+/** A card with its conditions ready to be evaluated; immutable. */
+public final class CompiledCard {
 
-  /** Copies the collections. */
-  public CompiledCard {
-    scope = List.copyOf(scope);
-    when = List.copyOf(when);
-    limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
-    placeholders = List.copyOf(placeholders);
+  private final Card card;
+  private final List<Condition> scope;
+  private final List<Condition> when;
+  private final Map<String, Term.Limit> limits;
+  private final List<String> placeholders;
+  private final Condition scopeAsOne;
+  private final Condition whole;
+  private final List<Prepared> preparedScope = new ArrayList<>();
+  private final List<Prepared> preparedWhen = new ArrayList<>();
+
+  /**
+   * Joins a card with its conditions.
+   *
+   * @param card the card
+   * @param scope one condition for each selector of appliesTo
+   * @param when the conditions in the order written
+   * @param limits its limits by name
+   * @param placeholders the names in its message, in order
+   */
+  CompiledCard(
+      Card card,
+      List<Condition> scope,
+      List<Condition> when,
+      Map<String, Term.Limit> limits,
+      List<String> placeholders) {
+    this.card = card;
+    this.scope = List.copyOf(scope);
+    this.when = List.copyOf(when);
+    this.limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+    this.placeholders = List.copyOf(placeholders);
+    List<Condition> all = new ArrayList<>(scope);
+    all.addAll(when);
+    scopeAsOne = new Condition.All(scope);
+    whole = new Condition.All(all);
+    prepare();
+  }
+
+  private void prepare() {
+    List<List<Written>> words = List.copyOf(card.appliesTo().values());
+    for (int i = 0; i < Math.min(scope.size(), words.size()); i++) {
+      Written at = words.get(i).get(0);
+      Written text = new Written(scope.get(i).toWords(), at.line(), at.column());
+      preparedScope.add(Prepared.of(text, scope.get(i)));
+    }
+    for (int i = 0; i < Math.min(when.size(), card.when().size()); i++) {
+      preparedWhen.add(Prepared.of(card.when().get(i), when.get(i)));
+    }
+  }
+
+  /** The card as written. */
+  public Card card() {
+    return card;
   }
 
   /** The id of the card. */
@@ -44,35 +78,59 @@ public record CompiledCard(
     return card.id().text();
   }
 
+  /** One condition for each selector of appliesTo. */
+  public List<Condition> scope() {
+    return scope;
+  }
+
+  /** The conditions in the order written. */
+  public List<Condition> when() {
+    return when;
+  }
+
+  /** Its limits by name. */
+  public Map<String, Term.Limit> limits() {
+    return limits;
+  }
+
+  /** The names in its message, in order. */
+  public List<String> placeholders() {
+    return placeholders;
+  }
+
+  List<Prepared> preparedScope() {
+    return preparedScope;
+  }
+
+  List<Prepared> preparedWhen() {
+    return preparedWhen;
+  }
+
   /** The judgements it reads, in alphabetical order. */
-  List<String> judgements() {
+  public List<String> judgements() {
     TreeSet<String> names = new TreeSet<>();
     when.forEach(c -> c.judgements(names::add));
     return List.copyOf(names);
   }
 
+  /** The facts its scope and its conditions read, each once. */
+  public List<Fact> facts() {
+    return Prepared.of(card.id(), whole).facts();
+  }
+
   /** Whether the card is about this set-up. */
   Truth applies(Readings readings) {
-    return new Condition.All(scope).evaluate(readings, Judgements.NONE);
+    return scopeAsOne.evaluate(readings, Judgements.NONE);
   }
 
   /** Scope and conditions together. */
   Truth truth(Readings readings, Judgements judgements) {
-    return whole().evaluate(readings, judgements);
+    return whole.evaluate(readings, judgements);
   }
 
   /** Scope and conditions as one condition. */
   Condition whole() {
-    List<Condition> all = new ArrayList<>(scope);
-    all.addAll(when);
-    return new Condition.All(all);
-  }
-
-  /** The facts its conditions and its scope read. */
-  List<Fact> facts() {
-    List<Fact> facts = new ArrayList<>();
-    whole().facts(facts::add);
-    return facts.stream().distinct().toList();
+    return whole;
   }
 
   /** Whether it lowers the severity of the other card's finding. */

@@ -10,7 +10,6 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.SeverityChange;
-import org.standproud.rules.card.Written;
 import org.standproud.rules.language.Condition;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
@@ -68,8 +67,8 @@ final class TraceWriter {
         truth,
         severity(card.severity(), changed),
         changed,
-        scope(compiled),
-        conditions(compiled),
+        compiled.preparedScope().stream().map(this::condition).toList(),
+        compiled.preparedWhen().stream().map(this::condition).toList(),
         truth == Truth.UNKNOWN || applies == Truth.FALSE ? null : margins.of(compiled.whole()),
         placeholders(compiled));
   }
@@ -95,35 +94,14 @@ final class TraceWriter {
         .orElse(own);
   }
 
-  private List<ConditionTrace> scope(CompiledCard compiled) {
-    List<ConditionTrace> traces = new ArrayList<>();
-    List<List<Written>> words = List.copyOf(compiled.card().appliesTo().values());
-    for (int i = 0; i < compiled.scope().size(); i++) {
-      Condition selector = compiled.scope().get(i);
-      Written first = words.get(i).get(0);
-      Written text = new Written(selector.toWords(), first.line(), first.column());
-      traces.add(condition(text, selector));
-    }
-    return traces;
-  }
-
-  private List<ConditionTrace> conditions(CompiledCard compiled) {
-    List<ConditionTrace> traces = new ArrayList<>();
-    for (int i = 0; i < compiled.when().size(); i++) {
-      traces.add(condition(compiled.card().when().get(i), compiled.when().get(i)));
-    }
-    return traces;
-  }
-
-  private ConditionTrace condition(Written text, Condition condition) {
+  private ConditionTrace condition(Prepared prepared) {
+    Condition condition = prepared.condition();
     Truth truth = condition.evaluate(readings, judgements);
-    List<Fact> facts = new ArrayList<>();
-    condition.facts(facts::add);
-    List<Reading> read =
-        facts.stream().distinct().map(f -> new Reading(f, readings.value(f))).toList();
+    List<Reading> read = new ArrayList<>();
+    prepared.facts().forEach(f -> read.add(new Reading(f, readings.value(f))));
     return new ConditionTrace(
-        text,
-        condition.toWords(),
+        prepared.text(),
+        prepared.words(),
         truth,
         read,
         truth == Truth.UNKNOWN ? condition.unknowns(readings, judgements) : List.of(),

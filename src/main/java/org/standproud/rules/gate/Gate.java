@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -29,6 +30,7 @@ import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.GateResult.Published;
 import org.standproud.rules.gate.GateResult.Rejected;
+import org.standproud.rules.language.ConditionParser;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.UnitReader;
 import org.standproud.rules.trace.CardTrace;
@@ -53,6 +55,7 @@ public final class Gate {
    * @param units how quantities are read
    * @param bases evidence of the demonstration set-ups examples may start from, by name
    * @param demand what to do about conditions the examples do not reach
+   * @throws IllegalArgumentException if the language of conditions cannot read the name of a fact
    */
   public Gate(
       List<Fact> vocabulary,
@@ -63,6 +66,10 @@ public final class Gate {
     this.units = units;
     this.bases = bases;
     this.demand = demand;
+    List<String> unreadable = new ConditionParser(facts, Set.of()).unreadableNames();
+    if (!unreadable.isEmpty()) {
+      throw new IllegalArgumentException("conditions cannot read the facts " + unreadable);
+    }
   }
 
   /**

@@ -58,6 +58,22 @@ public final class ConditionParser {
     return new TreeWalk(names, text).whole(tree(text, names));
   }
 
+  /** The facts whose names the language cannot read, such as one that begins with a keyword. */
+  public List<String> unreadableNames() {
+    List<String> unreadable = new ArrayList<>();
+    for (Fact fact : facts.facts()) {
+      try {
+        Condition condition = parse(fact.name() + " = null", Map.of());
+        if (!(condition instanceof Condition.NotKnown read) || !read.fact().equals(fact)) {
+          unreadable.add(fact.name());
+        }
+      } catch (ConditionRefused e) {
+        unreadable.add(fact.name());
+      }
+    }
+    return unreadable;
+  }
+
   private static BaseNode tree(String text, Names names) throws ConditionRefused {
     List<FEELEvent> events = new ArrayList<>();
     FEELEventListenersManager listeners = new FEELEventListenersManager();

@@ -97,6 +97,15 @@ public final class ConditionText {
       return outsideQuotes(i, c);
     }
 
+    /** Chains of dotted names also take the parser very long, so they never reach it. */
+    private boolean rangeOrDecimal(int i) {
+      char before = i == 0 ? ' ' : text.charAt(i - 1);
+      char after = i + 1 == text.length() ? ' ' : text.charAt(i + 1);
+      return before == '.'
+          || after == '.'
+          || Character.isDigit(after) && !Character.isLetter(before);
+    }
+
     private @Nullable Flaw outsideQuotes(int i, char c) {
       for (Map.Entry<String, String> foreign : FOREIGN.entrySet()) {
         if (text.startsWith(foreign.getKey(), i)) {
@@ -105,6 +114,9 @@ public final class ConditionText {
       }
       if (c == '!' && !text.startsWith("!=", i)) {
         return new Flaw(i, "!", "write not( )");
+      }
+      if (c == '.' && !rangeOrDecimal(i)) {
+        return new Flaw(i, ".", "a value has no parts that could be reached by a dot");
       }
       depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
       if (depth > MAX_NESTING) {

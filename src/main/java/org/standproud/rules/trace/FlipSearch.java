@@ -29,7 +29,10 @@ final class FlipSearch {
     this.greatest = Math.min(FAR, greatest);
   }
 
-  /** The nearest zero within the range, or null; the function may be NaN where it has no value. */
+  /**
+   * A zero near the start and within the range, or null; the function may be NaN where it has no
+   * value.
+   */
   @Nullable Double nearest(double start) {
     double atStart = function.applyAsDouble(start);
     if (Double.isNaN(atStart) || atStart == 0) {
@@ -40,12 +43,10 @@ final class FlipSearch {
     if (straight != null) {
       return straight;
     }
-    Double up = side(start, atStart, step);
-    Double down = side(start, atStart, -step);
-    if (up == null || down == null) {
-      return up == null ? down : up;
-    }
-    return up - start < start - down ? up : down;
+    boolean rising = function.applyAsDouble(start + step) > atStart;
+    double toward = rising == atStart > 0 ? -step : step;
+    Double near = side(start, atStart, toward);
+    return near != null ? near : side(start, atStart, -toward);
   }
 
   private @Nullable Double secant(double start, double atStart, double step) {

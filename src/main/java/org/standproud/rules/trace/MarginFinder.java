@@ -1,8 +1,11 @@
 package org.standproud.rules.trace;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
@@ -26,6 +29,7 @@ public final class MarginFinder {
   private final Readings readings;
   private final Readings likely;
   private final Judgements judgements;
+  private final Map<Comparison, Map<Boolean, Margin>> found = new IdentityHashMap<>();
 
   /**
    * A finder for one set-up.
@@ -46,7 +50,9 @@ public final class MarginFinder {
 
   private @Nullable Margin of(Condition condition, boolean holds) {
     if (condition instanceof Comparison comparison) {
-      return margin(comparison, holds);
+      return found
+          .computeIfAbsent(comparison, c -> new HashMap<>())
+          .computeIfAbsent(holds, h -> margin(comparison, h));
     } else if (condition instanceof Condition.Not not) {
       return of(not.condition(), !holds);
     } else if (condition instanceof Condition.All all) {
@@ -107,11 +113,16 @@ public final class MarginFinder {
           && readings.value(fact) instanceof Value.Quantity now) {
         double from = now.band().likely();
         Double flips = flip(comparison, holds, fact, range, likely, from);
-        Double clears = flip(comparison, holds, fact, range, readings, from);
+        boolean othersExact = facts.stream().allMatch(f -> f.equals(fact) || isExact(f));
+        Double clears = othersExact ? flips : flip(comparison, holds, fact, range, readings, from);
         changes.add(new FactChange(fact, from, flips, clears));
       }
     }
     return changes;
+  }
+
+  private boolean isExact(Fact fact) {
+    return !(readings.value(fact) instanceof Value.Quantity q) || q.band().isExact();
   }
 
   private @Nullable Double flip(

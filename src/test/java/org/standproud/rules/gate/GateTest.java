@@ -1,15 +1,19 @@
 package org.standproud.rules.gate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.Shop;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.Authorship;
@@ -72,6 +76,17 @@ class GateTest {
   }
 
   @Test
+  void aFactWhoseNameTheLanguageCannotReadIsRefusedAtTheStart() {
+    Fact bad = new Fact("if + then", new Fact.YesNo(), "x", "given");
+    assertThatThrownBy(
+            () ->
+                new Gate(
+                    List.of(bad), Shop.UNIT_READER, n -> Optional.empty(), Coverage.Demand.REPORT))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("if + then");
+  }
+
+  @Test
   void aNarrowCutterWithoutAStopIsAStop() {
     CardTrace trace = ruleBase().evaluate(bite("rough", 1.5)).card("DIR-001");
     assertThat(trace.kind()).isEqualTo(Kind.FAIL);
@@ -127,20 +142,19 @@ class GateTest {
             .evaluate(Shop.evidence(Shop.STICK_OUT, 0.080, Shop.GRIP_DEPTH, 0.020))
             .card("HOLD-001");
     assertThat(trace.margin()).isNotNull();
-    assertThat(trace.margin().value()).isCloseTo(4, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(trace.margin().clearance())
-        .isCloseTo(-1.5, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(trace.margin().value()).isCloseTo(4, Offset.offset(1e-9));
+    assertThat(trace.margin().clearance()).isCloseTo(-1.5, Offset.offset(1e-9));
     // 80 mm over 2.5 is 32 mm of grip: 12 mm more; 2.5 times 20 mm is 50 mm of stick-out
     assertThat(trace.margin().changes())
         .anySatisfy(
             c -> {
               assertThat(c.fact()).isEqualTo(Shop.GRIP_DEPTH);
-              assertThat(c.likely()).isCloseTo(0.032, org.assertj.core.data.Offset.offset(1e-9));
+              assertThat(c.likely()).isCloseTo(0.032, Offset.offset(1e-9));
             })
         .anySatisfy(
             c -> {
               assertThat(c.fact()).isEqualTo(Shop.STICK_OUT);
-              assertThat(c.likely()).isCloseTo(0.050, org.assertj.core.data.Offset.offset(1e-9));
+              assertThat(c.likely()).isCloseTo(0.050, Offset.offset(1e-9));
             });
   }
 

@@ -34,13 +34,17 @@ public record HoldingLoad(
   /**
    * Refuses a load out of range.
    *
-   * @throws OutsideValidity if a force exceeds 1 MN or a place is out of range
+   * @throws OutsideValidity if a force exceeds 1 MN, a likely least force its greatest, or a place
+   *     its range
    */
   public HoldingLoad {
     for (Band band : new Band[] {leastXN, greatestXN, leastYN, greatestYN, leastZN, greatestZN}) {
       within("force of the cut", band.low(), -1e6, 1e6, "N");
       within("force of the cut", band.high(), -1e6, 1e6, "N");
     }
+    within("least force along the jaws", leastXN.likely(), -1e6, greatestXN.likely(), "N");
+    within("least force across the jaws", leastYN.likely(), -1e6, greatestYN.likely(), "N");
+    within("least upright force", leastZN.likely(), -1e6, greatestZN.likely(), "N");
     within("height of the cut above the jaw top", heightAboveJawM, 1e-4, 2, "m");
     within("place of the cut along the jaws", xPositionM, -5, 5, "m");
     within("place of the cut from mid thickness", offCentreYM, 0, 1, "m");

@@ -1,0 +1,24 @@
+package org.standproud.rules.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.card.Written;
+import org.standproud.rules.language.Condition;
+
+/**
+ * A condition with what the trace says of it for every set-up, worked out once.
+ *
+ * @param text as written
+ * @param condition the condition
+ * @param words in words
+ * @param facts the facts it reads, each once
+ */
+record Prepared(Written text, Condition condition, String words, List<Fact> facts) {
+
+  static Prepared of(Written text, Condition condition) {
+    List<Fact> facts = new ArrayList<>();
+    condition.facts(facts::add);
+    return new Prepared(text, condition, condition.toWords(), facts.stream().distinct().toList());
+  }
+}

@@ -1,0 +1,75 @@
+package org.standproud.mechanics.holding.jaw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.standproud.setup.Band;
+import org.standproud.setup.ClampScrew;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.JawSurface;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.PackingMaterial;
+import org.standproud.setup.StockSurface;
+import org.standproud.setup.Vise;
+
+class JawFrictionTest {
+
+  private static Band band(
+      JawSurface jaw, @Nullable StockSurface surface, FaceState state, Packing... packing) {
+    Band one = Band.exactly(1e8);
+    ClampScrew screw =
+        new ClampScrew(0.018, 0.004, 0.26, Band.exactly(0.12), 0.028, Band.exactly(0.12));
+    Vise vise =
+        new Vise("vise", 0.15, 0.04, 0.2, 0.06, screw, 40_000, jaw, one, one, Band.exactly(0));
+    Hold hold = new Hold(vise, 0.015, null, null, null, List.of(packing), null, null, null);
+    return JawFriction.of(hold, surface, state).coefficient();
+  }
+
+  @Test
+  @DisplayName(
+      "Machined faces 0.10 to 0.20: clamped-joint friction table 2009, taken low for milling")
+  void machinedFacesInAGroundViseTakeTenToTwentyHundredths() {
+    assertThat(band(JawSurface.GROUND, StockSurface.MACHINED, FaceState.UNKNOWN))
+        .isEqualTo(new Band(0.10, 0.15, 0.20));
+  }
+
+  @ParameterizedTest(name = "{0}: {1} to {2} published, never taken higher")
+  @CsvSource({
+    // Clamped-joint friction table 2009; serrated from Korsakov and Goroshkin, from memory.
+    "GROUND, .15, .25",
+    "SOFT, .12, .20",
+    "SERRATED, .40, 1.0",
+    "WORN, .15, .25"
+  })
+  void theBandStaysBelowThePublishedDryFigures(JawSurface jaw, double low, double high) {
+    Band band = band(jaw, StockSurface.MACHINED, FaceState.CLEAN);
+    assertThat(band.low()).isLessThanOrEqualTo(low);
+    assertThat(band.high()).isLessThanOrEqualTo(high);
+  }
+
+  @ParameterizedTest
+  @EnumSource(JawSurface.class)
+  void oilNeverRaisesAndGreasedCastIronIsTheFloor(JawSurface jaw) {
+    Band dry = band(jaw, null, FaceState.UNKNOWN);
+    Band oily = band(jaw, null, FaceState.OILY);
+    assertThat(oily.low()).isLessThanOrEqualTo(dry.low()).isGreaterThanOrEqualTo(0.07);
+    assertThat(oily.likely()).isLessThanOrEqualTo(dry.likely());
+    assertThat(oily.high()).isLessThanOrEqualTo(dry.high());
+  }
+
+  @Test
+  void aWireTakesTheTeethOfASerratedJawOutOfTheWork() {
+    Packing wire =
+        new Packing(JawSide.MOVABLE, PackingKind.WIRE, PackingMaterial.ALUMINIUM, 0.003, 0.007);
+    assertThat(band(JawSurface.SERRATED, StockSurface.ROLLED, FaceState.UNKNOWN, wire).high())
+        .isLessThan(band(JawSurface.SERRATED, StockSurface.ROLLED, FaceState.UNKNOWN).high());
+  }
+}

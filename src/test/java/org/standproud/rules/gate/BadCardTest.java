@@ -1,0 +1,355 @@
+package org.standproud.rules.gate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.rules.card.CardError;
+import org.standproud.rules.card.CardLimits;
+import org.standproud.rules.card.CardReader;
+import org.standproud.rules.gate.GateResult.Rejected;
+
+class BadCardTest {
+
+  /** A good card; each fixture breaks one line of it. */
+  private static final String GOOD =
+      """
+      id: HOLD-100
+      title: A tall plate rocks
+      severity: stop
+      confidence: low
+      source: {kind: handbook, reference: a handbook, edition: "3", page: "12"}
+      since: 2026-11-25
+      owner: shop engineer
+      appliesTo: {operation: top edge}
+      limits: {deep grip: 12 mm}
+      when:
+        - grip depth < deep grip
+        - stage = "rough"
+      message: "Grip {grip depth} is less than {deep grip}"
+      remedy: grip deeper
+      why: The cut pushes at the top.
+      examples:
+        - {says: shallow, expect: fail, given: {operation: top edge, grip depth: 10 mm, stage: rough}}
+        - {says: deep, expect: pass, given: {operation: top edge, grip depth: 20 mm, stage: rough}}
+        - {says: finish, expect: pass, given: {operation: top edge, grip depth: 9 mm, stage: finish}}
+      """;
+
+  private static Arguments bad(int line, String good, String bad, String message) {
+    return Arguments.of(line, good, bad, message);
+  }
+
+  static Stream<Arguments> badCards() {
+    return Stream.of(
+        bad(1, "id: HOLD-100", "id: HOLD 100", "an id is letters, digits and hyphens"),
+        bad(1, "id: HOLD-100\n", "", "id is missing"),
+        bad(1, "id: HOLD-100", "idd: HOLD-100", "did you mean \"id\""),
+        bad(2, "title: A tall plate rocks", "title: ''", "title is empty"),
+        bad(2, "title: A tall plate rocks", "title: [a, b]", "title is a text"),
+        bad(3, "severity: stop", "severity: stopp", "did you mean \"stop\""),
+        bad(3, "severity: stop", "severity: fatal", "severity is one of: note, caution, stop"),
+        bad(3, "severity: stop", "severitty: stop", "did you mean \"severity\""),
+        bad(4, "confidence: low", "confidence: sure", "confidence is one of: high, medium, low"),
+        bad(5, "kind: handbook", "kind: rumour", "kind is one of: standard, handbook, paper"),
+        bad(5, "reference: a handbook, ", "", "reference is missing"),
+        bad(5, "page: \"12\"", "pages: \"12\"", "did you mean \"page\""),
+        bad(6, "since: 2026-11-25", "since: yesterday", "since is a day"),
+        bad(6, "since: 2026-11-25", "since: 2026-02-30", "since is a day"),
+        bad(7, "owner: shop engineer", "owner:", "owner is empty"),
+        bad(8, "operation: top edge", "operation: top side", "operation is one of: top edge"),
+        bad(8, "operation: top edge}", "operatoin: top edge}", "did you mean \"operation\""),
+        bad(8, "{operation: top edge}", "{grip depth: 12 mm}", "a number belongs under when"),
+        bad(8, "{operation: top edge}", "top edge", "appliesTo names facts with their words"),
+        bad(8, "{operation: top edge}", "{packed: maybe}", "packed is true or false"),
+        bad(9, "12 mm", "12 parsecs", "not a quantity"),
+        bad(9, "12 mm", "about 12", "not a quantity"),
+        bad(
+            9,
+            "{deep grip: 12 mm}",
+            "{deep grip: 12 mm, wide: 3 mm}",
+            "no condition uses the limit"),
+        bad(
+            9,
+            "{deep grip: 12 mm}",
+            "{deep grip: 12 mm, stick-out: 3 mm}",
+            "has the name of a fact"),
+        bad(11, "deep grip: 12 mm", "deep grip: 12 N", "a length cannot be compared with a force"),
+        bad(11, "grip depth < deep grip", "gripdepth < deep grip", "did you mean \"grip depth\""),
+        bad(11, "grip depth < deep grip", "grip depth < deep gripp", "did you mean \"deep grip\""),
+        bad(11, "grip depth < deep grip", "grip depth <", "the condition ends too early"),
+        bad(
+            11,
+            "grip depth < deep grip",
+            "grip depth < 12 mm",
+            "belongs under limits, with a name"),
+        bad(
+            11,
+            "grip depth < deep grip",
+            "grip depth < 12",
+            "cannot be compared with a pure number"),
+        bad(11, "grip depth < deep grip", "grip depth < deep grip && packed", "write and"),
+        bad(11, "grip depth < deep grip", "grip depth == deep grip", "write = once"),
+        bad(
+            11,
+            "grip depth < deep grip",
+            "grips(grip depth) < deep grip",
+            "no fact, limit or judgement"),
+        bad(
+            11,
+            "grip depth < deep grip",
+            "sum(grip depth) < deep grip",
+            "only not, min, max and abs"),
+        bad(12, "stage = \"rough\"", "stage = rough", "a word stands in double quotes"),
+        bad(12, "stage = \"rough\"", "stage = \"rouhg\"", "did you mean \"rough\""),
+        bad(12, "stage = \"rough\"", "stage = 'rough'", "words stand in double quotes"),
+        bad(12, "stage = \"rough\"", "1 = 1", "reads no fact"),
+        bad(12, "stage = \"rough\"", "operation = \"broad side\"", "two words at once"),
+        bad(13, "{grip depth}", "{gripdepth}", "no fact or limit has this name"),
+        bad(13, "{grip depth}", "{grip depth", "a placeholder is not closed"),
+        bad(
+            13,
+            "message: \"Grip {grip depth} is less than {deep grip}\"",
+            "message: ''",
+            "message is empty"),
+        bad(14, "remedy: grip deeper", "remmedy: grip deeper", "did you mean \"remedy\""),
+        bad(15, "why: The cut pushes at the top.", "why: {a: b}", "why is a text"),
+        bad(17, "expect: fail", "expect: pass", "no example expects fail"),
+        bad(
+            17,
+            "expect: fail",
+            "expect: flag",
+            "expect is one of: fail, pass, open, notApplicable"),
+        bad(
+            17,
+            "grip depth: 10 mm",
+            "grip depth: 30 mm",
+            "the example expects fail but the card says pass"),
+        bad(17, "grip depth: 10 mm", "grip dept: 10 mm", "did you mean \"grip depth\""),
+        bad(17, "grip depth: 10 mm", "grip depth: 10 N", "has the unit m"),
+        bad(17, "grip depth: 10 mm", "grip depth: -10 mm", "is between 0.0 and 10.0 m"),
+        bad(17, "grip depth: 10 mm", "grip depth: 14 mm to 9 mm", "from high to low"),
+        bad(17, "stage: rough}", "stage: semi}", "is one of: rough, finish, unknown"),
+        bad(17, "{says: shallow, ", "{says: shallow, base: no such, ", "no demonstration set-up"),
+        bad(
+            18,
+            "given: {operation: top edge, grip depth: 20 mm, stage: rough}",
+            "expect: pass",
+            "written twice"),
+        bad(2, "title: A", "id: HOLD-101\ntitle: A", "written twice"),
+        bad(2, "title: A tall plate rocks", "title: &a A tall plate", "anchors and aliases"),
+        bad(
+            2,
+            "title: A tall plate rocks",
+            "title: !!javax.script.ScriptEngineManager x",
+            "tags are not"),
+        bad(7, "owner: shop engineer", "owner: [unclosed", "this is not YAML"),
+        bad(7, "owner: shop engineer", "owner:\tshop: engineer", "this is not YAML"),
+        bad(
+            9,
+            "{deep grip: 12 mm}",
+            "{deep grip: {a: {b: {c: {d: {e: {f: 1}}}}}}}",
+            "nested deeper"),
+        bad(20, "stage: finish}}\n", "stage: finish}}\n---\nid: B\n", "one file holds one card"),
+        bad(
+            1,
+            "id: HOLD-100",
+            "eases: {card: NONE, to: note, because: x}\nid: HOLD-100",
+            "no card with this id"),
+        bad(
+            1,
+            "id: HOLD-100",
+            "derives: a\neases: {card: A, to: note, because: x}\nid: HOLD-100",
+            "either derives"));
+  }
+
+  @ParameterizedTest(name = "{2}: {3}")
+  @MethodSource("badCards")
+  void aBadCardIsRefusedWithItsLineAndTheReason(int line, String good, String bad, String message) {
+    assertThat(GOOD).contains(good);
+    List<CardError> errors =
+        errors(
+            Map.of(
+                "holding/tall.yaml",
+                GOOD.replaceFirst(
+                    java.util.regex.Pattern.quote(good),
+                    java.util.regex.Matcher.quoteReplacement(bad))));
+    assertThat(errors)
+        .as(errors.toString())
+        .anySatisfy(
+            e -> {
+              assertThat(e.toString()).contains(message);
+              assertThat(e.file()).isEqualTo("holding/tall.yaml");
+              assertThat(e.column()).isPositive();
+              assertThat(e.line()).isBetween(Math.max(1, line - 1), line + 1);
+            });
+  }
+
+  private static List<CardError> errors(Map<String, String> files) {
+    GateResult result = GateTest.gate(Coverage.Demand.REPORT).check(files, GateTest.BY);
+    assertThat(result).isInstanceOf(Rejected.class);
+    return ((Rejected) result).errors();
+  }
+
+  private static String derives(String id, String judgement, String reads) {
+    return """
+        id: %s
+        title: A judgement
+        confidence: low
+        source: {kind: shop, reference: this shop}
+        since: 2026-11-25
+        owner: shop engineer
+        derives: %s
+        when: %s
+        why: It is so.
+        examples:
+          - {says: yes, expect: fail, given: {packed: true}}
+          - {says: no, expect: pass, given: {packed: false}}
+        """
+        .formatted(id, judgement, reads);
+  }
+
+  @Test
+  void theUnbrokenCardPasses() {
+    assertThat(
+            GateTest.gate(Coverage.Demand.REFUSE)
+                .check(Map.of("holding/tall.yaml", GOOD), GateTest.BY))
+        .isInstanceOf(GateResult.Published.class);
+  }
+
+  @Test
+  void aFolderThatIsNoneOfOursIsRefused() {
+    assertThat(errors(Map.of("holdin/tall.yaml", GOOD)).toString())
+        .contains("the folder says what a card protects", "did you mean \"holding\"?");
+  }
+
+  @Test
+  void twoCardsMayNotHaveOneId() {
+    assertThat(errors(Map.of("holding/a.yaml", GOOD, "holding/b.yaml", GOOD)).toString())
+        .contains("this id is taken by holding/a.yaml");
+  }
+
+  @Test
+  void twoCardsMayNotDeriveOneJudgement() {
+    Map<String, String> files =
+        Map.of(
+            "data/a.yaml", derives("A", "soft seat", "packed"),
+            "data/b.yaml", derives("B", "soft seat", "packed"));
+    assertThat(errors(files).toString()).contains("already derived by A");
+  }
+
+  @Test
+  void aRingOfJudgementsIsRefused() {
+    Map<String, String> files =
+        Map.of(
+            "data/a.yaml", derives("A", "first", "packed and third"),
+            "data/b.yaml", derives("B", "second", "first"),
+            "data/c.yaml", derives("C", "third", "second or packed"));
+    assertThat(errors(files)).hasSize(3);
+    assertThat(errors(files).toString()).contains("this judgement depends on itself");
+  }
+
+  @Test
+  void aCardThatReadsItsOwnJudgementIsRefused() {
+    assertThat(errors(Map.of("data/a.yaml", derives("A", "own", "packed and own"))).toString())
+        .contains("this judgement depends on itself");
+  }
+
+  @Test
+  void twoCardsMayNotEaseEachOther() {
+    String one = GOOD.replace("id: HOLD-100", "id: A\neases: {card: B, to: note, because: x}");
+    String two = GOOD.replace("id: HOLD-100", "id: B\neases: {card: A, to: note, because: x}");
+    assertThat(errors(Map.of("holding/a.yaml", one, "holding/b.yaml", two)).toString())
+        .contains("this card has no finding of its own to change");
+  }
+
+  @Test
+  void anEasingThatDoesNotEaseIsRefused() {
+    String easing =
+        GOOD.replace("id: HOLD-100", "id: B\neases: {card: HOLD-100, to: stop, because: x}");
+    assertThat(errors(Map.of("holding/a.yaml", GOOD, "holding/b.yaml", easing)).toString())
+        .contains("eases must lower the severity");
+  }
+
+  @Test
+  void aConditionNoExampleShowsBothWaysIsRefusedWhereThatIsAsked() {
+    String gap = GOOD.replaceFirst("  - \\{says: finish.*\n", "");
+    GateResult result =
+        GateTest.gate(Coverage.Demand.REFUSE).check(Map.of("holding/tall.yaml", gap), GateTest.BY);
+    assertThat(((Rejected) result).errors())
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(e.message()).isEqualTo("no example shows this condition not to hold");
+              assertThat(e.line()).isEqualTo(12);
+            });
+    assertThat(
+            GateTest.gate(Coverage.Demand.REPORT)
+                .check(Map.of("holding/tall.yaml", gap), GateTest.BY))
+        .isInstanceOf(GateResult.Published.class);
+  }
+
+  @Test
+  void noCardsAtAllAreRefused() {
+    assertThat(errors(Map.of()).toString()).contains("there are no cards");
+  }
+
+  @Test
+  void aCardThatIsTooLargeIsRefused() {
+    String large = GOOD + "# ".repeat(CardLimits.MAX_CARD_LENGTH);
+    assertThat(errors(Map.of("holding/a.yaml", large)).toString()).contains("the card is longer");
+    String many =
+        GOOD.replace("when:", "revised: [" + "a,".repeat(CardLimits.MAX_VALUES) + "]\nwhen:");
+    assertThat(errors(Map.of("holding/a.yaml", many)).toString()).contains("more than 600 values");
+    String nested = "a: " + "[".repeat(5000);
+    assertThat(errors(Map.of("holding/a.yaml", nested))).hasSize(1);
+  }
+
+  @Provide
+  Arbitrary<String> mangled() {
+    return Arbitraries.integers()
+        .between(0, GOOD.length() - 1)
+        .tuple2()
+        .flatMap(
+            t ->
+                Arbitraries.oneOf(
+                        Arbitraries.of(
+                            "", ":", "{", "}", "[", "- ", "\n", "&a ", "*a", "\"", "\t", "|", "%",
+                            "!!x ", "\u0007"),
+                        Arbitraries.strings().ofMaxLength(4))
+                    .map(
+                        s ->
+                            GOOD.substring(0, Math.min(t.get1(), t.get2()))
+                                + s
+                                + GOOD.substring(Math.max(t.get1(), t.get2()))));
+  }
+
+  @Property(tries = 500)
+  void aMangledCardIsReadOrRefusedAndNothingElse(@ForAll("mangled") String yaml) {
+    Map<String, String> files = new TreeMap<>(Map.of("holding/tall.yaml", yaml));
+    GateResult result = GateTest.gate(Coverage.Demand.REPORT).check(files, GateTest.BY);
+    if (result instanceof Rejected rejected) {
+      assertThat(rejected.errors())
+          .isNotEmpty()
+          .allSatisfy(e -> assertThat(e.message()).isNotBlank());
+    }
+  }
+
+  @Property(tries = 300)
+  void anyTextIsReadOrRefusedAndNothingElse(@ForAll String yaml) {
+    CardReader.Outcome outcome = CardReader.read("data/x.yaml", yaml);
+    List<CardError> errors = new ArrayList<>(outcome.errors());
+    assertThat(errors).isNotEmpty().hasSizeLessThanOrEqualTo(CardLimits.MAX_ERRORS);
+  }
+}

@@ -1,0 +1,231 @@
+package org.standproud.rules.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.Shop;
+import org.standproud.setup.Band;
+
+class ConditionParserTest {
+
+  private static final Map<String, Term.Limit> LIMITS =
+      Map.of(
+          "deep grip",
+          new Term.Limit("deep grip", Shop.UNIT_READER.read("12 mm"), "12 mm"),
+          "hard clamping",
+          new Term.Limit("hard clamping", Shop.UNIT_READER.read("20 kN"), "20 kN"));
+
+  private static final ConditionParser PARSER =
+      new ConditionParser(Shop.TABLE, Set.of("light pass"));
+
+  /** 75 mm above the jaws, 25 mm to 35 mm inside, rough, packed, 18 kN, stop not stated. */
+  private static final Readings READINGS =
+      Shop.readings(
+          Shop.STICK_OUT,
+          0.075,
+          Shop.GRIP_DEPTH,
+          new Band(0.025, 0.030, 0.035),
+          Shop.STAGE,
+          "rough",
+          Shop.PACKED,
+          true,
+          Shop.CLAMPING,
+          18e3,
+          Shop.SLIP,
+          -2.0);
+
+  private static Condition parse(String text) throws ConditionRefused {
+    return PARSER.parse(text, LIMITS);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "stick-out > grip depth | TRUE",
+        "stick-out / grip depth > 2.5 | EITHER",
+        "stick-out / grip depth > 3.1 | FALSE",
+        "stick-out / grip depth >= 2.1 and stage = \"rough\" | TRUE",
+        "stick-out / grip depth > 2.5 and stage = \"finish\" | FALSE",
+        "stick-out / grip depth > 2.5 or stage = \"rough\" | TRUE",
+        "stage != \"rough\" | FALSE",
+        "stage in (\"rough\", \"finish\") | TRUE",
+        "stage in [\"finish\"] | FALSE",
+        "not(stage = \"rough\") | FALSE",
+        "packed | TRUE",
+        "packed = false | FALSE",
+        "packed != false | TRUE",
+        "stop = \"none\" | UNKNOWN",
+        "stop = null | TRUE",
+        "stop != null | FALSE",
+        "stage = null | FALSE",
+        "stop = \"none\" and stage = \"finish\" | FALSE",
+        "stop = \"none\" or stage = \"rough\" | TRUE",
+        "stop = \"none\" and stick-out / grip depth > 2.5 | UNKNOWN",
+        "stick-out between deep grip and 6 * deep grip | FALSE",
+        "stick-out between deep grip and 7 * deep grip | TRUE",
+        "grip depth in [deep grip .. 2 * deep grip] | FALSE",
+        "grip depth in (> deep grip) | TRUE",
+        "grip depth in > deep grip | TRUE",
+        "grip depth in (< deep grip, >= 2 * deep grip) | TRUE",
+        "stick-out - grip depth > 0 | TRUE",
+        "-stick-out < 0 | TRUE",
+        "abs(slip margin) = 2 | TRUE",
+        "slip margin = 2 | FALSE",
+        "max(stick-out, grip depth, deep grip) = stick-out | TRUE",
+        "min([stick-out, deep grip]) < grip depth | TRUE",
+        "clamping force < hard clamping | TRUE",
+        "(if packed then 1 else 2) > slip margin + 3.5 | FALSE",
+        "if packed then stage = \"rough\" else stage = \"finish\" | TRUE",
+        "cutter diameter > 0 | UNKNOWN",
+        "stick-out / slip margin > 0 | FALSE",
+        "stick-out / (grip depth - grip depth) > 0 | UNKNOWN",
+        "stick-out * clamping force / stick-out > hard clamping | FALSE",
+        "light pass | UNKNOWN",
+        "light pass or packed | TRUE"
+      })
+  void aConditionSaysWhatAMachinistWouldRead(String text, Truth expected) throws Exception {
+    assertThat(parse(text).evaluate(READINGS, Judgements.NONE)).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "stick-out > clamping force | a length cannot be compared with a force",
+        "stick-out + clamping force > 0 | a force cannot be added to a length",
+        "stick-out > 50 | a length cannot be compared with a pure number; give the limit its unit",
+        "stick-out - 5 > 0 | a pure number cannot be added to a length",
+        "stick-out / grip depth > deep grip | a pure number cannot be compared with a length",
+        "stick-out * clamping force > hard clamping | a torque cannot be compared with a force",
+        "stick-out / clamping force > 2 | a quantity in kg-1 s2 cannot be compared",
+        "max(stick-out, clamping force) > 0 | a force cannot be held beside a length",
+        "lean > 45 | an angle cannot be compared with a pure number",
+        "stick-out in [1..2] | a length cannot be compared with a pure number",
+        "stick-out between 1 and 2 | a length cannot be compared with a pure number",
+        "(if packed then stick-out else clamping force) > 0 | a force cannot be chosen beside a",
+        "stick-out * stick-out > deep grip | a quantity in m2 cannot be compared with a length"
+      })
+  void dimensionsThatDoNotFitAreRefused(String text, String reason) {
+    assertThatThrownBy(() -> parse(text))
+        .isInstanceOf(ConditionRefused.class)
+        .hasMessageContaining(reason);
+  }
+
+  @Test
+  void zeroFitsEveryDimension() throws Exception {
+    assertThat(parse("stick-out > 0 and clamping force > 0 and lean >= 0 or slip margin < 0"))
+        .isNotNull();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"abc\".class.name = \"java.lang.String\"",
+        "stage.class.name = \"rough\"",
+        "function(x) external { java: { class: \"java.lang.Runtime\" } }",
+        "(function(x) x > 1)(2)",
+        "{a: 1}.a > 0",
+        "for x in [1,2] return x",
+        "some x in [1,2] satisfies x > 1",
+        "every x in [1,2] satisfies x > 1",
+        "stage instance of string",
+        "matches(stage, \"(a+)+$\")",
+        "replace(stage, \"a\", \"b\") = \"rough\"",
+        "@\"2020-01-01\" = @\"2020-01-01\"",
+        "date(\"2020-01-01\") > 1",
+        "[1,2,3][1] > slip margin",
+        "stick-out ** 2 > 0",
+        "string length(stage) > 1",
+        "max(value: 3) > slip margin",
+        "eval(\"true\")",
+        "salience(10)",
+        "new java.io.File(\"a\")",
+        "java.lang.Runtime > 1",
+        "stick-out > 1; slip margin > 2",
+        "stage = \"rough\\u0022\"",
+        "?",
+        "-",
+        "null",
+        "true",
+        "1 = 1",
+        "\"rough\"",
+        "5",
+        "stage",
+        "stick-out",
+        "stick-out > null",
+        "stage > \"rough\"",
+        "stick-out = \"rough\"",
+        "packed > 1",
+        "packed = packed",
+        "1 < slip margin < 3",
+        "slip margin > 1e400",
+        "stick-out / 0 > 1",
+        "stage in (1, 2)",
+        "slip margin in (\"rough\")",
+        "slip margin in stage",
+        "stick-out in []",
+        "not()",
+        "not(packed, packed)",
+        "abs(stick-out, stick-out) > 0",
+        "max() > 0",
+        "if packed then 1 else 2",
+        "max(stick-out)",
+        "stick-out > // comment",
+        "packed /* comment */",
+        "[stick-out > 0]",
+        "slip margin > 1 2",
+        "(((((((((slip margin))))))))) > 1"
+      })
+  void whatIsNotPartOfTheLanguageIsRefusedWithAnExampleThatWorks(String text) {
+    ConditionRefused refused = catchThrowableOfType(ConditionRefused.class, () -> parse(text));
+    assertThat(refused).as(text).isNotNull();
+    assertThat(refused.reason()).isNotBlank();
+    assertThat(refused.line()).isEqualTo(1);
+    assertThat(refused.column()).isBetween(1, text.length() + 1);
+    assertThat(catchThrowableOfType(ConditionRefused.class, () -> parse(refused.example())))
+        .as(refused.example())
+        .isNull();
+  }
+
+  @Test
+  void everyNameOfTheVocabularyReadsAsItself() throws Exception {
+    for (Fact fact : Shop.VOCABULARY) {
+      Condition condition = parse(fact.name() + " = null");
+      assertThat(condition.toWords()).isEqualTo(fact.name() + " is not known");
+    }
+  }
+
+  @Test
+  void aConditionReadsAloud() throws Exception {
+    assertThat(parse("(stick-out > 2 * deep grip or stage = \"rough\") and not(packed)").toWords())
+        .isEqualTo(
+            "(stick-out is more than 2 * deep grip (12 mm) or stage is rough) and not (packed)");
+  }
+
+  @Test
+  void seventyFiveOverThirtyIsTwoAndAHalf() throws Exception {
+    Readings atLimit = Shop.readings(Shop.STICK_OUT, 0.075, Shop.GRIP_DEPTH, 0.030);
+    assertThat(parse("stick-out / grip depth > 2.5").evaluate(atLimit, Judgements.NONE))
+        .isEqualTo(Truth.FALSE);
+    assertThat(parse("stick-out / grip depth >= 2.5").evaluate(atLimit, Judgements.NONE))
+        .isEqualTo(Truth.TRUE);
+  }
+
+  @Test
+  void aDivisorThatMayBeZeroLeavesTheConditionUnknownAndSaysSo() throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, new Band(-1, 0.5, 1));
+    Condition condition = parse("1 / slip margin > 2");
+    assertThat(condition.evaluate(readings, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(condition.unknowns(readings, Judgements.NONE))
+        .containsExactly("slip margin may be zero");
+  }
+}

@@ -1,0 +1,89 @@
+package org.standproud.rules.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.Shop;
+import org.standproud.rules.language.ConditionParser;
+import org.standproud.rules.language.Judgements;
+import org.standproud.rules.language.Readings;
+import org.standproud.setup.Band;
+
+class MarginFinderTest {
+
+  private static final Offset<Double> NEAR = Offset.offset(1e-9);
+
+  private static Margin margin(String condition, Readings readings) throws Exception {
+    return Objects.requireNonNull(
+        new MarginFinder(readings, Judgements.NONE)
+            .of(new ConditionParser(Shop.TABLE, Set.of()).parse(condition, Map.of())));
+  }
+
+  private static FactChange change(Margin margin, Fact fact) {
+    return margin.changes().stream().filter(c -> c.fact().equals(fact)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void clearanceIsPositiveWhileNothingFlagsAndNegativeOnceItDoes() throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, 1.5);
+    assertThat(margin("slip margin < 1", readings).clearance()).isCloseTo(0.5, NEAR);
+    assertThat(margin("slip margin < 2", readings).clearance()).isCloseTo(-0.5, NEAR);
+    assertThat(margin("slip margin > 1", readings).clearance()).isCloseTo(-0.5, NEAR);
+    assertThat(margin("not(slip margin > 1)", readings).clearance()).isCloseTo(0.5, NEAR);
+  }
+
+  @Test
+  void theWorstEndOfTheBandIsNearerThanTheLikelyValue() throws Exception {
+    Margin margin = margin("slip margin < 1", Shop.readings(Shop.SLIP, new Band(0.8, 1.5, 2)));
+    assertThat(margin.clearance()).isCloseTo(0.5, NEAR);
+    assertThat(margin.adverse()).isCloseTo(-0.2, NEAR);
+  }
+
+  @Test
+  void beingCertainAsksForMoreGripThanBeingLikely() throws Exception {
+    Readings readings =
+        Shop.readings(Shop.STICK_OUT, new Band(0.070, 0.080, 0.090), Shop.GRIP_DEPTH, 0.020);
+    FactChange grip = change(margin("stick-out / grip depth > 2.5", readings), Shop.GRIP_DEPTH);
+    assertThat(grip.likely()).isCloseTo(0.032, NEAR);
+    assertThat(grip.certain()).isCloseTo(0.036, NEAR);
+  }
+
+  @Test
+  void ofTwoConditionsThatHoldTheNearerOneClearsTheCard() throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, 0.9, Shop.STICK_OUT, 0.08, Shop.GRIP_DEPTH, 0.02);
+    assertThat(margin("slip margin < 1 and stick-out > grip depth", readings).comparison())
+        .isEqualTo("slip margin is less than 1");
+    assertThat(margin("slip margin < 1 or stick-out > grip depth", readings).comparison())
+        .isEqualTo("stick-out is more than grip depth");
+  }
+
+  @Test
+  void ofTwoConditionsThatDoNotHoldTheFartherOneFlagsTheCard() throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, 1.1, Shop.STICK_OUT, 0.02, Shop.GRIP_DEPTH, 0.08);
+    assertThat(margin("slip margin < 1 and stick-out > grip depth", readings).comparison())
+        .isEqualTo("stick-out is more than grip depth");
+    assertThat(margin("slip margin < 1 or stick-out > grip depth", readings).comparison())
+        .isEqualTo("slip margin is less than 1");
+  }
+
+  @Test
+  void whatOnlyAWordCanFlipHasNoMargin() throws Exception {
+    Readings readings = Shop.readings(Shop.STAGE, "finish", Shop.SLIP, 0.5);
+    var condition =
+        new ConditionParser(Shop.TABLE, Set.of())
+            .parse("stage = \"rough\" and slip margin < 1", Map.of());
+    assertThat(new MarginFinder(readings, Judgements.NONE).of(condition)).isNull();
+  }
+
+  @Test
+  void aValueOutsideWhatMakesSenseIsNotProposed() throws Exception {
+    Readings readings = Shop.readings(Shop.STICK_OUT, 0.02, Shop.GRIP_DEPTH, 0.08);
+    FactChange grip = change(margin("stick-out + 20 * grip depth < 0", readings), Shop.GRIP_DEPTH);
+    assertThat(grip.likely()).isNull();
+  }
+}
