@@ -2,6 +2,7 @@ package org.standproud.api;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import org.apache.catalina.core.StandardHost;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
@@ -14,6 +15,7 @@ import org.springframework.context.annotation.Configuration;
 import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.json.PlainJson;
+import org.standproud.api.problem.ProblemValve;
 import org.standproud.api.shop.CardUnits;
 import org.standproud.api.shop.DemonstrationSetups;
 import org.standproud.api.shop.RuleShelf;
@@ -80,11 +82,16 @@ class ApiConfiguration {
     return PlainJson.words();
   }
 
-  /** Names on the shelf hold slashes, which clients send as %2F. */
+  /** Names on the shelf hold slashes, which clients send as %2F; every refusal is a problem. */
   @Bean
-  WebServerFactoryCustomizer<TomcatServletWebServerFactory> slashesInNames() {
-    return server ->
-        server.addConnectorCustomizers(
-            connector -> connector.setEncodedSolidusHandling("passthrough"));
+  WebServerFactoryCustomizer<TomcatServletWebServerFactory> server() {
+    return server -> {
+      server.addConnectorCustomizers(
+          connector -> connector.setEncodedSolidusHandling("passthrough"));
+      server.addContextCustomizers(
+          context ->
+              ((StandardHost) context.getParent())
+                  .setErrorReportValveClass(ProblemValve.class.getName()));
+    };
   }
 }

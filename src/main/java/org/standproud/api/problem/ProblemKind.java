@@ -76,7 +76,10 @@ public enum ProblemKind {
       "The service has a fault",
       "The log tells more under the reference given as instance."),
   /** Anything else the server refuses. */
-  REFUSED(HttpStatus.BAD_REQUEST, "The request is refused", "The detail says why.");
+  REFUSED(
+      HttpStatus.BAD_REQUEST,
+      "The request is refused",
+      "The server could make no sense of the address, the method or the headers.");
 
   private final HttpStatus status;
   private final String title;
