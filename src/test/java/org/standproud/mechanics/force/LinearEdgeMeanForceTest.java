@@ -71,10 +71,10 @@ class LinearEdgeMeanForceTest {
     for (double helix : new double[] {0, 30}) {
       RevolutionForces steady = forces(named(arc, 0.05).shaped(90, 2, helix, 0), set).steady();
       MEANS
-          .row(set + ", " + arc + ", helix " + helix + " deg, N 4, a 2 mm, c 0.05 mm")
-          .figure("mean F_x", "N", x, -steady.x().meanN().likely(), 6e-4)
-          .figure("mean F_y", "N", y, -steady.y().meanN().likely(), 6e-4)
-          .figure("mean F_z", "N", z, steady.z().meanN().likely(), 6e-4);
+          .row(set + ", " + arc + ", N 4, a 2 mm, c 0.05 mm")
+          .figure("mean F_x, helix " + helix + " deg", "N", x, -steady.x().meanN().likely(), 6e-4)
+          .figure("mean F_y, helix " + helix + " deg", "N", y, -steady.y().meanN().likely(), 6e-4)
+          .figure("mean F_z, helix " + helix + " deg", "N", z, steady.z().meanN().likely(), 6e-4);
     }
   }
 
