@@ -61,6 +61,7 @@ public final class Shop {
           "in", new Quantity(0.0254, Dimension.LENGTH),
           "N", new Quantity(1, Dimension.FORCE),
           "kN", new Quantity(1e3, Dimension.FORCE),
+          "m/min", new Quantity(1.0 / 60, Dimension.SPEED),
           "deg", new Quantity(Math.PI / 180, Dimension.ANGLE));
 
   public static final UnitReader UNIT_READER = Shop::quantity;
