@@ -22,6 +22,7 @@ import org.standproud.rules.language.ConditionParser;
 import org.standproud.rules.language.ConditionRefused;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Nearest;
+import org.standproud.rules.language.QuantityRefused;
 import org.standproud.rules.language.Term;
 import org.standproud.rules.language.UnitReader;
 
@@ -152,7 +153,8 @@ public final class CardCompiler {
       try {
         limits.put(name, new Term.Limit(name, units.read(value.text()), value.text()));
       } catch (IllegalArgumentException e) {
-        error(card, value, "not a quantity: " + e.getMessage(), null, name + ": 12 mm");
+        String nearest = QuantityRefused.nearest(e);
+        error(card, value, "not a quantity: " + e.getMessage(), nearest, name + ": 12 mm");
       }
     }
     return limits;

@@ -45,6 +45,8 @@ class BadCardTest {
         - {says: shallow, expect: fail, given: {operation: top edge, grip depth: 10 mm, stage: rough}}
         - {says: deep, expect: pass, given: {operation: top edge, grip depth: 20 mm, stage: rough}}
         - {says: finish, expect: pass, given: {operation: top edge, grip depth: 9 mm, stage: finish}}
+        - {says: no grip, expect: open, given: {operation: top edge, grip depth: unknown, stage: rough}}
+        - {says: no stage, expect: open, given: {operation: top edge, grip depth: 9 mm, stage: unknown}}
       """;
 
   private static Arguments bad(int line, String good, String bad, String message) {
@@ -298,6 +300,33 @@ class BadCardTest {
             GateTest.gate(Coverage.Demand.REPORT)
                 .check(Map.of("holding/tall.yaml", gap), GateTest.BY))
         .isInstanceOf(GateResult.Published.class);
+  }
+
+  @Test
+  void aConditionNoExampleShowsOpenIsRefusedWhereThatIsAsked() {
+    String gap = GOOD.replaceFirst("  - \\{says: no grip.*\n", "");
+    GateResult result =
+        GateTest.gate(Coverage.Demand.REFUSE).check(Map.of("holding/tall.yaml", gap), GateTest.BY);
+    assertThat(((Rejected) result).errors())
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(e.message()).startsWith("no example shows this condition open");
+              assertThat(e.line()).isEqualTo(11);
+            });
+  }
+
+  @Test
+  void anExampleTheCardIsNotAboutShowsNothingOfItsConditions() {
+    String gap =
+        GOOD.replace(
+            "says: no grip, expect: open, given: {operation: top edge",
+            "says: no grip, expect: notApplicable, given: {operation: broad side");
+    GateResult result =
+        GateTest.gate(Coverage.Demand.REFUSE).check(Map.of("holding/tall.yaml", gap), GateTest.BY);
+    assertThat(((Rejected) result).errors())
+        .singleElement()
+        .satisfies(e -> assertThat(e.message()).startsWith("no example shows this condition open"));
   }
 
   @Test
