@@ -20,7 +20,8 @@ final class DemonstrationEvidence {
 
   static List<Evidence> all() {
     try (Stream<Path> setups = Files.list(Path.of("seeds/setups"))) {
-      CatalogueReading.Loaded shop = (CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"));
+      CatalogueReading.Loaded shop =
+          (CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"));
       SetupReader reader = new SetupReader(shop.catalogue());
       return setups.sorted().map(path -> evidence(reader, path)).toList();
     } catch (IOException e) {

@@ -10,6 +10,7 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.RuleTrace;
@@ -39,7 +40,7 @@ public final class Adviser {
     Wording wording = new Wording(units);
     FindingWriter writer = new FindingWriter(FACTS, evidence, wording);
     List<CardTrace> told = trace.findings().stream().sorted(GRAVEST_FIRST).toList();
-    Verdict verdict = verdict(told);
+    Verdict verdict = verdict(told, evidence);
     Score score = Score.of(told);
     List<Finding> findings = told.stream().map(writer::finding).toList();
     return new Advice(
@@ -48,25 +49,32 @@ public final class Adviser {
         score.whole(),
         score.parts(),
         findings,
-        findings.stream().flatMap(finding -> finding.measure().stream()).distinct().toList(),
+        told.stream().flatMap(card -> Untold.of(card, evidence).stream()).distinct().toList(),
         assumptions(evidence),
         evidence.values().stream().map(v -> wording.quantity(v.fact(), v.value())).toList(),
         Cautions.all());
   }
 
-  static Verdict verdict(List<CardTrace> findings) {
-    if (has(findings, Severity.STOP, Kind.FAIL)) {
+  static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
+    List<CardTrace> stops = findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
+    if (stops.stream().anyMatch(f -> decides(f, evidence))) {
       return Verdict.DO_NOT_RUN;
     }
-    if (has(findings, Severity.STOP, Kind.OPEN)) {
+    if (!stops.isEmpty()) {
       return Verdict.NOT_JUDGED;
     }
     boolean care = findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION);
     return care ? Verdict.RUN_WITH_CARE : Verdict.RUN;
   }
 
-  private static boolean has(List<CardTrace> findings, Severity severity, Kind kind) {
-    return findings.stream().anyMatch(f -> f.severity() == severity && f.kind() == kind);
+  /**
+   * Whether a stop is sure enough to speak for itself: it holds for every value of the unknowns, or
+   * it may hold though all that the shop could tell was told. A stop that only may hold because of
+   * something nobody told leaves the set-up not judged.
+   */
+  private static boolean decides(CardTrace stop, Evidence evidence) {
+    return stop.kind() == Kind.FAIL
+        && (stop.truth() == Truth.TRUE || Untold.of(stop, evidence).isEmpty());
   }
 
   private static String summary(Verdict verdict, List<Finding> findings) {

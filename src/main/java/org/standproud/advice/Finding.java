@@ -16,7 +16,7 @@ import org.standproud.rules.card.Source;
  * @param values the facts the card read
  * @param distance how far it is from the limit and what would clear it; null if no number decides
  * @param changes why its severity is not that of the card; empty if it is
- * @param measure what has to be measured or stated before it can be judged; empty unless open
+ * @param measure what the shop could measure or say to settle it; empty if it is sure
  * @param confidence how far it can be relied on
  * @param remedy what would put it right
  * @param why the mechanism

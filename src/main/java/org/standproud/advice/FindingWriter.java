@@ -1,6 +1,5 @@
 package org.standproud.advice;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.FactChange;
 import org.standproud.rules.trace.Kind;
@@ -37,13 +38,13 @@ final class FindingWriter {
         trace.kind().code(),
         trace.severity().words(),
         trace.card().protects().words(),
-        message(trace),
+        trace.kind() == Kind.OPEN ? unknown(trace) : message(trace),
         read(trace).stream().map(f -> wording.quantity(f, evidence.get(f))).toList(),
         distance(trace.margin()),
         trace.changes().stream()
             .map(c -> c.by() + " makes it a " + c.to().words() + ": " + c.because())
             .toList(),
-        trace.kind() == Kind.OPEN ? measure(trace) : List.of(),
+        trace.truth() == Truth.TRUE ? List.of() : Untold.of(trace, evidence),
         Confidence.of(trace, evidence),
         trace.card().remedy(),
         trace.card().why(),
@@ -56,14 +57,10 @@ final class FindingWriter {
     return read;
   }
 
-  private List<String> measure(CardTrace trace) {
-    List<String> measure = new ArrayList<>();
-    for (Fact fact : read(trace)) {
-      if (evidence.get(fact) instanceof Value.Missing missing) {
-        measure.add(missing.measure());
-      }
-    }
-    return measure;
+  private String unknown(CardTrace trace) {
+    return "Cannot be told until this is known: "
+        + String.join("; ", Untold.of(trace, evidence))
+        + ".";
   }
 
   private String message(CardTrace trace) {
@@ -90,14 +87,21 @@ final class FindingWriter {
       return null;
     }
     QuantityKind kind = QuantityKind.of(margin.dimension());
+    String value = wording.words(kind, margin.value());
+    String worst = wording.words(kind, worst(margin));
     StringBuilder told =
         new StringBuilder("the limit is ")
             .append(wording.words(kind, margin.threshold()))
             .append(", this is ")
-            .append(wording.words(kind, margin.value()));
+            .append(value);
+    if (!worst.equals(value)) {
+      told.append(", at worst ").append(worst);
+    }
     for (FactChange change : margin.changes()) {
       Double target = change.certain() != null ? change.certain() : change.likely();
-      if (target != null && change.fact().type() instanceof Fact.Number type) {
+      if (target != null
+          && Vocabulary.isStated(change.fact())
+          && change.fact().type() instanceof Fact.Number type) {
         told.append("; ")
             .append(change.fact().name())
             .append(" of ")
@@ -106,5 +110,14 @@ final class FindingWriter {
       }
     }
     return told.toString();
+  }
+
+  /** The value at the worst ends of the bands: as far past the threshold as the margin says. */
+  private static double worst(Margin margin) {
+    double side = margin.value() - margin.threshold();
+    double toward = Math.signum(side) * Math.signum(margin.clearance());
+    return margin.clearance() == 0
+        ? margin.value()
+        : margin.threshold() + toward * margin.adverse();
   }
 }

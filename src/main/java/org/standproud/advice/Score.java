@@ -12,11 +12,12 @@ import org.standproud.rules.trace.Kind;
 
 /**
  * A number from 0 to 100 for each thing that cards protect and for the whole. Each finding leaves a
- * share; the score is 100 times the product of the shares, rounded down. A product never rises when
- * a factor is added or falls: an added or graver finding never raises a score.
+ * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
+ * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. An added or
+ * graver finding never raises it: it lowers its own factor by at least what it lifts the others.
  *
- * @param whole the product over all findings
- * @param parts the product over the findings of each thing protected
+ * @param whole over all findings
+ * @param parts over the findings of each thing protected
  */
 public record Score(int whole, Map<String, Integer> parts) {
 
@@ -24,6 +25,9 @@ public record Score(int whole, Map<String, Integer> parts) {
       new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 0.97));
   private static final Map<Severity, Double> LEFT_BY_OPEN =
       new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 0.99));
+
+  /** Keeps 100 x 0.3 at 30 whatever the last digit of the logarithm. */
+  private static final double ROUNDING = 1e-9;
 
   /** Copies the map, keeping its order. */
   public Score {
@@ -35,9 +39,9 @@ public record Score(int whole, Map<String, Integer> parts) {
     Map<String, Integer> parts = new LinkedHashMap<>();
     for (Protects protects : Protects.values()) {
       List<CardTrace> of = findings.stream().filter(f -> f.card().protects() == protects).toList();
-      parts.put(protects.words(), product(of));
+      parts.put(protects.words(), weighted(of));
     }
-    return new Score(product(findings), parts);
+    return new Score(weighted(findings), parts);
   }
 
   /** The share of the score that a finding leaves, between 0 and 1. */
@@ -46,11 +50,18 @@ public record Score(int whole, Map<String, Integer> parts) {
     return share == null ? 0 : share;
   }
 
-  private static int product(List<CardTrace> findings) {
-    double product = 1;
-    for (CardTrace finding : findings) {
-      product *= share(finding.kind(), finding.severity());
+  private static int weighted(List<CardTrace> findings) {
+    double[] gravestFirst =
+        findings.stream()
+            .mapToDouble(finding -> -Math.log(share(finding.kind(), finding.severity())))
+            .map(loss -> -loss)
+            .sorted()
+            .map(loss -> -loss)
+            .toArray();
+    double loss = 0;
+    for (int i = 0; i < gravestFirst.length; i++) {
+      loss += gravestFirst[i] / (i + 1);
     }
-    return (int) Math.floor(100 * product);
+    return (int) Math.floor(100 * Math.exp(-loss) + ROUNDING);
   }
 }

@@ -9,10 +9,16 @@ import org.standproud.setup.Band;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
-/** Puts values into the caller's units and into words. Numbers are told to three figures. */
+/**
+ * Puts values into the caller's units and into words. Numbers are told to three figures in
+ * sentences, to six elsewhere.
+ */
 final class Wording {
 
   private static final MathContext TOLD = new MathContext(3);
+
+  /** What is left of conversions, such as 55.00000000000001 mm, is not shown. */
+  private static final MathContext SHOWN = new MathContext(6);
 
   private final UnitSystem units;
 
@@ -25,14 +31,13 @@ final class Wording {
     String name = fact.name();
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
       Band band = number.band();
-      QuantityKind.Shown likely = type.kind().show(band.likely(), units);
-      String unit = likely.unit().code().isEmpty() ? null : likely.unit().code();
-      if (band.isExact()) {
-        return new Quantity(name, likely.value(), null, null, unit, null);
-      }
-      double low = type.kind().show(band.low(), units).value();
-      double high = type.kind().show(band.high(), units).value();
-      return new Quantity(name, likely.value(), low, high, unit, null);
+      QuantityKind kind = type.kind();
+      String unit = kind == QuantityKind.NUMBER ? null : kind.unit(units).code();
+      double likely = shown(kind, band.likely());
+      return band.isExact()
+          ? new Quantity(name, likely, null, null, unit, null)
+          : new Quantity(
+              name, likely, shown(kind, band.low()), shown(kind, band.high()), unit, null);
     }
     if (value instanceof Value.Text text) {
       return new Quantity(name, text.word(), null, null, null, null);
@@ -66,9 +71,12 @@ final class Wording {
   private String words(QuantityKind kind, Band band) {
     String low = told(kind.show(band.low(), units).value());
     String high = told(kind.show(band.high(), units).value());
-    String code = kind.unit(units).code();
     String number = low.equals(high) ? low : low + " to " + high;
-    return code.isEmpty() || code.equals("1") ? number : number + " " + code;
+    return kind == QuantityKind.NUMBER ? number : number + " " + kind.unit(units).code();
+  }
+
+  private double shown(QuantityKind kind, double si) {
+    return BigDecimal.valueOf(kind.show(si, units).value()).round(SHOWN).doubleValue();
   }
 
   private static String told(@Nullable Double number) {

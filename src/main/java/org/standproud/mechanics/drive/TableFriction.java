@@ -63,7 +63,8 @@ public record TableFriction(Band holdN, List<Assumption> assumptions) {
           new Assumption(
               "cut.slideLocked",
               "the slide may run free: 0 to 600 N of drag from its lock, likely none",
-              "common practice, no source"));
+              "common practice, no source",
+              "whether the X slide is partly locked for drag"));
       return new Band(0, 0, PARTLY_LOCKED_N.high());
     }
     if (!locked) {

@@ -262,7 +262,8 @@ public final class Vocabulary {
           NUMBER,
           0,
           1000,
-          "Nearest tooth-passing harmonic over the first natural frequency; one is resonance.",
+          "Nearest of the first four tooth-passing harmonics over the first natural frequency; one"
+              + " is resonance.",
           "ForcedResponse");
   public static final Fact VIBRATION_AMPLITUDE =
       computed(
@@ -360,6 +361,11 @@ public final class Vocabulary {
   /** Every fact, in the order in which evidence lists them. */
   public static List<Fact> all() {
     return List.copyOf(ALL);
+  }
+
+  /** Whether the request itself states the fact, so that the shop can change it. */
+  public static boolean isStated(Fact fact) {
+    return fact.formula().equals(SAID) && fact.type() instanceof Fact.Number;
   }
 
   private static Fact add(Fact fact) {

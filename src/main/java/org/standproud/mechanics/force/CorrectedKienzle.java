@@ -24,6 +24,10 @@ import org.standproud.setup.ToolMaterial;
  *       deg. The two disagree; the band spans both.
  * </ul>
  *
+ * <p>The scatter of kc1.1 and of the four corrections is independent from one to the next; their
+ * relative reaches are put together in quadrature ({@link InQuadrature}), for all five at their
+ * worst at once does not happen in a shop. An edge state that was not told keeps its whole range.
+ *
  * <p>Normal to tangential force: common practice has 0.3 to 0.5, more with a dull edge; the sets of
  * {@link PublishedCoefficients} give 0.2 to 0.7 at chips of 0.05 to 0.1 mm. Along-edge to
  * tangential force: a share of tan(helix); the published sets (K_ac/K_tc 0.04 to 0.43) are spanned
@@ -61,19 +65,26 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
               "cutter.edge",
               "the edge may be anything from fresh to worn: force factor 1.0 to 1.5, radial to"
                   + " tangential force 0.2 to 1.0; a chipped tooth is not assumed",
-              "wear factor from German textbooks, from memory; ratio common practice, no source"));
+              "wear factor from German textbooks, from memory; ratio common practice, no source",
+              "the state of the cutting edges, with a loupe"));
     }
-    Band factor =
-        wear(cutter.edge())
-            .times(MILLING)
-            .times(cutter.toolMaterial() == ToolMaterial.HSS ? HSS : Band.exactly(1))
-            .times(rake(material.group(), cutter.rakeRad()));
+    Band specificForcePa = material.specificCuttingForcePa();
+    Band wear = wear(cutter.edge());
+    Band scatter =
+        InQuadrature.product(
+            specificForcePa.times(1 / specificForcePa.likely()),
+            cutter.edge() == null ? Band.exactly(1) : wear,
+            MILLING,
+            cutter.toolMaterial() == ToolMaterial.HSS ? HSS : Band.exactly(1),
+            rake(material.group(), cutter.rakeRad()));
+    // An edge that nobody looked at is no scatter: it may be either, and keeps its whole range.
+    Band factor = cutter.edge() == null ? scatter.times(wear) : scatter;
     double helix =
         OutsideValidity.within(
             "helix angle", cutter.helixRad(), Math.toRadians(-60), Math.toRadians(60), "rad");
     ForceModel.Kienzle model =
         new ForceModel.Kienzle(
-            material.specificCuttingForcePa(),
+            Band.exactly(specificForcePa.likely()),
             material.chipExponent(),
             factor,
             normalRatio(cutter.edge()),

@@ -78,7 +78,8 @@ record ForceCases(ForceCase likely, List<ForceCase> corners, List<Assumption> as
         new Assumption(
             "cutter.runOut",
             "run-out not measured: 0 to 0.05 mm, likely 0.02 mm, turned the worst way",
-            "common practice, no source"));
+            "common practice, no source",
+            "the run-out of the cutter in the spindle, with an indicator"));
     return UNKNOWN_RUN_OUT_M;
   }
 
@@ -98,7 +99,8 @@ record ForceCases(ForceCase likely, List<ForceCase> corners, List<Assumption> as
               "cutter.chippedTeeth",
               "edges are chipped, which is not said: one tooth is taken not to cut, so that the"
                   + " tooth behind it takes a double bite",
-              "common practice, no source"));
+              "common practice, no source",
+              "which teeth are chipped, with a loupe"));
     }
     boolean noneLeft = true;
     for (int tooth = 0; tooth < cutter.teeth(); tooth++) {

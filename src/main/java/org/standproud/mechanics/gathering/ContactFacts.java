@@ -22,23 +22,6 @@ final class ContactFacts {
     // Where the bands leave it open which way the blow points, it counts as a pull.
     sheet.yesNo(FIRST_CONTACT_PULLS, pullN != null && pullN.high() > 0, basis);
     sheet.word(FIRST_CONTACT_JAW, acrossN.likely() >= 0 ? JawSide.FIXED : JawSide.MOVABLE, basis);
-    sheet.number(FIRST_CONTACT_FORCE, inPlane(contact.force().xN(), acrossN), basis);
-  }
-
-  private static Band inPlane(Band xN, Band yN) {
-    return new Band(
-        Math.hypot(least(xN), least(yN)),
-        Math.hypot(xN.likely(), yN.likely()),
-        Math.hypot(greatest(xN), greatest(yN)));
-  }
-
-  private static double least(Band band) {
-    return band.low() <= 0 && band.high() >= 0
-        ? 0
-        : Math.min(Math.abs(band.low()), Math.abs(band.high()));
-  }
-
-  private static double greatest(Band band) {
-    return Math.max(Math.abs(band.low()), Math.abs(band.high()));
+    sheet.number(FIRST_CONTACT_FORCE, contact.greatestWhileFillingN(), basis);
   }
 }

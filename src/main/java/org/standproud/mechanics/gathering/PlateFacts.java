@@ -42,6 +42,9 @@ final class PlateFacts {
 
   private static final int SAMPLES_A_TURN = 360;
 
+  /** Tooth-passing harmonics that carry enough force to shake a plate on their own. */
+  private static final double LOW_HARMONICS = 4;
+
   private final PlateResponse plate;
   private final PassForces forces;
   private final Setup setup;
@@ -96,7 +99,7 @@ final class PlateFacts {
     Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
     ForcedResponse likely = swing(forces.likelyRevolution(SAMPLES_A_TURN));
     ForcedResponse heaviest = swing(forces.heaviestRevolution(SAMPLES_A_TURN));
-    sheet.number(TUNING, likely.nearestRatio(), basis);
+    sheet.number(TUNING, tuning(), basis);
     sheet.number(
         VIBRATION_AMPLITUDE,
         Band.spanning(
@@ -105,6 +108,18 @@ final class PlateFacts {
             likely.amplitudeM().high(),
             heaviest.amplitudeM().high()),
         basis);
+  }
+
+  /**
+   * The low tooth-passing harmonic nearest to the likely first natural frequency, over the band of
+   * that frequency. Higher harmonics always lie near and carry little force; the vibration
+   * amplitude counts them all.
+   */
+  private Band tuning() {
+    double toothHz = setup.cut().spindleSpeedRevPerS() * setup.cutter().teeth();
+    Band natural = plate.frequenciesHz().get(0);
+    double order = Math.max(1, Math.min(LOW_HARMONICS, Math.rint(natural.likely() / toothHz)));
+    return natural.map(f -> order * toothHz / f);
   }
 
   private ForcedResponse swing(List<ForceSample> turn) {

@@ -56,7 +56,8 @@ record HoldingEnds(
     double lengthM = Math.min(input.stock().lengthM(), hold.vise().jawWidthM());
     double pressure = clamp.forceN().low() / (gripM * lengthM);
     double closable = 2 * JointStiffness.approachM(joint(input).low(), pressure);
-    JawBearings bearings = JawBearings.of(hold, input.stock(), gripM, closable);
+    JawBearings bearings =
+        JawBearings.of(hold, input.stock(), gripM, input.load().heightAboveJawM(), closable);
     Maker maker = new Maker(input, clamp.forceN(), friction.coefficient(), bearings);
     Packing wire = JawBearings.packing(hold, JawSide.MOVABLE);
     List<Assumption> all = new ArrayList<>(clamp.assumptions());

@@ -22,8 +22,9 @@ import org.standproud.setup.StockSurface;
  * <p>A wire or strip bears at its own depth. A whole face bears anywhere from lip to bottom at
  * best, within its middle third likely, and at mid-grip only if the movable jaw floats and carries
  * no moment. Where the faces cannot close on each other (a high spot, a lifted or a worn movable
- * jaw) and nothing is packed between, the movable jaw bears at one unknown depth: the worst for
- * each direction, mid-grip likely. Own model.
+ * jaw) so that the cut can rock by more than {@link #HARMLESS_ROCK_M}, and nothing is packed
+ * between, the movable jaw bears at one unknown depth: the worst for each direction, mid-grip
+ * likely. Own model.
  *
  * @param adverseToward worst case for a push toward the fixed jaw
  * @param adverseAway worst case for a push away from it
@@ -39,6 +40,13 @@ public record JawBearings(
     Pair favourable,
     boolean hinged,
     List<Assumption> assumptions) {
+
+  /**
+   * How far the stock may rock at the height of the cut before the gap at a jaw is shut again, for
+   * the gap not to count: about the bite of one tooth. A gap g_0 over the grip g lets a cut at
+   * height H rock by g_0 (H + g)/g. Common practice, no source.
+   */
+  public static final double HARMLESS_ROCK_M = 0.1e-3;
 
   /** Copies the list. */
   public JawBearings {
@@ -77,14 +85,19 @@ public record JawBearings(
    * @param hold the hold
    * @param stock the stock
    * @param gripM gripped height that the jaw faces cover, in m
+   * @param heightM height of the cut above the jaw top in m
    * @param closableGapM the gap that the least clamping force still closes, in m
    * @throws OutsideValidity if packing lies outside the gripped height
    */
-  public static JawBearings of(Hold hold, Stock stock, double gripM, double closableGapM) {
+  public static JawBearings of(
+      Hold hold, Stock stock, double gripM, double heightM, double closableGapM) {
     List<Assumption> assumptions = new ArrayList<>();
     boolean worn = hold.vise().jawSurface() == JawSurface.WORN;
-    boolean unflat = highSpotM(stock, assumptions) > closableGapM;
-    boolean leans = hold.vise().movableJawLiftRad().high() * gripM > closableGapM;
+    double leverage = (heightM + gripM) / gripM;
+    double spotM = highSpotM(stock, assumptions);
+    double leanM = hold.vise().movableJawLiftRad().high() * gripM;
+    boolean unflat = (spotM - closableGapM) * leverage > HARMLESS_ROCK_M;
+    boolean leans = (leanM - closableGapM) * leverage > HARMLESS_ROCK_M;
     boolean hinged = (worn || unflat || leans) && packing(hold, JawSide.MOVABLE) == null;
     Bearing middle = Bearing.lineAt(gripM / 2);
     Bearing whole = Bearing.wholeFace(gripM);
@@ -138,7 +151,8 @@ public record JawBearings(
         new Assumption(
             "stock.highSpot",
             "high spots up to " + assumed * 1e3 + " mm taken on the gripped faces",
-            "common practice, no source"));
+            "common practice, no source",
+            "the highest spot of the gripped faces, with a straight edge and feelers"));
     return assumed;
   }
 

@@ -56,7 +56,8 @@ public record ClampingForce(Band forceN, List<Assumption> assumptions) {
               "hold.clampingForce",
               "hand crank torque taken as 60 to 100 N.m, and half the force at the low end for a"
                   + " worn or dirty screw",
-              "common practice, no source"));
+              "common practice, no source",
+              "the torque on the handle of the vise, with a torque wrench"));
     }
     within("clamping force", force.low(), LEAST_FORCE_N, 1e6, "N");
     within("clamping force", force.high(), LEAST_FORCE_N, 1e6, "N");
