@@ -181,7 +181,7 @@ public final class CardCompiler {
         if (!word.allowed().contains(written.text())) {
           String allowed = String.join(", ", word.allowed());
           String near = Nearest.of(written.text(), word.allowed());
-          error(card, written, name + " is one of: " + allowed, near, null);
+          error(card, written, name + " is one of: " + allowed, near, word(fact, word));
         }
       }
       return facts.oneOf(fact, words.stream().map(Written::text).toList());
@@ -205,8 +205,16 @@ public final class CardCompiler {
             name,
             "appliesTo names a fact that is a word or a yes or no; a number belongs under when",
             Nearest.of(name, wordFacts),
-            null));
+            facts.facts().stream()
+                .filter(f -> f.type() instanceof Fact.Word)
+                .map(f -> word(f, (Fact.Word) f.type()))
+                .findFirst()
+                .orElse(null)));
     return null;
+  }
+
+  private static String word(Fact fact, Fact.Word word) {
+    return fact.name() + ": " + word.allowed().get(0);
   }
 
   private List<String> placeholders(Card card, Map<String, Term.Limit> limits) {
@@ -227,7 +235,7 @@ public final class CardCompiler {
                 "{" + name + "}",
                 "no fact or limit has this name",
                 Nearest.of(name, known),
-                null));
+                known.isEmpty() ? null : "{" + known.iterator().next() + "}"));
       }
     }
     String rest = matcher.replaceAll("");

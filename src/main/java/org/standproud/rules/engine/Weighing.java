@@ -64,6 +64,9 @@ final class Weighing {
   /** The gravest override counts; without one, the easing that leaves the finding gravest. */
   Severity severity(CompiledCard card) {
     List<Changed> changed = changed(card);
+    if (changed.isEmpty()) {
+      return card.card().severity();
+    }
     boolean overridden = changed.stream().anyMatch(Changed::overrides);
     return changed.stream()
         .filter(c -> c.overrides() == overridden)

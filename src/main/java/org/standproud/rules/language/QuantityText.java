@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.units.UnitCode;
 
 /**
@@ -34,6 +35,14 @@ public final class QuantityText implements UnitReader {
     return new Quantity(si, unit.dimension());
   }
 
+  /** A unit that differs in case alone was meant before any other. */
+  private static @Nullable String nearest(String written, List<String> codes) {
+    return codes.stream()
+        .filter(written::equalsIgnoreCase)
+        .findFirst()
+        .orElseGet(() -> Nearest.of(written, codes));
+  }
+
   private static UnitCode unit(String written) {
     List<String> codes = Arrays.stream(UnitCode.values()).map(UnitCode::code).toList();
     return UnitCode.of(written)
@@ -41,6 +50,6 @@ public final class QuantityText implements UnitReader {
             () ->
                 new QuantityRefused(
                     "\"" + written + "\" is not a unit here; units are " + String.join(", ", codes),
-                    Nearest.of(written, codes)));
+                    nearest(written, codes)));
   }
 }
