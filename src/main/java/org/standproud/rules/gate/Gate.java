@@ -112,7 +112,7 @@ public final class Gate {
       }
       errors.addAll(compiled.errors());
     }
-    return new Draft(null, new Coverage(nothingKnown()), sorted(errors), List.of());
+    return refused(errors);
   }
 
   /**
@@ -133,6 +133,11 @@ public final class Gate {
       errors = List.copyOf(errors);
       warnings = List.copyOf(warnings);
     }
+  }
+
+  /** A draft of cards of which some cannot even be read. */
+  public Draft refused(List<CardError> errors) {
+    return new Draft(null, new Coverage(nothingKnown()), sorted(errors), List.of());
   }
 
   private static List<Card> read(Map<String, String> files, List<CardError> errors) {
@@ -176,8 +181,11 @@ public final class Gate {
     Coverage coverage = new Coverage(nothingKnown());
     for (CompiledCard card : cards) {
       coverage.expect(card);
-      for (Example example : card.card().examples()) {
-        run(ruleBase, card, example, coverage, errors);
+      for (Ran ran : run(ruleBase, card)) {
+        errors.addAll(ran.errors());
+        if (ran.trace() != null) {
+          coverage.add(card, ran.trace());
+        }
       }
     }
     if (errors.isEmpty() && demand == Coverage.Demand.REFUSE) {
@@ -186,14 +194,33 @@ public final class Gate {
     return new Draft(ruleBase, coverage, sorted(errors), CatalogueReview.of(cards));
   }
 
-  private void run(
-      RuleBase ruleBase,
-      CompiledCard compiled,
-      Example example,
-      Coverage coverage,
-      List<CardError> errors) {
+  /**
+   * What came of one example.
+   *
+   * @param example the example
+   * @param trace what the card said, or null if the example cannot be read
+   * @param errors what is wrong with it; empty if the card says what it expects
+   */
+  public record Ran(Example example, @Nullable CardTrace trace, List<CardError> errors) {
+    /** Copies the list. */
+    public Ran {
+      errors = List.copyOf(errors);
+    }
+  }
+
+  /**
+   * Runs the examples of one card.
+   *
+   * @param ruleBase the rule base it is part of
+   * @param card the card
+   */
+  public List<Ran> run(RuleBase ruleBase, CompiledCard card) {
+    return card.card().examples().stream().map(e -> run(ruleBase, card, e)).toList();
+  }
+
+  private Ran run(RuleBase ruleBase, CompiledCard compiled, Example example) {
     Card card = compiled.card();
-    int before = errors.size();
+    List<CardError> errors = new ArrayList<>();
     List<EvidenceValue> given = new GivenValues(facts, units).read(card.file(), example, errors);
     Evidence base = new Evidence(List.of());
     if (example.base() != null) {
@@ -204,14 +231,14 @@ public final class Gate {
             CardError.at(card.file(), example.base(), "no demonstration set-up has this name"));
       }
     }
-    if (errors.size() > before) {
-      return;
+    if (!errors.isEmpty()) {
+      return new Ran(example, null, errors);
     }
     CardTrace trace = ruleBase.evaluate(base.with(given), compiled.id());
-    coverage.add(compiled, trace);
     if (trace.kind() != kind(card, example.expect())) {
       errors.add(CardError.at(card.file(), example.says(), surprise(example, trace)));
     }
+    return new Ran(example, trace, errors);
   }
 
   private static Kind kind(Card card, Expectation expectation) {
