@@ -10,29 +10,22 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
 /** Puts values into the caller's units and into words. Numbers are told to three figures. */
-final class Wording {
+public final class Wording {
 
   private static final MathContext TOLD = new MathContext(3);
 
   private final UnitSystem units;
 
-  Wording(UnitSystem units) {
+  /** Words for a caller who speaks in these units. */
+  public Wording(UnitSystem units) {
     this.units = units;
   }
 
   /** The value of a fact in the caller's units. */
-  Quantity quantity(Fact fact, Value value) {
+  public Quantity quantity(Fact fact, Value value) {
     String name = fact.name();
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
-      Band band = number.band();
-      QuantityKind.Shown likely = type.kind().show(band.likely(), units);
-      String unit = likely.unit().code().isEmpty() ? null : likely.unit().code();
-      if (band.isExact()) {
-        return new Quantity(name, likely.value(), null, null, unit, null);
-      }
-      double low = type.kind().show(band.low(), units).value();
-      double high = type.kind().show(band.high(), units).value();
-      return new Quantity(name, likely.value(), low, high, unit, null);
+      return quantity(name, type.kind(), number.band());
     }
     if (value instanceof Value.Text text) {
       return new Quantity(name, text.word(), null, null, null, null);
@@ -44,8 +37,20 @@ final class Wording {
     return new Quantity(name, null, null, null, null, measure);
   }
 
+  /** A number with its band in the caller's units. */
+  public Quantity quantity(String name, QuantityKind kind, Band band) {
+    QuantityKind.Shown likely = kind.show(band.likely(), units);
+    String unit = likely.unit().code().isEmpty() ? null : likely.unit().code();
+    if (band.isExact()) {
+      return new Quantity(name, likely.value(), null, null, unit, null);
+    }
+    double low = kind.show(band.low(), units).value();
+    double high = kind.show(band.high(), units).value();
+    return new Quantity(name, likely.value(), low, high, unit, null);
+  }
+
   /** The value of a fact in words: "12 mm", "18 to 24 kN", "rough", "not known". */
-  String words(Fact fact, Value value) {
+  public String words(Fact fact, Value value) {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
       return words(type.kind(), number.band());
     }
@@ -59,11 +64,12 @@ final class Wording {
   }
 
   /** A number in words. */
-  String words(QuantityKind kind, double si) {
+  public String words(QuantityKind kind, double si) {
     return words(kind, Band.exactly(si));
   }
 
-  private String words(QuantityKind kind, Band band) {
+  /** A number with its band in words. */
+  public String words(QuantityKind kind, Band band) {
     String low = told(kind.show(band.low(), units).value());
     String high = told(kind.show(band.high(), units).value());
     String code = kind.unit(units).code();
