@@ -45,7 +45,7 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /** The share of the score that a finding leaves, between 0 and 1. */
-  static double share(Kind kind, Severity severity) {
+  public static double share(Kind kind, Severity severity) {
     Double share = (kind == Kind.OPEN ? LEFT_BY_OPEN : LEFT_BY_FAIL).get(severity);
     return share == null ? 0 : share;
   }

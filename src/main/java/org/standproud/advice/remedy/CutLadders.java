@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
+import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Rework;
 import org.standproud.mechanics.spindle.SpindleSpeeds;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
-import org.standproud.setup.CuttingRange;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Operation;
@@ -120,24 +120,14 @@ final class CutLadders {
 
   /** The axis moves away from the side that is milled. */
   private void sideDepth() {
-    double deep = sideDepthM(setup);
+    double deep = CutterSwap.sideDepthM(setup);
     List<UnaryOperator<Setup>> rungs = new ArrayList<>();
     for (int passes : PASSES) {
       if (deep / passes >= LEAST_DEPTH_M) {
-        rungs.add(s -> withSideDepth(s, deep / passes));
+        rungs.add(s -> CutterSwap.withSideDepth(s, deep / passes));
       }
     }
     add(ChangeKind.SIDE_DEPTH, rungs);
-  }
-
-  /** Overlap of cutter and stock on the broad side in m. */
-  static double sideDepthM(Setup s) {
-    return s.cutter().diameterM() / 2 + s.stock().thicknessM() / 2 - Math.abs(s.cut().offsetM());
-  }
-
-  static Setup withSideDepth(Setup s, double depthM) {
-    double axisM = s.cutter().diameterM() / 2 + s.stock().thicknessM() / 2 - depthM;
-    return Rework.of(s).offset(Math.copySign(axisM, s.cut().offsetM())).done();
   }
 
   /** To the middle, and toward each rim as long as the cutter still spans the stock. */
@@ -192,7 +182,7 @@ final class CutLadders {
         .filter(this::suits)
         .sorted(Comparator.comparingDouble(c -> Math.abs(Math.log(c.diameterM() / wanted))))
         .limit(CUTTERS)
-        .forEach(c -> ladders.add(Ladder.of(ChangeKind.CUTTER, s -> withCutter(s, c))));
+        .forEach(c -> ladders.add(Ladder.of(ChangeKind.CUTTER, s -> CutterSwap.with(s, c))));
   }
 
   private boolean spans(Cutter c) {
@@ -209,26 +199,6 @@ final class CutLadders {
         && c.spin() == setup.cutter().spin()
         && c.greatestDepthM() >= cut.axialDepthM()
         && (cut.operation() == Operation.TOP_EDGE ? spans(c) : square);
-  }
-
-  /** At the middle of its own published range, on the same side and to the same depth. */
-  static Setup withCutter(Setup s, Cutter c) {
-    CuttingRange range = s.stock().material().rangeFor(c.toolMaterial());
-    double speedMPerS = Math.sqrt(range.leastSpeedMPerS() * range.greatestSpeedMPerS());
-    double wanted = speedMPerS / (Math.PI * c.diameterM());
-    double feedM = s.cut().feedPerToothM().likely();
-    double allowed =
-        Math.max(range.leastFeedPerToothM(), Math.min(feedM, range.greatestFeedPerToothM()));
-    double leadInM = Math.max(s.cut().leadInM(), c.diameterM() / 2 + 5e-3);
-    Rework rework =
-        Rework.of(s)
-            .cutter(c)
-            .speed(SpindleSpeeds.of(s.machine()).nearestRevPerS(wanted))
-            .feed(s.cut().feedPerToothM().times(allowed / feedM))
-            .leadIn(leadInM);
-    return s.cut().operation() == Operation.BROAD_SIDE
-        ? withSideDepth(rework.done(), sideDepthM(s))
-        : rework.done();
   }
 
   private void add(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {

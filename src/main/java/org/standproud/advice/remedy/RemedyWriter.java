@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.standproud.advice.Wording;
 import org.standproud.advice.compare.SetupFields;
+import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Judged;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -82,7 +83,7 @@ final class RemedyWriter {
     Setup after = proved.setup();
     int passes = PassTime.passes(setup.cut().axialDepthM(), after.cut().axialDepthM());
     if (setup.cut().operation() == Operation.BROAD_SIDE) {
-      passes *= PassTime.passes(CutLadders.sideDepthM(setup), CutLadders.sideDepthM(after));
+      passes *= PassTime.passes(CutterSwap.sideDepthM(setup), CutterSwap.sideDepthM(after));
     }
     Band setUpS =
         proved.steps().stream()
