@@ -9,10 +9,16 @@ import org.standproud.setup.Band;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
-/** Puts values into the caller's units and into words. Numbers are told to three figures. */
+/**
+ * Puts values into the caller's units and into words. Numbers are told to three figures in
+ * sentences, to six elsewhere.
+ */
 public final class Wording {
 
   private static final MathContext TOLD = new MathContext(3);
+
+  /** What is left of conversions, such as 55.00000000000001 mm, is not shown. */
+  private static final MathContext SHOWN = new MathContext(6);
 
   private final UnitSystem units;
 
@@ -39,14 +45,11 @@ public final class Wording {
 
   /** A number with its band in the caller's units. */
   public Quantity quantity(String name, QuantityKind kind, Band band) {
-    QuantityKind.Shown likely = kind.show(band.likely(), units);
-    String unit = likely.unit().code().isEmpty() ? null : likely.unit().code();
-    if (band.isExact()) {
-      return new Quantity(name, likely.value(), null, null, unit, null);
-    }
-    double low = kind.show(band.low(), units).value();
-    double high = kind.show(band.high(), units).value();
-    return new Quantity(name, likely.value(), low, high, unit, null);
+    String unit = kind == QuantityKind.NUMBER ? null : kind.unit(units).code();
+    double likely = shown(kind, band.likely());
+    return band.isExact()
+        ? new Quantity(name, likely, null, null, unit, null)
+        : new Quantity(name, likely, shown(kind, band.low()), shown(kind, band.high()), unit, null);
   }
 
   /** The value of a fact in words: "12 mm", "18 to 24 kN", "rough", "not known". */
@@ -72,9 +75,13 @@ public final class Wording {
   public String words(QuantityKind kind, Band band) {
     String low = told(kind.show(band.low(), units).value());
     String high = told(kind.show(band.high(), units).value());
-    String code = kind.unit(units).code();
     String number = low.equals(high) ? low : low + " to " + high;
-    return code.isEmpty() || code.equals("1") ? number : number + " " + code;
+    return kind == QuantityKind.NUMBER ? number : number + " " + kind.unit(units).code();
+  }
+
+  /** A number in the caller's units, to six figures. */
+  public double shown(QuantityKind kind, double si) {
+    return BigDecimal.valueOf(kind.show(si, units).value()).round(SHOWN).doubleValue();
   }
 
   private static String told(@Nullable Double number) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.standproud.advice.Wording;
 import org.standproud.advice.trial.Judged;
 import org.standproud.advice.trial.Trials;
 import org.standproud.rules.card.Protects;
@@ -153,6 +154,6 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
   }
 
   private static double shown(QuantityKind kind, double si, Setup setup) {
-    return kind.show(si, setup.units()).value();
+    return new Wording(setup.units()).shown(kind, si);
   }
 }

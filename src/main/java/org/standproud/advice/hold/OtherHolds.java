@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Adviser;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Verdict;
 import org.standproud.advice.Wording;
+import org.standproud.advice.trial.CutterSwap;
+import org.standproud.advice.trial.Rework;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -35,9 +38,10 @@ import org.standproud.setup.units.QuantityKind;
 /**
  * The other ways to hold a job, the best first. Each is judged by the cards that limit the margins
  * of a hold, with the margins of that hold in the place of those of the vise; what other cards say
- * of the cut is not in the verdict. Straps are reckoned as M12 bolts of unknown tightness with the
- * bolt half-way between heel and work, one for every 100 mm, two at least: common practice, no
- * source.
+ * of the cut is not in the verdict. Where one pass does not hold, the same depth is taken in as few
+ * passes as do. Straps are reckoned as M12 bolts tightened to 40 N.m within a tenth, the bolt
+ * half-way between heel and work, one for every 100 mm, two at least, at half the backed height:
+ * common practice, no source.
  *
  * @param recommended whether to prefer them: the vise cannot be made right and one of them holds
  * @param conclusion what comes of it, in one sentence
@@ -49,6 +53,8 @@ public record OtherHolds(
 
   private static final double BOLT_M = 0.012;
   private static final double HEEL_TO_BOLT_M = 0.04;
+  private static final Band NUT_TORQUE_NM = new Band(36, 40, 44);
+  private static final int[] PASSES = {1, 2, 3, 4, 6, 8, 12, 16, 24, 40};
   private static final double STRAP_EVERY_M = 0.1;
 
   /** The cutter passes over the top of the backing by this; common practice, no source. */
@@ -56,6 +62,8 @@ public record OtherHolds(
 
   /** Height that a strap's nose and the room around it take below the cut. */
   private static final double STRAP_ROOM_M = 0.015;
+
+  private static final String STRAPS = " strap clamps with M12 bolts tightened to 40 N.m";
 
   /** Part of the length that lies between the outer straps. */
   private static final double BETWEEN_STRAPS = 0.8;
@@ -77,13 +85,16 @@ public record OtherHolds(
   public static OtherHolds of(
       Setup setup, boolean viseCanBeMadeRight, RuleBase ruleBase, Catalogue shop) {
     HoldingCards cards = new HoldingCards(ruleBase);
-    Reckoning reckoning = new Reckoning(setup, cards);
+    List<Reckoning> lighter = new ArrayList<>();
+    for (int passes : PASSES) {
+      lighter.add(new Reckoning(lighter(setup, passes), passes, cards));
+    }
     List<OtherHold> holds =
         new ArrayList<>(
             List.of(
-                reckoning.upright(Way.ANGLE_PLATE),
-                reckoning.upright(Way.VISE_SIDE),
-                reckoning.flat(LaidFlat.of(setup, shop))));
+                fewest(lighter, r -> r.upright(Way.ANGLE_PLATE)),
+                fewest(lighter, r -> r.upright(Way.VISE_SIDE)),
+                fewest(lighter, r -> r.flat(LaidFlat.of(r.setup, shop)))));
     holds.sort(
         Comparator.comparingInt(OtherHolds::rank)
             .thenComparingDouble(hold -> hold.setUpLikely() + hold.cutMinutes()));
@@ -93,6 +104,25 @@ public record OtherHolds(
         conclusion(holds.get(0), holding, viseCanBeMadeRight),
         holds,
         cards.ids().stream().sorted().toList());
+  }
+
+  /** The cut as deep in several passes as it was in one: down the edge or into the side. */
+  private static Setup lighter(Setup setup, int passes) {
+    return setup.cut().operation() == Operation.TOP_EDGE
+        ? Rework.of(setup).depth(setup.cut().axialDepthM() / passes).done()
+        : CutterSwap.withSideDepth(setup, CutterSwap.sideDepthM(setup) / passes);
+  }
+
+  /** With as few passes as will hold; with one, if none will. */
+  private static OtherHold fewest(
+      List<Reckoning> lighter, Function<Reckoning, OtherHold> reckoned) {
+    for (Reckoning reckoning : lighter) {
+      OtherHold hold = reckoned.apply(reckoning);
+      if (rank(hold) <= Verdict.RUN_WITH_CARE.ordinal()) {
+        return hold;
+      }
+    }
+    return reckoned.apply(lighter.get(0));
   }
 
   private static int rank(OtherHold hold) {
@@ -106,7 +136,7 @@ public record OtherHolds(
 
   private static String conclusion(OtherHold best, boolean holding, boolean viseCanBeMadeRight) {
     if (!holding) {
-      return "None of the other ways is sure to hold either; take a lighter cut.";
+      return "None of the other ways is sure to hold either, in however many passes.";
     }
     return viseCanBeMadeRight
         ? "The vise can be made right; " + best.way() + " would hold too."
@@ -117,20 +147,22 @@ public record OtherHolds(
   private static final class Reckoning {
     private final Setup setup;
     private final HoldingCards cards;
-    private final Evidence evidence;
+    private final int parts;
+    private @Nullable Evidence known;
     private final Band friction;
     private final Wording wording;
     private final int straps;
     private final Band strapN;
 
-    Reckoning(Setup setup, HoldingCards cards) {
+    Reckoning(Setup setup, int parts, HoldingCards cards) {
       this.setup = setup;
       this.cards = cards;
-      this.evidence = EvidenceGathering.of(setup);
+      this.parts = parts;
       this.friction = friction(setup);
       this.wording = new Wording(setup.units());
       this.straps = Math.max(2, (int) Math.ceil(setup.stock().lengthM() / STRAP_EVERY_M));
-      this.strapN = StrapClamp.tightened(null, BOLT_M, HEEL_TO_BOLT_M, HEEL_TO_BOLT_M).forceN();
+      this.strapN =
+          StrapClamp.tightened(NUT_TORQUE_NM, BOLT_M, HEEL_TO_BOLT_M, HEEL_TO_BOLT_M).forceN();
     }
 
     /** Bare ground faces, oily: the straps of a shop hold no cleaner than its vise. */
@@ -155,6 +187,13 @@ public record OtherHolds(
       return JawFriction.of(bare, setup.stock().surface(), FaceState.OILY).coefficient();
     }
 
+    /** Worked out when it is first asked for: most jobs need few of the lighter cuts. */
+    private Evidence evidence() {
+      Evidence evidence = known == null ? EvidenceGathering.of(setup) : known;
+      known = evidence;
+      return evidence;
+    }
+
     OtherHold upright(Way way) {
       boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
       double heightM = setup.stock().heightM();
@@ -174,15 +213,15 @@ public record OtherHolds(
       return judged(
           way,
           setup,
-          evidence,
-          CutLoad.of(evidence, setup, mirrored, overM),
+          evidence(),
+          CutLoad.of(evidence(), setup, mirrored, overM),
           load -> margins(way, load, clampM, backedM),
           overM,
           backedM,
           1,
           List.of(
               way == Way.ANGLE_PLATE ? plate(backedM) : "the vise itself, its side indicated true",
-              straps + " strap clamps with bolts",
+              straps + STRAPS,
               "parallels or the table under the stock"),
           List.of(
               "backed by " + length(backedM) + ", so " + length(overM) + " stands free",
@@ -201,8 +240,8 @@ public record OtherHolds(
 
     private boolean pushesToMovable() {
       double movable =
-          CutLoad.band(evidence, Vocabulary.PUSH_MOVABLE).map(Band::likely).orElse(0.0);
-      double fixed = CutLoad.band(evidence, Vocabulary.PUSH_FIXED).map(Band::likely).orElse(0.0);
+          CutLoad.band(evidence(), Vocabulary.PUSH_MOVABLE).map(Band::likely).orElse(0.0);
+      double fixed = CutLoad.band(evidence(), Vocabulary.PUSH_FIXED).map(Band::likely).orElse(0.0);
       return movable > fixed;
     }
 
@@ -242,7 +281,7 @@ public record OtherHolds(
           thickM,
           laid.get().strips(),
           List.of(
-              straps + " strap clamps with bolts, clear of the cutter",
+              straps + STRAPS + ", clear of the cutter",
               "packing under the plate, so that the cutter stays off the table"),
           List.of(
               lying.cut().operation() == Operation.BROAD_SIDE
@@ -262,7 +301,7 @@ public record OtherHolds(
         Statics statics,
         double standsM,
         double backedM,
-        int passes,
+        int strips,
         List<String> items,
         List<String> remarks) {
       if (load.isEmpty()) {
@@ -280,8 +319,8 @@ public record OtherHolds(
             margins(margins),
             items,
             job.cutter().name(),
-            passes,
-            passes * passS / 60,
+            parts * strips,
+            parts * strips * passS / 60,
             way.setUpMin().low(),
             way.setUpMin().likely(),
             way.setUpMin().high(),
