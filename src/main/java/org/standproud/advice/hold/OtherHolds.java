@@ -205,7 +205,7 @@ public record OtherHolds(
               ? Math.min(tallestM, vise.bedHeightM() + vise.jawHeightM())
               : tallestM;
       double overM = heightM - backedM;
-      double clampM = side ? Math.max(backedM / 3, cutM - overM + STRAP_ROOM_M) : backedM / 3;
+      double clampM = side ? Math.max(backedM / 2, cutM - overM + STRAP_ROOM_M) : backedM / 2;
       if (backedM <= 0 || clampM > backedM - STRAP_ROOM_M / 2) {
         return cannot(way, "the straps find no room below the cut");
       }
