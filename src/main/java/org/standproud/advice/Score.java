@@ -13,8 +13,9 @@ import org.standproud.rules.trace.Kind;
 /**
  * A number from 0 to 100 for each thing that cards protect and for the whole. Each finding leaves a
  * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
- * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. An added or
- * graver finding never raises it: it lowers its own factor by at least what it lifts the others.
+ * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. Notes cost
+ * nothing: they are reminders of good practice. An added or graver finding never raises it: it
+ * lowers its own factor by at least what it lifts the others.
  *
  * @param whole over all findings
  * @param parts over the findings of each thing protected
@@ -22,9 +23,9 @@ import org.standproud.rules.trace.Kind;
 public record Score(int whole, Map<String, Integer> parts) {
 
   private static final Map<Severity, Double> LEFT_BY_FAIL =
-      new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 0.97));
+      new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 1.0));
   private static final Map<Severity, Double> LEFT_BY_OPEN =
-      new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 0.99));
+      new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 1.0));
 
   /** Keeps 100 x 0.3 at 30 whatever the last digit of the logarithm. */
   private static final double ROUNDING = 1e-9;

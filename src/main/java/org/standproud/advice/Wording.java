@@ -55,7 +55,8 @@ public final class Wording {
   /** The value of a fact in words: "12 mm", "18 to 24 kN", "rough", "not known". */
   public String words(Fact fact, Value value) {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
-      return words(type.kind(), number.band());
+      boolean atTheEnd = number.band().high() >= type.greatest() && type.greatest() > 0;
+      return words(type.kind(), number.band()) + (atTheEnd ? " or more" : "");
     }
     if (value instanceof Value.Text text) {
       return text.word();

@@ -48,6 +48,12 @@ public record JawBearings(
    */
   public static final double HARMLESS_ROCK_M = 0.1e-3;
 
+  /**
+   * How near the edge of the grip an unknown line of contact may lie, as a share of the grip:
+   * nearer, the other edge bears again before the stock has rocked far. Common practice, no source.
+   */
+  private static final double EDGE_SHARE = 1.0 / 6;
+
   /** Copies the list. */
   public JawBearings {
     assumptions = List.copyOf(assumptions);
@@ -94,26 +100,45 @@ public record JawBearings(
     List<Assumption> assumptions = new ArrayList<>();
     boolean worn = hold.vise().jawSurface() == JawSurface.WORN;
     double leverage = (heightM + gripM) / gripM;
-    double spotM = highSpotM(stock, assumptions);
-    double leanM = hold.vise().movableJawLiftRad().high() * gripM;
-    boolean unflat = (spotM - closableGapM) * leverage > HARMLESS_ROCK_M;
-    boolean leans = (leanM - closableGapM) * leverage > HARMLESS_ROCK_M;
-    boolean hinged = (worn || unflat || leans) && packing(hold, JawSide.MOVABLE) == null;
+    double spotM = highSpotM(stock, assumptions) - closableGapM;
+    double leanM = hold.vise().movableJawLiftRad().high() * gripM - closableGapM;
+    Packing soft = packing(hold, JawSide.MOVABLE);
+    boolean rocks = (Math.max(spotM, leanM) - takenUpM(soft)) * leverage > HARMLESS_ROCK_M;
+    boolean hinged = rocks || (worn && soft == null);
+    Packing behind = packing(hold, JawSide.FIXED);
+    boolean rough =
+        (spotM - takenUpM(behind)) * leverage > HARMLESS_ROCK_M || (worn && behind == null);
     Bearing middle = Bearing.lineAt(gripM / 2);
     Bearing whole = Bearing.wholeFace(gripM);
     Bearing third = Bearing.withoutGap(gripM);
-    Bearing lip = Bearing.lineAt(hinged ? 0 : gripM / 2);
-    Bearing bottom = Bearing.lineAt(hinged ? gripM : gripM / 2);
-    boolean rough = (worn || unflat) && packing(hold, JawSide.FIXED) == null;
+    Bearing lip = Bearing.lineAt(gripM * EDGE_SHARE);
+    Bearing bottom = Bearing.lineAt(gripM * (1 - EDGE_SHARE));
     Bearing fixedWorst = line(hold, JawSide.FIXED, gripM, rough ? third : whole);
     Bearing fixed = line(hold, JawSide.FIXED, gripM, whole);
     return new JawBearings(
-        new Pair(line(hold, JawSide.MOVABLE, gripM, lip), fixedWorst),
-        new Pair(line(hold, JawSide.MOVABLE, gripM, bottom), fixedWorst),
+        new Pair(hinged ? lip : line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
+        new Pair(hinged ? bottom : line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
         new Pair(line(hold, JawSide.MOVABLE, gripM, hinged ? middle : third), fixed),
         new Pair(line(hold, JawSide.MOVABLE, gripM, whole), fixed),
         hinged,
         assumptions);
+  }
+
+  /**
+   * How high a spot a piece of packing takes into itself in m: card a third of its thickness, sheet
+   * a tenth; a wire or strip keeps the face off the jaw by four fifths of its size. Common
+   * practice, no source.
+   */
+  private static double takenUpM(@Nullable Packing packing) {
+    if (packing == null) {
+      return 0;
+    }
+    return packing.sizeM()
+        * switch (packing.kind()) {
+          case CARD -> 0.3;
+          case SHEET -> 0.1;
+          case WIRE, STRIP -> 0.8;
+        };
   }
 
   /** The packing on one side, or null. */
