@@ -57,7 +57,13 @@ public final class Adviser {
         Cautions.all());
   }
 
-  static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
+  /**
+   * What to do with a set-up.
+   *
+   * @param findings the cards that have something to say
+   * @param evidence the facts they were judged on
+   */
+  public static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
     List<CardTrace> stops = findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
     if (stops.stream().anyMatch(f -> decides(f, evidence))) {
       return Verdict.DO_NOT_RUN;

@@ -36,7 +36,7 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /** The score of the findings of a set-up. */
-  static Score of(List<CardTrace> findings) {
+  public static Score of(List<CardTrace> findings) {
     Map<String, Integer> parts = new LinkedHashMap<>();
     for (Protects protects : Protects.values()) {
       List<CardTrace> of = findings.stream().filter(f -> f.card().protects() == protects).toList();
@@ -46,12 +46,21 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /** The share of the score that a finding leaves, between 0 and 1. */
-  static double share(Kind kind, Severity severity) {
+  public static double share(Kind kind, Severity severity) {
     Double share = (kind == Kind.OPEN ? LEFT_BY_OPEN : LEFT_BY_FAIL).get(severity);
     return share == null ? 0 : share;
   }
 
   private static int weighted(List<CardTrace> findings) {
+    return (int) Math.floor(100 * left(findings) + ROUNDING);
+  }
+
+  /**
+   * The score before it is rounded, between 0 and 1: fine enough to tell two poor set-ups apart.
+   *
+   * @param findings the cards that have something to say
+   */
+  public static double left(List<CardTrace> findings) {
     double[] gravestFirst =
         findings.stream()
             .mapToDouble(finding -> -Math.log(share(finding.kind(), finding.severity())))
@@ -63,6 +72,6 @@ public record Score(int whole, Map<String, Integer> parts) {
     for (int i = 0; i < gravestFirst.length; i++) {
       loss += gravestFirst[i] / (i + 1);
     }
-    return (int) Math.floor(100 * Math.exp(-loss) + ROUNDING);
+    return Math.exp(-loss);
   }
 }
