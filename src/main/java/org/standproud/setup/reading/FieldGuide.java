@@ -9,6 +9,32 @@ public final class FieldGuide {
 
   private FieldGuide() {}
 
+  /** What can be written in a field. */
+  public enum Sort {
+    /** A number in the caller's unit, or an object with value and unit. */
+    QUANTITY,
+    /** A quantity, or a band of it with low and high. */
+    BAND,
+    /** A list of quantities. */
+    QUANTITIES,
+    /** A whole number. */
+    COUNT,
+    /** A list of whole numbers. */
+    COUNTS,
+    /** One of a list of words. */
+    CHOICE,
+    /** True or false. */
+    YES_NO,
+    /** A line of text. */
+    TEXT,
+    /** An object. */
+    PART,
+    /** An object, or the name of one in the catalogue. */
+    SHELVED_PART,
+    /** A list of objects. */
+    PARTS
+  }
+
   /**
    * One field.
    *
@@ -16,8 +42,9 @@ public final class FieldGuide {
    * @param meaning what it means
    * @param required whether it has to be given
    * @param allowed what may stand there
+   * @param sort what sort of thing may stand there
    */
-  public record Entry(String path, String meaning, boolean required, String allowed) {}
+  public record Entry(String path, String meaning, boolean required, String allowed, Sort sort) {}
 
   /**
    * All fields, each before the fields inside it.
@@ -33,12 +60,34 @@ public final class FieldGuide {
   private static void walk(String above, Shape<?> shape, UnitSystem units, List<Entry> into) {
     for (Field<?, ?> field : shape.fields()) {
       String path = above + "/" + field.name();
-      into.add(new Entry(path, field.meaning(), field.required(), field.allowed(units)));
+      into.add(
+          new Entry(path, field.meaning(), field.required(), field.allowed(units), sort(field)));
       if (field instanceof Part<?, ?> part) {
         walk(path, part.shape(), units, into);
       } else if (field instanceof Parts<?, ?> parts) {
         walk(path + "/*", parts.shape(), units, into);
       }
     }
+  }
+
+  private static Sort sort(Field<?, ?> field) {
+    if (field instanceof Quantity) {
+      return Sort.QUANTITY;
+    } else if (field instanceof Banded) {
+      return Sort.BAND;
+    } else if (field instanceof Quantities) {
+      return Sort.QUANTITIES;
+    } else if (field instanceof Count) {
+      return Sort.COUNT;
+    } else if (field instanceof Counts) {
+      return Sort.COUNTS;
+    } else if (field instanceof Choice) {
+      return Sort.CHOICE;
+    } else if (field instanceof YesNo) {
+      return Sort.YES_NO;
+    } else if (field instanceof Part<?, ?> part) {
+      return part.shelf() == null ? Sort.PART : Sort.SHELVED_PART;
+    }
+    return field instanceof Parts ? Sort.PARTS : Sort.TEXT;
   }
 }

@@ -13,7 +13,7 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /** Text to tree, within bounds, refusing doubled keys and anything after the end. */
-final class RequestText {
+public final class RequestText {
 
   private static final StreamReadConstraints BOUNDS =
       StreamReadConstraints.builder()
@@ -39,11 +39,27 @@ final class RequestText {
   private RequestText() {}
 
   /** Text that is not well formed. */
-  static final class Malformed extends Exception {
+  public static final class Malformed extends Exception {
     private static final long serialVersionUID = 1L;
+
+    private final int line;
+    private final int column;
 
     Malformed(JacksonException cause) {
       super(said(cause), cause);
+      TokenStreamLocation at = cause.getLocation();
+      line = at == null ? -1 : at.getLineNr();
+      column = at == null ? -1 : at.getColumnNr();
+    }
+
+    /** Line where reading stopped, from 1; negative if that cannot be told. */
+    public int line() {
+      return line;
+    }
+
+    /** Column where reading stopped, from 1; negative if that cannot be told. */
+    public int column() {
+      return column;
     }
 
     private static String said(JacksonException cause) {
@@ -56,7 +72,13 @@ final class RequestText {
     }
   }
 
-  static JsonNode json(String text) throws Malformed {
+  /**
+   * The tree of a JSON text.
+   *
+   * @param text one JSON value
+   * @throws Malformed if the text is not JSON, repeats a key or is out of bounds
+   */
+  public static JsonNode json(String text) throws Malformed {
     try {
       return JSON.readTree(text);
     } catch (JacksonException e) {

@@ -115,6 +115,10 @@ class FieldLimitsTest {
     assertThat(guide)
         .contains(
             new FieldGuide.Entry(
-                "/cutter/diameter", "DC, cutting diameter", true, "from 0.019685 to 19.685 in"));
+                "/cutter/diameter",
+                "DC, cutting diameter",
+                true,
+                "from 0.019685 to 19.685 in",
+                FieldGuide.Sort.QUANTITY));
   }
 }

@@ -1,0 +1,29 @@
+package org.standproud.api;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.springframework.http.HttpHeaders;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/**
+ * No answer is taken for another type than it says, and none that tells of a job is kept on its
+ * way.
+ */
+@Component
+class AnswerHeaders extends OncePerRequestFilter {
+
+  @Override
+  protected void doFilterInternal(
+      HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+      throws ServletException, IOException {
+    response.setHeader("X-Content-Type-Options", "nosniff");
+    if (request.getRequestURI().startsWith("/v1/")) {
+      response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+    }
+    chain.doFilter(request, response);
+  }
+}

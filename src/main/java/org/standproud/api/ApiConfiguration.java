@@ -1,0 +1,97 @@
+package org.standproud.api;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.apache.catalina.core.StandardHost;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.info.BuildProperties;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.standproud.api.assessing.Assessor;
+import org.standproud.api.assessing.NotReady;
+import org.standproud.api.json.PlainJson;
+import org.standproud.api.problem.ProblemValve;
+import org.standproud.api.shop.CardUnits;
+import org.standproud.api.shop.DemonstrationSetups;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.audit.store.Records;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.card.CardError;
+import org.standproud.rules.gate.Coverage;
+import org.standproud.rules.gate.Gate;
+import org.standproud.setup.catalogue.Catalogue;
+import tools.jackson.databind.JacksonModule;
+
+/** Puts the service together. */
+@Configuration(proxyBeanMethods = false)
+class ApiConfiguration {
+
+  private static final Logger LOG = LoggerFactory.getLogger(ApiConfiguration.class);
+
+  @Bean
+  ShopCatalogue shopCatalogue(@Value("${standproud.catalogue.directory}") Path folder) {
+    ShopCatalogue catalogue = ShopCatalogue.read(folder);
+    if (catalogue.get().isEmpty()) {
+      LOG.error("No catalogue in {}: {}", folder, catalogue.fault());
+    }
+    return catalogue;
+  }
+
+  /** Cards that are refused do not stop the service, which then says why it is not ready. */
+  @Bean
+  RuleShelf ruleShelf(
+      @Value("${standproud.rules.directory}") Path folder,
+      @Value("${standproud.catalogue.directory}") Path catalogueFolder,
+      ShopCatalogue catalogue) {
+    DemonstrationSetups setups =
+        new DemonstrationSetups(
+            catalogueFolder.resolve("setups"), catalogue.get().orElse(Catalogue.EMPTY));
+    RuleShelf shelf =
+        new RuleShelf(
+            folder,
+            new Gate(Vocabulary.all(), new CardUnits(), setups::evidence, Coverage.Demand.REFUSE));
+    shelf.load();
+    for (CardError error : shelf.faults()) {
+      LOG.error("No rule base from {}: {}", folder, error);
+    }
+    return shelf;
+  }
+
+  @Bean
+  Assessor assessor(
+      ShopCatalogue catalogue,
+      RuleShelf rules,
+      Records records,
+      ObjectProvider<BuildProperties> build) {
+    return new Assessor(
+        () -> catalogue.get().orElseThrow(() -> new NotReady(catalogue.fault())),
+        () -> rules.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service")),
+        records::append,
+        build.stream().map(BuildProperties::getVersion).findFirst().orElse("unpackaged"),
+        Clock.systemUTC());
+  }
+
+  @Bean
+  JacksonModule words() {
+    return PlainJson.words();
+  }
+
+  /** Names on the shelf hold slashes, which clients send as %2F; every refusal is a problem. */
+  @Bean
+  WebServerFactoryCustomizer<TomcatServletWebServerFactory> server() {
+    return server -> {
+      server.addConnectorCustomizers(
+          connector -> connector.setEncodedSolidusHandling("passthrough"));
+      server.addContextCustomizers(
+          context ->
+              ((StandardHost) context.getParent())
+                  .setErrorReportValveClass(ProblemValve.class.getName()));
+    };
+  }
+}

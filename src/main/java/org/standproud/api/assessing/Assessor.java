@@ -1,0 +1,169 @@
+package org.standproud.api.assessing;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Supplier;
+import org.standproud.advice.Advice;
+import org.standproud.advice.Adviser;
+import org.standproud.advice.Finding;
+import org.standproud.api.json.PlainJson;
+import org.standproud.audit.Account;
+import org.standproud.audit.Asked;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Judged;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.Versions;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.canonical.NotCanonical;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.RuleTrace;
+import org.standproud.setup.Setup;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.CanonicalText;
+import org.standproud.setup.reading.Problem;
+import org.standproud.setup.reading.Reading;
+import org.standproud.setup.reading.RequestText;
+import org.standproud.setup.reading.SetupReader;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The one path from a request to an answer: read, work out the evidence, let the cards judge it,
+ * advise, and put all of it on disk. What is returned is what was stored.
+ */
+public final class Assessor {
+
+  private final Supplier<Catalogue> catalogue;
+  private final Supplier<RuleBase> ruleBase;
+  private final RecordKeeping records;
+  private final String engine;
+  private final Clock clock;
+
+  /** Where answers are put on disk. */
+  @FunctionalInterface
+  public interface RecordKeeping {
+
+    /**
+     * Returns once the record is on disk.
+     *
+     * @param record the record
+     * @throws InterruptedException if interrupted; the record may be stored nevertheless
+     */
+    void append(AuditRecord record) throws InterruptedException;
+  }
+
+  /**
+   * Brings together what answers are made with.
+   *
+   * @param catalogue gives the catalogue, or throws {@link NotReady}
+   * @param ruleBase gives the rule base in service, or throws {@link NotReady}
+   * @param records where answers are put on disk
+   * @param engine version of this program
+   * @param clock tells when answers are made
+   */
+  public Assessor(
+      Supplier<Catalogue> catalogue,
+      Supplier<RuleBase> ruleBase,
+      RecordKeeping records,
+      String engine,
+      Clock clock) {
+    this.catalogue = catalogue;
+    this.ruleBase = ruleBase;
+    this.records = records;
+    this.engine = engine;
+    this.clock = clock;
+  }
+
+  /**
+   * An answer that is on disk.
+   *
+   * @param id its id
+   * @param json the very text that was stored
+   */
+  public record Answered(UUID id, CanonicalJson json) {}
+
+  /**
+   * Answers a request.
+   *
+   * @param json the request
+   * @param caller who asks
+   * @throws NotReady if there is no catalogue or no rule base
+   * @throws MalformedRequest if the request is not JSON
+   * @throws SetupRefused if it says no set-up
+   * @throws org.standproud.audit.store.RecordNotStored if the answer could not be put on disk
+   * @throws InterruptedException if interrupted before the answer was known to be on disk
+   */
+  public Answered assess(String json, String caller) throws InterruptedException {
+    // Taken once: the assessment finishes on the revisions it began with.
+    RuleBase rules = ruleBase.get();
+    Catalogue shelves = catalogue.get();
+    JsonNode request = parsed(json);
+    Setup setup = accepted(new SetupReader(shelves).read(request));
+    CanonicalJson asked = canonical(request);
+    Evidence evidence = EvidenceGathering.of(setup);
+    RuleTrace trace = rules.evaluate(evidence);
+    Advice advice = Adviser.advise(evidence, trace, setup.units());
+    Versions versions = new Versions(trace.revision(), shelves.revision(), engine);
+    UUID id = AuditRecord.newId();
+    Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+    CanonicalJson answer = PlainJson.canonical(Answer.of(id, now, setup, advice, versions));
+    records.append(
+        new AuditRecord(
+            id,
+            now,
+            asked(caller, setup),
+            new Judged(advice.verdict(), (double) advice.score()),
+            versions,
+            new Account(
+                asked,
+                CanonicalJson.parse(CanonicalText.of(setup)),
+                PlainJson.canonical(EvidenceAccount.of(evidence)),
+                PlainJson.canonical(TraceAccount.of(trace)),
+                answer),
+            advice.findings().stream().map(Assessor::recorded).toList()));
+    return new Answered(id, answer);
+  }
+
+  private static JsonNode parsed(String json) {
+    try {
+      return RequestText.json(json);
+    } catch (RequestText.Malformed e) {
+      throw new MalformedRequest(e);
+    }
+  }
+
+  private static CanonicalJson canonical(JsonNode request) {
+    try {
+      return CanonicalJson.of(request);
+    } catch (NotCanonical e) {
+      throw new SetupRefused(
+          List.of(
+              new Problem(
+                  "", null, "this cannot be kept unchanged: " + e.getMessage(), null, null, null)));
+    }
+  }
+
+  private static Setup accepted(Reading reading) {
+    if (reading instanceof Reading.Accepted accepted) {
+      return accepted.setup();
+    }
+    throw new SetupRefused(((Reading.Refused) reading).problems());
+  }
+
+  private static Asked asked(String caller, Setup setup) {
+    return new Asked(
+        caller,
+        setup.job().jobOrder(),
+        setup.job().workMaster(),
+        setup.job().operation(),
+        setup.machine().name());
+  }
+
+  private static RecordedFinding recorded(Finding finding) {
+    return new RecordedFinding(finding.card(), finding.severity(), finding.kind());
+  }
+}

@@ -1,0 +1,145 @@
+package org.standproud.api.assessments;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.headers.Header;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.net.URI;
+import java.util.UUID;
+import org.springdoc.core.annotations.ParameterObject;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.api.assessing.Answer;
+import org.standproud.api.assessing.Assessor;
+import org.standproud.api.assessing.EvidenceAccount;
+import org.standproud.api.assessing.TraceAccount;
+import org.standproud.api.problem.BadParameter;
+import org.standproud.api.problem.NotThere;
+import org.standproud.audit.Account;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.store.Records;
+
+/** Assessments: made from a set-up, fetched again as they were sent, and listed. */
+@Tag(name = "Assessments", description = "Will this set-up hold?")
+@RestController
+@RequestMapping(path = "/v1/assessments", produces = MediaType.APPLICATION_JSON_VALUE)
+class AssessmentsController {
+
+  /** Nobody is asked who he is yet. */
+  private static final String CALLER = "anonymous";
+
+  private final Assessor assessor;
+  private final Records records;
+  private final Bodies bodies;
+
+  AssessmentsController(Assessor assessor, Records records, Bodies bodies) {
+    this.assessor = assessor;
+    this.records = records;
+    this.bodies = bodies;
+  }
+
+  @Operation(
+      operationId = "assess",
+      summary = "Judge a set-up",
+      description =
+          "Answers with a verdict, a score, findings and what to measure, in the caller's units."
+              + " The answer is on disk before it is sent, and is sent as it was stored.")
+  @ApiResponse(
+      responseCode = "201",
+      description = "The set-up was judged, whatever the verdict.",
+      headers =
+          @Header(
+              name = "Location",
+              description = "the assessment",
+              schema = @Schema(type = "string", format = "uri-reference")),
+      content = @Content(schema = @Schema(implementation = Answer.class)))
+  @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> assess(HttpServletRequest request)
+      throws IOException, InterruptedException {
+    Assessor.Answered answered = assessor.assess(bodies.text(request), CALLER);
+    return ResponseEntity.created(URI.create("/v1/assessments/" + answered.id()))
+        .contentType(MediaType.APPLICATION_JSON)
+        .body(answered.json().utf8());
+  }
+
+  @Operation(
+      operationId = "listAssessments",
+      summary = "Find assessments",
+      description =
+          "Newest first. Parameters that are not known are refused, so that a misspelt filter never"
+              + " returns everything.")
+  @ApiResponse(responseCode = "200", description = "Those that agree with everything given.")
+  @GetMapping
+  AssessmentList list(@ParameterObject Filter filter, HttpServletRequest request) {
+    Filter.refuseUnheard(request.getParameterMap());
+    int most = filter.most();
+    try {
+      return AssessmentList.of(records.search(filter.query(), most, filter.cursor()));
+    } catch (IllegalArgumentException e) {
+      throw new BadParameter("limit or cursor", String.valueOf(e.getMessage()));
+    }
+  }
+
+  @Operation(
+      operationId = "getAssessment",
+      summary = "Fetch an assessment",
+      description = "Byte for byte what was sent when it was made.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The assessment.",
+      content = @Content(schema = @Schema(implementation = Answer.class)))
+  @GetMapping("/{id}")
+  ResponseEntity<byte[]> get(@PathVariable UUID id) {
+    return sent(account(id).answer());
+  }
+
+  @Operation(
+      operationId = "getTrace",
+      summary = "Why: every card with its conditions",
+      description =
+          "Every card, fired or not, with the truth of each condition, the facts it read and how far"
+              + " it is from flipping. Numbers in SI units, unrounded.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The trace.",
+      content = @Content(schema = @Schema(implementation = TraceAccount.class)))
+  @GetMapping("/{id}/trace")
+  ResponseEntity<byte[]> trace(@PathVariable UUID id) {
+    return sent(account(id).trace());
+  }
+
+  @Operation(
+      operationId = "getEvidence",
+      summary = "On what numbers: every fact with its formula",
+      description =
+          "Every fact with its band, the formula that gave it, what it was computed from and what"
+              + " was assumed. Numbers in SI units, unrounded.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The evidence.",
+      content = @Content(schema = @Schema(implementation = EvidenceAccount.class)))
+  @GetMapping("/{id}/evidence")
+  ResponseEntity<byte[]> evidence(@PathVariable UUID id) {
+    return sent(account(id).evidence());
+  }
+
+  private Account account(UUID id) {
+    return records
+        .find(id)
+        .map(stored -> stored.record().account())
+        .orElseThrow(() -> new NotThere("No assessment has the id " + id + "."));
+  }
+
+  private static ResponseEntity<byte[]> sent(CanonicalJson json) {
+    return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(json.utf8());
+  }
+}

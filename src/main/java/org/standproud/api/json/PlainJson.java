@@ -1,0 +1,48 @@
+package org.standproud.api.json;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.setup.Worded;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.databind.JacksonModule;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.ValueSerializer;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+
+/**
+ * JSON as callers read it: choices as their plain words, times as ISO 8601, and nothing written for
+ * what is not known.
+ */
+public final class PlainJson {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .addModule(words())
+          .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_NULL))
+          .build();
+
+  private PlainJson() {}
+
+  /** Writes every {@link Worded} choice as its words. */
+  public static JacksonModule words() {
+    return new SimpleModule("words").addSerializer(Worded.class, new Words());
+  }
+
+  /**
+   * The canonical JSON of a record.
+   *
+   * @param value a record of plain values
+   * @throws org.standproud.audit.canonical.NotCanonical if a number in it is not finite
+   */
+  public static CanonicalJson canonical(Object value) {
+    return CanonicalJson.of(MAPPER.valueToTree(value));
+  }
+
+  private static final class Words extends ValueSerializer<Worded> {
+    @Override
+    public void serialize(Worded choice, JsonGenerator out, SerializationContext context) {
+      out.writeString(choice.words());
+    }
+  }
+}

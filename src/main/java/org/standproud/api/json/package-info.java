@@ -1,0 +1,5 @@
+/** How answers are written as JSON. */
+@NullMarked
+package org.standproud.api.json;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,29 @@
+package org.standproud.api.problem;
+
+import io.swagger.v3.oas.annotations.Hidden;
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Tells as problems what the server itself refuses before any controller is asked. */
+@Hidden
+@RestController
+class ErrorAnswers implements ErrorController {
+
+  @RequestMapping("${server.error.path:/error}")
+  ResponseEntity<ProblemDetail> error(HttpServletRequest request) {
+    Object told = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
+    int status = told instanceof Integer code ? code : ProblemKind.NOT_FOUND.status().value();
+    ProblemKind kind = ProblemKind.of(status);
+    ProblemDetail problem = kind.because(kind.meaning());
+    problem.setStatus(status);
+    return ResponseEntity.status(status)
+        .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+        .body(problem);
+  }
+}

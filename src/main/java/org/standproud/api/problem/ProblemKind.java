@@ -1,0 +1,166 @@
+package org.standproud.api.problem;
+
+import java.net.URI;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+
+/** Every kind of problem that is answered; its type leads to its description. */
+public enum ProblemKind {
+  /** Not JSON. */
+  MALFORMED_REQUEST(
+      HttpStatus.BAD_REQUEST,
+      "The request is not well-formed JSON",
+      "Reading stopped at the line and column told. Also told of text that is not UTF-8, that"
+          + " repeats a key, or that is nested too deep."),
+  /** A parameter or header that cannot be used. */
+  BAD_PARAMETER(
+      HttpStatus.BAD_REQUEST,
+      "A parameter cannot be used",
+      "The detail names the parameter and what it may be. A parameter that is not known is refused"
+          + " too, so that a misspelt filter never returns everything."),
+  /** JSON that says no set-up. */
+  SETUP_REFUSED(
+      HttpStatus.UNPROCESSABLE_CONTENT,
+      "The request does not say a set-up",
+      "Everything that is wrong is listed in errors: where it stands as a JSON Pointer, what stands"
+          + " there, what may stand there in which unit, and what was probably meant."),
+  /** Cards that the gate refuses. */
+  CARDS_REFUSED(
+      HttpStatus.UNPROCESSABLE_CONTENT,
+      "The rule cards are refused",
+      "Everything that is wrong is listed in errors by file, line and column. The rule base that"
+          + " was in service before still serves."),
+  /** Nothing there. */
+  NOT_FOUND(HttpStatus.NOT_FOUND, "There is nothing here", "No resource has this address."),
+  /** A method the address does not know. */
+  METHOD_NOT_ALLOWED(
+      HttpStatus.METHOD_NOT_ALLOWED,
+      "This address does not take this method",
+      "The header Allow lists what it takes."),
+  /** An answer in a form that is not made. */
+  NOT_ACCEPTABLE(
+      HttpStatus.NOT_ACCEPTABLE,
+      "No answer in the form asked for",
+      "Answers are application/json, problems application/problem+json."),
+  /** A body in a form that is not read. */
+  UNSUPPORTED_MEDIA_TYPE(
+      HttpStatus.UNSUPPORTED_MEDIA_TYPE,
+      "The body is not in a form that is read",
+      "Send application/json."),
+  /** Too long a body. */
+  TOO_LARGE(
+      HttpStatus.CONTENT_TOO_LARGE,
+      "The body is too large",
+      "The limit is standproud.api.largest-body."),
+  /** The line before the disk is full. */
+  BUSY(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "Too many answers wait to be stored",
+      "Nothing was answered. Try again after the time that Retry-After tells."),
+  /** The record could not be stored. */
+  NOT_STORED(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "The answer could not be stored",
+      "An answer that is not on disk is not given. Try again; if it stays so, look at the database."),
+  /** No rule base or no catalogue. */
+  NOT_READY(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "Nothing can be judged yet",
+      "No rule base or no catalogue is in service. The detail and the readiness health say why."),
+  /** A fault of the service. */
+  INTERNAL(
+      HttpStatus.INTERNAL_SERVER_ERROR,
+      "The service has a fault",
+      "The log tells more under the reference given as instance."),
+  /** Anything else the server refuses. */
+  REFUSED(
+      HttpStatus.BAD_REQUEST,
+      "The request is refused",
+      "The server could make no sense of the address, the method or the headers.");
+
+  private final HttpStatus status;
+  private final String title;
+  private final String meaning;
+
+  ProblemKind(HttpStatus status, String title, String meaning) {
+    this.status = status;
+    this.title = title;
+    this.meaning = meaning;
+  }
+
+  /** Name in the address of its description. */
+  public String slug() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Its type: the address of its description, below the service. */
+  public String type() {
+    return "/problems/" + slug();
+  }
+
+  /** The status it is usually answered with. */
+  public HttpStatus status() {
+    return status;
+  }
+
+  /** It in one phrase. */
+  public String title() {
+    return title;
+  }
+
+  /** What it means and what to do. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /**
+   * A problem of this kind.
+   *
+   * @param detail what happened this time
+   */
+  public ProblemDetail because(String detail) {
+    ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, detail);
+    problem.setType(URI.create(type()));
+    problem.setTitle(title);
+    return problem;
+  }
+
+  /**
+   * A problem of this kind.
+   *
+   * @param told whose message says what happened; one of ours, meant for the caller
+   */
+  ProblemDetail because(Exception told) {
+    String message = told.getMessage();
+    return because(message == null ? meaning : message);
+  }
+
+  /**
+   * The kind of a description's address.
+   *
+   * @param slug the name in the address
+   */
+  public static Optional<ProblemKind> of(String slug) {
+    return Arrays.stream(values()).filter(k -> k.slug().equals(slug)).findFirst();
+  }
+
+  /**
+   * The kind that a bare status stands for.
+   *
+   * @param status an HTTP status
+   */
+  public static ProblemKind of(int status) {
+    return switch (status) {
+      case 404 -> NOT_FOUND;
+      case 405 -> METHOD_NOT_ALLOWED;
+      case 406 -> NOT_ACCEPTABLE;
+      case 413 -> TOO_LARGE;
+      case 415 -> UNSUPPORTED_MEDIA_TYPE;
+      case 503 -> NOT_READY;
+      default -> status >= 500 ? INTERNAL : REFUSED;
+    };
+  }
+}

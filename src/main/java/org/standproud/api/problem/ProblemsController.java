@@ -1,0 +1,41 @@
+package org.standproud.api.problem;
+
+import io.swagger.v3.oas.annotations.Hidden;
+import java.util.Arrays;
+import java.util.List;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+
+/** The descriptions that the types of problems lead to. */
+@Hidden
+@RestController
+class ProblemsController {
+
+  /**
+   * What a kind of problem means.
+   *
+   * @param type its address
+   * @param status the status it is usually answered with
+   * @param title it in one phrase
+   * @param meaning what it means and what to do
+   */
+  record Description(String type, int status, String title, String meaning) {
+
+    static Description of(ProblemKind kind) {
+      return new Description(kind.type(), kind.status().value(), kind.title(), kind.meaning());
+    }
+  }
+
+  @GetMapping("/problems")
+  List<Description> all() {
+    return Arrays.stream(ProblemKind.values()).map(Description::of).toList();
+  }
+
+  @GetMapping("/problems/{kind}")
+  Description one(@PathVariable String kind) {
+    return ProblemKind.of(kind)
+        .map(Description::of)
+        .orElseThrow(() -> new NotThere("No kind of problem has this name."));
+  }
+}

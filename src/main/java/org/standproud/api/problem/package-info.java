@@ -1,0 +1,5 @@
+/** What goes wrong, told as RFC 9457 problems. */
+@NullMarked
+package org.standproud.api.problem;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,123 @@
+package org.standproud.api.rulebase;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.standproud.rules.card.Card;
+import org.standproud.rules.card.Example;
+import org.standproud.rules.card.Expectation;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.card.Source;
+import org.standproud.rules.card.Written;
+import org.standproud.rules.engine.CompiledCard;
+
+/**
+ * A whole card.
+ *
+ * @param ruleBase the revision it is part of
+ * @param card the card in short
+ * @param appliesTo the words each fact may have for the card to apply
+ * @param limits its named limits as written
+ * @param conditions its conditions, all of which must hold
+ * @param derives the judgement it derives, if it does
+ * @param changes what it does to another card's finding, if it does
+ * @param message what it tells the machinist, with the names of facts in braces
+ * @param remedy what would put it right
+ * @param why the mechanism
+ * @param source what it stands on
+ * @param examples its examples, which all run before the card serves
+ */
+record RuleCard(
+    String ruleBase,
+    RuleList.Line card,
+    Map<String, List<String>> appliesTo,
+    Map<String, String> limits,
+    List<Condition> conditions,
+    @Nullable String derives,
+    @Nullable Changes changes,
+    String message,
+    String remedy,
+    String why,
+    Source source,
+    List<Sample> examples) {
+
+  /**
+   * A condition.
+   *
+   * @param written as written
+   * @param words in words, with the limits put in
+   */
+  record Condition(String written, String words) {}
+
+  /**
+   * What a card does to the finding of another.
+   *
+   * @param card the other card
+   * @param to the severity it gives
+   * @param because why
+   */
+  record Changes(String card, Severity to, String because) {}
+
+  /**
+   * An example.
+   *
+   * @param says the set-up in words
+   * @param expect what the card must say of it
+   * @param base demonstration set-up it starts from, if it does
+   * @param given values of facts
+   */
+  record Sample(String says, Expectation expect, @Nullable String base, Map<String, String> given) {
+
+    static Sample of(Example example) {
+      return new Sample(
+          example.says().text(), example.expect(), text(example.base()), texts(example.given()));
+    }
+  }
+
+  static RuleCard of(String ruleBase, CompiledCard compiled) {
+    Card card = compiled.card();
+    Map<String, List<String>> appliesTo = new LinkedHashMap<>();
+    card.appliesTo()
+        .forEach((fact, words) -> appliesTo.put(fact, words.stream().map(Written::text).toList()));
+    return new RuleCard(
+        ruleBase,
+        RuleList.Line.of(card),
+        appliesTo,
+        texts(card.limits()),
+        conditions(compiled),
+        text(card.derives()),
+        changes(card),
+        card.message().text(),
+        card.remedy(),
+        card.why(),
+        card.source(),
+        card.examples().stream().map(Sample::of).toList());
+  }
+
+  private static List<Condition> conditions(CompiledCard compiled) {
+    List<Condition> conditions = new ArrayList<>();
+    for (int i = 0; i < compiled.when().size(); i++) {
+      conditions.add(
+          new Condition(compiled.card().when().get(i).text(), compiled.when().get(i).toWords()));
+    }
+    return conditions;
+  }
+
+  private static @Nullable Changes changes(Card card) {
+    return card.change() == null
+        ? null
+        : new Changes(card.change().card().text(), card.change().to(), card.change().because());
+  }
+
+  private static @Nullable String text(@Nullable Written written) {
+    return written == null ? null : written.text();
+  }
+
+  private static Map<String, String> texts(Map<String, Written> written) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    written.forEach((name, value) -> texts.put(name, value.text()));
+    return texts;
+  }
+}

@@ -1,0 +1,72 @@
+package org.standproud.api.rulebase;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
+
+/** The facts that rule cards may speak of. */
+@Tag(name = "Rules")
+@RestController
+class VocabularyController {
+
+  /**
+   * A fact.
+   *
+   * @param name its name in cards and answers
+   * @param type number, word, or yes or no
+   * @param meaning what it means
+   * @param formula what gives it
+   * @param unit the unit of its numbers, absent for pure numbers and what is no number
+   * @param least least number that makes sense
+   * @param greatest greatest number that makes sense
+   * @param words the words it may be
+   */
+  record Term(
+      String name,
+      String type,
+      String meaning,
+      String formula,
+      @Nullable String unit,
+      @Nullable Double least,
+      @Nullable Double greatest,
+      @Nullable List<String> words) {
+
+    static Term of(Fact fact, UnitSystem units) {
+      if (fact.type() instanceof Fact.Number number) {
+        QuantityKind kind = number.kind();
+        return new Term(
+            fact.name(),
+            "number",
+            fact.meaning(),
+            fact.formula(),
+            kind == QuantityKind.NUMBER ? null : kind.unit(units).code(),
+            kind.show(number.least(), units).value(),
+            kind.show(number.greatest(), units).value(),
+            null);
+      }
+      List<String> words = fact.type() instanceof Fact.Word word ? word.allowed() : null;
+      String type = words == null ? "yes or no" : "word";
+      return new Term(fact.name(), type, fact.meaning(), fact.formula(), null, null, null, words);
+    }
+  }
+
+  @Operation(
+      operationId = "getVocabulary",
+      summary = "The facts that cards may speak of",
+      description = "Each with its meaning, unit, range and the formula that gives it.")
+  @ApiResponse(responseCode = "200", description = "Every fact.")
+  @GetMapping(path = "/v1/vocabulary", produces = MediaType.APPLICATION_JSON_VALUE)
+  List<Term> vocabulary(@RequestParam(defaultValue = "metric") UnitSystem units) {
+    return Vocabulary.all().stream().map(fact -> Term.of(fact, units)).toList();
+  }
+}
