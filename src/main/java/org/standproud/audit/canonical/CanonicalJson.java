@@ -5,6 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -104,6 +107,19 @@ public record CanonicalJson(String text) {
    */
   public byte[] utf8() {
     return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * What stands for the text where the text itself is not at hand.
+   *
+   * @return SHA-256 (FIPS 180-4) of {@link #utf8()}, 64 hexadecimal digits
+   */
+  public String sha256() {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(utf8()));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java platform has SHA-256", e);
+    }
   }
 
   private static void refuseWhatWouldChange(JsonNode tree) {
