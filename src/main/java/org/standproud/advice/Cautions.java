@@ -14,7 +14,7 @@ public final class Cautions {
           "Keep guards in place and wear eye protection (ISO 16090-1, 29 CFR 1910.212, ANSI B11.8"
               + " or what your country asks).",
           "Stop the spindle before you measure, adjust, clear chips or reach near the cutter.",
-          "Clamp, tug at the stock, and turn the spindle by hand past the work before you start;"
+          "Clamp and tug at the stock; with the power off, turn the spindle by hand past the work;"
               + " take the first pass light.");
 
   private Cautions() {}

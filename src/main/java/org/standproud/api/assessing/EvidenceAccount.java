@@ -10,7 +10,7 @@ import org.standproud.mechanics.evidence.EvidenceValue;
  *
  * @param facts every fact
  */
-public record EvidenceAccount(List<Line> facts) {
+public record EvidenceAccount(List<FactLine> facts) {
 
   /**
    * One fact with what it stood on.
@@ -20,15 +20,15 @@ public record EvidenceAccount(List<Line> facts) {
    * @param inputs the request paths or other facts it was computed from
    * @param assumptions what was assumed on the way
    */
-  public record Line(
+  public record FactLine(
       FactValue value, String formula, List<String> inputs, List<Assumption> assumptions) {}
 
   static EvidenceAccount of(Evidence evidence) {
     return new EvidenceAccount(evidence.values().stream().map(EvidenceAccount::line).toList());
   }
 
-  private static Line line(EvidenceValue value) {
-    return new Line(
+  private static FactLine line(EvidenceValue value) {
+    return new FactLine(
         FactValue.of(value.fact(), value.value()),
         value.fact().formula(),
         value.inputs(),

@@ -21,7 +21,8 @@ import org.standproud.rules.trace.RuleTrace;
  * @param cards every card, in the order of their ids
  * @param judgements every named judgement with its truth: true, false, either or unknown
  */
-public record TraceAccount(String ruleBase, List<Line> cards, Map<String, String> judgements) {
+public record TraceAccount(
+    String ruleBase, List<CardResult> cards, Map<String, String> judgements) {
 
   /**
    * What one card came to.
@@ -36,15 +37,15 @@ public record TraceAccount(String ruleBase, List<Line> cards, Map<String, String
    * @param conditions what each condition came to
    * @param margin how far the whole card is from flipping, absent if no number can flip it
    */
-  public record Line(
+  public record CardResult(
       String card,
       String title,
       String kind,
       String truth,
       String severity,
-      List<Change> changes,
-      List<Condition> scope,
-      List<Condition> conditions,
+      List<SeverityChange> changes,
+      List<ConditionResult> scope,
+      List<ConditionResult> conditions,
       @Nullable Distance margin) {}
 
   /**
@@ -55,7 +56,7 @@ public record TraceAccount(String ruleBase, List<Line> cards, Map<String, String
    * @param to the severity it gives
    * @param because why
    */
-  public record Change(String by, boolean overrides, String to, String because) {}
+  public record SeverityChange(String by, boolean overrides, String to, String because) {}
 
   /**
    * What one condition came to.
@@ -67,7 +68,7 @@ public record TraceAccount(String ruleBase, List<Line> cards, Map<String, String
    * @param unknown why it cannot be judged; empty unless it is unknown
    * @param margin how far it is from flipping, absent if no number can flip it
    */
-  public record Condition(
+  public record ConditionResult(
       String written,
       String words,
       String truth,
@@ -118,8 +119,8 @@ public record TraceAccount(String ruleBase, List<Line> cards, Map<String, String
         trace.revision(), trace.cards().stream().map(TraceAccount::line).toList(), judgements);
   }
 
-  private static Line line(CardTrace card) {
-    return new Line(
+  private static CardResult line(CardTrace card) {
+    return new CardResult(
         card.id(),
         card.card().title(),
         card.kind().code(),
@@ -131,12 +132,13 @@ public record TraceAccount(String ruleBase, List<Line> cards, Map<String, String
         distance(card.margin()));
   }
 
-  private static Change change(Changed change) {
-    return new Change(change.by(), change.overrides(), change.to().words(), change.because());
+  private static SeverityChange change(Changed change) {
+    return new SeverityChange(
+        change.by(), change.overrides(), change.to().words(), change.because());
   }
 
-  private static Condition condition(ConditionTrace condition) {
-    return new Condition(
+  private static ConditionResult condition(ConditionTrace condition) {
+    return new ConditionResult(
         condition.text().text(),
         condition.words(),
         word(condition.truth()),

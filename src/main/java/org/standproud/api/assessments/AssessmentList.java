@@ -14,7 +14,7 @@ import org.standproud.audit.store.RecordSummary;
  * @param assessments the assessments
  * @param next cursor for those after these; absent when these are the last
  */
-record AssessmentList(List<Line> assessments, @Nullable String next) {
+record AssessmentList(List<AssessmentLine> assessments, @Nullable String next) {
 
   /**
    * One assessment in short.
@@ -32,7 +32,7 @@ record AssessmentList(List<Line> assessments, @Nullable String next) {
    * @param sequence its place in the chain of records
    * @param self where to find it
    */
-  record Line(
+  record AssessmentLine(
       UUID id,
       Instant time,
       @Nullable String jobOrder,
@@ -51,8 +51,8 @@ record AssessmentList(List<Line> assessments, @Nullable String next) {
         page.records().stream().map(AssessmentList::line).toList(), page.next());
   }
 
-  private static Line line(RecordSummary r) {
-    return new Line(
+  private static AssessmentLine line(RecordSummary r) {
+    return new AssessmentLine(
         r.stored().id(),
         r.time(),
         r.asked().jobOrder(),

@@ -31,17 +31,17 @@ import org.standproud.rules.engine.CompiledCard;
  */
 record RuleCard(
     String ruleBase,
-    RuleList.Line card,
+    RuleList.RuleLine card,
     Map<String, List<String>> appliesTo,
     Map<String, String> limits,
-    List<Condition> conditions,
+    List<RuleCondition> conditions,
     @Nullable String derives,
-    @Nullable Changes changes,
+    @Nullable FindingChange changes,
     String message,
     String remedy,
     String why,
     Source source,
-    List<Sample> examples) {
+    List<RuleExample> examples) {
 
   /**
    * A condition.
@@ -49,7 +49,7 @@ record RuleCard(
    * @param written as written
    * @param words in words, with the limits put in
    */
-  record Condition(String written, String words) {}
+  record RuleCondition(String written, String words) {}
 
   /**
    * What a card does to the finding of another.
@@ -58,7 +58,7 @@ record RuleCard(
    * @param to the severity it gives
    * @param because why
    */
-  record Changes(String card, Severity to, String because) {}
+  record FindingChange(String card, Severity to, String because) {}
 
   /**
    * An example.
@@ -68,10 +68,11 @@ record RuleCard(
    * @param base demonstration set-up it starts from, if it does
    * @param given values of facts
    */
-  record Sample(String says, Expectation expect, @Nullable String base, Map<String, String> given) {
+  record RuleExample(
+      String says, Expectation expect, @Nullable String base, Map<String, String> given) {
 
-    static Sample of(Example example) {
-      return new Sample(
+    static RuleExample of(Example example) {
+      return new RuleExample(
           example.says().text(), example.expect(), text(example.base()), texts(example.given()));
     }
   }
@@ -83,7 +84,7 @@ record RuleCard(
         .forEach((fact, words) -> appliesTo.put(fact, words.stream().map(Written::text).toList()));
     return new RuleCard(
         ruleBase,
-        RuleList.Line.of(card),
+        RuleList.RuleLine.of(card),
         appliesTo,
         texts(card.limits()),
         conditions(compiled),
@@ -93,22 +94,24 @@ record RuleCard(
         card.remedy(),
         card.why(),
         card.source(),
-        card.examples().stream().map(Sample::of).toList());
+        card.examples().stream().map(RuleExample::of).toList());
   }
 
-  private static List<Condition> conditions(CompiledCard compiled) {
-    List<Condition> conditions = new ArrayList<>();
+  private static List<RuleCondition> conditions(CompiledCard compiled) {
+    List<RuleCondition> conditions = new ArrayList<>();
     for (int i = 0; i < compiled.when().size(); i++) {
       conditions.add(
-          new Condition(compiled.card().when().get(i).text(), compiled.when().get(i).toWords()));
+          new RuleCondition(
+              compiled.card().when().get(i).text(), compiled.when().get(i).toWords()));
     }
     return conditions;
   }
 
-  private static @Nullable Changes changes(Card card) {
+  private static @Nullable FindingChange changes(Card card) {
     return card.change() == null
         ? null
-        : new Changes(card.change().card().text(), card.change().to(), card.change().because());
+        : new FindingChange(
+            card.change().card().text(), card.change().to(), card.change().because());
   }
 
   private static @Nullable String text(@Nullable Written written) {

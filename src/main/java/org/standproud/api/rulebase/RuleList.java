@@ -14,7 +14,7 @@ import org.standproud.rules.engine.RuleBase;
  * @param revision its identity
  * @param rules its cards in the order of their ids
  */
-record RuleList(Revision revision, List<Line> rules) {
+record RuleList(Revision revision, List<RuleLine> rules) {
 
   /**
    * A card in short.
@@ -30,7 +30,7 @@ record RuleList(Revision revision, List<Line> rules) {
    * @param owner who answers for it
    * @param self where to find the whole card
    */
-  record Line(
+  record RuleLine(
       String id,
       String title,
       String role,
@@ -42,8 +42,8 @@ record RuleList(Revision revision, List<Line> rules) {
       String owner,
       String self) {
 
-    static Line of(Card card) {
-      return new Line(
+    static RuleLine of(Card card) {
+      return new RuleLine(
           card.id().text(),
           card.title(),
           role(card),
@@ -66,6 +66,6 @@ record RuleList(Revision revision, List<Line> rules) {
 
   static RuleList of(RuleBase base) {
     return new RuleList(
-        base.revision(), base.cards().stream().map(c -> Line.of(c.card())).toList());
+        base.revision(), base.cards().stream().map(c -> RuleLine.of(c.card())).toList());
   }
 }

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.drive;
 
+import java.util.List;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
@@ -69,8 +70,13 @@ public final class HandFeed {
         meant.units());
   }
 
+  /** What was assumed of a feed: something if one value was named for a hand. */
+  public static List<Assumption> assumptions(Cut meant) {
+    return assumed(meant) ? List.of(ASSUMPTION) : List.of();
+  }
+
   /** Whether the band of a hand was put in the place of one value. */
-  public static boolean assumed(Cut cut) {
+  static boolean assumed(Cut cut) {
     return cut.feedDrive() == FeedDrive.HAND && cut.feedPerToothM().isExact();
   }
 }

@@ -18,11 +18,13 @@ import org.standproud.setup.Setup;
  */
 public final class EvidenceGathering {
 
+  private final Setup meant;
   private final Setup setup;
   private final FactSheet sheet = new FactSheet();
 
-  private EvidenceGathering(Setup setup) {
-    this.setup = setup;
+  private EvidenceGathering(Setup meant) {
+    this.meant = meant;
+    this.setup = HandFeed.asTheTeethSeeIt(meant);
   }
 
   /**
@@ -31,11 +33,11 @@ public final class EvidenceGathering {
    * @param setup a checked set-up
    */
   public static Evidence of(Setup setup) {
-    return new EvidenceGathering(HandFeed.asTheTeethSeeIt(setup)).gather();
+    return new EvidenceGathering(setup).gather();
   }
 
   private Evidence gather() {
-    ProposedFacts.state(setup, sheet);
+    ProposedFacts.state(setup, HandFeed.assumptions(meant.cut()), sheet);
     sheet.attempt(() -> ReachFacts.state(setup, sheet));
     sheet.attempt(() -> DriveFacts.stateTime(setup, sheet));
     sheet.attempt(() -> FinishFacts.stateRoughness(setup, sheet));

@@ -47,7 +47,9 @@ import static org.standproud.mechanics.evidence.Vocabulary.TOOTH_FREQUENCY;
 import static org.standproud.mechanics.evidence.Vocabulary.VISE_RUN_OUT;
 import static org.standproud.mechanics.evidence.Vocabulary.WIPER;
 
+import java.util.List;
 import java.util.Optional;
+import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
@@ -65,12 +67,17 @@ final class ProposedFacts {
 
   private ProposedFacts() {}
 
-  static void state(Setup setup, FactSheet sheet) {
+  /**
+   * States them.
+   *
+   * @param assumedFeed what was assumed of the feed
+   */
+  static void state(Setup setup, List<Assumption> assumedFeed, FactSheet sheet) {
     stateStock(setup, sheet);
     stateHold(setup.hold(), sheet);
     stateMachine(setup.machine(), sheet);
     stateCutter(setup.cutter(), sheet);
-    stateCut(setup, sheet);
+    stateCut(setup, assumedFeed, sheet);
   }
 
   private static void stateStock(Setup setup, FactSheet sheet) {
@@ -151,21 +158,21 @@ final class ProposedFacts {
         "the run-out of the cutter in the spindle, with an indicator");
   }
 
-  private static void stateCut(Setup setup, FactSheet sheet) {
+  private static void stateCut(Setup setup, List<Assumption> assumedFeed, FactSheet sheet) {
     Cut cut = setup.cut();
     Cutter cutter = setup.cutter();
     double teethPerS = cut.spindleSpeedRevPerS() * cutter.teeth();
     Basis speed = Basis.on("cut.spindleSpeed", "cutter");
+    Basis feed = Basis.on("cut.feedPerTooth").assuming(assumedFeed);
     sheet.word(OPERATION, cut.operation(), Basis.on("cut.operation"));
     sheet.word(STAGE, cut.stage(), Basis.on("cut.stage"));
     sheet.number(AXIAL_DEPTH, cut.axialDepthM(), Basis.on("cut.axialDepth"));
     sheet.number(CUTTER_OFFSET, cut.offsetM(), Basis.on("cut.offset"));
     sheet.word(FEED_DIRECTION, cut.feed(), Basis.on("cut.feed"));
     sheet.word(FEED_DRIVE, cut.feedDrive(), Basis.on("cut.feedDrive"));
-    sheet.number(FEED_PER_TOOTH, cut.feedPerToothM(), Basis.on("cut.feedPerTooth"));
+    sheet.number(FEED_PER_TOOTH, cut.feedPerToothM(), feed);
     sheet.number(SPINDLE_SPEED, cut.spindleSpeedRevPerS(), Basis.on("cut.spindleSpeed"));
-    sheet.number(
-        TABLE_FEED, cut.feedPerToothM().times(teethPerS), speed.and(Basis.on("cut.feedPerTooth")));
+    sheet.number(TABLE_FEED, cut.feedPerToothM().times(teethPerS), speed.and(feed));
     sheet.number(CUTTING_SPEED, Math.PI * cutter.diameterM() * cut.spindleSpeedRevPerS(), speed);
     sheet.number(TOOTH_FREQUENCY, teethPerS, speed);
     sheet.given(

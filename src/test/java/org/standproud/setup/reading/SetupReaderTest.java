@@ -186,7 +186,6 @@ class SetupReaderTest {
         "01 | /job/jobOrder | '' | /job/jobOrder",
         "01 | /job/jobOrder | 'a\\ud800' | /job/jobOrder",
         "01 | /job/jobOrder | 'a\\nb' | /job/jobOrder",
-        "04 | /cut/feedPerTooth | 3 | /cut/feedPerTooth",
         "01 | /job | [] | /job",
         "01 | /hold/packing | {} | /hold/packing",
         "01 | /units | 'imperial' | /units"

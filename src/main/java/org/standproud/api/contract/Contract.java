@@ -1,0 +1,206 @@
+package org.standproud.api.contract;
+
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.parameters.RequestBody;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.servers.Server;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.io.ClassPathResource;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+
+/**
+ * Fills in what the code alone does not say: what each field of an answer means and whether it is
+ * always there (from {@code contract/words.yaml}), the request, and the problems.
+ */
+@Configuration(proxyBeanMethods = false)
+class Contract {
+
+  private static final String ASSESS = "assess";
+  private static final String JSON = "application/json";
+  private static final String MAY_BE_ABSENT = "?";
+
+  @Bean
+  OpenAPI description() {
+    return new OpenAPI()
+        .info(
+            new Info()
+                .title("Standproud")
+                .version("1")
+                .description(
+                    "Tells a machine shop, before the spindle starts, whether a milling set-up"
+                        + " will hold. Advice only: the machine's manual, local codes and safety"
+                        + " rules and a qualified person at the machine come first. Fields that"
+                        + " have no value are left out. New fields may be added to answers within"
+                        + " a version of the path; read on past fields you do not know.")
+                .license(
+                    new License()
+                        .name("Apache-2.0")
+                        .url("https://www.apache.org/licenses/LICENSE-2.0")))
+        .servers(List.of(new Server().url("/").description("this service")));
+  }
+
+  @Bean
+  OpenApiCustomizer fields() throws IOException {
+    Map<String, Map<String, String>> words = words();
+    return api ->
+        words.forEach((name, fields) -> describe(api.getComponents().getSchemas(), name, fields));
+  }
+
+  @Bean
+  OpenApiCustomizer request() throws IOException {
+    Object example;
+    try (InputStream text = new ClassPathResource("contract/example.json").getInputStream()) {
+      example = JsonMapper.shared().readValue(text, Map.class);
+    }
+    return api -> {
+      RequestSchema.schemas().forEach(api.getComponents()::addSchemas);
+      MediaType body = new MediaType().schema(ref(RequestSchema.NAME)).example(example);
+      operation(api, ASSESS)
+          .requestBody(
+              new RequestBody().required(true).content(new Content().addMediaType(JSON, body)));
+      Schema<Object> item = new Schema<>();
+      List.of("Machine", "Vise", "Cutter", "Material").forEach(n -> item.addOneOfItem(ref(n)));
+      Schema<Object> shelf = RequestSchema.typed("array");
+      shelf.setItems(item);
+      answers(operation(api, "getShelf"), shelf);
+      answers(operation(api, "getItem"), item);
+    };
+  }
+
+  @Bean
+  OpenApiCustomizer problems() {
+    return api -> {
+      ProblemSchema.schemas().forEach(api.getComponents()::addSchemas);
+      api.getPaths().forEach((path, item) -> item.readOperations().forEach(op -> finish(path, op)));
+    };
+  }
+
+  private static Map<String, Map<String, String>> words() throws IOException {
+    try (InputStream text = new ClassPathResource("contract/words.yaml").getInputStream()) {
+      return YAMLMapper.builder().build().readValue(text, new TypeReference<>() {});
+    }
+  }
+
+  /**
+   * The empty key tells of the whole; a name with a question mark of a field that may be absent.
+   */
+  private static void describe(
+      Map<String, Schema> schemas, String name, Map<String, String> fields) {
+    Schema<?> schema = schemas.get(name);
+    if (schema == null) {
+      throw new IllegalStateException("there is no answer " + name + " to describe");
+    }
+    fields.forEach(
+        (key, meaning) -> {
+          boolean optional = key.endsWith(MAY_BE_ABSENT);
+          String field = optional ? key.substring(0, key.length() - 1) : key;
+          if (field.isEmpty()) {
+            schema.setDescription(meaning);
+            return;
+          }
+          Schema<?> property = property(schema, field);
+          property.setDescription(meaning);
+          if (!optional) {
+            schema.addRequiredItem(field);
+          }
+        });
+  }
+
+  private static Schema<?> property(Schema<?> schema, String field) {
+    Map<String, Schema> properties = schema.getProperties();
+    Schema<?> property = properties == null ? null : properties.get(field);
+    if (property == null) {
+      throw new IllegalStateException("there is no field " + field + " to describe");
+    }
+    Set<String> types = property.getTypes();
+    if (types != null) {
+      types.remove("null");
+    }
+    return property;
+  }
+
+  private static Operation operation(OpenAPI api, String id) {
+    return api.getPaths().values().stream()
+        .flatMap(path -> path.readOperations().stream())
+        .filter(operation -> id.equals(operation.getOperationId()))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("there is no operation " + id));
+  }
+
+  private static void answers(Operation operation, Schema<?> schema) {
+    Content content = new Content().addMediaType(JSON, new MediaType().schema(schema));
+    operation.getResponses().values().forEach(answer -> answer.setContent(content));
+  }
+
+  private static void tidy(Schema<?> parameter) {
+    Set<String> types = parameter.getTypes();
+    if (types != null) {
+      types.remove("null"); // one that is not given is left out
+    }
+    if (parameter.getDefault() != null && parameter.getEnum() != null) {
+      // Told as the name of the constant, but sent as its word.
+      parameter.setDefault(parameter.getDefault().toString().toLowerCase(Locale.ROOT));
+    }
+  }
+
+  private static void finish(String path, Operation operation) {
+    List<Parameter> parameters = operation.getParameters();
+    if (parameters != null) {
+      parameters.forEach(parameter -> tidy(parameter.getSchema()));
+    }
+    addProblems(path, operation);
+  }
+
+  private static void addProblems(String path, Operation operation) {
+    if (ASSESS.equals(operation.getOperationId())) {
+      problem(operation, "400", "The request is not JSON; line and column say where.");
+      problem(operation, "413", "The body is too large.");
+      problem(operation, "415", "The body is not application/json.");
+      problem(operation, "422", "The request says no set-up; errors lists all that is wrong.");
+      problem(
+          operation, "503", "Not ready, or too busy to store the answer; nothing was answered.");
+    } else if ("reloadRules".equals(operation.getOperationId())) {
+      problem(operation, "422", "The cards are refused; errors lists all that is wrong.");
+    } else if (path.contains("{")) {
+      problem(operation, "404", "There is nothing of this name.");
+    }
+    problem(operation, "default", "Anything else that goes wrong.");
+  }
+
+  private static void problem(Operation operation, String status, String description) {
+    operation
+        .getResponses()
+        .addApiResponse(
+            status,
+            new ApiResponse()
+                .description(description)
+                .content(
+                    new Content()
+                        .addMediaType(
+                            "application/problem+json",
+                            new MediaType().schema(ref(ProblemSchema.NAME)))));
+  }
+
+  private static Schema<Object> ref(String name) {
+    Schema<Object> ref = new Schema<>();
+    ref.set$ref("#/components/schemas/" + name);
+    return ref;
+  }
+}

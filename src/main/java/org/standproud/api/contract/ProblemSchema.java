@@ -1,0 +1,83 @@
+package org.standproud.api.contract;
+
+import io.swagger.v3.oas.models.media.Schema;
+import java.util.List;
+import java.util.Map;
+import org.standproud.api.problem.ProblemKind;
+
+/** The schemas of problems; they are made by hand, as no record of ours is what is sent. */
+final class ProblemSchema {
+
+  /** Name of the schema of a problem. */
+  static final String NAME = "Problem";
+
+  private static final String SETUP_ERROR = "SetupError";
+  private static final String CARD_ERROR = "CardError";
+
+  private ProblemSchema() {}
+
+  /** The schemas by name. */
+  static Map<String, Schema<?>> schemas() {
+    return Map.of(NAME, problem(), SETUP_ERROR, setupError(), CARD_ERROR, cardError());
+  }
+
+  private static Schema<?> problem() {
+    Schema<Object> type = typed("string", "Address of its description, below this service.");
+    List.of(ProblemKind.values()).forEach(kind -> type.addEnumItemObject(kind.type()));
+    Schema<Object> error = new Schema<>();
+    error.addOneOfItem(ref(SETUP_ERROR));
+    error.addOneOfItem(ref(CARD_ERROR));
+    Schema<Object> errors = typed("array", "Everything that is wrong with a set-up or with cards.");
+    errors.setItems(error);
+    Schema<Object> problem = typed("object", "What went wrong, RFC 9457.");
+    problem.addProperty("type", type);
+    problem.addProperty("title", typed("string", "It in one phrase."));
+    problem.addProperty("status", typed("integer", "The HTTP status."));
+    problem.addProperty("detail", typed("string", "What happened this time."));
+    problem.addProperty(
+        "instance",
+        typed("string", "The address asked; for a fault of the service a reference into its log."));
+    problem.addProperty("line", typed("integer", "Line where reading JSON stopped, from 1."));
+    problem.addProperty("column", typed("integer", "Column where reading JSON stopped, from 1."));
+    problem.addProperty("errors", errors);
+    problem.setRequired(List.of("type", "title", "status", "detail"));
+    return problem;
+  }
+
+  private static Schema<?> setupError() {
+    Schema<Object> error = typed("object", "One thing that is wrong with a set-up.");
+    error.addProperty("pointer", typed("string", "Where, as an RFC 6901 JSON Pointer."));
+    error.addProperty("value", typed("string", "What stands there, shortened."));
+    error.addProperty("message", typed("string", "What is wrong."));
+    error.addProperty("allowed", typed("string", "What may stand there, in the caller's unit."));
+    error.addProperty("unit", typed("string", "The unit of value and range."));
+    error.addProperty("hint", typed("string", "What was probably meant."));
+    error.setRequired(List.of("pointer", "message"));
+    return error;
+  }
+
+  private static Schema<?> cardError() {
+    Schema<Object> error = typed("object", "One thing that is wrong with a card.");
+    error.addProperty("file", typed("string", "The file, below the folder of cards."));
+    error.addProperty("line", typed("integer", "Line, from 1."));
+    error.addProperty("column", typed("integer", "Column, from 1."));
+    error.addProperty("fragment", typed("string", "The text that is wrong."));
+    error.addProperty("message", typed("string", "Why it is refused."));
+    error.addProperty("nearest", typed("string", "The known name that was probably meant."));
+    error.addProperty("example", typed("string", "Something in its place that works."));
+    error.setRequired(List.of("file", "line", "column", "fragment", "message"));
+    return error;
+  }
+
+  private static Schema<Object> typed(String type, String description) {
+    Schema<Object> schema = RequestSchema.typed(type);
+    schema.setDescription(description);
+    return schema;
+  }
+
+  private static Schema<Object> ref(String name) {
+    Schema<Object> ref = new Schema<>();
+    ref.set$ref("#/components/schemas/" + name);
+    return ref;
+  }
+}

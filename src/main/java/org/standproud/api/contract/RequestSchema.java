@@ -1,0 +1,183 @@
+package org.standproud.api.contract;
+
+import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.media.Schema;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.reading.FieldGuide;
+import org.standproud.setup.reading.FieldGuide.Entry;
+
+/**
+ * The schema of a request, made from the very fields that requests are read with. What stands on a
+ * shelf of the catalogue is a schema of its own.
+ */
+final class RequestSchema {
+
+  /** Name of the schema of a whole request. */
+  static final String NAME = "Setup";
+
+  private static final String QUANTITY = "QuantityWithUnit";
+  private static final String BAND = "QuantityBand";
+
+  private final Map<String, Schema<?>> named = new LinkedHashMap<>();
+  private final Map<String, Schema<?>> objects = new LinkedHashMap<>();
+  private final Set<String> shelved = new LinkedHashSet<>();
+
+  private RequestSchema() {}
+
+  /** The schemas by name. */
+  static Map<String, Schema<?>> schemas() {
+    RequestSchema request = new RequestSchema();
+    request.named.put(QUANTITY, quantity());
+    request.named.put(BAND, band());
+    Schema<?> whole =
+        object(
+            "A proposed set-up. Plain numbers are in the units of the system named; any number may"
+                + " be an object with its own unit. What is not known is null or left out: it is"
+                + " never replaced by a typical value.");
+    request.objects.put("", whole);
+    request.named.put(NAME, whole);
+    List<Entry> metric = FieldGuide.entries(UnitSystem.METRIC);
+    List<Entry> inch = FieldGuide.entries(UnitSystem.INCH);
+    for (int i = 0; i < metric.size(); i++) {
+      request.add(metric.get(i), inch.get(i).allowed());
+    }
+    return request.named;
+  }
+
+  private void add(Entry field, String allowedInch) {
+    int cut = field.path().lastIndexOf('/');
+    String above = field.path().substring(0, cut);
+    String name = field.path().substring(cut + 1);
+    Schema<?> owner = objects.get(above);
+    if (owner == null) {
+      throw new IllegalStateException("no object holds the field " + field.path());
+    }
+    Schema<?> schema = schema(field, name);
+    schema.setDescription(describe(field, allowedInch, shelved.contains(above)));
+    owner.addProperty(name, schema);
+    if (field.required() && (!shelved.contains(above) || name.equals("name"))) {
+      owner.addRequiredItem(name);
+    }
+  }
+
+  private Schema<?> schema(Entry field, String name) {
+    boolean nullable = !field.required();
+    return switch (field.sort()) {
+      case QUANTITY -> either(nullable, typed("number"), ref(QUANTITY));
+      case BAND -> either(nullable, typed("number"), ref(QUANTITY), ref(BAND));
+      case QUANTITIES -> list(nullable, either(false, typed("number"), ref(QUANTITY)));
+      case COUNT -> typed("integer", nullable);
+      case COUNTS -> list(nullable, typed("integer"));
+      case CHOICE -> words(field.allowed(), nullable);
+      case YES_NO -> typed("boolean", nullable);
+      case TEXT -> typed("string", nullable);
+      case PART -> opened(field.path());
+      case SHELVED_PART -> shelved(field, name, nullable);
+      case PARTS -> list(nullable, opened(field.path() + "/*"));
+    };
+  }
+
+  private Schema<?> opened(String path) {
+    Schema<?> object = object(null);
+    objects.put(path, object);
+    return object;
+  }
+
+  private Schema<?> shelved(Entry field, String name, boolean nullable) {
+    String type = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    Schema<?> item = opened(field.path());
+    item.setDescription(
+        "An item of the catalogue described in full, or its name with the fields that stand in"
+            + " place of the catalogue's.");
+    shelved.add(field.path());
+    named.put(type, item);
+    return either(nullable, typed("string"), ref(type));
+  }
+
+  private static String describe(Entry field, String allowedInch, boolean shelved) {
+    String allowed =
+        switch (field.sort()) {
+          case PART, CHOICE, YES_NO -> ""; // the schema itself says it
+          default -> "; " + field.allowed();
+        };
+    String inch = field.allowed().equals(allowedInch) ? "" : "; inch: " + allowedInch;
+    String when = shelved && field.required() ? "; needed if the catalogue has no such item" : "";
+    return field.meaning() + allowed + inch + when;
+  }
+
+  private static Schema<?> quantity() {
+    Schema<?> quantity = object("A number with its own unit.");
+    quantity.addProperty("value", typed("number").description("The number."));
+    quantity.addProperty("unit", typed("string").description("The unit, such as mm, in, kN, lbf."));
+    quantity.addRequiredItem("value");
+    return quantity;
+  }
+
+  private static Schema<?> band() {
+    Schema<?> band = object("What is only known to lie between two ends.");
+    band.addProperty("low", typed("number").description("Least value."));
+    band.addProperty("high", typed("number").description("Greatest value."));
+    band.addProperty(
+        "likely", typed("number").description("Likely value; midway if it is left out."));
+    band.addProperty(
+        "unit", typed("string").description("The unit; that of the request if left out."));
+    band.addRequiredItem("low");
+    band.addRequiredItem("high");
+    return band;
+  }
+
+  private static Schema<?> object(@Nullable String description) {
+    Schema<?> object = typed("object");
+    object.setDescription(description);
+    object.setAdditionalProperties(false);
+    return object;
+  }
+
+  private static Schema<?> words(String allowed, boolean nullable) {
+    Schema<Object> words = typed("string", nullable);
+    Arrays.stream(allowed.split(", ")).forEach(words::addEnumItemObject);
+    if (nullable) {
+      words.addEnumItemObject(null);
+    }
+    return words;
+  }
+
+  private static Schema<?> either(boolean nullable, Schema<?>... choices) {
+    Schema<Object> either = new Schema<>(SpecVersion.V31);
+    for (Schema<?> choice : choices) {
+      either.addOneOfItem(choice);
+    }
+    if (nullable) {
+      either.addOneOfItem(typed("null"));
+    }
+    return either;
+  }
+
+  private static Schema<?> list(boolean nullable, Schema<?> items) {
+    Schema<Object> list = typed("array", nullable);
+    list.setItems(items);
+    return list;
+  }
+
+  private static Schema<?> ref(String name) {
+    return new Schema<>(SpecVersion.V31).$ref("#/components/schemas/" + name);
+  }
+
+  static Schema<Object> typed(String type) {
+    return typed(type, false);
+  }
+
+  private static Schema<Object> typed(String type, boolean nullable) {
+    Schema<Object> schema = new Schema<>(SpecVersion.V31);
+    schema.setTypes(new LinkedHashSet<>(nullable ? List.of(type, "null") : List.of(type)));
+    return schema;
+  }
+}

@@ -1,0 +1,124 @@
+package org.standproud.mechanics.gathering;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.Band;
+import org.standproud.setup.Setup;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.CatalogueReader;
+import org.standproud.setup.reading.CatalogueReading;
+import org.standproud.setup.reading.Reading;
+import org.standproud.setup.reading.SetupReader;
+
+class EvidenceGatheringTest {
+
+  private static Catalogue catalogue;
+
+  @BeforeAll
+  static void openTheShop() throws IOException {
+    catalogue = ((CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"))).catalogue();
+  }
+
+  static Stream<Path> setups() throws IOException {
+    return Files.list(Path.of("seeds/setups")).sorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("setups")
+  void everyFactOfTheVocabularyIsGivenInItsRange(Path file) throws IOException {
+    Evidence evidence = EvidenceGathering.of(read(Files.readString(file)));
+    assertThat(evidence.values()).hasSameSizeAs(Vocabulary.all());
+    evidence
+        .values()
+        .forEach(
+            value -> {
+              if (value.value() instanceof Value.Quantity quantity) {
+                Fact.Number range = (Fact.Number) value.fact().type();
+                assertThat(quantity.band().low()).isGreaterThanOrEqualTo(range.least());
+                assertThat(quantity.band().high()).isLessThanOrEqualTo(range.greatest());
+              }
+            });
+  }
+
+  /**
+   * Clockwise from above, fed toward +X: the teeth ahead go toward -Y and drag the stock to the
+   * movable jaw; fed the other way they go toward +Y. Worked by hand from the spin.
+   */
+  @Test
+  void reversingTheFeedOfACentredFaceMillSwapsTheJawThatTakesTheLoad() throws IOException {
+    String request = Files.readString(Path.of("seeds/setups/08-wire-too-deep.json"));
+    assertThat(request).contains("\"feed\": \"+x\"");
+    Evidence there = EvidenceGathering.of(read(request));
+    Evidence back =
+        EvidenceGathering.of(read(request.replace("\"feed\": \"+x\"", "\"feed\": \"-x\"")));
+    assertThat(there.get(Vocabulary.LOAD_JAW)).isEqualTo(new Value.Text("movable jaw"));
+    assertThat(back.get(Vocabulary.LOAD_JAW)).isEqualTo(new Value.Text("fixed jaw"));
+    assertThat(band(back, Vocabulary.PUSH_FIXED).likely())
+        .isCloseTo(band(there, Vocabulary.PUSH_MOVABLE).likely(), within(1e-6));
+    assertThat(band(back, Vocabulary.PUSH_MINUS_X).likely())
+        .isCloseTo(band(there, Vocabulary.PUSH_PLUS_X).likely(), within(1e-6));
+  }
+
+  @Test
+  void aConventionalSideEntryPullsThePlateTowardTheCutterAndAClimbEntryDoesNot()
+      throws IOException {
+    String request = Files.readString(Path.of("seeds/setups/05-conventional-side-entry.json"));
+    String climb = request.replace("\"conventional\"", "\"climb\"").replace("\"+x\"", "\"-x\"");
+    assertThat(EvidenceGathering.of(read(request)).get(Vocabulary.FIRST_CONTACT_PULLS))
+        .isEqualTo(new Value.Truth(true));
+    assertThat(EvidenceGathering.of(read(climb)).get(Vocabulary.FIRST_CONTACT_PULLS))
+        .isEqualTo(new Value.Truth(false));
+  }
+
+  @Test
+  void aHandFeedIsSeenFromHalfToTwiceWhatWasMeantAndSaysSo() throws IOException {
+    String request = Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json"));
+    Evidence evidence = EvidenceGathering.of(read(request.replace("\"power\"", "\"hand\"")));
+    Band feed = band(evidence, Vocabulary.FEED_PER_TOOTH);
+    assertThat(feed.low()).isCloseTo(feed.likely() / 2, within(1e-12));
+    assertThat(feed.high()).isCloseTo(feed.likely() * 2, within(1e-12));
+    assertThat(evidence.detail(Vocabulary.FEED_PER_TOOTH).assumptions())
+        .extracting(Assumption::input)
+        .containsExactly("cut.feedPerTooth");
+  }
+
+  @Test
+  void whatNobodyMeasuredIsMissingOrAssumedAndNeverTakenAsGood() throws IOException {
+    Evidence evidence =
+        EvidenceGathering.of(
+            read(Files.readString(Path.of("seeds/setups/12-nobody-measured.json"))));
+    assertThat(evidence.get(Vocabulary.HIGH_SPOT)).isInstanceOf(Value.Missing.class);
+    List<String> assumed =
+        evidence.detail(Vocabulary.HOLDING_MARGIN).assumptions().stream()
+            .filter(a -> a.measure() != null)
+            .map(Assumption::input)
+            .toList();
+    assertThat(assumed).contains("hold.clampingForce", "stock.highSpot", "hold.stop");
+    assertThat(band(evidence, Vocabulary.HOLDING_MARGIN).low()).isLessThan(1);
+  }
+
+  private static Setup read(String json) {
+    Reading reading = new SetupReader(catalogue).readJson(json);
+    assertThat(reading).isInstanceOf(Reading.Accepted.class);
+    return ((Reading.Accepted) reading).setup();
+  }
+
+  private static Band band(Evidence evidence, Fact fact) {
+    return ((Value.Quantity) evidence.get(fact)).band();
+  }
+}
