@@ -1,6 +1,7 @@
 package org.standproud.audit.canonical;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -92,6 +93,7 @@ public record CanonicalJson(String text) {
    * @return a fresh tree
    * @throws NotCanonical when the text is not JSON
    */
+  @JsonValue
   public JsonNode tree() {
     try {
       return MAPPER.readTree(text);

@@ -58,6 +58,11 @@ public final class Records implements AutoCloseable {
    *     holds less than the checkpoints state
    */
   public Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock) {
+    this(dataSource, seal, outside, clock, LARGEST_GROUP);
+  }
+
+  /** With another limit on how many records one transaction holds, to measure what that does. */
+  Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock, int largestGroup) {
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.seal = seal;
@@ -67,7 +72,7 @@ public final class Records implements AutoCloseable {
     this.audit = new StoredChain(tables, seal, ruleBases, outside, clock);
     computeDigest();
     this.checkpoints = new Checkpoints(tables::head, seal, outside, clock);
-    this.writer = new GroupCommit<>(this::commit, MOST_WAITING, LARGEST_GROUP, PATIENCE);
+    this.writer = new GroupCommit<>(this::commit, MOST_WAITING, largestGroup, PATIENCE);
   }
 
   /**

@@ -47,7 +47,8 @@ class AssessorTest {
                 Vocabulary.all(),
                 new CardUnits(),
                 name -> Optional.empty(),
-                Coverage.Demand.REFUSE));
+                Coverage.Demand.REFUSE),
+            kept -> {});
     shelf.load();
     rules = shelf.ruleBase().orElseThrow();
     request = Files.readString(Path.of("seeds/setups/03-tall-plate-barely-gripped.json"));
@@ -114,6 +115,7 @@ class AssessorTest {
   }
 
   private static Assessor assessor(Assessor.RecordKeeping records) {
-    return new Assessor(() -> catalogue, () -> rules, records, "0.1.0", NOON);
+    return new Assessor(
+        () -> catalogue, () -> rules, jobOrder -> List.of(), records, "0.1.0", NOON);
   }
 }
