@@ -1,6 +1,7 @@
 package org.standproud.api.assessing;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Finding;
@@ -13,5 +14,6 @@ import org.standproud.audit.decisions.ShownAcceptance;
  * @param finding what the card has to say
  * @param acceptances who answers for going on in spite of it; absent when nobody does
  */
+@Schema(name = "Finding")
 public record AnsweredFinding(
     @JsonUnwrapped Finding finding, @Nullable List<ShownAcceptance> acceptances) {}

@@ -3,6 +3,7 @@ package org.standproud.api.audit;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
@@ -66,6 +67,7 @@ class AcceptancesController {
    * @param expires until when, at most a year ahead
    * @param forJobOrder whether it speaks for later assessments of the same job order too
    */
+  @Schema(name = "AcceptanceRequest")
   record Asked(String card, String reason, Person by, Instant expires, boolean forJobOrder) {}
 
   /**
@@ -74,6 +76,7 @@ class AcceptancesController {
    * @param reason why
    * @param by who takes the acceptance back
    */
+  @Schema(name = "WithdrawalRequest")
   record TakenBack(String reason, Person by) {}
 
   /**
@@ -84,6 +87,7 @@ class AcceptancesController {
    * @param severity its severity, as it was answered
    * @param acceptances what was decided, in force, stale or withdrawn
    */
+  @Schema(name = "DecidedFinding")
   record Decided(String card, String kind, String severity, List<ShownAcceptance> acceptances) {}
 
   /**
@@ -102,7 +106,11 @@ class AcceptancesController {
           "The acceptance goes into the chain of records with name, role, reason and expiry. It is"
               + " shown beside the finding, which keeps its kind and severity; the verdict stays. It"
               + " becomes stale when it expires, or when the card says something else of the same"
-              + " job order: another severity, limit or number.")
+              + " job order: another severity, limit or number.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content = @Content(schema = @Schema(implementation = Asked.class))))
   @ApiResponse(
       responseCode = "201",
       description = "The acceptance is on disk.",
@@ -148,7 +156,11 @@ class AcceptancesController {
   @Operation(
       operationId = "withdrawAcceptance",
       summary = "Take an acceptance back",
-      description = "The acceptance stays in the chain; a record of its own takes it back.")
+      description = "The acceptance stays in the chain; a record of its own takes it back.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content = @Content(schema = @Schema(implementation = TakenBack.class))))
   @ApiResponse(responseCode = "201", description = "It is taken back.")
   @PostMapping(path = "/{acceptance}/withdrawal", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Void> withdraw(

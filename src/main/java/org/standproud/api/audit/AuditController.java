@@ -1,7 +1,9 @@
 package org.standproud.api.audit;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
@@ -68,6 +70,7 @@ class AuditController {
    * @param by who orders it
    * @param reason why
    */
+  @Schema(name = "WithholdingRequest")
   record WithholdingOrder(Instant before, Mask mask, Person by, String reason) {}
 
   /**
@@ -171,7 +174,11 @@ class AuditController {
       summary = "Take texts of old records away, or mask them",
       description =
           "Recorded in the chain, which can still be checked: digests, seals, verdicts and findings"
-              + " stay.")
+              + " stay.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content = @Content(schema = @Schema(implementation = WithholdingOrder.class))))
   @ApiResponse(responseCode = "200", description = "How many records lost text.")
   @PostMapping(
       path = "/withholdings",

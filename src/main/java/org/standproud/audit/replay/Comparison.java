@@ -23,7 +23,7 @@ public record Comparison(
     String ruleBase,
     Judged recorded,
     Judged now,
-    List<FindingChange> findings,
+    List<ChangedFinding> findings,
     List<VersionDifference> versions,
     List<Difference> evidence) {
 

@@ -93,7 +93,7 @@ public final class Replayer {
         rules.revision().id(),
         record.judged(),
         made.judged(),
-        FindingChange.between(record.account().answer(), made.answer()),
+        ChangedFinding.between(record.account().answer(), made.answer()),
         versions,
         Difference.between("evidence", record.account().evidence(), made.evidence()));
   }

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Mask;
+import org.standproud.audit.replay.ChangedFinding;
 import org.standproud.audit.replay.Comparison;
 import org.standproud.audit.replay.Difference;
-import org.standproud.audit.replay.FindingChange;
 import org.standproud.audit.replay.KeptRuleBase;
 import org.standproud.audit.replay.NotReplayable;
 import org.standproud.audit.replay.Replay;
@@ -164,7 +164,7 @@ class ReplayTest {
     assertThat(today.evidence()).isEmpty();
     assertThat(today.versions()).isEmpty();
     assertThat(today.findings())
-        .extracting(FindingChange::card, FindingChange::change)
+        .extracting(ChangedFinding::card, ChangedFinding::change)
         .containsExactlyInAnyOrder(
             org.assertj.core.groups.Tuple.tuple("HOLD-001", "changes"),
             org.assertj.core.groups.Tuple.tuple(gone, "vanishes"));

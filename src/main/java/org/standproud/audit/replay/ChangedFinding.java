@@ -17,7 +17,7 @@ import tools.jackson.databind.JsonNode;
  * @param recorded what the record says of it, null when nothing
  * @param now what is said of it now, null when nothing
  */
-public record FindingChange(
+public record ChangedFinding(
     String card, String change, @Nullable Said recorded, @Nullable Said now) {
 
   /**
@@ -29,19 +29,19 @@ public record FindingChange(
    */
   public record Said(String kind, String severity, String message) {}
 
-  static List<FindingChange> between(CanonicalJson recorded, CanonicalJson now) {
+  static List<ChangedFinding> between(CanonicalJson recorded, CanonicalJson now) {
     Map<String, Said> was = findings(recorded);
     Map<String, Said> is = findings(now);
     TreeSet<String> cards = new TreeSet<>(was.keySet());
     cards.addAll(is.keySet());
-    List<FindingChange> changes = new ArrayList<>();
+    List<ChangedFinding> changes = new ArrayList<>();
     for (String card : cards) {
       Said then = was.get(card);
       Said today = is.get(card);
       if (then == null) {
-        changes.add(new FindingChange(card, "appears", null, today));
+        changes.add(new ChangedFinding(card, "appears", null, today));
       } else if (!then.equals(today)) {
-        changes.add(new FindingChange(card, today == null ? "vanishes" : "changes", then, today));
+        changes.add(new ChangedFinding(card, today == null ? "vanishes" : "changes", then, today));
       }
     }
     return changes;
