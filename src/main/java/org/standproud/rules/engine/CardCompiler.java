@@ -112,7 +112,10 @@ public final class CardCompiler {
       try {
         when.add(parser.parse(written.text(), limits));
       } catch (ConditionRefused e) {
-        errors.add(refused(card, written, e));
+        // A limit that cannot be read is told once, where it stands.
+        if (limits.containsKey(e.fragment()) || !card.limits().containsKey(e.fragment())) {
+          errors.add(refused(card, written, e));
+        }
       }
     }
     CompiledCard compiled =

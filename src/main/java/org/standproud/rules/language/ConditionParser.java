@@ -80,7 +80,13 @@ public final class ConditionParser {
     FEELEventListenersManager listeners = new FEELEventListenersManager();
     listeners.addListener(events::add);
     Map<String, Type> types = new HashMap<>();
-    names.all().forEach(name -> types.put(name, BuiltInType.UNKNOWN));
+    // The parser is slow with many names, and those that do not occur cannot be meant.
+    String close = text.replaceAll("\\s+", "");
+    for (String name : names.all()) {
+      if (close.contains(name.replace(" ", ""))) {
+        types.put(name, BuiltInType.UNKNOWN);
+      }
+    }
     try {
       FEEL_1_1Parser parser =
           FEELParser.parse(listeners, text, types, Map.of(), List.of(), List.of(), null);

@@ -381,6 +381,114 @@ class BadCardTest {
     assertThat(errors(Map.of("holding/a.yaml", nested))).hasSize(1);
   }
 
+  private static String laughs(int levels) {
+    StringBuilder text = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x]\n");
+    for (int i = 1; i < levels; i++) {
+      text.append("a").append(i).append(": &a").append(i).append(" [");
+      text.append(("*a" + (i - 1) + ", ").repeat(9)).append("x]\n");
+    }
+    return text.toString();
+  }
+
+  static Stream<String> bombs() {
+    return Stream.of(
+        laughs(12),
+        "a: &a [*a]\n",
+        "a: &a {b: *a}\n",
+        "<<: *a\nid: X\n",
+        "&a id: *a\n",
+        "? [a, b]\n: c\n",
+        "? {a: b}\n: c\n",
+        "id: " + "[".repeat(8000),
+        "id: " + "{a: ".repeat(4000),
+        "- ".repeat(8000),
+        "a:\n".repeat(5000),
+        "id: " + "9".repeat(16_000),
+        "limits: {a: 1" + "0".repeat(400) + " mm}\n",
+        "limits: {a: 1e999 mm}\n",
+        "limits: {a: 1e" + "9".repeat(30) + "}\n",
+        "limits: {a: .inf, b: .nan, c: 0x7fffffffffffffff, d: 1_000, e: 190:20:30}\n",
+        "id: !!python/object/apply:os.system ['id']\n",
+        "id: !<tag:yaml.org,2002:java.net.URL> http://x\n",
+        "%TAG ! tag:x,2000:\n---\nid: X\n",
+        "%YAML 9.9\n---\nid: X\n",
+        "id: \"\\ud800\"\n",
+        "id: \"\\x00\\u2028\\Uffffffff\"\n",
+        "id: |99999999\n x\n",
+        "id: >-\n" + " x\n".repeat(4000),
+        "\ufeffid: X\n",
+        "id: X\n...\nid: Y\n",
+        "id: X\n---\nid: Y\n",
+        "\u0000",
+        "\uffff\ud800",
+        "");
+  }
+
+  @ParameterizedTest
+  @MethodSource("bombs")
+  void whatIsMeantToBreakAReaderIsRefusedAtOnce(String yaml) {
+    assertThat(errors(Map.of("holding/a.yaml", yaml)))
+        .isNotEmpty()
+        .hasSizeLessThanOrEqualTo(CardLimits.MAX_ERRORS)
+        .allSatisfy(
+            e -> {
+              assertThat(e.line()).isPositive();
+              assertThat(e.toString()).hasSizeLessThan(3_000);
+            });
+  }
+
+  @ParameterizedTest
+  @org.junit.jupiter.params.provider.ValueSource(
+      strings = {
+        "../holding/a.yaml",
+        "/holding/a.yaml",
+        "holding/../a.yaml",
+        "holding/..yaml",
+        "holding/a..yaml",
+        "holding\\a.yaml",
+        "C:/holding/a.yaml",
+        "holding/a.yaml/",
+        "holding//a.yaml",
+        "./holding/a.yaml",
+        "holding/a.yaml\u0000.txt",
+        "holding/.a.yaml",
+        "holding/a b.yaml",
+        "holding/a.yaml\n",
+        "holding/a.txt",
+        "holding/-a.yaml",
+        "a.yaml",
+        "",
+        "x/y/holding/a.yaml",
+      })
+  void aNameThatCouldLeadElsewhereIsRefused(String file) {
+    assertThat(errors(Map.of(file, GOOD)).toString())
+        .contains("a card is named for what it protects");
+  }
+
+  @Test
+  void aLimitThatCannotBeReadIsToldOnce() {
+    assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("12 mm}", "12 mmm}")))).hasSize(1);
+  }
+
+  @Provide
+  Arbitrary<String> numbers() {
+    return Arbitraries.oneOf(
+        Arbitraries.doubles().map(String::valueOf),
+        Arbitraries.bigIntegers().map(String::valueOf),
+        Arbitraries.of("e", "-", ".", "E9", "0x", "_", "+", "1")
+            .list()
+            .ofMaxSize(9)
+            .map(l -> String.join("", l)));
+  }
+
+  @Property(tries = 300)
+  void anyNumberForALimitIsReadOrRefusedAndNothingElse(@ForAll("numbers") String number) {
+    String yaml = GOOD.replace("deep grip: 12 mm", "deep grip: \"" + number + " mm\"");
+    Gate.Draft draft =
+        GateTest.gate(Coverage.Demand.REPORT).draft(Map.of("holding/a.yaml", yaml), GateTest.BY);
+    assertThat(draft.ruleBase() != null || !draft.errors().isEmpty()).isTrue();
+  }
+
   @Provide
   Arbitrary<String> mangled() {
     return Arbitraries.integers()
