@@ -19,13 +19,26 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.plate.PlateInput;
+import org.standproud.mechanics.plate.PlatePoint;
+import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.reach.Reach;
+import org.standproud.mechanics.sampling.HoldingChance;
+import org.standproud.mechanics.sampling.SamplingPlan;
+import org.standproud.setup.Band;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.CatalogueReader;
 import org.standproud.setup.reading.CatalogueReading;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.SetupReader;
 
-/** What the evidence of a set-up costs, whole and by its dearest stages. */
+/**
+ * What the evidence of a set-up costs, whole and by its dearest stages:
+ *
+ * <pre>
+ * mvn -Pbench -DskipTests test-compile exec:java -Dexec.args="EvidenceBenchmark -f 0"
+ * </pre>
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -53,6 +66,35 @@ public class EvidenceBenchmark {
   @Benchmark
   public PassForces forces() {
     return PassForces.of(ForceInput.from(setup)).orElseThrow();
+  }
+
+  /** Whether it goes in. */
+  @Benchmark
+  public Reach reach() {
+    return Reach.of(setup);
+  }
+
+  /** The plate on a hold of its own stiffness, three scenarios, modes and statics. */
+  @Benchmark
+  public PlateResponse plate() {
+    return PlateResponse.of(
+        new PlateInput(
+            setup.stickOutM(),
+            setup.stock().lengthM(),
+            setup.stock().thicknessM(),
+            setup.stock().material().youngsModulusPa(),
+            setup.stock().material().poissonsRatio(),
+            setup.stock().material().densityKgPerM3(),
+            new Band(1e9, 2e9, 4e9),
+            new Band(5e4, 1e5, 2e5),
+            Math.min(setup.stock().lengthM(), setup.hold().vise().jawWidthM()),
+            new PlatePoint(setup.stock().lengthM() / 2, setup.stickOutM())));
+  }
+
+  /** Two thousand draws of the hold. */
+  @Benchmark
+  public HoldingChance sampling() {
+    return HoldingChance.of(setup, SamplingPlan.USUAL).orElseThrow();
   }
 
   /** The whole evidence. */
