@@ -65,7 +65,7 @@ class AssessmentsTest {
   void aPlateBarelyGrippedUnderAHeavyCutIsNotRun() {
     JsonNode said = assess(RunningService.seed("03"));
     assertThat(said.get("verdict").stringValue()).isEqualTo("do not run");
-    assertThat(said.get("summary").stringValue()).startsWith("Do not run: ");
+    assertThat(said.get("summary").stringValue()).startsWith("Do not run. ");
   }
 
   @Test

@@ -80,11 +80,23 @@ public final class PassForces {
     return geometry.steadyArc().map(arc -> new PassForces(input, geometry, arc, order));
   }
 
-  private static double wrapRad(Cutter cutter, Cut cut) {
+  static double wrapRad(Cutter cutter, Cut cut) {
     double helix =
         OutsideValidity.within(
             "helix angle", cutter.helixRad(), Math.toRadians(-60), Math.toRadians(60), "rad");
     return 2 * cut.axialDepthM() * Math.tan(Math.abs(helix)) / cutter.diameterM();
+  }
+
+  /** Travels in m at which the force is worked out, in order. */
+  static List<Double> places(
+      PassGeometry geometry, Arc arc, double pitchRad, double wrapRad, SweepOrder order) {
+    PassPlaces ends = new PassPlaces(arc, pitchRad, wrapRad, order.stepsAtEachEnd());
+    List<Double> places = new ArrayList<>();
+    ends.leadInRad().forEach(n -> places.add(-geometry.radiusM() * Math.sin(n)));
+    ends.runOutRad()
+        .forEach(n -> places.add(geometry.lengthM() - geometry.radiusM() * Math.sin(n)));
+    places.sort(null);
+    return places;
   }
 
   private RevolutionForces over(List<Arc> arcs, List<RevolutionSweep> sweeps, double stepRad) {
@@ -99,11 +111,7 @@ public final class PassForces {
     List<PathStation> stations = new ArrayList<>();
     List<RevolutionSweep> lightestAndHeaviest =
         List.of(corners.get(0), corners.get(corners.size() - 1));
-    PassPlaces ends = new PassPlaces(arc, pitchRad, wrapRad, order.stepsAtEachEnd());
-    List<Double> places = new ArrayList<>();
-    ends.leadInRad().forEach(n -> places.add(-radiusM * Math.sin(n)));
-    ends.runOutRad().forEach(n -> places.add(geometry.lengthM() - radiusM * Math.sin(n)));
-    places.sort(null);
+    List<Double> places = places(geometry, arc, pitchRad, wrapRad, order);
     for (double place : places) {
       List<Arc> arcs = geometry.arcsAt(place);
       RevolutionForces forces =

@@ -114,7 +114,7 @@ public record ViseHolding(
         ends.turning(HoldingEnd::turningAwayNmPerRad),
         rootStiffness(ends),
         ends.likely().lengthM(),
-        ends.turning(HoldingEnd::contactHeightM),
+        ends.contact(HoldingEnd::contactHeightM),
         jawPressure(input, ends),
         line.yieldRatio(),
         line.bowMargin(),

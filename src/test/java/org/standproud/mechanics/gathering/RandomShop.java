@@ -239,7 +239,7 @@ public final class RandomShop {
         one(Operation.values()),
         one(Stage.values()),
         log(2e-5, 0.05),
-        chance(0.1) ? 0 : reach * between(-1.05, 1.05),
+        chance(0.1) ? 0 : reach * between(-0.98, 0.98),
         one(FeedDirection.values()),
         log(0.5, 400),
         about(log(3e-6, 5e-4), 0.5),

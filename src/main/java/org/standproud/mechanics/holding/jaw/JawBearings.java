@@ -21,24 +21,26 @@ import org.standproud.setup.StockSurface;
  *
  * <p>A wire or strip bears at its own depth. A whole face bears anywhere from lip to bottom at
  * best, within its middle third likely, and at mid-grip only if the movable jaw floats and carries
- * no moment. Where the faces cannot close on each other (a high spot, a lifted or a worn movable
- * jaw) so that the cut can rock by more than {@link #HARMLESS_ROCK_M}, and nothing is packed
- * between, the movable jaw bears at one unknown depth: the worst for each direction, mid-grip
- * likely. Own model.
+ * no moment. Where the faces cannot close on each other (a high spot, a lifting or a worn movable
+ * jaw), packing does not take the gap up and the cut can rock by more than {@link
+ * #HARMLESS_ROCK_M}, the stock is on a hinge: it turns freely until the other edge bears, which
+ * {@code HoldingEnds} puts into the turning stiffness, and a rough fixed face bears surely only
+ * within its middle third. What it finally bears before it tips is that of a floating jaw. Own
+ * model.
  *
- * @param adverseToward worst case for a push toward the fixed jaw
- * @param adverseAway worst case for a push away from it
+ * @param adverse worst case
  * @param likely likely case
  * @param favourable best case
  * @param hinged whether the stock may rock on one unknown line of the movable jaw
+ * @param gapM the gap over the grip that neither clamping nor packing takes up in m
  * @param assumptions what was taken for what was not given
  */
 public record JawBearings(
-    Pair adverseToward,
-    Pair adverseAway,
+    Pair adverse,
     Pair likely,
     Pair favourable,
     boolean hinged,
+    double gapM,
     List<Assumption> assumptions) {
 
   /**
@@ -48,11 +50,8 @@ public record JawBearings(
    */
   public static final double HARMLESS_ROCK_M = 0.1e-3;
 
-  /**
-   * How near the edge of the grip an unknown line of contact may lie, as a share of the grip:
-   * nearer, the other edge bears again before the stock has rocked far. Common practice, no source.
-   */
-  private static final double EDGE_SHARE = 1.0 / 6;
+  /** How far a worn jaw is taken to be dished or bell-mouthed; common practice, no source. */
+  private static final double WORN_JAW_M = 0.05e-3;
 
   /** Copies the list. */
   public JawBearings {
@@ -100,27 +99,25 @@ public record JawBearings(
     List<Assumption> assumptions = new ArrayList<>();
     boolean worn = hold.vise().jawSurface() == JawSurface.WORN;
     double leverage = (heightM + gripM) / gripM;
-    double spotM = highSpotM(stock, assumptions) - closableGapM;
+    double dishedM = worn ? WORN_JAW_M : 0;
+    double spotM = Math.max(highSpotM(stock, assumptions), dishedM) - closableGapM;
     double leanM = hold.vise().movableJawLiftRad().high() * gripM - closableGapM;
     Packing soft = packing(hold, JawSide.MOVABLE);
-    boolean rocks = (Math.max(spotM, leanM) - takenUpM(soft)) * leverage > HARMLESS_ROCK_M;
-    boolean hinged = rocks || (worn && soft == null);
+    double gapM = Math.max(0, Math.max(spotM, leanM) - takenUpM(soft));
+    boolean hinged = gapM * leverage > HARMLESS_ROCK_M;
     Packing behind = packing(hold, JawSide.FIXED);
-    boolean rough =
-        (spotM - takenUpM(behind)) * leverage > HARMLESS_ROCK_M || (worn && behind == null);
+    boolean rough = (spotM - takenUpM(behind)) * leverage > HARMLESS_ROCK_M;
     Bearing middle = Bearing.lineAt(gripM / 2);
     Bearing whole = Bearing.wholeFace(gripM);
     Bearing third = Bearing.withoutGap(gripM);
-    Bearing lip = Bearing.lineAt(gripM * EDGE_SHARE);
-    Bearing bottom = Bearing.lineAt(gripM * (1 - EDGE_SHARE));
     Bearing fixedWorst = line(hold, JawSide.FIXED, gripM, rough ? third : whole);
     Bearing fixed = line(hold, JawSide.FIXED, gripM, whole);
     return new JawBearings(
-        new Pair(hinged ? lip : line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
-        new Pair(hinged ? bottom : line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
+        new Pair(line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
         new Pair(line(hold, JawSide.MOVABLE, gripM, hinged ? middle : third), fixed),
         new Pair(line(hold, JawSide.MOVABLE, gripM, whole), fixed),
         hinged,
+        gapM,
         assumptions);
   }
 
