@@ -67,7 +67,7 @@ public record Remedies(
                 e ->
                     new CardRemedies(
                         e.getKey().id(),
-                        e.getKey().card().title(),
+                        trials.ruleBase().card(e.getKey().id()).card().title(),
                         e.getKey().severity().words(),
                         told(e.getValue(), writer)))
             .toList();
