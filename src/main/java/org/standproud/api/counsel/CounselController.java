@@ -1,0 +1,215 @@
+package org.standproud.api.counsel;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.nio.charset.StandardCharsets;
+import java.util.UUID;
+import java.util.function.BiFunction;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.ErrorResponseException;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.advice.ask.AskBack;
+import org.standproud.advice.compare.Comparison;
+import org.standproud.advice.envelope.EnvelopeDrawing;
+import org.standproud.advice.envelope.SafeEnvelope;
+import org.standproud.advice.hold.OtherHolds;
+import org.standproud.advice.plan.PassPlan;
+import org.standproud.advice.remedy.Remedies;
+import org.standproud.api.assessing.NotReady;
+import org.standproud.api.json.PlainJson;
+import org.standproud.api.problem.BadParameter;
+import org.standproud.api.problem.NotThere;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.audit.store.Records;
+import org.standproud.audit.store.StoredRecord;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.setup.Setup;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.CanonicalText;
+import org.standproud.setup.units.QuantityKind;
+import org.standproud.setup.units.UnitCode;
+
+/** Counsel on a judged set-up. Every change in it was judged by the rule base in service. */
+@Tag(name = "Counsel", description = "What to change, and how far it may go")
+@RestController
+@RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
+class CounselController {
+
+  private static final double LEAST_STOCK_M = 1e-5;
+  private static final double GREATEST_STOCK_M = 0.2;
+
+  private final Records records;
+  private final RuleShelf rules;
+  private final ShopCatalogue shop;
+
+  CounselController(Records records, RuleShelf rules, ShopCatalogue shop) {
+    this.records = records;
+    this.rules = rules;
+    this.shop = shop;
+  }
+
+  @Operation(
+      operationId = "getRemedies",
+      summary = "The nearest set-ups that work",
+      description =
+          "For each stop and caution the smallest changes that clear it, alone and together, each"
+              + " judged again before it is told, with its cost; says so when nothing works.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The remedies, best first.",
+      content = @Content(schema = @Schema(type = "object")))
+  @GetMapping("/remedies")
+  ResponseEntity<byte[]> remedies(@PathVariable UUID id) {
+    return told(id, (setup, ruleBase) -> Remedies.of(setup, ruleBase, shelves()));
+  }
+
+  @Operation(
+      operationId = "getOtherHolds",
+      summary = "Other ways to hold the job",
+      description = "Angle plate, side of the vise and flat on the table, judged and priced.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The other holds, best first.",
+      content = @Content(schema = @Schema(type = "object")))
+  @GetMapping("/other-holds")
+  ResponseEntity<byte[]> otherHolds(@PathVariable UUID id) {
+    return told(
+        id,
+        (setup, ruleBase) -> {
+          boolean righted = !Remedies.of(setup, ruleBase, shelves()).ways().isEmpty();
+          return OtherHolds.of(setup, righted, ruleBase, shelves());
+        });
+  }
+
+  @Operation(
+      operationId = "getQuestions",
+      summary = "What to measure first",
+      description = "Each unknown with what the answer would be at either end of it.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The questions, most wanted first.",
+      content = @Content(schema = @Schema(type = "object")))
+  @GetMapping("/questions")
+  ResponseEntity<byte[]> questions(@PathVariable UUID id) {
+    return told(id, AskBack::of);
+  }
+
+  @Operation(
+      operationId = "getEnvelope",
+      summary = "How far the cut may go",
+      description =
+          "The region of depth and width, and of depth and speed, where no stop stands, with the"
+              + " card that limits each edge.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The safe envelope.",
+      content = @Content(schema = @Schema(type = "object")))
+  @GetMapping("/envelope")
+  ResponseEntity<byte[]> envelope(@PathVariable UUID id) {
+    return told(id, SafeEnvelope::of);
+  }
+
+  @Operation(
+      operationId = "getEnvelopeDrawing",
+      summary = "How far the cut may go, drawn",
+      description = "SVG of the envelope of depth and width.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The drawing.",
+      content = @Content(schema = @Schema(type = "string")))
+  @GetMapping(path = "/envelope.svg", produces = "image/svg+xml")
+  ResponseEntity<byte[]> envelopeDrawing(@PathVariable UUID id) {
+    String svg = EnvelopeDrawing.svg(SafeEnvelope.of(setup(id), ruleBase()).cut());
+    return ResponseEntity.ok()
+        .contentType(MediaType.valueOf("image/svg+xml"))
+        .body(svg.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Operation(
+      operationId = "getPlan",
+      summary = "A plan of passes",
+      description =
+          "Rough and finish passes for the stock to remove, each judged, with where to stop and"
+              + " measure.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The passes in order.",
+      content = @Content(schema = @Schema(type = "object")))
+  @GetMapping("/plan")
+  ResponseEntity<byte[]> plan(
+      @PathVariable UUID id,
+      @Parameter(description = "stock to remove, in the length unit of the set-up")
+          @RequestParam("remove")
+          double remove) {
+    return told(id, (setup, ruleBase) -> PassPlan.of(setup, stockM(remove, setup), ruleBase));
+  }
+
+  @Operation(
+      operationId = "compare",
+      summary = "Two assessments compared",
+      description = "What changed in the set-up, and which findings moved by how much.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The comparison, this assessment first.",
+      content = @Content(schema = @Schema(type = "object")))
+  @GetMapping("/comparison")
+  ResponseEntity<byte[]> compare(
+      @PathVariable UUID id,
+      @Parameter(description = "id of the other assessment") @RequestParam("with") UUID other) {
+    Setup after = setup(other);
+    return told(id, (before, ruleBase) -> Comparison.of(before, after, ruleBase));
+  }
+
+  private static double stockM(double remove, Setup setup) {
+    UnitCode unit = QuantityKind.LENGTH.unit(setup.units());
+    double stockM = unit.toSi(remove);
+    if (!(stockM >= LEAST_STOCK_M && stockM <= GREATEST_STOCK_M)) {
+      throw new BadParameter(
+          "remove",
+          "from "
+              + unit.fromSi(LEAST_STOCK_M)
+              + " to "
+              + unit.fromSi(GREATEST_STOCK_M)
+              + " "
+              + unit.code());
+    }
+    return stockM;
+  }
+
+  private ResponseEntity<byte[]> told(UUID id, BiFunction<Setup, RuleBase, Object> counsel) {
+    RuleBase ruleBase = ruleBase();
+    Object advised = counsel.apply(setup(id), ruleBase);
+    return ResponseEntity.ok()
+        .contentType(MediaType.APPLICATION_JSON)
+        .body(PlainJson.canonical(new Counsel(id, ruleBase.revision().id(), advised)).utf8());
+  }
+
+  private RuleBase ruleBase() {
+    return rules.ruleBase().orElseThrow(() -> new NotReady("there is no rule base in service"));
+  }
+
+  private Catalogue shelves() {
+    return shop.get().orElseThrow(() -> new NotReady(shop.fault()));
+  }
+
+  private Setup setup(UUID id) {
+    StoredRecord stored =
+        records.find(id).orElseThrow(() -> new NotThere("No assessment has the id " + id + "."));
+    if (stored.gone()) {
+      throw new ErrorResponseException(HttpStatus.GONE);
+    }
+    byte[] text = stored.record().account().setup().utf8();
+    return CanonicalText.setup(new String(text, StandardCharsets.UTF_8));
+  }
+}
