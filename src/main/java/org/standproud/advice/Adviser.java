@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
@@ -11,6 +12,7 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.RuleTrace;
@@ -64,8 +66,18 @@ public final class Adviser {
    * @param evidence the facts they were judged on
    */
   public static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
-    List<CardTrace> stops = findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
-    if (stops.stream().anyMatch(f -> decides(f, evidence))) {
+    return verdict(findings, stop -> decides(stop, evidence));
+  }
+
+  /**
+   * The same for findings in short.
+   *
+   * @param findings the cards that have something to say
+   * @param decides whether a stop that fails speaks for itself, see {@link #decides}
+   */
+  public static <F extends CardOutcome> Verdict verdict(List<F> findings, Predicate<F> decides) {
+    List<F> stops = findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
+    if (stops.stream().anyMatch(f -> f.kind() == Kind.FAIL && decides.test(f))) {
       return Verdict.DO_NOT_RUN;
     }
     if (!stops.isEmpty()) {
@@ -76,13 +88,12 @@ public final class Adviser {
   }
 
   /**
-   * Whether a stop is sure enough to speak for itself: it holds for every value of the unknowns, or
-   * it may hold though all that the shop could tell was told. A stop that only may hold because of
-   * something nobody told leaves the set-up not judged.
+   * Whether a stop that fails is sure enough to speak for itself: it holds for every value of the
+   * unknowns, or it may hold though all that the shop could tell was told. A stop that only may
+   * hold because of something nobody told leaves the set-up not judged.
    */
-  private static boolean decides(CardTrace stop, Evidence evidence) {
-    return stop.kind() == Kind.FAIL
-        && (stop.truth() == Truth.TRUE || Untold.of(stop, evidence).isEmpty());
+  public static boolean decides(CardTrace stop, Evidence evidence) {
+    return stop.truth() == Truth.TRUE || Untold.of(stop, evidence).isEmpty();
   }
 
   private static String summary(Verdict verdict, List<Finding> findings, List<String> measure) {

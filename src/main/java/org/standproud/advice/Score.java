@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.standproud.rules.card.Protects;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 
@@ -51,7 +52,12 @@ public record Score(int whole, Map<String, Integer> parts) {
     return share == null ? 0 : share;
   }
 
-  private static int weighted(List<CardTrace> findings) {
+  /**
+   * The score of findings in short, 0 to 100.
+   *
+   * @param findings the cards that have something to say
+   */
+  public static int weighted(List<? extends CardOutcome> findings) {
     return (int) Math.floor(100 * left(findings) + ROUNDING);
   }
 
@@ -60,7 +66,7 @@ public record Score(int whole, Map<String, Integer> parts) {
    *
    * @param findings the cards that have something to say
    */
-  public static double left(List<CardTrace> findings) {
+  public static double left(List<? extends CardOutcome> findings) {
     double[] gravestFirst =
         findings.stream()
             .mapToDouble(finding -> -Math.log(share(finding.kind(), finding.severity())))

@@ -15,6 +15,7 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Reading;
+import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
@@ -53,7 +54,7 @@ public record AskBack(String verdict, int score, Quantity deciding, List<Questio
    */
   public static AskBack of(Setup setup, Trials trials) {
     Judged base = trials.of(setup);
-    Fact deciding = deciding(base);
+    Fact deciding = deciding(trials.ruleBase().evaluate(base.evidence()));
     List<Question> questions =
         Unknowns.of(setup, base.evidence()).stream()
             .map(unknown -> question(unknown, base, deciding, trials))
@@ -72,8 +73,8 @@ public record AskBack(String verdict, int score, Quantity deciding, List<Questio
   }
 
   /** The first number that is not exact in the gravest finding that reads one. */
-  private static Fact deciding(Judged base) {
-    return base.findings().stream()
+  private static Fact deciding(RuleTrace trace) {
+    return trace.findings().stream()
         .sorted(
             Comparator.comparing(CardTrace::severity, Comparator.reverseOrder())
                 .thenComparing(finding -> finding.kind() == Kind.OPEN)

@@ -12,7 +12,7 @@ import org.standproud.advice.trial.Trials;
 import org.standproud.rules.card.Protects;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.RuleBase;
-import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.units.QuantityKind;
@@ -72,19 +72,19 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
         setup,
         Across.SPINDLE_SPEED,
         "no stop fails or is open and no caution speaks of vibration",
-        SafeEnvelope::stopsAndVibration,
+        judged -> stopsAndVibration(judged, trials.ruleBase()),
         trials,
         fineness);
   }
 
-  private static List<String> stopsAndVibration(Judged judged) {
+  private static List<String> stopsAndVibration(Judged judged, RuleBase ruleBase) {
     return judged.findings().stream()
         .filter(
             f ->
                 f.severity() == Severity.STOP
                     || f.severity() == Severity.CAUTION
-                        && f.card().protects() == Protects.VIBRATION)
-        .map(CardTrace::id)
+                        && ruleBase.card(f.id()).card().protects() == Protects.VIBRATION)
+        .map(CardKind::id)
         .toList();
   }
 

@@ -1,7 +1,9 @@
 package org.standproud.advice.remedy;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.standproud.advice.Verdict;
 import org.standproud.advice.trial.Judged;
 import org.standproud.advice.trial.Trials;
@@ -65,14 +67,16 @@ public record Remedies(
                 e ->
                     new CardRemedies(
                         e.getKey().id(),
-                        e.getKey().card().title(),
+                        trials.ruleBase().card(e.getKey().id()).card().title(),
                         e.getKey().severity().words(),
                         told(e.getValue(), writer)))
             .toList();
     Judged base = search.base();
     boolean right = base.verdict() == Verdict.RUN || base.ids().isEmpty();
     List<Remedy> nearest =
-        ways.isEmpty() && !right ? told(search.nearest(), writer) : List.<Remedy>of();
+        ways.isEmpty() && !right
+            ? search.nearest().stream().map(writer::remedy).toList()
+            : List.<Remedy>of();
     return new Remedies(
         base.verdict().words(),
         base.score(),
@@ -83,13 +87,16 @@ public record Remedies(
         trials.count());
   }
 
+  /** Better verdicts first, then less time, then the better score; of one kind only the first. */
   private static List<Remedy> told(List<Proved> proved, RemedyWriter writer) {
+    Set<List<String>> kinds = new HashSet<>();
     return proved.stream()
         .sorted(
             Comparator.comparing((Proved p) -> p.judged().verdict())
                 .thenComparing(p -> writer.cost(p).added())
                 .thenComparing(p -> -p.judged().left()))
         .map(writer::remedy)
+        .filter(remedy -> kinds.add(remedy.kinds()))
         .toList();
   }
 

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.standproud.advice.trial.Judged;
 import org.standproud.advice.trial.Trials;
 import org.standproud.rules.card.Severity;
-import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -78,13 +78,13 @@ final class RemedySearch {
   }
 
   /** For each stop and caution, gravest first, the smallest single change of each ladder. */
-  Map<CardTrace, List<Proved>> singles() {
-    Map<CardTrace, List<Proved>> cleared = new LinkedHashMap<>();
+  Map<CardKind, List<Proved>> singles() {
+    Map<CardKind, List<Proved>> cleared = new LinkedHashMap<>();
     base.findings().stream()
         .filter(finding -> finding.severity() != Severity.NOTE)
         .sorted(
-            Comparator.comparing(CardTrace::severity, Comparator.reverseOrder())
-                .thenComparing(CardTrace::id))
+            Comparator.comparing(CardKind::severity, Comparator.reverseOrder())
+                .thenComparing(CardKind::id))
         .forEach(
             finding -> {
               boolean stop = finding.severity() == Severity.STOP;

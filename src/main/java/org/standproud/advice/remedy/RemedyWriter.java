@@ -12,7 +12,7 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.time.PassTime;
 import org.standproud.rules.card.Severity;
-import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Band;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Seat;
@@ -35,13 +35,13 @@ final class RemedyWriter {
   }
 
   Remedy remedy(Proved proved) {
-    Map<String, CardTrace> before = byId(base);
-    Map<String, CardTrace> after = byId(proved.judged());
+    Map<String, CardKind> before = byId(base);
+    Map<String, CardKind> after = byId(proved.judged());
     List<String> clears = new ArrayList<>();
     List<String> eases = new ArrayList<>();
     before.forEach(
         (id, was) -> {
-          CardTrace is = after.get(id);
+          CardKind is = after.get(id);
           if (is == null) {
             clears.add(id);
           } else if (is.severity().compareTo(was.severity()) < 0) {
@@ -51,7 +51,7 @@ final class RemedyWriter {
     List<String> appears = new ArrayList<>();
     after.forEach(
         (id, is) -> {
-          CardTrace was = before.get(id);
+          CardKind was = before.get(id);
           if (was == null || is.severity().compareTo(was.severity()) > 0) {
             appears.add(id);
           }
@@ -69,9 +69,9 @@ final class RemedyWriter {
         needs(proved));
   }
 
-  private static Map<String, CardTrace> byId(Judged judged) {
-    Map<String, CardTrace> byId = new HashMap<>();
-    for (CardTrace finding : judged.findings()) {
+  private static Map<String, CardKind> byId(Judged judged) {
+    Map<String, CardKind> byId = new HashMap<>();
+    for (CardKind finding : judged.findings()) {
       if (finding.severity() != Severity.NOTE) {
         byId.put(finding.id(), finding);
       }

@@ -3,31 +3,64 @@ package org.standproud.advice.trial;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Adviser;
 import org.standproud.advice.Score;
 import org.standproud.advice.Verdict;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.Severity;
-import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.CardKind;
 
 /**
- * A set-up with what the cards had to say of it.
- *
- * @param evidence its facts
- * @param findings the cards that flag or are open, in the order of their ids
- * @param verdict what to do with it
- * @param left the score before it is rounded, between 0 and 1
+ * What the cards had to say of one set-up, in short; reasons are worked out when they are asked
+ * for. For one thread.
  */
-public record Judged(Evidence evidence, List<CardTrace> findings, Verdict verdict, double left) {
+public final class Judged {
 
-  /** Copies the list. */
-  public Judged {
-    findings = List.copyOf(findings);
+  private final RuleBase ruleBase;
+  private final Evidence evidence;
+  private final List<CardKind> findings;
+  private final double left;
+  private @Nullable Verdict verdict;
+
+  Judged(RuleBase ruleBase, Evidence evidence) {
+    this.ruleBase = ruleBase;
+    this.evidence = evidence;
+    this.findings = ruleBase.kinds(evidence).findings();
+    this.left = Score.left(findings);
   }
 
-  static Judged of(Evidence evidence, List<CardTrace> findings) {
-    return new Judged(
-        evidence, findings, Adviser.verdict(findings, evidence), Score.left(findings));
+  /** The facts. */
+  public Evidence evidence() {
+    return evidence;
+  }
+
+  /** The cards that flag or are open, in the order of their ids. */
+  public List<CardKind> findings() {
+    return findings;
+  }
+
+  /** What to do with it. */
+  public Verdict verdict() {
+    Verdict known = verdict;
+    if (known == null) {
+      known =
+          Adviser.verdict(
+              findings, stop -> Adviser.decides(ruleBase.evaluate(evidence, stop.id()), evidence));
+      verdict = known;
+    }
+    return known;
+  }
+
+  /** The score before it is rounded, between 0 and 1. */
+  public double left() {
+    return left;
+  }
+
+  /** The score as it is told, 0 to 100. */
+  public int score() {
+    return Score.weighted(findings);
   }
 
   /** Ids of the stops, failed or open. */
@@ -52,21 +85,16 @@ public record Judged(Evidence evidence, List<CardTrace> findings, Verdict verdic
     return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
   }
 
-  /** The score as it is told, 0 to 100. */
-  public int score() {
-    return Score.of(findings).whole();
-  }
-
   /** Whether nothing is lost against another: no stop that it has not, and no lower score. */
   public boolean noWorseThan(Judged other) {
     return left >= other.left
-        && verdict.compareTo(other.verdict) <= 0
-        && other.stops().containsAll(stops());
+        && other.stops().containsAll(stops())
+        && verdict().compareTo(other.verdict()) <= 0;
   }
 
   private Set<String> ids(Severity severity) {
     Set<String> ids = new TreeSet<>();
-    for (CardTrace finding : findings) {
+    for (CardKind finding : findings) {
       if (finding.severity() == severity) {
         ids.add(finding.id());
       }

@@ -2,7 +2,6 @@ package org.standproud.advice.trial;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
@@ -26,15 +25,10 @@ public final class Trials {
   public Judged of(Setup setup) {
     Judged judged = known.get(setup);
     if (judged == null) {
-      judged = of(EvidenceGathering.of(setup));
+      judged = new Judged(ruleBase, EvidenceGathering.of(setup));
       known.put(setup, judged);
     }
     return judged;
-  }
-
-  /** What the cards say of evidence that belongs to no set-up in a vise; not remembered. */
-  public Judged of(Evidence evidence) {
-    return Judged.of(evidence, ruleBase.evaluate(evidence).findings());
   }
 
   /** How many set-ups were judged so far, each counted once. */

@@ -2,6 +2,7 @@ package org.standproud.advice.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -237,8 +238,12 @@ class RemediesTest {
   @Test
   void aChangeIsToldWithItsOldAndItsNewValueInTheCallersUnits() {
     Remedies inch = Remedies.of(DemoShop.setup("09"), DemoShop.CARDS, DemoShop.CATALOGUE);
-    assertThat(inch.ways()).isNotEmpty();
-    assertThat(inch.ways().get(0).changes())
+    List<Remedy> told = new ArrayList<>(inch.ways());
+    told.addAll(inch.nearest());
+    inch.byCard().forEach(card -> told.addAll(card.remedies()));
+    assertThat(told).isNotEmpty();
+    assertThat(told)
+        .flatExtracting(Remedy::changes)
         .isNotEmpty()
         .allSatisfy(change -> assertThat(change.words()).contains(" to ").doesNotContain(" mm"));
   }
