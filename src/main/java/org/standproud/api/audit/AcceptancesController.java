@@ -28,6 +28,7 @@ import org.standproud.api.problem.BadParameter;
 import org.standproud.api.problem.NotThere;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Mask;
 import org.standproud.audit.Person;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.Withdrawal;
@@ -120,6 +121,7 @@ class AcceptancesController {
       throws IOException, InterruptedException {
     Asked asked = BodyText.read(bodies.text(request), Asked.class);
     AuditRecord record = standing(id);
+    refuseMasked(record, asked);
     RecordedFinding finding =
         record.findings().stream()
             .filter(f -> f.cardId().equals(asked.card()))
@@ -172,6 +174,13 @@ class AcceptancesController {
     }
     records.append(withdrawal(asked, acceptance));
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances")).build();
+  }
+
+  /** What stands where a job order was is no job order. */
+  private static void refuseMasked(AuditRecord record, Asked asked) {
+    if (asked.forJobOrder() && Mask.WITHHELD.equals(record.asked().jobOrder())) {
+      throw new BadParameter("forJobOrder", "the job order of this assessment is withheld");
+    }
   }
 
   private AuditRecord standing(UUID id) {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
+import java.util.function.Consumer;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.RowMapper;
@@ -57,15 +57,17 @@ public final class RecordSearch {
     return new RecordPage(page, cursor(page.get(limit - 1).stored().sequence()));
   }
 
-  /** Gives rows, newest first, until there are no more or no more are wanted. */
-  void each(RecordQuery query, Predicate<RecordTables.Row> more) {
-    List<RecordTables.Row> rows;
-    for (long before = Long.MAX_VALUE; ; before = rows.get(rows.size() - 1).link().sequence()) {
-      rows = rows(query, before, ROWS_AT_A_TIME, RecordTables::readRow);
-      if (rows.isEmpty() || !rows.stream().allMatch(more)) {
-        return;
-      }
+  /** Gives every row, newest first; only some are held in memory at a time. */
+  void each(RecordQuery query, Consumer<RecordTables.Row> use) {
+    List<RecordTables.Row> rows = rows(query, Long.MAX_VALUE, ROWS_AT_A_TIME);
+    while (!rows.isEmpty()) {
+      rows.forEach(use);
+      rows = rows(query, rows.get(rows.size() - 1).link().sequence(), ROWS_AT_A_TIME);
     }
+  }
+
+  List<RecordTables.Row> rows(RecordQuery query, long before, int most) {
+    return rows(query, before, most, RecordTables::readRow);
   }
 
   private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
@@ -166,16 +165,12 @@ public final class Records implements AutoCloseable {
    * @param use takes them
    */
   public void each(RecordQuery query, Consumer<StoredRecord> use) {
-    search.each(
-        query,
-        row -> {
-          use.accept(answer(row));
-          return true;
-        });
+    search.each(query, row -> use.accept(answer(row)));
   }
 
-  void eachRow(RecordQuery query, Predicate<RecordTables.Row> more) {
-    search.each(query, more);
+  /** Rows of answers before a place, newest first. */
+  List<RecordTables.Row> rows(RecordQuery query, long before, int most) {
+    return search.rows(query, before, most);
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.standproud.audit.store;
 
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.standproud.audit.AuditRecord;
@@ -49,26 +48,17 @@ public final class Retention {
   public long withhold(RecordQuery query, Mask mask, Person by, String reason)
       throws InterruptedException {
     long taken = 0;
-    while (true) {
-      // Read anew each time: what was masked no longer counts, and memory stays small.
-      List<Prepared.Masked> next = next(query, mask);
-      if (next.isEmpty()) {
-        return taken;
+    List<RecordTables.Row> rows = records.rows(query, Long.MAX_VALUE, AT_A_TIME);
+    while (!rows.isEmpty()) {
+      List<Prepared.Masked> masked =
+          rows.stream().flatMap(row -> masked(row, mask).stream()).toList();
+      if (!masked.isEmpty()) {
+        take(masked, mask, by, reason);
       }
-      take(next, mask, by, reason);
-      taken += next.size();
+      taken += masked.size();
+      rows = records.rows(query, rows.get(rows.size() - 1).link().sequence(), AT_A_TIME);
     }
-  }
-
-  private List<Prepared.Masked> next(RecordQuery query, Mask mask) {
-    List<Prepared.Masked> found = new ArrayList<>();
-    records.eachRow(
-        query,
-        row -> {
-          masked(row, mask).ifPresent(found::add);
-          return found.size() < AT_A_TIME;
-        });
-    return found;
+    return taken;
   }
 
   private static Optional<Prepared.Masked> masked(RecordTables.Row row, Mask mask) {
@@ -89,7 +79,6 @@ public final class Retention {
                         m.sequence(), m.left().id(), m.digest(), m.left().body().sha256()))
             .toList();
     records.withhold(
-        new Withholding(AuditRecord.newId(), clock.instant(), by, reason, mask, taken),
-        List.copyOf(masked));
+        new Withholding(AuditRecord.newId(), clock.instant(), by, reason, mask, taken), masked);
   }
 }

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.gathering;
 
+import java.util.Optional;
 import org.standproud.mechanics.direction.PassDirections;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.engagement.Engagement;
@@ -46,11 +47,15 @@ public final class EvidenceGathering {
   }
 
   private void judgeCut() {
+    ForceInput input = ForceInput.from(setup);
+    Optional<PassForces> forces = PassForces.of(input);
     if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
-        instanceof Engagement.Cutting cutting) {
+            instanceof Engagement.Cutting cutting
+        && forces.isPresent()) {
       EngagementFacts.state(cutting, setup, sheet);
-      ForceInput input = ForceInput.from(setup);
-      PassForces.of(input).ifPresent(forces -> judgeForces(cutting, input, forces));
+      judgeForces(cutting, input, forces.get());
+    } else {
+      sheet.refuse("the cutter passes beside the stock");
     }
   }
 

@@ -121,8 +121,13 @@ final class FactSheet {
     try {
       stage.run();
     } catch (OutsideValidity refusal) {
-      refusals.add(String.valueOf(refusal.getMessage()));
+      refuse(String.valueOf(refusal.getMessage()));
     }
+  }
+
+  /** Leaves what is not given yet missing, for a reason. */
+  void refuse(String reason) {
+    refusals.add(reason);
   }
 
   /**

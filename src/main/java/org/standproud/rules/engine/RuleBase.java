@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Readings;
@@ -22,6 +23,7 @@ public final class RuleBase {
   private final List<CompiledCard> cards;
   private final Map<String, CompiledCard> byId = new HashMap<>();
   private final Network network;
+  private final Map<String, List<Fact>> behind;
 
   /**
    * Builds the network.
@@ -36,6 +38,7 @@ public final class RuleBase {
     this.cards.forEach(c -> byId.put(c.id(), c));
     this.revision = CanonicalContent.revision(cards.stream().map(CompiledCard::card).toList(), by);
     this.network = new Network(this.cards);
+    this.behind = BehindJudgements.of(this.cards);
   }
 
   /** Its identity. */
@@ -66,7 +69,7 @@ public final class RuleBase {
    */
   public RuleTrace evaluate(Evidence evidence) {
     Weighing weighing = weigh(evidence);
-    TraceWriter writer = new TraceWriter(weighing);
+    TraceWriter writer = new TraceWriter(weighing, behind);
     return new RuleTrace(
         revision.id(), cards.stream().map(writer::trace).toList(), weighing.judged());
   }
@@ -80,7 +83,7 @@ public final class RuleBase {
    *     fact
    */
   public CardTrace evaluate(Evidence evidence, String id) {
-    return new TraceWriter(weigh(evidence)).trace(card(id));
+    return new TraceWriter(weigh(evidence), behind).trace(card(id));
   }
 
   /**

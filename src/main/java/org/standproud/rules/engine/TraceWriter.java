@@ -1,7 +1,9 @@
 package org.standproud.rules.engine;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
@@ -28,8 +30,16 @@ final class TraceWriter {
   private final Readings readings;
   private final Judgements judgements;
   private final MarginFinder margins;
+  private final Map<String, List<Fact>> behind;
 
-  TraceWriter(Weighing weighing) {
+  /**
+   * Writes for one set-up.
+   *
+   * @param weighing what the engine found
+   * @param behind for each judgement the facts it comes from
+   */
+  TraceWriter(Weighing weighing, Map<String, List<Fact>> behind) {
+    this.behind = behind;
     this.weighing = weighing;
     this.readings = weighing.readings();
     this.judgements = weighing.judgements();
@@ -59,8 +69,9 @@ final class TraceWriter {
   private ConditionTrace condition(Prepared prepared) {
     Condition condition = prepared.condition();
     Truth truth = condition.evaluate(readings, judgements);
-    List<Reading> read = new ArrayList<>();
-    prepared.facts().forEach(f -> read.add(new Reading(f, readings.value(f))));
+    Set<Fact> facts = new LinkedHashSet<>(prepared.facts());
+    condition.judgements(name -> facts.addAll(behind.getOrDefault(name, List.of())));
+    List<Reading> read = facts.stream().map(f -> new Reading(f, readings.value(f))).toList();
     return new ConditionTrace(
         prepared.text(),
         prepared.words(),
