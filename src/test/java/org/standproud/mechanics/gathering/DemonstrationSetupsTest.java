@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.gathering.DemonstrationSetups;
 import org.standproud.setup.Band;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.CatalogueReader;
