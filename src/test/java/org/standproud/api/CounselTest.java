@@ -50,7 +50,7 @@ class CounselTest {
     String shallow = assess("03");
     String deep = assess("01");
     HttpResponse<String> answer =
-        service.get("/v1/assessments/" + shallow + "/comparison?with=" + deep);
+        service.get("/v1/assessments/" + shallow + "/changes?with=" + deep);
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
     assertThat(answer.body()).contains("grip");
   }

@@ -156,14 +156,14 @@ class CounselController {
   }
 
   @Operation(
-      operationId = "compare",
+      operationId = "getChanges",
       summary = "Two assessments compared",
       description = "What changed in the set-up, and which findings moved by how much.")
   @ApiResponse(
       responseCode = "200",
       description = "The comparison, this assessment first.",
       content = @Content(schema = @Schema(type = "object")))
-  @GetMapping("/comparison")
+  @GetMapping("/changes")
   ResponseEntity<byte[]> compare(
       @PathVariable UUID id,
       @Parameter(description = "id of the other assessment") @RequestParam("with") UUID other) {
