@@ -280,15 +280,15 @@ public final class PlanView {
 
   private void drawFeed() {
     double way = setup.cut().feed() == FeedDirection.PLUS_X ? 1 : -1;
-    double y = height - 62;
+    double y = height - 59;
     double middle = WIDTH / 2;
     svg.line(Ink.MOTION, middle - way * 60, y, middle + way * 50, y);
     svg.head(Ink.MOTION_HEAD, middle + way * 60, y, way, 0, 14);
     String feed = setup.cut().feed().words();
     String spin = setup.cutter().spin().words();
     svg.boldText(
-        middle, height - 40, Anchor.MIDDLE, "cutter feeds toward " + feed + ", spins " + spin);
-    svg.text(middle, height - 22, Anchor.MIDDLE, offset());
+        middle, height - 38, Anchor.MIDDLE, "cutter feeds toward " + feed + ", spins " + spin);
+    svg.text(middle, height - 21, Anchor.MIDDLE, offset());
     drawKey();
   }
 

@@ -80,7 +80,7 @@ public final class PushView {
     label(X, 14, Anchor.MIDDLE, "to the fixed jaw", loads.fixedN());
     label(X, Y + 13 + LONGEST + 18, Anchor.MIDDLE, "to the movable jaw", loads.movableN());
     label(2, Y - 32, Anchor.START, "to -x", loads.minusXN());
-    label(X + BLOCK_X + LONGEST + 10, Y + 36, Anchor.END, "to +x", loads.plusXN());
+    label(X + BLOCK_X + 10, Y - 32, Anchor.START, "to +x", loads.plusXN());
     label(WIDTH - 2, Y + 24, Anchor.END, "up, out", loads.liftN());
     key();
     return svg.render();
