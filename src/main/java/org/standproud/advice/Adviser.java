@@ -43,19 +43,27 @@ public final class Adviser {
     Verdict verdict = verdict(told, evidence);
     Score score = Score.of(told);
     List<Finding> findings = told.stream().map(writer::finding).toList();
+    List<String> measure =
+        told.stream().flatMap(card -> Untold.of(card, evidence).stream()).distinct().toList();
     return new Advice(
         verdict.words(),
-        summary(verdict, findings),
+        summary(verdict, findings, measure),
         score.whole(),
         score.parts(),
         findings,
-        told.stream().flatMap(card -> Untold.of(card, evidence).stream()).distinct().toList(),
+        measure,
         assumptions(evidence),
         evidence.values().stream().map(v -> wording.quantity(v.fact(), v.value())).toList(),
         Cautions.all());
   }
 
-  static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
+  /**
+   * What to do with a set-up.
+   *
+   * @param findings the cards that have something to say
+   * @param evidence the facts they were judged on
+   */
+  public static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
     List<CardTrace> stops = findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
     if (stops.stream().anyMatch(f -> decides(f, evidence))) {
       return Verdict.DO_NOT_RUN;
@@ -77,13 +85,15 @@ public final class Adviser {
         && (stop.truth() == Truth.TRUE || Untold.of(stop, evidence).isEmpty());
   }
 
-  private static String summary(Verdict verdict, List<Finding> findings) {
+  private static String summary(Verdict verdict, List<Finding> findings, List<String> measure) {
     return switch (verdict) {
       case RUN -> "Run: no card stands against it.";
-      case RUN_WITH_CARE -> "Run with care: " + findings.get(0).title() + ".";
-      case DO_NOT_RUN -> "Do not run: " + findings.get(0).title() + ".";
+      case RUN_WITH_CARE -> "Run with care. " + findings.get(0).title() + ".";
+      case DO_NOT_RUN -> "Do not run. " + findings.get(0).title() + ".";
       case NOT_JUDGED ->
-          "Not judged: " + findings.get(0).title() + " cannot be told until it is measured.";
+          "Not judged, so not to be run. Measure or tell first: "
+              + measure.stream().limit(2).collect(Collectors.joining("; "))
+              + ".";
     };
   }
 

@@ -6,6 +6,7 @@ import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Reading;
 
 /**
@@ -41,7 +42,9 @@ public record Confidence(Grade level, Grade source, Grade completeness, Grade di
             .map(Reading::fact)
             .map(evidence::detail)
             .toList();
-    if (read.stream().anyMatch(value -> value.value() instanceof Value.Missing)) {
+    boolean missing = read.stream().anyMatch(value -> value.value() instanceof Value.Missing);
+    // A card that reads judgements only may be open though none of its own facts is missing.
+    if (missing || card.kind() == Kind.OPEN) {
       return Grade.LOW;
     }
     boolean assumed = read.stream().anyMatch(value -> !value.assumptions().isEmpty());

@@ -16,6 +16,7 @@ import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.Placeholder;
 import org.standproud.rules.trace.Reading;
+import org.standproud.setup.units.Dimension;
 import org.standproud.setup.units.QuantityKind;
 
 /** Writes what a card has to say, in the caller's units. */
@@ -40,7 +41,7 @@ final class FindingWriter {
         trace.card().protects().words(),
         trace.kind() == Kind.OPEN ? unknown(trace) : message(trace),
         read(trace).stream().map(f -> wording.quantity(f, evidence.get(f))).toList(),
-        distance(trace.margin()),
+        distance(trace),
         trace.changes().stream()
             .map(c -> c.by() + " makes it a " + c.to().words() + ": " + c.because())
             .toList(),
@@ -66,27 +67,28 @@ final class FindingWriter {
   private String message(CardTrace trace) {
     String message = trace.card().message().text();
     for (Placeholder placeholder : trace.placeholders()) {
-      message = message.replace("{" + placeholder.name() + "}", words(placeholder));
+      message = message.replace("{" + placeholder.name() + "}", words(trace, placeholder));
     }
     return message;
   }
 
-  private String words(Placeholder placeholder) {
+  private String words(CardTrace trace, Placeholder placeholder) {
     Fact fact = facts.get(placeholder.name());
     if (placeholder.written() == null && fact != null) {
       return wording.words(fact, placeholder.value());
     }
     if (placeholder.dimension() != null && placeholder.value() instanceof Value.Quantity number) {
-      return wording.words(QuantityKind.of(placeholder.dimension()), number.band().likely());
+      return wording.words(kind(trace, placeholder.dimension()), number.band().likely());
     }
     return placeholder.written() == null ? placeholder.name() : placeholder.written();
   }
 
-  private @Nullable String distance(@Nullable Margin margin) {
+  private @Nullable String distance(CardTrace trace) {
+    Margin margin = trace.margin();
     if (margin == null || margin.dimension() == null) {
       return null;
     }
-    QuantityKind kind = QuantityKind.of(margin.dimension());
+    QuantityKind kind = kind(trace, margin.dimension());
     String value = wording.words(kind, margin.value());
     String worst = wording.words(kind, worst(margin));
     StringBuilder told =
@@ -106,10 +108,21 @@ final class FindingWriter {
             .append(change.fact().name())
             .append(" of ")
             .append(wording.words(type.kind(), target))
-            .append(" would clear it");
+            .append(" would clear this card");
       }
     }
     return told.toString();
+  }
+
+  /** The unit in which the facts of that dimension are told that the card reads. */
+  private QuantityKind kind(CardTrace trace, Dimension dimension) {
+    return read(trace).stream()
+        .map(Fact::type)
+        .filter(Fact.Number.class::isInstance)
+        .map(type -> ((Fact.Number) type).kind())
+        .filter(kind -> kind.dimension() == dimension)
+        .findFirst()
+        .orElse(QuantityKind.of(dimension));
   }
 
   /** The value at the worst ends of the bands: as far past the threshold as the margin says. */

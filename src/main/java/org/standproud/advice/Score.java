@@ -13,8 +13,9 @@ import org.standproud.rules.trace.Kind;
 /**
  * A number from 0 to 100 for each thing that cards protect and for the whole. Each finding leaves a
  * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
- * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. An added or
- * graver finding never raises it: it lowers its own factor by at least what it lifts the others.
+ * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. Notes cost
+ * nothing: they are reminders of good practice. An added or graver finding never raises it: it
+ * lowers its own factor by at least what it lifts the others.
  *
  * @param whole over all findings
  * @param parts over the findings of each thing protected
@@ -22,9 +23,9 @@ import org.standproud.rules.trace.Kind;
 public record Score(int whole, Map<String, Integer> parts) {
 
   private static final Map<Severity, Double> LEFT_BY_FAIL =
-      new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 0.97));
+      new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 1.0));
   private static final Map<Severity, Double> LEFT_BY_OPEN =
-      new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 0.99));
+      new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 1.0));
 
   /** Keeps 100 x 0.3 at 30 whatever the last digit of the logarithm. */
   private static final double ROUNDING = 1e-9;
@@ -35,7 +36,7 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /** The score of the findings of a set-up. */
-  static Score of(List<CardTrace> findings) {
+  public static Score of(List<CardTrace> findings) {
     Map<String, Integer> parts = new LinkedHashMap<>();
     for (Protects protects : Protects.values()) {
       List<CardTrace> of = findings.stream().filter(f -> f.card().protects() == protects).toList();
@@ -45,12 +46,21 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /** The share of the score that a finding leaves, between 0 and 1. */
-  static double share(Kind kind, Severity severity) {
+  public static double share(Kind kind, Severity severity) {
     Double share = (kind == Kind.OPEN ? LEFT_BY_OPEN : LEFT_BY_FAIL).get(severity);
     return share == null ? 0 : share;
   }
 
   private static int weighted(List<CardTrace> findings) {
+    return (int) Math.floor(100 * left(findings) + ROUNDING);
+  }
+
+  /**
+   * The score before it is rounded, between 0 and 1: fine enough to tell two poor set-ups apart.
+   *
+   * @param findings the cards that have something to say
+   */
+  public static double left(List<CardTrace> findings) {
     double[] gravestFirst =
         findings.stream()
             .mapToDouble(finding -> -Math.log(share(finding.kind(), finding.severity())))
@@ -62,6 +72,6 @@ public record Score(int whole, Map<String, Integer> parts) {
     for (int i = 0; i < gravestFirst.length; i++) {
       loss += gravestFirst[i] / (i + 1);
     }
-    return (int) Math.floor(100 * Math.exp(-loss) + ROUNDING);
+    return Math.exp(-loss);
   }
 }

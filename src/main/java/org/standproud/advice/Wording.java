@@ -13,7 +13,7 @@ import org.standproud.setup.units.QuantityKind;
  * Puts values into the caller's units and into words. Numbers are told to three figures in
  * sentences, to six elsewhere.
  */
-final class Wording {
+public final class Wording {
 
   private static final MathContext TOLD = new MathContext(3);
 
@@ -22,22 +22,16 @@ final class Wording {
 
   private final UnitSystem units;
 
-  Wording(UnitSystem units) {
+  /** Words for a caller who speaks in these units. */
+  public Wording(UnitSystem units) {
     this.units = units;
   }
 
   /** The value of a fact in the caller's units. */
-  Quantity quantity(Fact fact, Value value) {
+  public Quantity quantity(Fact fact, Value value) {
     String name = fact.name();
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
-      Band band = number.band();
-      QuantityKind kind = type.kind();
-      String unit = kind == QuantityKind.NUMBER ? null : kind.unit(units).code();
-      double likely = shown(kind, band.likely());
-      return band.isExact()
-          ? new Quantity(name, likely, null, null, unit, null)
-          : new Quantity(
-              name, likely, shown(kind, band.low()), shown(kind, band.high()), unit, null);
+      return quantity(name, type.kind(), number.band());
     }
     if (value instanceof Value.Text text) {
       return new Quantity(name, text.word(), null, null, null, null);
@@ -49,10 +43,20 @@ final class Wording {
     return new Quantity(name, null, null, null, null, measure);
   }
 
+  /** A number with its band in the caller's units. */
+  public Quantity quantity(String name, QuantityKind kind, Band band) {
+    String unit = kind == QuantityKind.NUMBER ? null : kind.unit(units).code();
+    double likely = shown(kind, band.likely());
+    return band.isExact()
+        ? new Quantity(name, likely, null, null, unit, null)
+        : new Quantity(name, likely, shown(kind, band.low()), shown(kind, band.high()), unit, null);
+  }
+
   /** The value of a fact in words: "12 mm", "18 to 24 kN", "rough", "not known". */
-  String words(Fact fact, Value value) {
+  public String words(Fact fact, Value value) {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
-      return words(type.kind(), number.band());
+      boolean atTheEnd = number.band().high() >= type.greatest() && type.greatest() > 0;
+      return words(type.kind(), number.band()) + (atTheEnd ? " or more" : "");
     }
     if (value instanceof Value.Text text) {
       return text.word();
@@ -64,18 +68,20 @@ final class Wording {
   }
 
   /** A number in words. */
-  String words(QuantityKind kind, double si) {
+  public String words(QuantityKind kind, double si) {
     return words(kind, Band.exactly(si));
   }
 
-  private String words(QuantityKind kind, Band band) {
+  /** A number with its band in words. */
+  public String words(QuantityKind kind, Band band) {
     String low = told(kind.show(band.low(), units).value());
     String high = told(kind.show(band.high(), units).value());
     String number = low.equals(high) ? low : low + " to " + high;
     return kind == QuantityKind.NUMBER ? number : number + " " + kind.unit(units).code();
   }
 
-  private double shown(QuantityKind kind, double si) {
+  /** A number in the caller's units, to six figures. */
+  public double shown(QuantityKind kind, double si) {
     return BigDecimal.valueOf(kind.show(si, units).value()).round(SHOWN).doubleValue();
   }
 

@@ -16,15 +16,15 @@ import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.ProblemValve;
-import org.standproud.api.shop.CardUnits;
-import org.standproud.api.shop.DemonstrationSetups;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
 import org.standproud.audit.store.Records;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.gathering.DemonstrationSetups;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.databind.JacksonModule;
 
@@ -55,7 +55,8 @@ class ApiConfiguration {
     RuleShelf shelf =
         new RuleShelf(
             folder,
-            new Gate(Vocabulary.all(), new CardUnits(), setups::evidence, Coverage.Demand.REFUSE));
+            new Gate(
+                Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE));
     shelf.load();
     for (CardError error : shelf.faults()) {
       LOG.error("No rule base from {}: {}", folder, error);

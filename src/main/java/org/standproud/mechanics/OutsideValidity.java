@@ -29,7 +29,7 @@ public final class OutsideValidity extends IllegalArgumentException {
       throw new OutsideValidity(
           String.format(
               Locale.ROOT,
-              "%s is %s %s; it must lie between %s and %s %s",
+              "%s is %.5g %s; it must lie between %.5g and %.5g %s",
               quantity,
               value,
               unit,

@@ -2,15 +2,12 @@ package org.standproud.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.language.FactTable;
-import org.standproud.rules.language.Quantity;
+import org.standproud.rules.language.QuantityText;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.UnitReader;
 import org.standproud.setup.Band;
@@ -48,33 +45,9 @@ public final class Shop {
 
   public static final FactTable TABLE = new FactTable(VOCABULARY);
 
-  private static final Pattern QUANTITY =
-      Pattern.compile("(-?[0-9.]+(?:e-?[0-9]+)?) ?([a-zA-Z%]*)");
-
-  private static final Map<String, Quantity> UNITS =
-      Map.of(
-          "", new Quantity(1, Dimension.NUMBER),
-          "%", new Quantity(0.01, Dimension.NUMBER),
-          "mm", new Quantity(1e-3, Dimension.LENGTH),
-          "um", new Quantity(1e-6, Dimension.LENGTH),
-          "Hz", new Quantity(1, Dimension.FREQUENCY),
-          "in", new Quantity(0.0254, Dimension.LENGTH),
-          "N", new Quantity(1, Dimension.FORCE),
-          "kN", new Quantity(1e3, Dimension.FORCE),
-          "deg", new Quantity(Math.PI / 180, Dimension.ANGLE));
-
-  public static final UnitReader UNIT_READER = Shop::quantity;
+  public static final UnitReader UNIT_READER = new QuantityText();
 
   private Shop() {}
-
-  private static Quantity quantity(String text) {
-    Matcher matcher = QUANTITY.matcher(text.strip());
-    Quantity unit = matcher.matches() ? UNITS.get(matcher.group(2)) : null;
-    if (unit == null) {
-      throw new IllegalArgumentException("write a number and a unit, such as 12 mm");
-    }
-    return new Quantity(Double.parseDouble(matcher.group(1)) * unit.si(), unit.dimension());
-  }
 
   private static Fact length(String name) {
     return number(name, Dimension.LENGTH, 0, 10);

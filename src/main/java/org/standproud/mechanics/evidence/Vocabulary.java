@@ -189,10 +189,19 @@ public final class Vocabulary {
   public static final Fact FIRST_CONTACT_JAW =
       word("first contact jaw", JawSide.values(), "The jaw that the first bite pushes toward.");
   public static final Fact FIRST_CONTACT_FORCE =
-      force("first contact force", "Force of the first bite in the plan view.");
+      force("first contact force", "Push of the first bites across the stock, to that jaw.");
 
   // Holding.
   public static final Fact CLAMPING_FORCE = force("clamping force", "Force of the jaws.");
+  public static final Fact STATED_CLAMPING_FORCE =
+      number("stated clamping force", FORCE, 0, 1e7, "Force the request claims.", SAID);
+  public static final Fact VISE_FORCE =
+      number("vise force", FORCE, 0, 1e7, "Greatest force the vise may give.", SAID);
+  public static final Fact MAY_ROCK =
+      yesNo(
+          "may rock",
+          "Whether the stock may rock in the jaws: on a high spot, a worn or a lifting jaw that"
+              + " packing does not take up.");
   public static final Fact JAW_FRICTION =
       computed("jaw friction", NUMBER, 0, 2, "Coefficient of friction at the jaws.", "JawFriction");
   public static final Fact SLIP_MARGIN =
@@ -319,6 +328,14 @@ public final class Vocabulary {
   // Feed drive.
   public static final Fact TABLE_PULL =
       force("table pull", "Greatest pull of the cut on the table in the direction of its feed.");
+  public static final Fact MEAN_TABLE_PULL =
+      number(
+          "mean table pull",
+          FORCE,
+          -1e7,
+          1e7,
+          "Mean pull on the table in the direction of its feed; negative where it is held back.",
+          "TablePull");
   public static final Fact TABLE_HOLD_MARGIN =
       margin("table hold margin", "Friction that holds the table over the pull on it.");
   public static final Fact BITE_AFTER_LURCH =

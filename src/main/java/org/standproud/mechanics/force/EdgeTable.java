@@ -1,7 +1,5 @@
 package org.standproud.mechanics.force;
 
-import org.standproud.mechanics.engagement.Arc;
-
 /**
  * One term of the force law along the arc of one tooth, with its running integrals: f, f cos(phi)
  * and f sin(phi). Between the nodes the three are parabolas (Simpson's rule), so the force of an
@@ -22,8 +20,6 @@ final class EdgeTable {
   /** Index of force times sine. */
   static final int SINE = 2;
 
-  private static final double WIDEST_CELL_RAD = Math.toRadians(3);
-  private static final int FEWEST_CELLS = 8;
   private static final int STRIDE = 4;
 
   private final double fromRad;
@@ -46,23 +42,22 @@ final class EdgeTable {
    * @param tooth number of the tooth
    * @param term number of the term of the law
    */
-  static EdgeTable of(Arc arc, ForceCase pass, int tooth, int term) {
-    int cells = Math.max(FEWEST_CELLS, (int) Math.ceil(arc.spanRad() / WIDEST_CELL_RAD));
-    double step = arc.spanRad() / cells;
-    double[] values = new double[2 * cells + 1];
-    double[] cosines = new double[2 * cells + 1];
-    double[] sines = new double[2 * cells + 1];
-    for (int k = 0; k <= 2 * cells; k++) {
-      double angle = k == 2 * cells ? arc.exitRad() : arc.entryRad() + k * step / 2;
-      double sine = Math.sin(angle);
-      values[k] = pass.forcePerTerm(tooth, term, sine);
-      cosines[k] = values[k] * Math.cos(angle);
-      sines[k] = values[k] * sine;
+  static EdgeTable of(ArcNodes arc, ForceCase pass, int tooth, int term) {
+    int nodes = 2 * arc.cells() + 1;
+    double[] values = new double[nodes];
+    double[] cosines = new double[nodes];
+    double[] sines = new double[nodes];
+    for (int k = 0; k < nodes; k++) {
+      values[k] = pass.forcePerTerm(tooth, term, arc.sine(k));
+      cosines[k] = values[k] * arc.cosine(k);
+      sines[k] = values[k] * arc.sine(k);
     }
+    int cells = arc.cells();
+    double step = arc.cellRad();
     double[][] curves = {
       parabolas(values, cells, step), parabolas(cosines, cells, step), parabolas(sines, cells, step)
     };
-    return new EdgeTable(arc.entryRad(), step, cells, curves);
+    return new EdgeTable(arc.arc().entryRad(), step, cells, curves);
   }
 
   /** Four numbers a cell: integral before it, and the parabola a + b u + c u2 over u in 0..1. */

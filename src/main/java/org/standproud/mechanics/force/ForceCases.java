@@ -26,7 +26,7 @@ import org.standproud.setup.EdgeCondition;
  */
 record ForceCases(ForceCase likely, List<ForceCase> corners, List<Assumption> assumptions) {
 
-  private static final Band UNKNOWN_RUN_OUT_M = new Band(0, 0.02e-3, 0.05e-3);
+  static final Band UNKNOWN_RUN_OUT_M = new Band(0, 0.02e-3, 0.05e-3);
 
   static ForceCases of(ForceInput input) {
     Cutter cutter = input.cutter();
@@ -84,7 +84,7 @@ record ForceCases(ForceCase likely, List<ForceCase> corners, List<Assumption> as
   }
 
   /** Missing and chipped teeth together; if that leaves none, the chipped ones are left to cut. */
-  private static Set<Integer> withChipped(
+  static Set<Integer> withChipped(
       Cutter cutter, Set<Integer> missing, List<Assumption> assumptions) {
     Set<Integer> absent = new HashSet<>(missing);
     absent.addAll(cutter.chippedTeeth());

@@ -24,8 +24,7 @@ import org.standproud.setup.Cutter;
  */
 public final class PassForces {
 
-  private static final int STEPS_AT_EACH_END = 7;
-
+  private final SweepOrder order;
   private final PassGeometry geometry;
   private final Arc arc;
   private final PassTravel travel;
@@ -35,9 +34,12 @@ public final class PassForces {
   private final PathForces path;
   private final List<Assumption> assumptions;
   private final double radiusM;
+  private final double pitchRad;
+  private final double wrapRad;
   private final double speedMPerS;
 
-  private PassForces(ForceInput input, PassGeometry geometry, Arc arc) {
+  private PassForces(ForceInput input, PassGeometry geometry, Arc arc, SweepOrder order) {
+    this.order = order;
     this.geometry = geometry;
     this.arc = arc;
     this.travel = PassTravel.of(geometry, arc);
@@ -48,15 +50,17 @@ public final class PassForces {
             * Math.PI
             * radiusM
             * OutsideValidity.within("spindle speed", cut.spindleSpeedRevPerS(), 0, 1500, "1/s");
-    double wrapRad = wrapRad(input.cutter(), cut);
+    this.wrapRad = wrapRad(input.cutter(), cut);
+    this.pitchRad = 2 * Math.PI / input.cutter().teeth();
     ForceCases cases = ForceCases.of(input);
     this.assumptions = List.copyOf(cases.assumptions());
-    this.likely = new RevolutionSweep(cases.likely(), geometry.frame(), arc, wrapRad);
+    ArcNodes nodes = new ArcNodes(arc);
+    this.likely = new RevolutionSweep(cases.likely(), geometry.frame(), nodes, wrapRad);
     this.corners =
         cases.corners().stream()
-            .map(c -> new RevolutionSweep(c, geometry.frame(), arc, wrapRad))
+            .map(c -> new RevolutionSweep(c, geometry.frame(), nodes, wrapRad))
             .toList();
-    this.steady = over(List.of(arc), corners);
+    this.steady = over(List.of(arc), corners, order.steadyStepRad());
     this.path = PathForces.over(stations());
   }
 
@@ -68,43 +72,50 @@ public final class PassForces {
    * @throws OutsideValidity if an input is outside the range of the formulas
    */
   public static Optional<PassForces> of(ForceInput input) {
-    PassGeometry geometry = PassGeometry.of(input.stock(), input.cutter(), input.cut());
-    return geometry.steadyArc().map(arc -> new PassForces(input, geometry, arc));
+    return of(input, SweepOrder.EVIDENCE);
   }
 
-  private static double wrapRad(Cutter cutter, Cut cut) {
+  static Optional<PassForces> of(ForceInput input, SweepOrder order) {
+    PassGeometry geometry = PassGeometry.of(input.stock(), input.cutter(), input.cut());
+    return geometry.steadyArc().map(arc -> new PassForces(input, geometry, arc, order));
+  }
+
+  static double wrapRad(Cutter cutter, Cut cut) {
     double helix =
         OutsideValidity.within(
             "helix angle", cutter.helixRad(), Math.toRadians(-60), Math.toRadians(60), "rad");
     return 2 * cut.axialDepthM() * Math.tan(Math.abs(helix)) / cutter.diameterM();
   }
 
-  private RevolutionForces over(List<Arc> arcs, List<RevolutionSweep> sweeps) {
+  /** Travels in m at which the force is worked out, in order. */
+  static List<Double> places(
+      PassGeometry geometry, Arc arc, double pitchRad, double wrapRad, SweepOrder order) {
+    PassPlaces ends = new PassPlaces(arc, pitchRad, wrapRad, order.stepsAtEachEnd());
+    List<Double> places = new ArrayList<>();
+    ends.leadInRad().forEach(n -> places.add(-geometry.radiusM() * Math.sin(n)));
+    ends.runOutRad()
+        .forEach(n -> places.add(geometry.lengthM() - geometry.radiusM() * Math.sin(n)));
+    places.sort(null);
+    return places;
+  }
+
+  private RevolutionForces over(List<Arc> arcs, List<RevolutionSweep> sweeps, double stepRad) {
     List<ForceExtremes> others = new ArrayList<>();
     for (RevolutionSweep corner : sweeps) {
-      others.addAll(List.of(corner.extremes(arcs)));
+      others.addAll(List.of(corner.extremes(arcs, stepRad)));
     }
-    return RevolutionForces.spanning(likely.extremes(arcs)[0], others);
+    return RevolutionForces.spanning(likely.extremes(arcs, stepRad)[0], others);
   }
 
   private List<PathStation> stations() {
     List<PathStation> stations = new ArrayList<>();
     List<RevolutionSweep> lightestAndHeaviest =
         List.of(corners.get(0), corners.get(corners.size() - 1));
-    double nearest = Math.asin(arc.greatestSine());
-    double farthest = Math.asin(arc.leastSine());
-    double step = (nearest - farthest) / STEPS_AT_EACH_END;
-    List<Double> places = new ArrayList<>();
-    for (int k = 0; k <= STEPS_AT_EACH_END; k++) {
-      double aheadM = radiusM * Math.sin(nearest - k * step);
-      places.add(-aheadM);
-      places.add(geometry.lengthM() - aheadM);
-    }
-    places.sort(null);
+    List<Double> places = places(geometry, arc, pitchRad, wrapRad, order);
     for (double place : places) {
       List<Arc> arcs = geometry.arcsAt(place);
       RevolutionForces forces =
-          arcs.equals(List.of(arc)) ? steady : over(arcs, lightestAndHeaviest);
+          arcs.equals(List.of(arc)) ? steady : over(arcs, lightestAndHeaviest, order.endStepRad());
       stations.add(
           new PathStation(place, geometry.viseX(place), travel.stretchAt(place), arcs, forces));
     }
@@ -189,7 +200,7 @@ public final class PassForces {
     List<ForceSample> revolution = new ArrayList<>(samples);
     for (int k = 0; k < samples; k++) {
       double turn = 2 * Math.PI * k / samples;
-      ForceVector force = sweep.at(turn, List.of(arc), sweep.pass().splits().get(split));
+      ForceVector force = sweep.at(turn, List.of(arc), split);
       revolution.add(new ForceSample(turn, force));
     }
     return revolution;
@@ -206,10 +217,10 @@ public final class PassForces {
     OutsideValidity.within("tooth angle", angleRad, arc.entryRad(), arc.exitRad(), "rad");
     List<ForceVector> others = new ArrayList<>();
     for (RevolutionSweep corner : corners) {
-      for (ForceSplit split : corner.pass().splits()) {
+      for (int split = 0; split < corner.pass().splits().size(); split++) {
         others.add(corner.blow(angleRad, split));
       }
     }
-    return VectorBand.spanning(likely.blow(angleRad, likely.pass().splits().get(0)), others);
+    return VectorBand.spanning(likely.blow(angleRad, 0), others);
   }
 }

@@ -61,6 +61,6 @@ public record RevolutionForces(
   }
 
   private static Band notNegative(Band band) {
-    return new Band(Math.max(0, band.low()), band.likely(), band.high());
+    return band.map(value -> Math.max(0, value));
   }
 }

@@ -14,13 +14,14 @@ import org.standproud.mechanics.engagement.FeedFrame;
  * presses the work down, the helix lifts it. An edge with helix is a run of tooth angles behind its
  * foot, of width 2 a_p tan(helix) / D.
  *
- * <p>Angles tried: every 3 degrees, and for every tooth where its edge begins and ends to enter and
- * to leave each arc, both sides of the jump, and the middle. A smooth peak missed by half a step
- * loses under 0.04 %.
+ * <p>Angles tried: equal steps, and for every tooth where its edge begins and ends to enter and to
+ * leave each arc, both sides of a jump, and the middle. A smooth peak missed by half a step of 6
+ * degrees loses 1 - cos(3 deg), under 0.14 %. The steps divide the pitch evenly, so all teeth stand
+ * on one grid: each tooth is worked only over the steps at which it is in cut and added to the sum
+ * of the turn.
  */
 final class RevolutionSweep {
 
-  private static final double STEP_RAD = Math.toRadians(3);
   private static final double BESIDE_RAD = 1e-8;
 
   /** Ends of an arc belong to it: one tooth may enter at the very moment another leaves. */
@@ -28,13 +29,14 @@ final class RevolutionSweep {
 
   private static final double STRAIGHT_RAD = 1e-5;
   private static final double TURN = 2 * Math.PI;
+  private static final int WEIGHTS = 6;
 
   private final ForceCase pass;
-  private final FeedFrame frame;
   private final double wrapRad;
   private final EdgeTable[][] tables;
   private final int terms;
   private final double pitchRad;
+  private final double[][] directions;
 
   /**
    * Tabulates a case over the steady arc.
@@ -44,13 +46,14 @@ final class RevolutionSweep {
    * @param steady the steady arc
    * @param wrapRad angle by which the top of the edge trails its foot, rad, not negative
    */
-  RevolutionSweep(ForceCase pass, FeedFrame frame, Arc steady, double wrapRad) {
+  RevolutionSweep(ForceCase pass, FeedFrame frame, ArcNodes steady, double wrapRad) {
     this.pass = pass;
-    this.frame = frame;
     this.wrapRad = wrapRad;
     this.terms = pass.law().terms();
     int teeth = pass.ring().teeth();
     this.pitchRad = TURN / teeth;
+    this.directions =
+        pass.splits().stream().map(split -> direction(split, frame)).toArray(double[][]::new);
     this.tables = new EdgeTable[teeth][terms];
     for (int tooth = 0; tooth < teeth; tooth++) {
       for (int term = 0; term < terms; term++) {
@@ -66,17 +69,46 @@ final class RevolutionSweep {
     return pass;
   }
 
-  /** The extremes over a revolution for each split of the case, in the order of the splits. */
-  ForceExtremes[] extremes(List<Arc> arcs) {
-    ForceExtremes[] extremes = new ForceExtremes[pass.splits().size()];
+  /** Six numbers for each term: what its three sums count for in x, y, z and the tangential sum. */
+  private double[] direction(ForceSplit split, FeedFrame frame) {
+    double[] weights = new double[WEIGHTS * terms];
+    for (int term = 0; term < terms; term++) {
+      double tangential = pass.law().tangential(term);
+      double normal = pass.law().normal(term) * split.normal();
+      double radial = normal * pass.edge().sine();
+      double lift = pass.law().along(term) * split.along();
+      int at = WEIGHTS * term;
+      weights[at] = frame.viseX(tangential);
+      weights[at + 1] = frame.viseX(radial);
+      weights[at + 2] = frame.viseY(radial);
+      weights[at + 3] = frame.viseY(-tangential);
+      weights[at + 4] = lift - normal * pass.edge().cosine();
+      weights[at + 5] = tangential;
+    }
+    return weights;
+  }
+
+  /**
+   * The extremes over a revolution for each split of the case, in the order of the splits.
+   *
+   * @param arcs what is in cut
+   * @param stepRad greatest step of the turn
+   */
+  ForceExtremes[] extremes(List<Arc> arcs, double stepRad) {
+    ForceExtremes[] extremes = new ForceExtremes[directions.length];
     for (int s = 0; s < extremes.length; s++) {
       extremes[s] = new ForceExtremes();
     }
     double[] sums = new double[3 * terms];
-    double period = pass.ring().alike() ? pitchRad : TURN;
-    int steps = (int) Math.ceil(period / STEP_RAD);
-    for (int k = 0; k < steps; k++) {
-      take(k * period / steps, arcs, sums, extremes);
+    double[] turn = turn(arcs, (int) Math.ceil(pitchRad / stepRad));
+    boolean idle = false;
+    for (int at = 0; at < turn.length; at += 3 * terms) {
+      if (inCut(turn, at)) {
+        take(turn, at, extremes);
+      } else if (!idle) {
+        take(sums, 0, extremes);
+        idle = true;
+      }
     }
     int teeth = pass.ring().alike() ? 1 : pass.ring().teeth();
     for (int tooth = 0; tooth < teeth; tooth++) {
@@ -88,43 +120,79 @@ final class RevolutionSweep {
     return extremes;
   }
 
+  /** Whether any tooth pushes: the plain sum of no term is ever negative. */
+  private boolean inCut(double[] sums, int at) {
+    double plain = 0;
+    for (int term = 0; term < terms; term++) {
+      plain += sums[at + 3 * term + EdgeTable.PLAIN];
+    }
+    return plain != 0;
+  }
+
+  /** The sums at every step of a turn, or of a pitch if all teeth are alike, one after another. */
+  private double[] turn(List<Arc> arcs, int stepsAPitch) {
+    boolean alike = pass.ring().alike();
+    int steps = alike ? stepsAPitch : stepsAPitch * pass.ring().teeth();
+    double step = pitchRad / stepsAPitch;
+    double[] turn = new double[steps * 3 * terms];
+    for (int tooth = 0; tooth < (alike ? 1 : tables.length); tooth++) {
+      for (int a = 0; pass.ring().cuts(tooth) && a < arcs.size(); a++) {
+        Arc arc = arcs.get(a);
+        int last = (int) Math.floor((arc.exitRad() + wrapRad + SAME_ANGLE_RAD) / step);
+        for (int k = (int) Math.ceil((arc.entryRad() - SAME_ANGLE_RAD) / step); k <= last; k++) {
+          int at = (k + tooth * stepsAPitch) % steps * 3 * terms;
+          addTooth(tables[tooth], k * step, arc, turn, at);
+        }
+      }
+    }
+    return turn;
+  }
+
   private void takeEventsOf(
       double lagRad, Arc arc, List<Arc> arcs, double[] sums, ForceExtremes[] extremes) {
     double entry = lagRad + arc.entryRad();
     double exit = lagRad + arc.exitRad();
     take(entry, arcs, sums, extremes);
     take(exit, arcs, sums, extremes);
-    take(entry - BESIDE_RAD, arcs, sums, extremes);
     take((entry + exit + wrapRad) / 2, arcs, sums, extremes);
     take(exit + wrapRad + BESIDE_RAD, arcs, sums, extremes);
-    if (wrapRad > STRAIGHT_RAD) {
-      take(entry + wrapRad, arcs, sums, extremes);
-    }
+    // an edge with helix does not jump in but fills the cut while its length follows
+    take(wrapRad > STRAIGHT_RAD ? entry + wrapRad : entry - BESIDE_RAD, arcs, sums, extremes);
   }
 
   private void take(double turnRad, List<Arc> arcs, double[] sums, ForceExtremes[] extremes) {
     sum(turnRad, arcs, sums);
+    take(sums, 0, extremes);
+  }
+
+  private void take(double[] sums, int at, ForceExtremes[] extremes) {
     for (int s = 0; s < extremes.length; s++) {
-      ForceSplit split = pass.splits().get(s);
-      extremes[s].take(x(sums, split), y(sums, split), z(sums, split), tangential(sums));
+      double[] weights = directions[s];
+      extremes[s].take(
+          x(weights, sums, at), y(weights, sums, at), z(weights, sums, at), t(weights, sums, at));
     }
   }
 
   /** The force on the work in the vise frame when tooth 0 stands at an angle. */
-  ForceVector at(double turnRad, List<Arc> arcs, ForceSplit split) {
+  ForceVector at(double turnRad, List<Arc> arcs, int split) {
     double[] sums = new double[3 * terms];
     sum(turnRad, arcs, sums);
-    return new ForceVector(x(sums, split), y(sums, split), z(sums, split));
+    return vector(sums, split);
   }
 
   /** The force of the tooth with the greatest bite, its whole edge at one angle of the arc. */
-  ForceVector blow(double angleRad, ForceSplit split) {
+  ForceVector blow(double angleRad, int split) {
     double[] sums = new double[3 * terms];
     int tooth = pass.ring().hungriest(pass.feedM(), Math.sin(angleRad));
     for (int term = 0; term < terms; term++) {
       tables[tooth][term].addValue(angleRad, 1, sums, 3 * term);
     }
-    return new ForceVector(x(sums, split), y(sums, split), z(sums, split));
+    return vector(sums, split);
+  }
+
+  private ForceVector vector(double[] sums, int split) {
+    double[] weights = directions[split];
+    return new ForceVector(x(weights, sums, 0), y(weights, sums, 0), z(weights, sums, 0));
   }
 
   /** Means are exact sums of integrals over the arcs; the helix does not change them. */
@@ -139,13 +207,18 @@ final class RevolutionSweep {
       }
     }
     for (int s = 0; s < extremes.length; s++) {
-      ForceSplit split = pass.splits().get(s);
-      extremes[s].mean(x(sums, split), y(sums, split), z(sums, split), tangential(sums));
+      double[] weights = directions[s];
+      extremes[s].mean(
+          x(weights, sums, 0), y(weights, sums, 0), z(weights, sums, 0), t(weights, sums, 0));
     }
   }
 
   private void sum(double turnRad, List<Arc> arcs, double[] sums) {
     Arrays.fill(sums, 0);
+    double last = SAME_ANGLE_RAD + wrapRad;
+    for (int a = 0; a < arcs.size(); a++) {
+      last = Math.max(last, arcs.get(a).exitRad() + SAME_ANGLE_RAD + wrapRad);
+    }
     for (int tooth = 0; tooth < tables.length; tooth++) {
       if (!pass.ring().cuts(tooth)) {
         continue;
@@ -153,69 +226,63 @@ final class RevolutionSweep {
       double foot = turnRad - tooth * pitchRad;
       foot -= TURN * Math.floor((foot + SAME_ANGLE_RAD) / TURN);
       // a steep helix can still trail through the cut when its foot has gone right round
-      for (; foot - wrapRad <= Math.PI + SAME_ANGLE_RAD; foot += TURN) {
-        addTooth(tables[tooth], foot, arcs, sums);
+      for (; foot <= last; foot += TURN) {
+        for (int a = 0; a < arcs.size(); a++) {
+          addTooth(tables[tooth], foot, arcs.get(a), sums, 0);
+        }
       }
     }
   }
 
-  private void addTooth(EdgeTable[] table, double footRad, List<Arc> arcs, double[] sums) {
-    for (int a = 0; a < arcs.size(); a++) {
-      Arc arc = arcs.get(a);
-      if (wrapRad <= STRAIGHT_RAD) {
-        if (footRad >= arc.entryRad() - SAME_ANGLE_RAD
-            && footRad <= arc.exitRad() + SAME_ANGLE_RAD) {
-          for (int term = 0; term < terms; term++) {
-            table[term].addValue(footRad, 1, sums, 3 * term);
-          }
-        }
-        continue;
-      }
-      double to = Math.min(footRad, arc.exitRad());
-      double from = Math.max(footRad - wrapRad, arc.entryRad());
-      if (to > from) {
+  private void addTooth(EdgeTable[] table, double footRad, Arc arc, double[] sums, int at) {
+    if (wrapRad <= STRAIGHT_RAD) {
+      if (footRad >= arc.entryRad() - SAME_ANGLE_RAD && footRad <= arc.exitRad() + SAME_ANGLE_RAD) {
         for (int term = 0; term < terms; term++) {
-          table[term].addIntegral(to, 1 / wrapRad, sums, 3 * term);
-          table[term].addIntegral(from, -1 / wrapRad, sums, 3 * term);
+          table[term].addValue(footRad, 1, sums, at + 3 * term);
         }
+      }
+      return;
+    }
+    double to = Math.min(footRad, arc.exitRad());
+    double from = Math.max(footRad - wrapRad, arc.entryRad());
+    if (to > from) {
+      for (int term = 0; term < terms; term++) {
+        table[term].addIntegral(to, 1 / wrapRad, sums, at + 3 * term);
+        table[term].addIntegral(from, -1 / wrapRad, sums, at + 3 * term);
       }
     }
   }
 
-  private double x(double[] sums, ForceSplit split) {
+  private double x(double[] weights, double[] sums, int at) {
     double x = 0;
     for (int term = 0; term < terms; term++) {
-      double radial = pass.law().normal(term) * split.normal() * pass.edge().sine();
-      x += pass.law().tangential(term) * sums[3 * term + EdgeTable.COSINE];
-      x += radial * sums[3 * term + EdgeTable.SINE];
+      x += weights[WEIGHTS * term] * sums[at + 3 * term + EdgeTable.COSINE];
+      x += weights[WEIGHTS * term + 1] * sums[at + 3 * term + EdgeTable.SINE];
     }
-    return frame.viseX(x);
+    return x;
   }
 
-  private double y(double[] sums, ForceSplit split) {
+  private double y(double[] weights, double[] sums, int at) {
     double y = 0;
     for (int term = 0; term < terms; term++) {
-      double radial = pass.law().normal(term) * split.normal() * pass.edge().sine();
-      y -= pass.law().tangential(term) * sums[3 * term + EdgeTable.SINE];
-      y += radial * sums[3 * term + EdgeTable.COSINE];
+      y += weights[WEIGHTS * term + 2] * sums[at + 3 * term + EdgeTable.COSINE];
+      y += weights[WEIGHTS * term + 3] * sums[at + 3 * term + EdgeTable.SINE];
     }
-    return frame.viseY(y);
+    return y;
   }
 
-  private double z(double[] sums, ForceSplit split) {
+  private double z(double[] weights, double[] sums, int at) {
     double z = 0;
     for (int term = 0; term < terms; term++) {
-      double lift = pass.law().along(term) * split.along();
-      double thrust = pass.law().normal(term) * split.normal() * pass.edge().cosine();
-      z += (lift - thrust) * sums[3 * term + EdgeTable.PLAIN];
+      z += weights[WEIGHTS * term + 4] * sums[at + 3 * term + EdgeTable.PLAIN];
     }
     return z;
   }
 
-  private double tangential(double[] sums) {
+  private double t(double[] weights, double[] sums, int at) {
     double force = 0;
     for (int term = 0; term < terms; term++) {
-      force += pass.law().tangential(term) * sums[3 * term + EdgeTable.PLAIN];
+      force += weights[WEIGHTS * term + 5] * sums[at + 3 * term + EdgeTable.PLAIN];
     }
     return force;
   }

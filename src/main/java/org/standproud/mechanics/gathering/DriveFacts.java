@@ -1,6 +1,7 @@
 package org.standproud.mechanics.gathering;
 
 import static org.standproud.mechanics.evidence.Vocabulary.BITE_AFTER_LURCH;
+import static org.standproud.mechanics.evidence.Vocabulary.MEAN_TABLE_PULL;
 import static org.standproud.mechanics.evidence.Vocabulary.PASS_TIME;
 import static org.standproud.mechanics.evidence.Vocabulary.TABLE_HOLD_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.TABLE_PULL;
@@ -33,6 +34,7 @@ final class DriveFacts {
             .and(Basis.on("machine", "cut.feed", "cut.slideLocked"))
             .assuming(lurch.assumptions());
     sheet.number(TABLE_PULL, lurch.pull().greatestWithN(), basis);
+    sheet.number(MEAN_TABLE_PULL, lurch.pull().meanN(), basis);
     sheet.number(TABLE_HOLD_MARGIN, lurch.holdOverPull(), basis);
     sheet.number(BITE_AFTER_LURCH, lurch.biteM(), basis);
   }

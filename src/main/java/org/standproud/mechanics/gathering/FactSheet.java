@@ -143,7 +143,8 @@ final class FactSheet {
     if (refusals.isEmpty()) {
       throw new IllegalStateException("no stage gave the fact " + fact.name());
     }
-    String reason = "it is beyond the formulas: " + String.join("; ", refusals);
+    String reason =
+        "a set-up within the range of the formulas (" + String.join("; ", refusals) + ")";
     return new EvidenceValue(fact, new Value.Missing(reason), List.of(), List.of());
   }
 }

@@ -103,7 +103,7 @@ final class ProposedFacts {
 
   private static void stateHold(Hold hold, FactSheet sheet) {
     sheet.number(GRIP_DEPTH, hold.gripDepthM(), Basis.on("hold.gripDepth"));
-    sheet.given(SEAT, hold.seat(), "hold.seat", "what the underside sits on");
+    sheet.given(SEAT, hold.seat(), "hold.seat", "what the underside of the stock sits on");
     sheet.given(STOP, hold.stop(), "hold.stop", "whether a stop stands at either end");
     sheet.word(JAW_SURFACE, hold.vise().jawSurface(), Basis.on("hold.vise"));
     sheet.number(JAW_WIDTH, hold.vise().jawWidthM(), Basis.on("hold.vise"));
@@ -143,7 +143,10 @@ final class ProposedFacts {
     sheet.word(CUTTER_KIND, cutter.kind(), basis);
     sheet.word(TOOL_MATERIAL, cutter.toolMaterial(), basis);
     sheet.given(
-        EDGE_CONDITION, cutter.edge(), "cutter.edge", "the state of the edges, with a loupe");
+        EDGE_CONDITION,
+        cutter.edge(),
+        "cutter.edge",
+        "the state of the cutting edges, with a loupe");
     sheet.number(CUTTER_DIAMETER, cutter.diameterM(), basis);
     sheet.number(TOOTH_COUNT, cutter.teeth(), basis);
     sheet.number(MISSING_TEETH, cutter.missingTeeth().size(), basis);

@@ -28,6 +28,7 @@ import org.standproud.setup.Vise;
  * @param favourable the opposite of adverse
  * @param hardClamped adverse, but with the greatest clamping force: the worst for pressure
  * @param hinged whether the stock may rock on one unknown line
+ * @param rockRad how far it then turns freely in rad
  * @param wireSizeM size of the wire at the movable jaw in m, or of the one that could be laid there
  * @param assumptions what was taken for what was not given
  */
@@ -39,6 +40,7 @@ record HoldingEnds(
     HoldingEnd favourable,
     HoldingEnd hardClamped,
     boolean hinged,
+    double rockRad,
     double wireSizeM,
     List<Assumption> assumptions) {
 
@@ -71,6 +73,7 @@ record HoldingEnds(
         maker.favourable(),
         maker.adverse(clamp.forceN().high()),
         bearings.hinged(),
+        bearings.gapM() / gripM,
         wireSizeM(wire, gripM),
         all);
   }
@@ -95,13 +98,33 @@ record HoldingEnds(
   }
 
   /**
-   * The same for what a hinge makes nothing of, and of which half is likely on a wire both ways.
+   * The same of a turning stiffness, at the adverse end with the rock of a hinge: the stock turns
+   * freely by the gap over the grip before it stands, theta_0 = g_0/g, so that the secant at the
+   * moment M of the greatest push is 1/(1/k + theta_0/M). Nothing is left on a wire both ways.
    */
   Band turning(ToDoubleFunction<HoldingEnd> quantity) {
+    double standing = quantity.applyAsDouble(adverse);
     return Band.spanning(
         quantity.applyAsDouble(likely),
-        hinged || wireAtFixedJaw() ? 0 : quantity.applyAsDouble(adverse),
+        wireAtFixedJaw() ? 0 : rocked(standing),
         quantity.applyAsDouble(favourable));
+  }
+
+  private double rocked(double standing) {
+    if (!hinged || standing <= 0) {
+      return standing;
+    }
+    double pushN = Math.max(1, Math.max(adverse.peaks().towardFixedN(), adverse.peaks().awayN()));
+    double momentNm = pushN * adverse.input().load().heightAboveJawM();
+    return 1 / (1 / standing + rockRad / momentNm);
+  }
+
+  /** The band of a contact height; on a wire both ways none is sure. */
+  Band contact(ToDoubleFunction<HoldingEnd> heightM) {
+    return Band.spanning(
+        heightM.applyAsDouble(likely),
+        wireAtFixedJaw() ? 0 : heightM.applyAsDouble(adverse),
+        heightM.applyAsDouble(favourable));
   }
 
   private boolean wireAtFixedJaw() {
@@ -143,8 +166,8 @@ record HoldingEnds(
           forceN,
           friction.low(),
           input.load().adverse(),
-          bearings.adverseToward(),
-          bearings.adverseAway(),
+          bearings.adverse(),
+          bearings.adverse(),
           share(movable.high(), fixed.low()),
           0,
           root(joint(input).high(), Band::low, forceN),

@@ -46,6 +46,7 @@ import org.standproud.setup.Vise;
  * @param bowM bow of the stock over the gripped height in m
  * @param bestPackingDepthM depth for a wire at the movable jaw that makes the smaller tip margin
  *     greatest, in m
+ * @param mayRock whether the stock may rock in the jaws on one unknown line of contact
  * @param assumptions what was taken for what was not given
  */
 public record ViseHolding(
@@ -71,6 +72,7 @@ public record ViseHolding(
     Band bowMargin,
     Band bowM,
     Band bestPackingDepthM,
+    boolean mayRock,
     List<Assumption> assumptions) {
 
   /** Copies the list. */
@@ -112,12 +114,13 @@ public record ViseHolding(
         ends.turning(HoldingEnd::turningAwayNmPerRad),
         rootStiffness(ends),
         ends.likely().lengthM(),
-        ends.turning(HoldingEnd::contactHeightM),
+        ends.contact(HoldingEnd::contactHeightM),
         jawPressure(input, ends),
         line.yieldRatio(),
         line.bowMargin(),
         line.bowM(),
         bestDepth(ends),
+        ends.hinged(),
         assumptions(input, ends));
   }
 

@@ -70,28 +70,35 @@ public record ForcedResponse(
 
   /**
    * Amplitudes of the Fourier series of equally spaced samples over one period; index 0 is the
-   * mean.
+   * mean. Samples as far before the start as after it are folded together first: cosines see only
+   * their sum, sines only their difference.
    *
    * @param samples the samples
    */
   static double[] harmonicsN(double[] samples) {
     int n = samples.length;
+    int half = (n - 1) / 2;
     double[] cos = new double[n];
+    double[] sin = new double[n];
+    double[] even = new double[half + 1];
+    double[] odd = new double[half + 1];
     for (int j = 0; j < n; j++) {
       cos[j] = Math.cos(2 * Math.PI * j / n);
-    }
-    double[] sin = new double[n];
-    for (int j = 0; j < n; j++) {
       sin[j] = Math.sin(2 * Math.PI * j / n);
     }
-    double[] amplitudes = new double[Math.min(MOST_HARMONICS, (n - 1) / 2) + 1];
+    for (int j = 1; j <= half; j++) {
+      even[j] = samples[j] + samples[n - j];
+      odd[j] = samples[j] - samples[n - j];
+    }
+    double[] amplitudes = new double[Math.min(MOST_HARMONICS, half) + 1];
     for (int k = 0; k < amplitudes.length; k++) {
-      double re = 0;
+      double opposite = n % 2 == 0 ? samples[n / 2] * (k % 2 == 0 ? 1 : -1) : 0;
+      double re = samples[0] + opposite;
       double im = 0;
-      int at = 0;
-      for (double sample : samples) {
-        re += sample * cos[at];
-        im += sample * sin[at];
+      int at = k;
+      for (int j = 1; j <= half; j++) {
+        re += even[j] * cos[at];
+        im += odd[j] * sin[at];
         at += k;
         if (at >= n) {
           at -= n;

@@ -39,6 +39,41 @@ public final class CardReader {
           "why",
           "examples");
 
+  /** A line that works for each part of a card, told where the part is wrong. */
+  private static final Map<String, String> LINES =
+      Map.ofEntries(
+          Map.entry("id", "id: HOLD-001"),
+          Map.entry("title", "title: A tall plate tips easily"),
+          Map.entry("severity", "severity: caution"),
+          Map.entry("confidence", "confidence: medium"),
+          Map.entry("source", "source: {kind: shop, reference: \"tool room notes\"}"),
+          Map.entry("kind", "kind: handbook"),
+          Map.entry("reference", "reference: \"title and author\""),
+          Map.entry("edition", "edition: \"3\""),
+          Map.entry("page", "page: \"12\""),
+          Map.entry("since", "since: 2026-11-25"),
+          Map.entry("revised", "revised: 2026-11-25"),
+          Map.entry("owner", "owner: tool room"),
+          Map.entry("appliesTo", "appliesTo: {operation: top edge}"),
+          Map.entry("limits", "limits: {deep grip: 12 mm}"),
+          Map.entry("when", "when: [stick-out > 2 * grip depth]"),
+          Map.entry("derives", "derives: tall plate"),
+          Map.entry("eases", "eases: {card: HOLD-001, to: note, because: the cut is light}"),
+          Map.entry("overrides", "overrides: {card: HOLD-001, to: stop, because: it tips}"),
+          Map.entry("card", "card: HOLD-001"),
+          Map.entry("to", "to: note"),
+          Map.entry("because", "because: the cut is light"),
+          Map.entry("message", "message: \"The grip is {grip depth}\""),
+          Map.entry("remedy", "remedy: Grip deeper."),
+          Map.entry("why", "why: The cut pushes at the top. The jaws answer below."),
+          Map.entry("says", "says: a shallow grip"),
+          Map.entry("expect", "expect: fail"),
+          Map.entry("given", "given: {grip depth: 10 mm}"),
+          Map.entry(
+              "examples",
+              "examples: [{says: shallow, expect: fail, given: {grip depth: 10 mm}},"
+                  + " {says: deep, expect: pass, given: {grip depth: 30 mm}}]"));
+
   private static final Written NOWHERE = new Written("", 1, 1);
 
   private final String file;
@@ -85,7 +120,7 @@ public final class CardReader {
     known(root, KEYS);
     boolean flags = !root.entries().containsKey("derives") && !changes(root);
     if (root.entries().containsKey("derives") && changes(root)) {
-      error(root, "a card either derives a judgement or changes a finding");
+      error(root, "a card either derives a judgement or changes a finding", line("derives"));
     }
     Written derives = root.entries().containsKey("derives") ? name(root, "derives") : null;
     return new Card(
@@ -133,7 +168,7 @@ public final class CardReader {
             folder,
             "the folder says what a card protects, and is one of: " + String.join(", ", folders),
             Nearest.of(folder, folders),
-            null));
+            "holding/HOLD-001.yaml"));
     return Protects.DATA;
   }
 
@@ -162,7 +197,7 @@ public final class CardReader {
       try {
         LocalDate.parse(day.text());
       } catch (DateTimeParseException e) {
-        error(day, key + " is a day", null, key + ": 2026-11-25");
+        error(day, key + " is a day", null, line(key));
       }
     }
     return day.text();
@@ -175,7 +210,7 @@ public final class CardReader {
         node instanceof Sequence list ? list.items() : node == null ? List.of() : List.of(node);
     for (Node item : maps) {
       if (!(item instanceof Mapping map)) {
-        error(item, "appliesTo names facts with their words", "appliesTo: {operation: top edge}");
+        error(item, "appliesTo names facts with their words", line("appliesTo"));
         continue;
       }
       for (Map.Entry<String, Node> entry : map.entries().entrySet()) {
@@ -222,7 +257,7 @@ public final class CardReader {
   private List<Written> when(Mapping root) {
     Node node = root.entries().get("when");
     if (node == null) {
-      error(root, "when is missing", "when: [stick-out > 2 * grip depth]");
+      error(root, "when is missing", line("when"));
       return List.of();
     }
     List<Written> when = texts(node);
@@ -237,7 +272,7 @@ public final class CardReader {
       return null;
     }
     if (root.entries().containsKey("eases") && root.entries().containsKey("overrides")) {
-      error(root, "a card eases or overrides, not both");
+      error(root, "a card eases or overrides, not both", line("eases"));
     }
     boolean overrides = root.entries().containsKey("overrides");
     Mapping map = mapping(root, overrides ? "overrides" : "eases", true);
@@ -252,7 +287,10 @@ public final class CardReader {
   private List<Example> examples(Mapping root) {
     Node node = root.entries().get("examples");
     if (!(node instanceof Sequence list)) {
-      error(node == null ? root : node, "examples is a list, at least one fail and one pass", null);
+      error(
+          node == null ? root : node,
+          "examples is a list, at least one fail and one pass",
+          line("examples"));
       return List.of();
     }
     if (list.items().size() > CardLimits.MAX_EXAMPLES) {
@@ -263,12 +301,12 @@ public final class CardReader {
       if (item instanceof Mapping map) {
         examples.add(example(map));
       } else {
-        error(item, "an example is a map with says, expect and given", null);
+        error(item, "an example is a map with says, expect and given", line("examples"));
       }
     }
     for (Expectation needed : List.of(Expectation.FAIL, Expectation.PASS)) {
       if (examples.stream().noneMatch(e -> e.expect() == needed)) {
-        error(node, "no example expects " + needed.words(), null);
+        error(node, "no example expects " + needed.words(), line("examples"));
       }
     }
     return examples;
@@ -295,7 +333,7 @@ public final class CardReader {
             key,
             "not a part of a card here; the parts are: " + String.join(", ", keys),
             Nearest.of(key.text(), keys),
-            null);
+            line(String.valueOf(Nearest.of(key.text(), keys))));
       }
     }
   }
@@ -306,9 +344,9 @@ public final class CardReader {
       return mapping;
     }
     if (node != null) {
-      error(node, key + " is a map", null);
+      error(node, key + " is a map", line(key));
     } else if (required) {
-      error(parent, key + " is missing");
+      error(parent, key + " is missing", line(key));
     }
     return new Mapping(Map.of(), Map.of(), 0, 0);
   }
@@ -317,14 +355,14 @@ public final class CardReader {
     Node node = parent.entries().get(key);
     if (node instanceof Text text) {
       if (required && text.written().text().isBlank()) {
-        error(text.written(), key + " is empty", null, null);
+        error(text.written(), key + " is empty", null, line(key));
       }
       return text.written();
     }
     if (node != null) {
-      error(node, key + " is a text", null);
+      error(node, key + " is a text", line(key));
     } else if (required && parent.line() > 0) { // an absent map is reported once, not part by part
-      error(parent, key + " is missing");
+      error(parent, key + " is missing", line(key));
     }
     return NOWHERE;
   }
@@ -351,9 +389,13 @@ public final class CardReader {
           written,
           key + " is one of: " + String.join(", ", words),
           Nearest.of(written.text(), words),
-          null);
+          line(key));
     }
     return all[Math.max(0, index)];
+  }
+
+  private static @Nullable String line(String key) {
+    return LINES.get(key);
   }
 
   private void error(Mapping at, String message) {

@@ -22,6 +22,7 @@ import org.standproud.rules.language.ConditionParser;
 import org.standproud.rules.language.ConditionRefused;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Nearest;
+import org.standproud.rules.language.QuantityRefused;
 import org.standproud.rules.language.Term;
 import org.standproud.rules.language.UnitReader;
 
@@ -152,7 +153,8 @@ public final class CardCompiler {
       try {
         limits.put(name, new Term.Limit(name, units.read(value.text()), value.text()));
       } catch (IllegalArgumentException e) {
-        error(card, value, "not a quantity: " + e.getMessage(), null, name + ": 12 mm");
+        String nearest = QuantityRefused.nearest(e);
+        error(card, value, "not a quantity: " + e.getMessage(), nearest, name + ": 12 mm");
       }
     }
     return limits;
@@ -179,7 +181,7 @@ public final class CardCompiler {
         if (!word.allowed().contains(written.text())) {
           String allowed = String.join(", ", word.allowed());
           String near = Nearest.of(written.text(), word.allowed());
-          error(card, written, name + " is one of: " + allowed, near, null);
+          error(card, written, name + " is one of: " + allowed, near, word(fact, word));
         }
       }
       return facts.oneOf(fact, words.stream().map(Written::text).toList());
@@ -203,8 +205,16 @@ public final class CardCompiler {
             name,
             "appliesTo names a fact that is a word or a yes or no; a number belongs under when",
             Nearest.of(name, wordFacts),
-            null));
+            facts.facts().stream()
+                .filter(f -> f.type() instanceof Fact.Word)
+                .map(f -> word(f, (Fact.Word) f.type()))
+                .findFirst()
+                .orElse(null)));
     return null;
+  }
+
+  private static String word(Fact fact, Fact.Word word) {
+    return fact.name() + ": " + word.allowed().get(0);
   }
 
   private List<String> placeholders(Card card, Map<String, Term.Limit> limits) {
@@ -225,7 +235,7 @@ public final class CardCompiler {
                 "{" + name + "}",
                 "no fact or limit has this name",
                 Nearest.of(name, known),
-                null));
+                known.isEmpty() ? null : "{" + known.iterator().next() + "}"));
       }
     }
     String rest = matcher.replaceAll("");

@@ -197,13 +197,9 @@ final class Network {
           String word = one.words().get(0);
           pattern.expr(
               one.toWords(),
-              r -> word.equals(r.word(one.fact())),
+              r -> word.equals(one.word(r)),
               alphaIndexedBy(
-                  String.class,
-                  Index.ConstraintType.EQUAL,
-                  one.slot(),
-                  r -> r.word(one.fact()),
-                  word));
+                  String.class, Index.ConstraintType.EQUAL, one.slot(), one::word, word));
         } else {
           pattern.expr(
               selector.toWords(), r -> selector.evaluate(r, Judgements.NONE) == Truth.TRUE);

@@ -1,13 +1,14 @@
 package org.standproud.rules.engine;
 
+import java.util.HashMap;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.Map;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.language.FactTable;
-import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
-import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
@@ -19,6 +20,7 @@ public final class RuleBase {
   private final Revision revision;
   private final FactTable facts;
   private final List<CompiledCard> cards;
+  private final Map<String, CompiledCard> byId = new HashMap<>();
   private final Network network;
 
   /**
@@ -31,6 +33,7 @@ public final class RuleBase {
   public RuleBase(List<CompiledCard> cards, FactTable facts, Authorship by) {
     this.cards = List.copyOf(cards);
     this.facts = facts;
+    this.cards.forEach(c -> byId.put(c.id(), c));
     this.revision = CanonicalContent.revision(cards.stream().map(CompiledCard::card).toList(), by);
     this.network = new Network(this.cards);
   }
@@ -62,14 +65,52 @@ public final class RuleBase {
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleTrace evaluate(Evidence evidence) {
-    Readings readings = new Readings(facts, evidence);
-    Network.Outcome outcome = network.run(readings);
-    Judgements judgements = name -> outcome.judgements().getOrDefault(name, Truth.UNKNOWN);
-    TraceWriter writer = new TraceWriter(cards, outcome, readings, judgements);
+    Weighing weighing = weigh(evidence);
+    TraceWriter writer = new TraceWriter(weighing);
     return new RuleTrace(
-        revision.id(),
-        cards.stream().map(writer::trace).toList(),
-        new TreeMap<>(outcome.judgements()));
+        revision.id(), cards.stream().map(writer::trace).toList(), weighing.judged());
+  }
+
+  /**
+   * What one card says of one set-up.
+   *
+   * @param evidence the values of the facts; what it does not hold is missing
+   * @param id the id of the card
+   * @throws IllegalArgumentException if there is no such card, or a value is not of the type of its
+   *     fact
+   */
+  public CardTrace evaluate(Evidence evidence, String id) {
+    return new TraceWriter(weigh(evidence)).trace(card(id));
+  }
+
+  /**
+   * What every card says of one set-up, without reasons and margins: many times cheaper than the
+   * whole trace.
+   *
+   * @param evidence the values of the facts; what it does not hold is missing
+   * @throws IllegalArgumentException if a value is not of the type of its fact
+   */
+  public RuleKinds kinds(Evidence evidence) {
+    Weighing weighing = weigh(evidence);
+    return new RuleKinds(revision.id(), cards.stream().map(weighing::kind).toList());
+  }
+
+  /**
+   * The card of that id.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public CompiledCard card(String id) {
+    CompiledCard card = byId.get(id);
+    if (card == null) {
+      throw new IllegalArgumentException("no card " + id);
+    }
+    return card;
+  }
+
+  private Weighing weigh(Evidence evidence) {
+    Readings readings = new Readings(facts, evidence);
+    return new Weighing(cards, network.run(readings), readings);
   }
 
   /** The network, for tests of truth maintenance. */

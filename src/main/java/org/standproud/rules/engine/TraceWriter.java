@@ -1,24 +1,18 @@
 package org.standproud.rules.engine;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.card.Card;
-import org.standproud.rules.card.Severity;
-import org.standproud.rules.card.SeverityChange;
 import org.standproud.rules.language.Condition;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
-import org.standproud.rules.trace.Changed;
 import org.standproud.rules.trace.ConditionTrace;
-import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.MarginFinder;
 import org.standproud.rules.trace.Placeholder;
 import org.standproud.rules.trace.Reading;
@@ -30,26 +24,16 @@ import org.standproud.setup.Band;
  */
 final class TraceWriter {
 
-  private final Network.Outcome outcome;
+  private final Weighing weighing;
   private final Readings readings;
   private final Judgements judgements;
   private final MarginFinder margins;
-  private final Map<String, List<Changed>> changes = new HashMap<>();
 
-  TraceWriter(
-      List<CompiledCard> cards, Network.Outcome outcome, Readings readings, Judgements judgements) {
-    this.outcome = outcome;
-    this.readings = readings;
-    this.judgements = judgements;
+  TraceWriter(Weighing weighing) {
+    this.weighing = weighing;
+    this.readings = weighing.readings();
+    this.judgements = weighing.judgements();
     this.margins = new MarginFinder(readings, judgements);
-    for (CompiledCard card : cards) {
-      SeverityChange change = card.card().change();
-      if (change != null && outcome.acted().contains(card.id())) {
-        changes
-            .computeIfAbsent(change.card().text(), id -> new ArrayList<>())
-            .add(new Changed(card.id(), change.overrides(), change.to(), change.because()));
-      }
-    }
   }
 
   CardTrace trace(CompiledCard compiled) {
@@ -57,41 +41,19 @@ final class TraceWriter {
     Truth applies = compiled.applies(readings);
     Truth truth = compiled.truth(readings, judgements);
     boolean expected = card.flags() && truth != Truth.FALSE;
-    if (expected != outcome.flagged().contains(compiled.id())) {
+    if (expected != weighing.flagged(compiled)) {
       throw new IllegalStateException("the engine and the condition disagree on " + compiled.id());
     }
-    List<Changed> changed = changes.getOrDefault(compiled.id(), List.of());
     return new CardTrace(
         card,
-        kind(card, applies, truth),
+        Weighing.kind(card, applies, truth),
         truth,
-        severity(card.severity(), changed),
-        changed,
+        weighing.severity(compiled),
+        weighing.changed(compiled),
         compiled.preparedScope().stream().map(this::condition).toList(),
         compiled.preparedWhen().stream().map(this::condition).toList(),
         truth == Truth.UNKNOWN || applies == Truth.FALSE ? null : margins.of(compiled.whole()),
         placeholders(compiled));
-  }
-
-  private static Kind kind(Card card, Truth applies, Truth truth) {
-    if (applies == Truth.FALSE) {
-      return Kind.NOT_APPLICABLE;
-    }
-    return switch (truth) {
-      case TRUE, EITHER -> card.flags() ? Kind.FAIL : Kind.INFORMATIONAL;
-      case FALSE -> Kind.PASS;
-      case UNKNOWN -> Kind.OPEN;
-    };
-  }
-
-  /** The gravest override counts; without one, the easing that leaves the finding gravest. */
-  private static Severity severity(Severity own, List<Changed> changed) {
-    boolean overridden = changed.stream().anyMatch(Changed::overrides);
-    return changed.stream()
-        .filter(c -> c.overrides() == overridden)
-        .map(Changed::to)
-        .max(Severity::compareTo)
-        .orElse(own);
   }
 
   private ConditionTrace condition(Prepared prepared) {

@@ -1,20 +1,29 @@
 package org.standproud.rules.gate;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.card.Written;
+import org.standproud.rules.engine.CompiledCard;
+import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.Judgements;
+import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Kind;
 
-/** Which truths each condition was seen to take in the examples of its own card. */
+/**
+ * Which truths each condition was seen to take in the examples of its own card. Every condition has
+ * to be seen to hold, not to hold and, if a missing fact can leave it open, open. An example the
+ * card does not apply to shows nothing of its conditions.
+ */
 public final class Coverage {
 
-  /** What to do about a condition that no example shows both ways. */
+  /** What to do about a condition that some truth was not seen of. */
   public enum Demand {
     /** Say so. */
     REPORT,
@@ -22,45 +31,74 @@ public final class Coverage {
     REFUSE
   }
 
-  private record Place(Card card, Written condition) {}
+  private record Place(CompiledCard card, Written text, Condition condition) {}
 
+  private final Readings nothingKnown;
   private final Map<Place, Set<Truth>> seen = new LinkedHashMap<>();
 
-  Coverage() {}
-
-  void add(CardTrace trace) {
-    trace
-        .conditions()
-        .forEach(
-            c ->
-                seen.computeIfAbsent(
-                        new Place(trace.card(), c.text()), p -> EnumSet.noneOf(Truth.class))
-                    .add(c.truth()));
-  }
-
   /**
-   * Conditions that no example shows to hold, or none shows not to hold; none for full coverage.
+   * Nothing seen yet.
+   *
+   * @param nothingKnown readings with every fact missing
    */
-  public List<CardError> gaps() {
-    return seen.entrySet().stream()
-        .filter(e -> !e.getValue().contains(Truth.TRUE) || !e.getValue().contains(Truth.FALSE))
-        .map(
-            e ->
-                CardError.at(
-                    e.getKey().card().file(),
-                    e.getKey().condition(),
-                    e.getValue().contains(Truth.TRUE)
-                        ? "no example shows this condition not to hold"
-                        : "no example shows this condition to hold"))
-        .toList();
+  Coverage(Readings nothingKnown) {
+    this.nothingKnown = nothingKnown;
   }
 
-  /** How many conditions some example reached. */
+  /** Takes note of a card before any of its examples ran. */
+  void expect(CompiledCard card) {
+    for (int i = 0; i < card.when().size(); i++) {
+      seen.put(place(card, i), EnumSet.noneOf(Truth.class));
+    }
+  }
+
+  /** Takes note of what one example showed. */
+  void add(CompiledCard card, CardTrace trace) {
+    if (trace.kind() == Kind.NOT_APPLICABLE) {
+      return;
+    }
+    for (int i = 0; i < trace.conditions().size(); i++) {
+      Set<Truth> truths = seen.get(place(card, i));
+      if (truths != null) {
+        truths.add(trace.conditions().get(i).truth());
+      }
+    }
+  }
+
+  private static Place place(CompiledCard card, int i) {
+    return new Place(card, card.card().when().get(i), card.when().get(i));
+  }
+
+  /** Conditions of which some truth was not seen; none for full coverage. */
+  public List<CardError> gaps() {
+    List<CardError> gaps = new ArrayList<>();
+    seen.forEach(
+        (place, truths) -> {
+          String file = place.card.card().file();
+          if (!truths.contains(Truth.TRUE)) {
+            gaps.add(CardError.at(file, place.text, "no example shows this condition to hold"));
+          }
+          if (!truths.contains(Truth.FALSE)) {
+            gaps.add(CardError.at(file, place.text, "no example shows this condition not to hold"));
+          }
+          if (!truths.contains(Truth.UNKNOWN) && canBeOpen(place)) {
+            String message = "no example shows this condition open, with a fact unknown";
+            gaps.add(CardError.at(file, place.text, message));
+          }
+        });
+    return gaps;
+  }
+
+  private boolean canBeOpen(Place place) {
+    return place.condition.evaluate(nothingKnown, Judgements.NONE) == Truth.UNKNOWN;
+  }
+
+  /** How many conditions there are. */
   public int conditions() {
     return seen.size();
   }
 
-  /** How many conditions some example shows to be unknown. */
+  /** How many conditions some example shows to be open. */
   public int conditionsSeenUnknown() {
     return (int) seen.values().stream().filter(s -> s.contains(Truth.UNKNOWN)).count();
   }

@@ -1,9 +1,6 @@
 package org.standproud.rules.gate;
 
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.MalformedInputException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,13 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardError;
-import org.standproud.rules.card.CardLimits;
 import org.standproud.rules.card.CardReader;
 import org.standproud.rules.card.Example;
 import org.standproud.rules.card.Expectation;
@@ -32,14 +28,15 @@ import org.standproud.rules.gate.GateResult.Published;
 import org.standproud.rules.gate.GateResult.Rejected;
 import org.standproud.rules.language.ConditionParser;
 import org.standproud.rules.language.FactTable;
+import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.UnitReader;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 
 /**
  * The one way into service: read the cards, check them, build the engine, run every example, look
- * at coverage; then publish, or refuse with every error found. Directory edits and edits by request
- * go through the same gate.
+ * at coverage; then pass them, or refuse them with every error found. Directory edits and edits by
+ * request go through the same gate.
  */
 public final class Gate {
 
@@ -73,44 +70,17 @@ public final class Gate {
   }
 
   /**
-   * Checks all cards under a folder: files named {@code *.yaml} or {@code *.yml} in the folders of
-   * what they protect.
+   * Checks all cards under a folder.
    *
    * @param folder the folder
    * @param by who publishes them
    * @throws UncheckedIOException if the folder cannot be read
    */
   public GateResult check(Path folder, Authorship by) {
-    Map<String, String> files = new TreeMap<>();
-    List<CardError> unreadable = new ArrayList<>();
-    try (Stream<Path> paths = Files.walk(folder, 3)) {
-      for (Path path : paths.filter(Gate::isCard).toList()) {
-        String name = folder.relativize(path).toString();
-        if (Files.size(path) > 4L * CardLimits.MAX_CARD_LENGTH) {
-          unreadable.add(CardError.at(name, new Written("", 1, 1), "the file is too large"));
-        } else {
-          readInto(files, name, path, unreadable);
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return unreadable.isEmpty() ? check(files, by) : new Rejected(unreadable);
-  }
-
-  private static boolean isCard(Path path) {
-    String name = path.getFileName().toString();
-    return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".yml"));
-  }
-
-  private static void readInto(
-      Map<String, String> files, String name, Path path, List<CardError> unreadable)
-      throws IOException {
-    try {
-      files.put(name, Files.readString(path));
-    } catch (MalformedInputException e) {
-      unreadable.add(CardError.at(name, new Written("", 1, 1), "the file is not UTF-8 text"));
-    }
+    CardFolder.Contents contents = CardFolder.read(folder);
+    return contents.errors().isEmpty()
+        ? check(contents.files(), by)
+        : new Rejected(contents.errors());
   }
 
   /**
@@ -120,11 +90,66 @@ public final class Gate {
    * @param by who publishes them
    */
   public GateResult check(Map<String, String> files, Authorship by) {
+    Draft draft = draft(files, by);
+    return draft.ruleBase() == null || !draft.errors().isEmpty()
+        ? new Rejected(draft.errors(), draft.warnings())
+        : new Published(draft.ruleBase(), draft.coverage(), draft.warnings());
+  }
+
+  /**
+   * Cards as they are being written: what can be built is built, whatever the examples say.
+   *
+   * @param files the text of each file by its path
+   * @param by who writes them
+   */
+  public Draft draft(Map<String, String> files, Authorship by) {
     List<CardError> errors = new ArrayList<>();
+    List<Card> cards = read(files, errors);
+    if (errors.isEmpty()) {
+      CardCompiler.Outcome compiled = CardCompiler.compile(cards, facts, units);
+      if (compiled.errors().isEmpty()) {
+        return build(compiled.cards(), by);
+      }
+      errors.addAll(compiled.errors());
+    }
+    return refused(errors);
+  }
+
+  /**
+   * Cards as they are being written.
+   *
+   * @param ruleBase the rule base, or null if the cards cannot be built
+   * @param coverage what the examples reached
+   * @param errors what would be refused, by file, line and column
+   * @param warnings what is odd all the same
+   */
+  public record Draft(
+      @Nullable RuleBase ruleBase,
+      Coverage coverage,
+      List<CardError> errors,
+      List<CardWarning> warnings) {
+    /** Copies the lists. */
+    public Draft {
+      errors = List.copyOf(errors);
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /** A draft of cards of which some cannot even be read. */
+  public Draft refused(List<CardError> errors) {
+    return new Draft(null, new Coverage(nothingKnown()), sorted(errors), List.of());
+  }
+
+  private static List<Card> read(Map<String, String> files, List<CardError> errors) {
     List<Card> cards = new ArrayList<>();
     new TreeMap<>(files)
         .forEach(
             (file, yaml) -> {
+              CardError misnamed = CardFolder.misnamed(file);
+              if (misnamed != null) {
+                errors.add(misnamed);
+                return;
+              }
               CardReader.Outcome outcome = CardReader.read(file, yaml);
               errors.addAll(outcome.errors());
               if (outcome.card() != null) {
@@ -134,41 +159,68 @@ public final class Gate {
     if (cards.isEmpty() && errors.isEmpty()) {
       errors.add(CardError.at("", new Written("", 1, 1), "there are no cards"));
     }
-    if (!errors.isEmpty()) {
-      return rejected(errors);
-    }
-    CardCompiler.Outcome compiled = CardCompiler.compile(cards, facts, units);
-    return compiled.errors().isEmpty() ? build(compiled.cards(), by) : rejected(compiled.errors());
+    return cards;
   }
 
-  private static Rejected rejected(List<CardError> errors) {
-    return new Rejected(
-        errors.stream()
-            .sorted(
-                Comparator.comparing(CardError::file)
-                    .thenComparingInt(CardError::line)
-                    .thenComparingInt(CardError::column))
-            .toList());
+  private static List<CardError> sorted(List<CardError> errors) {
+    return errors.stream()
+        .sorted(
+            Comparator.comparing(CardError::file)
+                .thenComparingInt(CardError::line)
+                .thenComparingInt(CardError::column))
+        .toList();
   }
 
-  private GateResult build(List<CompiledCard> cards, Authorship by) {
+  private Readings nothingKnown() {
+    return new Readings(facts, new Evidence(List.of()));
+  }
+
+  private Draft build(List<CompiledCard> cards, Authorship by) {
     RuleBase ruleBase = new RuleBase(cards, facts, by);
     List<CardError> errors = new ArrayList<>();
-    Coverage coverage = new Coverage();
+    Coverage coverage = new Coverage(nothingKnown());
     for (CompiledCard card : cards) {
-      for (Example example : card.card().examples()) {
-        run(ruleBase, card.card(), example, coverage, errors);
+      coverage.expect(card);
+      for (Ran ran : run(ruleBase, card)) {
+        errors.addAll(ran.errors());
+        if (ran.trace() != null) {
+          coverage.add(card, ran.trace());
+        }
       }
     }
     if (errors.isEmpty() && demand == Coverage.Demand.REFUSE) {
       errors.addAll(coverage.gaps());
     }
-    return errors.isEmpty() ? new Published(ruleBase, coverage) : rejected(errors);
+    return new Draft(ruleBase, coverage, sorted(errors), CatalogueReview.of(cards));
   }
 
-  private void run(
-      RuleBase ruleBase, Card card, Example example, Coverage coverage, List<CardError> errors) {
-    int before = errors.size();
+  /**
+   * What came of one example.
+   *
+   * @param example the example
+   * @param trace what the card said, or null if the example cannot be read
+   * @param errors what is wrong with it; empty if the card says what it expects
+   */
+  public record Ran(Example example, @Nullable CardTrace trace, List<CardError> errors) {
+    /** Copies the list. */
+    public Ran {
+      errors = List.copyOf(errors);
+    }
+  }
+
+  /**
+   * Runs the examples of one card.
+   *
+   * @param ruleBase the rule base it is part of
+   * @param card the card
+   */
+  public List<Ran> run(RuleBase ruleBase, CompiledCard card) {
+    return card.card().examples().stream().map(e -> run(ruleBase, card, e)).toList();
+  }
+
+  private Ran run(RuleBase ruleBase, CompiledCard compiled, Example example) {
+    Card card = compiled.card();
+    List<CardError> errors = new ArrayList<>();
     List<EvidenceValue> given = new GivenValues(facts, units).read(card.file(), example, errors);
     Evidence base = new Evidence(List.of());
     if (example.base() != null) {
@@ -179,14 +231,14 @@ public final class Gate {
             CardError.at(card.file(), example.base(), "no demonstration set-up has this name"));
       }
     }
-    if (errors.size() > before) {
-      return;
+    if (!errors.isEmpty()) {
+      return new Ran(example, null, errors);
     }
-    CardTrace trace = ruleBase.evaluate(base.with(given)).card(card.id().text());
-    coverage.add(trace);
+    CardTrace trace = ruleBase.evaluate(base.with(given), compiled.id());
     if (trace.kind() != kind(card, example.expect())) {
       errors.add(CardError.at(card.file(), example.says(), surprise(example, trace)));
     }
+    return new Ran(example, trace, errors);
   }
 
   private static Kind kind(Card card, Expectation expectation) {

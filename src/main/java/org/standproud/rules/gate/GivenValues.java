@@ -1,5 +1,7 @@
 package org.standproud.rules.gate;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +18,11 @@ import org.standproud.rules.card.Written;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Nearest;
 import org.standproud.rules.language.Quantity;
+import org.standproud.rules.language.QuantityRefused;
 import org.standproud.rules.language.UnitReader;
 import org.standproud.setup.Band;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
 
 /**
  * Reads the values of an example: {@code 80 mm}, {@code 18 kN to 24 kN}, {@code 18 kN to 24 kN,
@@ -49,7 +54,15 @@ final class GivenValues {
       try {
         values.add(new EvidenceValue(fact, value(fact, text.text()), List.of(), List.of()));
       } catch (IllegalArgumentException e) {
-        errors.add(CardError.at(file, text, fact.name() + ": " + e.getMessage()));
+        errors.add(
+            new CardError(
+                file,
+                text.line(),
+                text.column(),
+                text.text(),
+                fact.name() + ": " + e.getMessage(),
+                nearest(fact, text.text(), e),
+                example(fact)));
       }
     }
     return values;
@@ -58,8 +71,41 @@ final class GivenValues {
   private CardError unknownFact(String file, String name, Written at) {
     TreeSet<String> known = new TreeSet<>();
     facts.facts().forEach(f -> known.add(f.name()));
+    String near = Nearest.of(name, known);
+    Fact fact = facts.find(near == null ? known.first() : near);
     return new CardError(
-        file, at.line(), at.column(), name, "no fact has this name", Nearest.of(name, known), null);
+        file,
+        at.line(),
+        at.column(),
+        name,
+        "no fact has this name",
+        near,
+        fact == null ? null : example(fact));
+  }
+
+  private static @Nullable String nearest(Fact fact, String text, IllegalArgumentException e) {
+    return fact.type() instanceof Fact.Word word
+        ? Nearest.of(text, word.allowed())
+        : QuantityRefused.nearest(e);
+  }
+
+  /** A value that works: in the middle of the range, in the unit a shop writes. */
+  private static String example(Fact fact) {
+    if (fact.type() instanceof Fact.Number number) {
+      QuantityKind.Shown least = number.kind().show(number.least(), UnitSystem.METRIC);
+      String unit = least.unit().code().equals("1") ? "" : " " + least.unit().code();
+      double from = Math.max(0, least.value());
+      double to = number.kind().show(number.greatest(), UnitSystem.METRIC).value();
+      String value =
+          BigDecimal.valueOf(Math.min(to, from + (to - from) / 100))
+              .round(new MathContext(2))
+              .stripTrailingZeros()
+              .toPlainString();
+      return fact.name() + ": " + value + unit;
+    }
+    return fact.name()
+        + ": "
+        + (fact.type() instanceof Fact.Word word ? word.allowed().get(0) : "true");
   }
 
   private Value value(Fact fact, String text) {

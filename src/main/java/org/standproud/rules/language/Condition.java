@@ -187,6 +187,11 @@ public sealed interface Condition {
       words = List.copyOf(words);
     }
 
+    /** The word of the fact, or null if it is missing. */
+    public @Nullable String word(Readings readings) {
+      return readings.at(slot) instanceof Value.Text text ? text.word() : null;
+    }
+
     @Override
     public Truth evaluate(Readings readings, Judgements judgements) {
       return readings.at(slot) instanceof Value.Text text

@@ -13,6 +13,11 @@ public final class Readings {
   private final FactTable table;
   private final Value[] values;
 
+  /** One value that stands before those in the array; a copy of all would be dear to make. */
+  private final int changedSlot;
+
+  private final @Nullable Value changed;
+
   /**
    * Lays out the evidence; a fact the evidence does not hold is missing.
    *
@@ -22,6 +27,8 @@ public final class Readings {
    */
   public Readings(FactTable table, Evidence evidence) {
     this.table = table;
+    changedSlot = -1;
+    changed = null;
     List<Fact> facts = table.facts();
     values = new Value[facts.size()];
     for (int i = 0; i < values.length; i++) {
@@ -29,9 +36,11 @@ public final class Readings {
     }
   }
 
-  private Readings(FactTable table, Value[] values) {
+  private Readings(FactTable table, Value[] values, int changedSlot, @Nullable Value changed) {
     this.table = table;
     this.values = values;
+    this.changedSlot = changedSlot;
+    this.changed = changed;
   }
 
   private static Value typed(Fact fact, Value value) {
@@ -48,7 +57,7 @@ public final class Readings {
 
   /** The value of a fact of the table. */
   public Value value(Fact fact) {
-    return values[table.slot(fact)];
+    return at(table.slot(fact));
   }
 
   /** The word of a fact, or null if it is missing or no word. */
@@ -70,24 +79,31 @@ public final class Readings {
   }
 
   Value at(int slot) {
-    return values[slot];
+    return changed != null && slot == changedSlot ? changed : values[slot];
   }
 
   /** These readings with one number put in the place of another. */
   public Readings with(Fact fact, Band band) {
-    Value[] changed = values.clone();
-    changed[table.slot(fact)] = new Value.Quantity(band);
-    return new Readings(table, changed);
+    return new Readings(table, all(), table.slot(fact), new Value.Quantity(band));
   }
 
   /** These readings with every band shrunk to its likely value. */
   public Readings atLikely() {
-    Value[] likely = values.clone();
+    Value[] likely = all().clone();
     for (int i = 0; i < likely.length; i++) {
       if (likely[i] instanceof Value.Quantity q && !q.band().isExact()) {
         likely[i] = new Value.Quantity(Band.exactly(q.band().likely()));
       }
     }
-    return new Readings(table, likely);
+    return new Readings(table, likely, -1, null);
+  }
+
+  private Value[] all() {
+    if (changed == null) {
+      return values;
+    }
+    Value[] all = values.clone();
+    all[changedSlot] = changed;
+    return all;
   }
 }

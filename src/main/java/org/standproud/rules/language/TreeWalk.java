@@ -1,10 +1,12 @@
 package org.standproud.rules.language;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.kie.dmn.feel.lang.ast.ASTNode;
 import org.kie.dmn.feel.lang.ast.AtLiteralNode;
 import org.kie.dmn.feel.lang.ast.BaseNode;
 import org.kie.dmn.feel.lang.ast.BetweenNode;
@@ -19,6 +21,7 @@ import org.kie.dmn.feel.lang.ast.InNode;
 import org.kie.dmn.feel.lang.ast.InfixOpNode;
 import org.kie.dmn.feel.lang.ast.InfixOperator;
 import org.kie.dmn.feel.lang.ast.InstanceOfNode;
+import org.kie.dmn.feel.lang.ast.IterationContextNode;
 import org.kie.dmn.feel.lang.ast.ListNode;
 import org.kie.dmn.feel.lang.ast.NameRefNode;
 import org.kie.dmn.feel.lang.ast.NullNode;
@@ -53,13 +56,22 @@ final class TreeWalk {
           Map.entry(FilterExpressionNode.class, "filters are not part of the language"),
           Map.entry(AtLiteralNode.class, "dates and times are not part of the language"),
           Map.entry(
-              QuantifiedExpressionNode.class, "some and every need a list, and no fact is one"),
+              QuantifiedExpressionNode.class,
+              "some and every are a yes or no, and a number is expected here"),
           Map.entry(ListNode.class, "a list can only follow in"),
           Map.entry(RangeNode.class, "a range can only follow in"),
           Map.entry(NullNode.class, "null can only be compared with a fact by = or !="));
 
+  /** Longest list that some or every may run over. */
+  static final int MAX_MEMBERS = 8;
+
   private final Names names;
   private final String text;
+
+  /** The name that some or every runs over a list, and the member it stands for. */
+  private @Nullable Bound bound;
+
+  private record Bound(String name, BaseNode member) {}
 
   TreeWalk(Names names, String text) {
     this.names = names;
@@ -79,7 +91,8 @@ final class TreeWalk {
     return condition;
   }
 
-  private Condition condition(@Nullable BaseNode node) throws ConditionRefused {
+  private Condition condition(@Nullable BaseNode written) throws ConditionRefused {
+    BaseNode node = meant(written);
     if (node instanceof BooleanNode literal) {
       return new Condition.Fixed(literal.getValue());
     } else if (node instanceof NameRefNode name) {
@@ -104,12 +117,67 @@ final class TreeWalk {
               new Condition.All(List.of(new Condition.Not(decides), otherwise))));
     } else if (node instanceof FunctionInvocationNode call) {
       return new Condition.Not(condition(only(call, "not")));
+    } else if (node instanceof QuantifiedExpressionNode quantified) {
+      return quantified(quantified);
     } else if (node instanceof NumberNode || node instanceof SignedUnaryNode) {
       throw refuse(node, "a number is not a yes or no: compare it with something");
     } else if (node instanceof StringNode) {
       throw refuse(node, "a word is not a yes or no: compare a fact with it");
     }
     throw notAllowed(node);
+  }
+
+  /** The member of the list for the name that runs over it; any other node is itself. */
+  private @Nullable BaseNode meant(@Nullable BaseNode node) {
+    return bound != null && node instanceof NameRefNode name && name(name).equals(bound.name)
+        ? bound.member
+        : node;
+  }
+
+  /** A list is written out, so its quantifier is no more than or, or and, between its members. */
+  private Condition quantified(QuantifiedExpressionNode node) throws ConditionRefused {
+    if (bound != null || node.getIterationContexts().size() != 1) {
+      throw refuse(node, "some and every run over one list", null, quantifiedExample());
+    }
+    IterationContextNode over = node.getIterationContexts().get(0);
+    String name = text(over.getName());
+    if (names.all().contains(name)) {
+      throw refuse(over, "this name is taken by a fact, limit or judgement");
+    }
+    if (!(over.getExpression() instanceof ListNode list)
+        || over.getRangeEndExpr() != null
+        || list.getElements().isEmpty()
+        || list.getElements().size() > MAX_MEMBERS) {
+      String reason = "some and every run over a list in brackets of at most " + MAX_MEMBERS;
+      throw refuse(over, reason, null, quantifiedExample());
+    }
+    if (reads(list, name)) {
+      throw refuse(over, "a member of the list cannot be the name that runs over it");
+    }
+    List<Condition> each = new ArrayList<>();
+    for (BaseNode member : list.getElements()) {
+      bound = new Bound(name, member);
+      each.add(condition(node.getExpression()));
+      bound = null;
+    }
+    boolean some = node.getQuantifier() == QuantifiedExpressionNode.Quantifier.SOME;
+    return some ? new Condition.Any(each) : new Condition.All(each);
+  }
+
+  private static boolean reads(ASTNode node, String name) {
+    return node instanceof NameRefNode ref && text(ref).equals(name)
+        || Arrays.stream(node.getChildrenNode())
+            .anyMatch(child -> child != null && reads(child, name));
+  }
+
+  private String quantifiedExample() {
+    List<String> numbers = new ArrayList<>();
+    for (Fact fact : names.facts().facts()) {
+      if (fact.type() instanceof Fact.Number && numbers.size() < 2) {
+        numbers.add(fact.name());
+      }
+    }
+    return "some x in [" + String.join(", ", numbers) + "] satisfies x > 0";
   }
 
   private Condition truthOf(NameRefNode node) throws ConditionRefused {
@@ -142,8 +210,8 @@ final class TreeWalk {
     if (relation == null) {
       throw refuse(node, "a number is not a yes or no: compare it with something");
     }
-    BaseNode left = present(node.getLeft(), node);
-    BaseNode right = present(node.getRight(), node);
+    BaseNode left = present(meant(node.getLeft()), node);
+    BaseNode right = present(meant(node.getRight()), node);
     if (left instanceof NullNode || right instanceof NullNode) {
       return missing(node, relation, left instanceof NullNode ? right : left);
     } else if (left instanceof StringNode || right instanceof StringNode) {
@@ -255,7 +323,7 @@ final class TreeWalk {
   }
 
   private Condition in(InNode node) throws ConditionRefused {
-    BaseNode value = present(node.getValue(), node);
+    BaseNode value = present(meant(node.getValue()), node);
     BaseNode list = present(node.getExprs(), node);
     List<BaseNode> members =
         list instanceof ListNode several ? several.getElements() : List.of(list);
@@ -265,7 +333,7 @@ final class TreeWalk {
     if (isWord(value)) {
       List<String> words = new ArrayList<>();
       for (BaseNode member : members) {
-        if (!(member instanceof StringNode literal)) {
+        if (!(meant(member) instanceof StringNode literal)) {
           throw wordExpected(value, member);
         }
         words.add(allowed(wordFact(value), literal));
@@ -312,7 +380,8 @@ final class TreeWalk {
         left.term, relation, right.term, left.measure.or(right.measure).dimension());
   }
 
-  private Typed term(@Nullable BaseNode node) throws ConditionRefused {
+  private Typed term(@Nullable BaseNode written) throws ConditionRefused {
+    BaseNode node = meant(written);
     if (node instanceof NumberNode number) {
       return literal(number);
     } else if (node instanceof NameRefNode name) {

@@ -28,7 +28,8 @@ public record CardTrace(
     List<ConditionTrace> scope,
     List<ConditionTrace> conditions,
     @Nullable Margin margin,
-    List<Placeholder> placeholders) {
+    List<Placeholder> placeholders)
+    implements CardOutcome {
 
   /** Copies the lists. */
   public CardTrace {
@@ -38,12 +39,12 @@ public record CardTrace(
     placeholders = List.copyOf(placeholders);
   }
 
-  /** The id of the card. */
+  @Override
   public String id() {
     return card.id().text();
   }
 
-  /** Whether this is a finding to be told: the card flags, and holds, may hold or is open. */
+  @Override
   public boolean isFinding() {
     return card.flags() && (kind == Kind.FAIL || kind == Kind.OPEN);
   }

@@ -27,8 +27,8 @@ public record Margin(
     double relative,
     List<FactChange> changes) {
 
-  /** Copies the list. */
+  /** Copies the list, unless it is one that nobody can change and that is yet to be worked out. */
   public Margin {
-    changes = List.copyOf(changes);
+    changes = changes instanceof ChangesWhenAsked ? changes : List.copyOf(changes);
   }
 }

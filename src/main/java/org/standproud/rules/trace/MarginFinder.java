@@ -101,7 +101,7 @@ public final class MarginFinder {
         clearance,
         Clearance.of(comparison.relation(), holds).adverse(left.band(), right.band()),
         larger == 0 ? 0 : Math.abs(clearance) / larger,
-        changes(comparison, holds));
+        new ChangesWhenAsked(() -> changes(comparison, holds)));
   }
 
   private List<FactChange> changes(Comparison comparison, boolean holds) {

@@ -80,7 +80,7 @@ final class CutFields {
           .mayBeUnknown();
   static final Banded<Cut> FEED_PER_TOOTH =
       Banded.<Cut>of(
-              "feedPerTooth", LENGTH, 0.1e-6, 5e-3, Cut::feedPerToothM, "f_z, feed per tooth")
+              "feedPerTooth", LENGTH, 0.1e-6, 2e-3, Cut::feedPerToothM, "f_z, feed per tooth")
           .mayBeUnknown();
   static final Banded<Cut> TABLE =
       Banded.<Cut>of(

@@ -5,7 +5,10 @@ import static org.standproud.setup.units.QuantityKind.LENGTH;
 import static org.standproud.setup.units.QuantityKind.NUMBER;
 import static org.standproud.setup.units.QuantityKind.TORQUE;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
@@ -63,7 +66,7 @@ final class HoldFields {
               "jawFriction",
               NUMBER,
               0.02,
-              1,
+              0.5,
               Hold::jawFriction,
               "coefficient of friction between stock and jaw")
           .mayBeUnknown();
@@ -123,10 +126,30 @@ final class HoldFields {
     if (grip != null && jaw != null && grip > jaw) {
       Order.exceeds(grip, GRIP_DEPTH, jaw, "the height of the jaw", place.child(GRIP_DEPTH.name()));
     }
+    if (v.has(CLAMPING_FORCE) && v.has(HANDLE_TORQUE)) {
+      place
+          .child(HANDLE_TORQUE.name())
+          .fault(null, "give either clampingForce or handleTorque, not both");
+    }
     List<Values> packing = v.get(PACKING);
+    checkSides(packing, place);
     if (grip != null && packing != null) {
       for (int i = 0; i < packing.size(); i++) {
         placePacking(packing.get(i), grip, place.child(PACKING.name()).item(i));
+      }
+    }
+  }
+
+  private static void checkSides(@Nullable List<Values> packing, Place place) {
+    Set<JawSide> taken = EnumSet.noneOf(JawSide.class);
+    for (int i = 0; packing != null && i < packing.size(); i++) {
+      JawSide side = packing.get(i).get(SIDE);
+      if (side != null && !taken.add(side)) {
+        place
+            .child(PACKING.name())
+            .item(i)
+            .child(SIDE.name())
+            .fault(null, "there is packing on the " + side.words() + " already; name one piece");
       }
     }
   }
@@ -137,6 +160,19 @@ final class HoldFields {
       piece.put(DEPTH, grip / 2);
     } else if (depth > grip) {
       Order.exceeds(depth, DEPTH, grip, "the grip depth", place.child(DEPTH.name()));
+    } else {
+      checkWire(piece, depth, grip, place);
+    }
+  }
+
+  private static void checkWire(Values piece, double depth, double grip, Place place) {
+    Double size = piece.get(SIZE);
+    boolean out = size != null && (depth < size / 2 || depth > grip - size / 2);
+    if (out && piece.get(KIND) == PackingKind.WIRE) {
+      place
+          .child(DEPTH.name())
+          .fault(
+              null, "the wire must lie wholly inside the grip: half its diameter from each edge");
     }
   }
 

@@ -19,7 +19,7 @@ import org.standproud.setup.PowerPoint;
 final class MachineFields {
 
   /** Above this no spindle that holds a milling cutter turns: 200,000 rpm. */
-  static final double GREATEST_SPEED_REV_PER_S = 200_000.0 / 60;
+  static final double GREATEST_SPEED_REV_PER_S = 90_000.0 / 60;
 
   static final Quantity<PowerPoint> AT_SPEED =
       Quantity.of(

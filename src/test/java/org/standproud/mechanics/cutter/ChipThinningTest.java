@@ -9,14 +9,25 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.hipparchus.util.FastMath;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 
 class ChipThinningTest {
 
+  private static final PublishedTable THINNING =
+      new PublishedTable(
+          Subject.CUTTER,
+          "1/(2 sqrt(r (1 - r))), formula of Altintas 2012 ch. 2 (from memory)",
+          SourceTag.DERIVED);
+
   /** 1 / (2 sqrt(r (1 - r))) [derived], formula of Altintas 2012 ch. 2 [memory]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "a_e/D {0} allows {1} times the feed [derived]")
   @CsvSource({
     ".01, 5.02519",
@@ -33,7 +44,9 @@ class ChipThinningTest {
     "1, 1"
   })
   void aLightSideCutAllowsMoreFeedForTheSameChip(double ratio, double multiplier) {
-    assertThat(ChipThinning.multiplier(ratio)).isCloseTo(multiplier, within(5e-6));
+    THINNING
+        .row("feed allowed at a_e/D " + ratio)
+        .figure("multiplier", "", multiplier, ChipThinning.multiplier(ratio), 5e-6);
   }
 
   /** D 20, up milling a_e 2, f_z 0.05: h_max 0.030 mm; D 16, a_e 4, f_z .06: .051962 [derived]. */

@@ -10,34 +10,49 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.hipparchus.analysis.integration.RombergIntegrator;
 import org.hipparchus.util.FastMath;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 import org.standproud.setup.FeedDirection;
 
 class ClimbPullTest {
 
+  private static final PublishedTable PULL =
+      new PublishedTable(
+          Subject.DRIVE,
+          "self-feed criterion from the forces of Altintas 2012 ch. 2 (from memory)",
+          SourceTag.DERIVED);
+
   private static final Band KT = Band.exactly(1700e6);
   private static final Band KR = Band.exactly(.3);
 
   /** A/B of the self-feed criterion [derived], forces as in Altintas 2012 ch. 2 [memory]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "a_e/D {0}: pulled along below F_r/F_t {1} [derived]")
   @CsvSource({".05, 3.2354", ".1, 2.2018", ".25, 1.2211", ".5, .6366", ".75, .2967", "1, 0"})
   void aLightClimbCutPullsTheTableAndASlotDoesNot(double ratio, double limit) {
-    assertThat(new ClimbPull(4, .003, .08e-3, ratio).radialForceRatioLimit())
-        .isCloseTo(limit, within(5e-5));
+    ClimbPull cut = new ClimbPull(4, .003, .08e-3, ratio);
+    PULL.row("climb, a_e/D " + ratio)
+        .figure("F_r/F_t limit", "", limit, cut.radialForceRatioLimit(), 5e-5);
   }
 
   /** N 4, a_p 3, f_z .08, K_t 1700 MPa, k_r .3, a_e/D .25 [derived]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void theMeanPullIsAboutHalfThePullOfOneTooth() {
     ClimbPull cut = new ClimbPull(4, .003, .08e-3, .25);
 
-    assertThat(cut.meanN(KT, KR).likely()).isCloseTo(73.5, within(.05));
-    assertThat(cut.greatestOfOneToothN(KT, KR).likely()).isCloseTo(151.8, within(.05));
-    assertThat(FastMath.toDegrees(cut.angleOfGreatestPullRad(.3))).isCloseTo(143.35, within(.005));
+    double angle = FastMath.toDegrees(cut.angleOfGreatestPullRad(.3));
+    PULL.row("N 4, a_p 3, f_z .08, K_t 1700 MPa, k_r .3, a_e/D .25")
+        .figure("mean pull", "N", 73.5, cut.meanN(KT, KR).likely(), .05)
+        .figure("pull of one tooth", "N", 151.8, cut.greatestOfOneToothN(KT, KR).likely(), .05)
+        .figure("at angle", "deg", 143.35, angle, .005);
   }
 
   @Property

@@ -9,8 +9,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
@@ -21,6 +25,10 @@ import org.standproud.setup.Operation;
 import org.standproud.setup.Stage;
 
 class TableLurchTest {
+
+  private static final PublishedTable TABLE =
+      new PublishedTable(
+          Subject.DRIVE, "friction of the table, mu m g with g 9.81", SourceTag.DERIVED);
 
   private static final Band NONE = Band.exactly(0);
 
@@ -73,6 +81,7 @@ class TableLurchTest {
   }
 
   /** 150 kg at mu .15 holds 220.7 N (g 9.81) against a tooth of 151.8 N: no lurch [derived]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aHeavyTableStaysOnItsScrew() {
     TableLurch heavy =
@@ -81,13 +90,14 @@ class TableLurchTest {
             cut(FeedDirection.PLUS_X, FeedDrive.POWER, false),
             151.8);
 
-    assertThat(heavy.holdN().likely()).isCloseTo(220.7, within(.1));
+    TABLE.row("150 kg, mu .15").figure("hold", "N", 220.7, heavy.holdN().likely(), .1);
     assertThat(heavy.holdOverPull().low()).isGreaterThan(1);
     assertThat(heavy.lurchM()).isEqualTo(NONE);
     assertThat(heavy.biteM().high()).isCloseTo(.08e-3, within(1e-12));
   }
 
   /** 60 kg at mu .10 holds 58.9 N (g 9.81) [derived]: the table lurches by up to the backlash. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aLightSlipperyTableLurchesAndTheNextToothBitesTheBacklash() {
     TableLurch light =
@@ -96,7 +106,7 @@ class TableLurchTest {
             cut(FeedDirection.PLUS_X, FeedDrive.POWER, false),
             151.8);
 
-    assertThat(light.holdN().likely()).isCloseTo(58.9, within(.1));
+    TABLE.row("60 kg, mu .10").figure("hold", "N", 58.9, light.holdN().likely(), .1);
     assertThat(light.holdOverPull().high()).isLessThan(1);
     assertThat(light.lurchM().high()).isEqualTo(.3e-3);
     assertThat(light.biteM().high()).isCloseTo(.38e-3, within(1e-12));

@@ -9,11 +9,15 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Spin;
@@ -24,6 +28,19 @@ import org.standproud.setup.Spin;
  */
 class EngagementTest {
 
+  private static final PublishedTable BOOK =
+      new PublishedTable(
+          Subject.ENGAGEMENT,
+          "Altintas, Manufacturing Automation, 2nd ed. 2012, ch. 2 (formulas from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable SHORTCUT =
+      new PublishedTable(
+          Subject.ENGAGEMENT,
+          "h_m/f_z of Altintas 2012 ch. 2 beside the shortcut sqrt(a_e/D)",
+          SourceTag.DERIVED);
+
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: D {1} mm, y {2} to {3} mm [derived from Altintas 2012 ch. 2]")
   @CsvSource({
     "slot,                20, -15,  15, 4, 0.05, 90,   0,       180,      2.0000, 0.031831, 0.05",
@@ -56,28 +73,33 @@ class EngagementTest {
       double greatestMm) {
     Engagement.Cutting cutting =
         PassFixture.pass(d, z, high - low, -(low + high) / 2, fz).shaped(kappa, 2, 0, 0).cutting();
-    assertThat(Math.toDegrees(cutting.arc().entryRad())).isCloseTo(entryDeg, within(6e-5));
-    assertThat(Math.toDegrees(cutting.arc().exitRad())).isCloseTo(exitDeg, within(6e-5));
-    assertThat(cutting.teethInCut()).isCloseTo(teethInCut, within(6e-5));
-    assertThat(cutting.meanChipM() * 1000).isCloseTo(meanMm, within(6e-7));
-    assertThat(cutting.greatestChipM() * 1000).isCloseTo(greatestMm, within(6e-7));
+    BOOK.row(name + ", D " + d + " mm, z " + z)
+        .figure("phi_st", "deg", entryDeg, Math.toDegrees(cutting.arc().entryRad()), 6e-5)
+        .figure("phi_ex", "deg", exitDeg, Math.toDegrees(cutting.arc().exitRad()), 6e-5)
+        .figure("teeth in cut", "", teethInCut, cutting.teethInCut(), 6e-5)
+        .figure("h_m", "mm", meanMm, cutting.meanChipM() * 1000, 6e-7)
+        .figure("h_max", "mm", greatestMm, cutting.greatestChipM() * 1000, 6e-7);
   }
 
   /** Entry and exit chips printed beside the rows above [derived]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void anOffsetFaceMillGoesFromThinToThickOnOneSideAndFromThickToThinOnTheOther() {
     PassFixture faceMill = PassFixture.pass(80, 6, 60, 0, 0.15).shaped(45, 2, 0, 0);
-    assertThat(faceMill.cutting().entryChipM()).isCloseTo(0.070156e-3, within(6e-10));
+    BOOK.row("face mill D 80, w 60, centred")
+        .figure("chip at entry", "mm", 0.070156, faceMill.cutting().entryChipM() * 1e3, 6e-7);
     assertThat(faceMill.cutting().arc().trend()).isEqualTo(ChipTrend.EVEN);
     Engagement.Cutting stockTowardFixed = faceMill.at(-5).cutting();
-    assertThat(stockTowardFixed.entryChipM()).isCloseTo(0.051349e-3, within(6e-10));
-    assertThat(stockTowardFixed.exitChipM()).isCloseTo(0.082798e-3, within(6e-10));
+    BOOK.row("face mill D 80, w 60, centre of the stock at y +5")
+        .figure("chip at entry", "mm", 0.051349, stockTowardFixed.entryChipM() * 1e3, 6e-7)
+        .figure("chip at exit", "mm", 0.082798, stockTowardFixed.exitChipM() * 1e3, 6e-7);
     assertThat(stockTowardFixed.arc().trend()).isEqualTo(ChipTrend.THIN_TO_THICK);
     Engagement.Cutting stockTowardMovable = faceMill.at(5).cutting();
     assertThat(stockTowardMovable.arc().trend()).isEqualTo(ChipTrend.THICK_TO_THIN);
   }
 
   /** 1 / (2 sqrt(r (1 - r))), r = ae/D [derived from h_max of the book]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "ae/D {0}: chip thinning {1} [derived]")
   @CsvSource({
     "0.01,5.02519",
@@ -94,10 +116,12 @@ class EngagementTest {
   })
   void aShallowSideCutThinsTheChip(double share, double factor) {
     Engagement.Cutting cutting = PassFixture.conventional(20, 4, 20 * share, 0.1).cutting();
-    assertThat(0.1e-3 / cutting.greatestChipM()).isCloseTo(factor, within(6e-6));
+    BOOK.row("side cut, a_e/D " + share)
+        .figure("f_z/h_max", "", factor, 0.1e-3 / cutting.greatestChipM(), 6e-6);
   }
 
   /** h_m/f_z exact against the shortcut sqrt(ae/D) [derived; the shortcut as found in print]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "ae/D {0}: hm/fz {1}, shortcut {2} [derived]")
   @CsvSource({
     "0.02,0.14095,0.14142",
@@ -109,10 +133,13 @@ class EngagementTest {
   })
   void theMeanChipLiesJustBelowItsShortcut(double share, double exact, double shortcut) {
     Engagement.Cutting cutting = PassFixture.conventional(20, 4, 20 * share, 0.1).cutting();
-    assertThat(cutting.meanChipM() / 0.1e-3).isCloseTo(exact, within(6e-6)).isLessThan(shortcut);
+    double share0 = cutting.meanChipM() / 0.1e-3;
+    SHORTCUT.row("side cut, a_e/D " + share).figure("h_m/f_z", "", exact, share0, 6e-6);
+    assertThat(share0).isLessThan(shortcut);
   }
 
   /** sin 42 deg = 0.669 and 0.08/0.669 = 0.12 [found, technical page on entering angles]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "entering angle {0} deg: factor {1} [derived]")
   @CsvSource({
     "90,1",
@@ -126,7 +153,7 @@ class EngagementTest {
   })
   void aSlantedEdgeThinsTheChipBySineOfItsAngle(double kappa, double sine) {
     EdgeInCut edge = EdgeInCut.of(0.002, Math.toRadians(kappa), 0);
-    assertThat(edge.sine()).isCloseTo(sine, within(6e-6));
+    BOOK.row("entering angle " + kappa + " deg").figure("sin kappa", "", sine, edge.sine(), 6e-6);
     assertThat(edge.lengthM() * edge.sine()).isCloseTo(0.002, within(1e-12));
   }
 

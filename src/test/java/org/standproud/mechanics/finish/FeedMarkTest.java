@@ -10,15 +10,39 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.hipparchus.analysis.integration.RombergIntegrator;
 import org.hipparchus.util.FastMath;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 
 class FeedMarkTest {
 
+  private static final PublishedTable CORNER =
+      new PublishedTable(
+          Subject.FINISH,
+          "r - sqrt(r^2 - f^2/4) and f^2/(18 sqrt3 r), Boothroyd and Knight (from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable PERIPHERY =
+      new PublishedTable(Subject.FINISH, "R_t = f^2/(4 D)", SourceTag.DERIVED);
+
+  private static final PublishedTable SHARP =
+      new PublishedTable(
+          Subject.FINISH,
+          "R_t = f/(tan C_s + cot C_e), Boothroyd and Knight (from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable TRAM =
+      new PublishedTable(
+          Subject.FINISH, "c = R (1 - sqrt(1 - (w/D)^2)) tan(theta)", SourceTag.DERIVED);
+
   /** Rt and Ra of a rounded corner; Boothroyd and Knight [memory], numbers [derived]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "f {0} mm, corner {1} mm [derived]")
   @CsvSource({
     ".05, .4, .7813, .7820, .2005, .1953",
@@ -39,9 +63,11 @@ class FeedMarkTest {
     double feed = feedMm / 1e3;
     double radius = radiusMm / 1e3;
 
-    assertThat(CornerMark.rtM(feed, radius)).isCloseTo(exactRtUm / 1e6, within(6e-11));
+    CORNER
+        .row("f " + feedMm + " mm, r " + radiusMm + " mm")
+        .figure("R_t", "um", exactRtUm, CornerMark.rtM(feed, radius) * 1e6, 6e-5)
+        .figure("R_a", "um", raUm, CornerMark.raM(feed, radius) * 1e6, 6e-5);
     assertThat(feed * feed / (8 * radius)).isCloseTo(parabolaRtUm / 1e6, within(6e-11));
-    assertThat(CornerMark.raM(feed, radius)).isCloseTo(raUm / 1e6, within(6e-11));
     assertThat(CornerMark.raM(feed, radius) / (shortcutRaUm / 1e6)).isBetween(1.02, 1.03);
   }
 
@@ -69,31 +95,42 @@ class FeedMarkTest {
   }
 
   /** Rt = fz^2/(4 D); with one tooth proud the feed per turn counts [derived]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "f {0} mm, D {1} mm: {2} um [derived]")
   @CsvSource({".1, 20, .125", ".2, 63, .1587", ".05, 10, .0625", ".15, 50, .1125", ".4, 20, 2.0"})
   void thePeripheryLeavesFlatScallops(double feedMm, double diameterMm, double rtUm) {
-    assertThat(PeripheralMark.rtM(feedMm / 1e3, diameterMm / 1e3))
-        .isCloseTo(rtUm / 1e6, within(6e-11));
+    double rt = PeripheralMark.rtM(feedMm / 1e3, diameterMm / 1e3);
+    PERIPHERY
+        .row("f " + feedMm + " mm, D " + diameterMm + " mm")
+        .figure("R_t", "um", rtUm, rt * 1e6, 6e-5);
     assertThat(PeripheralMark.raM(feedMm / 1e3, diameterMm / 1e3))
         .isCloseTo(CornerMark.raM(feedMm / 1e3, diameterMm / 2e3), within(1e-15));
   }
 
   /** Trail angle 10 degrees, f .1: 17.63 um [derived]; Boothroyd and Knight [memory]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aSharpCornerLeavesTeethOfASaw() {
-    assertThat(SharpCornerMark.rtM(.1e-3, 0, FastMath.toRadians(10)))
-        .isCloseTo(17.63e-6, within(5e-9));
+    double rt = SharpCornerMark.rtM(.1e-3, 0, FastMath.toRadians(10));
+    SHARP.row("trail angle 10 deg, f 0.1 mm").figure("R_t", "um", 17.63, rt * 1e6, 5e-3);
     assertThat(SharpCornerMark.raM(.1e-3, 0, FastMath.toRadians(10)))
         .isCloseTo(17.63e-6 / 4, within(5e-9));
   }
 
   /** c = R (1 - sqrt(1 - (w/D)^2)) tan(theta) [derived]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "D {0} w {1} lean {2}/{3}: {4} um [derived]")
   @CsvSource({"63, 60, .02, 300, 1.46", "50, 10, .05, 200, .126"})
   void aLeaningSpindleMillsHollow(
       double diameterMm, double widthMm, double riseMm, double overMm, double hollowUm) {
-    assertThat(TramError.hollowM(diameterMm / 1e3, widthMm / 1e3, FastMath.atan(riseMm / overMm)))
-        .isCloseTo(hollowUm / 1e6, within(5e-9));
+    double lean = FastMath.atan(riseMm / overMm);
+    TRAM.row("D " + diameterMm + " mm, w " + widthMm + " mm, " + riseMm + "/" + overMm)
+        .figure(
+            "hollow",
+            "um",
+            hollowUm,
+            TramError.hollowM(diameterMm / 1e3, widthMm / 1e3, lean) * 1e6,
+            5e-3);
   }
 
   /** Design rule f_rev up to .8 of the flat [memory]. */

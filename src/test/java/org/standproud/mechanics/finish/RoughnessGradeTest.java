@@ -2,20 +2,27 @@ package org.standproud.mechanics.finish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 
 class RoughnessGradeTest {
 
+  private static final PublishedTable ISO =
+      new PublishedTable(Subject.FINISH, "ISO 1302, N grades", SourceTag.FOUND);
+
   /** ISO 1302, N grades in um and uin [found]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0} allows Ra {1} um, {2} uin")
   @CsvSource({
     "N1, .025, 1",
@@ -33,8 +40,9 @@ class RoughnessGradeTest {
   })
   void aGradeIsNamedForTheGreatestRoughnessItAllows(
       RoughnessGrade grade, double raUm, double raMicroinch) {
-    assertThat(grade.greatestRaM()).isCloseTo(raUm / 1e6, within(1e-15));
-    assertThat(grade.greatestRaM() / 25.4e-9).isCloseTo(raMicroinch, within(.02 * raMicroinch));
+    ISO.row(grade.name())
+        .figure("R_a", "um", raUm, grade.greatestRaM() * 1e6, 1e-9)
+        .percent("R_a", "uin", raMicroinch, grade.greatestRaM() / 25.4e-9, 2);
     assertThat(RoughnessGrade.of(grade.greatestRaM())).isEqualTo(grade);
   }
 

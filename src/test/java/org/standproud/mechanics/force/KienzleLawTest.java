@@ -4,17 +4,46 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.engagement.PassFixture;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 
 class KienzleLawTest {
 
+  private static final PublishedTable KC =
+      new PublishedTable(
+          Subject.FORCE,
+          "k_c of kc1.1 and m_c in the VDI 3323 class table (C45: German grade table, from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable WORKED =
+      new PublishedTable(
+          Subject.FORCE,
+          "worked cases with kc1.1 and m_c of VDI 3323 (C45: German grade table, from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable POWER =
+      new PublishedTable(
+          Subject.POWER,
+          "worked cases with kc1.1 and m_c of VDI 3323 (C45: German grade table, from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable CHUCKS =
+      new PublishedTable(
+          Subject.FORCE,
+          "lathe-chuck clamping standard RN 1391, table 2, kappa 45 deg",
+          SourceTag.FOUND);
+
   /** kc1.1 and mc: VDI 3323 class table [found]; last row German grade table, C45 [memory]. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "kc1.1 {0}, mc {1}: kc at 0.02 to 0.4 mm [derived]")
   @CsvSource({
     "1350,0.21,3069.9,2532.5,2189.4,1892.9,1738.4,1636.4",
@@ -34,7 +63,8 @@ class KienzleLawTest {
     KienzleLaw law = new KienzleLaw(kc11 * 1e6, mc, ThinChip.AS_WRITTEN);
     for (int k = 0; k < chips.length; k++) {
       double kc = law.specificForcePaAt(chips[k] / 1000) / 1e6;
-      assertThat(kc).isCloseTo(expected[k], within(0.06));
+      KC.row("kc1.1 " + kc11 + " MPa, mc " + mc)
+          .figure("k_c at h " + chips[k] + " mm", "MPa", expected[k], kc, 0.06);
       assertThat(law.shape(0, chips[k] / 1000) * 1e-3).isCloseTo(kc * chips[k], within(1e-6));
     }
   }
@@ -43,6 +73,7 @@ class KienzleLawTest {
    * Worked cases [derived]: constants from VDI 3323 [found] or the grade table [memory]. The force
    * of one tooth at the mean chip.
    */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: kc {9} MPa, force per tooth {10} N [derived]")
   @CsvSource({
     "face mill C45,   80, 6,  60,    0, 0.15, 45,  3, 2220, 3092.0, 1230.5, 0.14",
@@ -64,9 +95,11 @@ class KienzleLawTest {
       double mc) {
     Engagement.Cutting cutting = PassFixture.pass(d, z, w, y, fz).shaped(kappa, ap, 0, 0).cutting();
     KienzleLaw law = new KienzleLaw(kc11 * 1e6, mc, ThinChip.AS_WRITTEN);
-    assertThat(law.specificForcePaAt(cutting.meanChipM()) / 1e6).isCloseTo(kc, within(0.06));
     double edgeM = ap / 1000 / Math.sin(Math.toRadians(kappa));
-    assertThat(law.shape(0, cutting.meanChipM()) * edgeM).isCloseTo(force, within(0.06));
+    WORKED
+        .row(name)
+        .figure("k_c at h_m", "MPa", kc, law.specificForcePaAt(cutting.meanChipM()) / 1e6, 0.06)
+        .figure("F_c per tooth", "N", force, law.shape(0, cutting.meanChipM()) * edgeM, 0.06);
   }
 
   /**
@@ -74,6 +107,7 @@ class KienzleLawTest {
    * with full numbers are compared with the mean of the force over the arc, which is a little below
    * since the mean of a concave function is.
    */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: {10} kW, {11} N.m [derived]")
   @CsvSource({
     "face mill C45,   80, 6,  60,    0, 0.15, 45,  3, 2220, 0.14, 4.9826, 79.722, 150",
@@ -122,13 +156,16 @@ class KienzleLawTest {
             * vc
             / 60
             / (Math.PI * d / 1000);
-    assertThat(atMeanChip / 1000).isCloseTo(kw, within(6e-5));
-    assertThat(atMeanChip / (vc / 60) * d / 2000).isCloseTo(nm, within(6e-4));
+    POWER
+        .row(name + ", k_c at the mean chip")
+        .figure("P", "kW", kw, atMeanChip / 1000, 6e-5)
+        .figure("T", "N.m", nm, atMeanChip / (vc / 60) * d / 2000, 6e-4);
     assertThat(forces.meanPowerW().likely() / 1000).isBetween(0.96 * kw, 1.001 * kw);
     assertThat(forces.meanTorqueNm().likely()).isBetween(0.96 * nm, 1.001 * nm);
   }
 
   /** On a thin plate holding must use the peak of a tooth: 309 N, not the 78 N of the power. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void onAThinPlateThePeakIsFourTimesTheMean() {
     PassFixture pass = PassFixture.pass(63, 5, 10, 0, 0.12).shaped(45, 1, 0, 0);
@@ -143,8 +180,10 @@ class KienzleLawTest {
         PassForces.of(ForceInput.of(pass.stock(), pass.cutter(), pass.cut()).with(plain))
             .orElseThrow()
             .steady();
-    assertThat(steady.greatestTangentialN().likely()).isCloseTo(309.7, within(0.5));
-    assertThat(steady.meanTangentialN().likely()).isCloseTo(78.3, within(0.1));
+    WORKED
+        .row("thin plate D 63, w 10, f_z 0.12, whole pass")
+        .figure("greatest F_c", "N", 309.7, steady.greatestTangentialN().likely(), 0.5)
+        .figure("mean F_c", "N", 78.3, steady.meanTangentialN().likely(), 0.1);
     // clockwise toward +x, centred: the tangential force is all across the jaws, toward -y
     assertThat(steady.y().leastN().likely()).isCloseTo(-309.7, within(0.5));
   }
@@ -153,6 +192,7 @@ class KienzleLawTest {
    * RN 1391 lathe-chuck clamping page [found]: kc of EN-GJL-250 and St 42 at kappa 45 degrees;
    * kc1.1 and mc fitted to the row [derived], fit error under 1.2 and about 2.5 %.
    */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "feed {0} mm: grey iron {1}, St 42 {2} kN/mm2 [found]")
   @CsvSource({
     "0.16,2.05,2.60",
@@ -163,10 +203,12 @@ class KienzleLawTest {
   })
   void theLawReproducesAPrintedClampingTable(double feed, double iron, double steel) {
     double chipM = feed * Math.sin(Math.PI / 4) / 1000;
-    assertThat(new KienzleLaw(1186e6, 0.246, ThinChip.AS_WRITTEN).specificForcePaAt(chipM) / 1e9)
-        .isCloseTo(iron, within(0.013 * iron));
-    assertThat(new KienzleLaw(1811e6, 0.162, ThinChip.AS_WRITTEN).specificForcePaAt(chipM) / 1e9)
-        .isCloseTo(steel, within(0.025 * steel));
+    KienzleLaw ironLaw = new KienzleLaw(1186e6, 0.246, ThinChip.AS_WRITTEN);
+    KienzleLaw steelLaw = new KienzleLaw(1811e6, 0.162, ThinChip.AS_WRITTEN);
+    CHUCKS
+        .row("feed " + feed + " mm")
+        .percent("k_c of EN-GJL-250", "GPa", iron, ironLaw.specificForcePaAt(chipM) / 1e9, 1.3)
+        .percent("k_c of St 42", "GPa", steel, steelLaw.specificForcePaAt(chipM) / 1e9, 2.5);
   }
 
   @Test

@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.PassFixture;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 
 /**
@@ -19,6 +23,12 @@ import org.standproud.setup.Band;
  * work the same number lifts.
  */
 class LinearEdgeMeanForceTest {
+
+  private static final PublishedTable MEANS =
+      new PublishedTable(
+          Subject.FORCE,
+          "mean forces of Altintas 2012 ch. 2 (from memory) with coefficients of Chin. J. Mech. Eng. 2021, table 5 (read), on the tool",
+          SourceTag.DERIVED);
 
   private static PassForces forces(PassFixture pass, PublishedCoefficients set) {
     ForceModel model = new ForceModel.LinearEdge(set.coefficients(), Band.exactly(1));
@@ -36,6 +46,7 @@ class LinearEdgeMeanForceTest {
     };
   }
 
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}, {1}: mean {2}, {3}, {4} N on the tool [derived]")
   @CsvSource({
     "AL_7075_T6_CARBIDE_190, slot,          -84.616, 147.238, 31.066",
@@ -59,9 +70,11 @@ class LinearEdgeMeanForceTest {
       PublishedCoefficients set, String arc, double x, double y, double z) {
     for (double helix : new double[] {0, 30}) {
       RevolutionForces steady = forces(named(arc, 0.05).shaped(90, 2, helix, 0), set).steady();
-      assertThat(steady.x().meanN().likely()).isCloseTo(-x, within(6e-4));
-      assertThat(steady.y().meanN().likely()).isCloseTo(-y, within(6e-4));
-      assertThat(steady.z().meanN().likely()).isCloseTo(z, within(6e-4));
+      MEANS
+          .row(set + ", " + arc + ", N 4, a 2 mm, c 0.05 mm")
+          .figure("mean F_x, helix " + helix + " deg", "N", x, -steady.x().meanN().likely(), 6e-4)
+          .figure("mean F_y, helix " + helix + " deg", "N", y, -steady.y().meanN().likely(), 6e-4)
+          .figure("mean F_z, helix " + helix + " deg", "N", z, steady.z().meanN().likely(), 6e-4);
     }
   }
 
@@ -99,28 +112,36 @@ class LinearEdgeMeanForceTest {
   }
 
   /** Slot, set 156, a 2 mm, c 0.1 mm, 4 teeth [derived]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aSlotAtTwiceTheFeed() {
     RevolutionForces steady =
         forces(named("slot", 0.1), PublishedCoefficients.AL_7075_HSS_156).steady();
-    assertThat(steady.x().meanN().likely()).isCloseTo(81.330, within(6e-4));
-    assertThat(steady.y().meanN().likely()).isCloseTo(-218.577, within(6e-4));
-    assertThat(steady.z().meanN().likely()).isCloseTo(86.755, within(6e-4));
-    assertThat(steady.greatestInPlaneN().likely()).isCloseTo(242.25, within(0.01));
+    MEANS
+        .row("AL_7075_HSS_156, slot, N 4, a 2 mm, c 0.1 mm")
+        .figure("mean F_x", "N", -81.330, -steady.x().meanN().likely(), 6e-4)
+        .figure("mean F_y", "N", 218.577, -steady.y().meanN().likely(), 6e-4)
+        .figure("mean F_z", "N", 86.755, steady.z().meanN().likely(), 6e-4)
+        .figure("greatest F_xy", "N", 242.25, steady.greatestInPlaneN().likely(), 0.01);
   }
 
   /** Greatest in-plane forces [derived]: half down 241.01 N, set 190 half up 293.02 N at 90 deg. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void thePeakResultantsOfTwoHalfImmersions() {
     RevolutionForces down =
         forces(named("half down", 0.1), PublishedCoefficients.AL_7075_HSS_156).steady();
-    assertThat(down.greatestInPlaneN().likely()).isCloseTo(241.01, within(0.01));
+    MEANS
+        .row("AL_7075_HSS_156, half down, N 4, a 2 mm, c 0.1 mm")
+        .figure("greatest F_xy", "N", 241.01, down.greatestInPlaneN().likely(), 0.01);
     RevolutionForces up =
         forces(
                 PassFixture.conventional(20, 2, 10, 0.08).shaped(90, 3, 0, 0),
                 PublishedCoefficients.AL_7075_T6_CARBIDE_190)
             .steady();
-    assertThat(up.greatestInPlaneN().likely()).isCloseTo(293.02, within(0.01));
+    MEANS
+        .row("AL_7075_T6_CARBIDE_190, half up, N 2, a 3 mm, c 0.08 mm")
+        .figure("greatest F_xy", "N", 293.02, up.greatestInPlaneN().likely(), 0.01);
   }
 
   @Test

@@ -2,35 +2,48 @@ package org.standproud.mechanics.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 
 class PassTimeTest {
+
+  private static final PublishedTable KALPAKJIAN =
+      new PublishedTable(
+          Subject.TIME,
+          "Kalpakjian and Schmid, Manufacturing Engineering and Technology, ex. 24.1 and 24.2",
+          SourceTag.MEMORY);
 
   /**
    * Kalpakjian and Schmid, Manufacturing Engineering and Technology, ex. 24.2: D 150, 500 long, 600
    * mm/min, 10 teeth, 100 rpm: .6 mm a tooth and 65 s [memory, arithmetic re-checked].
    */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aFaceMillPassesHalfAMetreInSixtyFiveSeconds() {
     Band feed = PassTime.tableFeedMPerS(Band.exactly(.6e-3), 10, 100 / 60.0);
-    assertThat(feed.likely() * 60e3).isCloseTo(600, within(1e-9));
-    assertThat(PassTime.onePassS(new PassPath(.075, .5, .075), feed).likely())
-        .isCloseTo(65, within(1e-9));
+    double time = PassTime.onePassS(new PassPath(.075, .5, .075), feed).likely();
+    KALPAKJIAN
+        .row("ex. 24.2, D 150, 500 mm long")
+        .figure("v_f", "mm/min", 600, feed.likely() * 60e3, 1e-9)
+        .figure("t", "s", 65, time, 1e-9);
   }
 
   /** The same book, ex. 24.1: .25 mm a tooth, 20 teeth, 100 rpm give 500 mm/min [memory]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void theTableGoesByFeedPerToothTeethAndSpeed() {
-    assertThat(PassTime.tableFeedMPerS(Band.exactly(.25e-3), 20, 100 / 60.0).likely() * 60e3)
-        .isCloseTo(500, within(1e-9));
+    double feed = PassTime.tableFeedMPerS(Band.exactly(.25e-3), 20, 100 / 60.0).likely();
+    KALPAKJIAN.row("ex. 24.1, 20 teeth").figure("v_f", "mm/min", 500, feed * 60e3, 1e-9);
   }
 
   @Test

@@ -10,15 +10,49 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 
 /**
  * Limits of the depth of cut by Tlusty's and by Altintas and Budak's formulas. Angles from the
  * normal to the feed, a conventional side cut enters at 0, a climb cut leaves at 180 degrees.
  */
 class StabilityLobesTest {
+
+  private static final PublishedTable TLUSTY =
+      new PublishedTable(
+          Subject.VIBRATION,
+          "Tlusty, b_lim = -1/(2 K_s Re G) (first row: inputs of a turning example of Altintas, read in academic scripts)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable ONE =
+      new PublishedTable(
+          Subject.VIBRATION,
+          "one flexible direction, K_t 1500 MPa, K_r .3, N 4, 400 Hz, zeta .02, k 5e6 N/m",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable BENCHMARK =
+      new PublishedTable(
+          Subject.VIBRATION,
+          "zeroth-order limit of the benchmark of Insperger and Stepan (inputs from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable TWO =
+      new PublishedTable(
+          Subject.VIBRATION,
+          "zeroth-order limit with inputs of a textbook example for Al 7075 (read as data in an academic script)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable BUDAK =
+      new PublishedTable(
+          Subject.VIBRATION,
+          "zeroth-order limit with inputs of Budak and Altintas 1998 (from memory)",
+          SourceTag.DERIVED);
 
   private static final double[] SLOT = {0, 180};
   private static final double[] HALF_UP = {0, 90};
@@ -53,6 +87,7 @@ class StabilityLobesTest {
    * [derived from published inputs] Tlusty's b_lim; the first row has the inputs of Altintas'
    * turning example [found in academic scripts].
    */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "k {0} zeta {1} fn {2} Ks {3}: {4} mm at {5} Hz [derived]")
   @CsvSource({
     "2.26e8, .012, 250, 1000, 5.48909, 252.982, 20187.8 8664.3 5515.8 4045.7",
@@ -64,8 +99,10 @@ class StabilityLobesTest {
       double k, double zeta, double fn, double ksMPa, double mm, double hz, String rpm) {
     List<DampedMode> mode = List.of(new DampedMode(fn, zeta, k));
     StabilityLobes lobes = StabilityLobes.turning(mode, ksMPa * 1e6, 1, 1, 1);
-    assertThat(lobes.leastDepthM() * 1e3).isCloseTo(mm, Percentage.withPercentage(0.02));
-    assertThat(lobes.chatterHz()).isCloseTo(hz, Percentage.withPercentage(0.05));
+    TLUSTY
+        .row("k " + k + ", zeta " + zeta + ", f_n " + fn + ", K_s " + ksMPa)
+        .percent("b_lim", "mm", mm, lobes.leastDepthM() * 1e3, 0.02)
+        .percent("f_c", "Hz", hz, lobes.chatterHz(), 0.05);
     assertThat(mode.get(0).response(hz).getReal())
         .isCloseTo(-1 / (4 * k * zeta * (1 + zeta)), Percentage.withPercentage(0.001));
     double[] speeds =
@@ -86,6 +123,7 @@ class StabilityLobesTest {
    * [derived] Kt 1500 MPa, Kr 0.3, 4 teeth, 400 Hz, zeta 0.02, k 5e6 N/m; a positive factor takes
    * the greatest Re G, below the natural frequency.
    */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: axx {1} ayy {2}, along {3} mm, across {5} mm [derived]")
   @CsvSource({
     "slot, -.94248, -.94248, .45333, 407.92, .45333, 407.92",
@@ -105,20 +143,22 @@ class StabilityLobesTest {
       double acrossMm,
       double acrossHz) {
     DirectionalFactors factors = factors(arc, 0.3);
-    assertThat(factors.xx()).isCloseTo(axx, within(1e-5));
-    assertThat(factors.yy()).isCloseTo(ayy, within(1e-5));
     List<DampedMode> mode = List.of(new DampedMode(400, 0.02, 5e6));
     StabilityLobes along = StabilityLobes.milling(mode, List.of(), factors, 1.5e9, 4);
     StabilityLobes across = StabilityLobes.milling(List.of(), mode, factors, 1.5e9, 4);
-    assertThat(along.leastDepthM() * 1e3).isCloseTo(alongMm, Percentage.withPercentage(0.05));
-    assertThat(along.chatterHz()).isCloseTo(alongHz, within(0.2));
     // The factor of the centred narrow stock has three digits only.
-    assertThat(across.leastDepthM() * 1e3)
-        .isCloseTo(acrossMm, Percentage.withPercentage(acrossMm > 100 ? 0.5 : 0.05));
-    assertThat(across.chatterHz()).isCloseTo(acrossHz, within(0.2));
+    double across0 = acrossMm > 100 ? 0.5 : 0.05;
+    ONE.row(arc)
+        .figure("a_xx", "", axx, factors.xx(), 1e-5)
+        .figure("a_yy", "", ayy, factors.yy(), 1e-5)
+        .percent("a_lim along", "mm", alongMm, along.leastDepthM() * 1e3, 0.05)
+        .figure("f_c along", "Hz", alongHz, along.chatterHz(), 0.2)
+        .percent("a_lim across", "mm", acrossMm, across.leastDepthM() * 1e3, across0)
+        .figure("f_c across", "Hz", acrossHz, across.chatterHz(), 0.2);
   }
 
   /** [derived]; inputs Insperger and Stepan [memory], 2 teeth, Kt 600, Kn 200 MPa, 922 Hz. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: one direction {1} mm at {2} Hz [derived, inputs memory]")
   @CsvSource({
     "slot, .29805, 932.09",
@@ -130,11 +170,14 @@ class StabilityLobesTest {
   void theBenchmarkOfOneDirectionIsMet(String arc, double mm, double hz) {
     List<DampedMode> mode = List.of(new DampedMode(922, 0.011, 1.34005e6));
     StabilityLobes lobes = StabilityLobes.milling(mode, List.of(), factors(arc, 1.0 / 3), 6e8, 2);
-    assertThat(lobes.leastDepthM() * 1e3).isCloseTo(mm, Percentage.withPercentage(0.1));
-    assertThat(lobes.chatterHz()).isCloseTo(hz, within(0.4));
+    BENCHMARK
+        .row("one direction, " + arc)
+        .percent("a_lim", "mm", mm, lobes.leastDepthM() * 1e3, 0.1)
+        .figure("f_c", "Hz", hz, lobes.chatterHz(), 0.4);
   }
 
   /** [derived]; the same oscillator in both directions. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: two directions {1} mm at {2} Hz [derived, inputs memory]")
   @CsvSource({
     "slot, .04793, 923.59",
@@ -146,14 +189,16 @@ class StabilityLobesTest {
   void theBenchmarkOfTwoDirectionsIsMet(String arc, double mm, double hz) {
     List<DampedMode> mode = List.of(new DampedMode(922, 0.011, 1.34005e6));
     StabilityLobes lobes = StabilityLobes.milling(mode, mode, factors(arc, 1.0 / 3), 6e8, 2);
-    assertThat(lobes.leastDepthM() * 1e3).isCloseTo(mm, Percentage.withPercentage(0.3));
+    PublishedTable.Row row = BENCHMARK.row("two directions, " + arc);
+    row.percent("a_lim", "mm", mm, lobes.leastDepthM() * 1e3, 0.3);
     if (hz > 0) {
       // The frequency is read from a grid; the depth is flat there.
-      assertThat(lobes.chatterHz()).isCloseTo(hz, within(0.7));
+      row.figure("f_c", "Hz", hz, lobes.chatterHz(), 0.7);
     }
   }
 
   /** [derived]; inputs found as data in an academic script (a textbook example for Al 7075). */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: {1} mm at {2} Hz [derived, inputs found]")
   @CsvSource({"half down, .9571, 1440.2", "half up, 1.8156, 510.6", "slot, .5230, 1448.0"})
   void aToolWithTwoModesEachWayIsLimitedByTheWorst(String arc, double mm, double hz) {
@@ -166,8 +211,9 @@ class StabilityLobesTest {
             new DampedMode(516.518, .0245796, 9.37461e6),
             new DampedMode(1408.448, .0313576, 1.240639e7));
     StabilityLobes lobes = StabilityLobes.milling(x, y, factors(arc, 788.8 / 1319.4), 1319.4e6, 2);
-    assertThat(lobes.leastDepthM() * 1e3).isCloseTo(mm, Percentage.withPercentage(0.3));
-    assertThat(lobes.chatterHz()).isCloseTo(hz, within(1.5));
+    TWO.row(arc)
+        .percent("a_lim", "mm", mm, lobes.leastDepthM() * 1e3, 0.3)
+        .figure("f_c", "Hz", hz, lobes.chatterHz(), 1.5);
     if (arc.equals("half down")) {
       for (double rpm : new double[] {27237, 16706, 12048, 9421, 7734}) {
         assertThat(lobes.depthAtM(rpm / 60) * 1e3).isCloseTo(mm, Percentage.withPercentage(1.5));
@@ -176,6 +222,7 @@ class StabilityLobesTest {
   }
 
   /** [derived]; inputs Budak and Altintas 1998 [memory], 3 teeth. */
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: {1} mm at {2} Hz [derived, inputs memory]")
   @CsvSource({"half up, 1.0868, 632.98", "half down, 3.5194, 606.46", "slot, .77744, 626.13"})
   void aCutterWithUnequalModesIsLimitedByBothDirections(String arc, double mm, double hz) {
@@ -186,8 +233,10 @@ class StabilityLobesTest {
             factors(arc, .07),
             6e8,
             3);
-    assertThat(lobes.leastDepthM() * 1e3).isCloseTo(mm, Percentage.withPercentage(0.3));
-    assertThat(lobes.chatterHz()).isCloseTo(hz, within(1.5));
+    BUDAK
+        .row(arc)
+        .percent("a_lim", "mm", mm, lobes.leastDepthM() * 1e3, 0.3)
+        .figure("f_c", "Hz", hz, lobes.chatterHz(), 1.5);
   }
 
   /**

@@ -45,6 +45,8 @@ class BadCardTest {
         - {says: shallow, expect: fail, given: {operation: top edge, grip depth: 10 mm, stage: rough}}
         - {says: deep, expect: pass, given: {operation: top edge, grip depth: 20 mm, stage: rough}}
         - {says: finish, expect: pass, given: {operation: top edge, grip depth: 9 mm, stage: finish}}
+        - {says: no grip, expect: open, given: {operation: top edge, grip depth: unknown, stage: rough}}
+        - {says: no stage, expect: open, given: {operation: top edge, grip depth: 9 mm, stage: unknown}}
       """;
 
   private static Arguments bad(int line, String good, String bad, String message) {
@@ -196,6 +198,42 @@ class BadCardTest {
             });
   }
 
+  /** What only taking away or another value puts right has no line that would always work. */
+  private static final String NO_EXAMPLE =
+      "(?s).*(written twice|anchors|tags are|not YAML|nested|one file holds|no condition uses"
+          + "|has the name of a fact|two words at once|is longer|no card with this id"
+          + "|the example expects|no demonstration).*";
+
+  @ParameterizedTest(name = "{2}: {3}")
+  @MethodSource("badCards")
+  void whatCanBeWrittenRightIsShownWrittenRight(int line, String good, String bad, String message) {
+    Map<String, String> files = Map.of("holding/tall.yaml", GOOD.replace(good, bad));
+    assertThat(errors(files))
+        .filteredOn(e -> e.toString().contains(message) && !e.message().matches(NO_EXAMPLE))
+        .allSatisfy(e -> assertThat(e.example()).as(e.toString()).isNotBlank());
+  }
+
+  @Test
+  void aUnitNearlyRightIsToldWithTheRightOne() {
+    assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("12 mm", "12 mmm"))).toString())
+        .contains("\"mmm\" is not a unit here", "did you mean \"mm\"?");
+    assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("20 mm", "20 Mm"))).toString())
+        .contains("grip depth", "did you mean \"mm\"?", "for example: grip depth: 100 mm");
+  }
+
+  @Test
+  void aConditionShownAsAnExampleWorksInThatCard() {
+    String broken = GOOD.replace("- grip depth < deep grip", "- gripdepth < deep grip");
+    String example = errors(Map.of("holding/a.yaml", broken)).get(0).example();
+    String mended = GOOD.replace("- grip depth < deep grip", "- " + example);
+    assertThat(CardReader.read("holding/a.yaml", mended).errors()).isEmpty();
+    assertThat(
+            GateTest.gate(Coverage.Demand.REPORT)
+                .draft(Map.of("holding/a.yaml", mended), GateTest.BY)
+                .ruleBase())
+        .isNotNull();
+  }
+
   private static List<CardError> errors(Map<String, String> files) {
     GateResult result = GateTest.gate(Coverage.Demand.REPORT).check(files, GateTest.BY);
     assertThat(result).isInstanceOf(Rejected.class);
@@ -298,6 +336,33 @@ class BadCardTest {
             GateTest.gate(Coverage.Demand.REPORT)
                 .check(Map.of("holding/tall.yaml", gap), GateTest.BY))
         .isInstanceOf(GateResult.Published.class);
+  }
+
+  @Test
+  void aConditionNoExampleShowsOpenIsRefusedWhereThatIsAsked() {
+    String gap = GOOD.replaceFirst("  - \\{says: no grip.*\n", "");
+    GateResult result =
+        GateTest.gate(Coverage.Demand.REFUSE).check(Map.of("holding/tall.yaml", gap), GateTest.BY);
+    assertThat(((Rejected) result).errors())
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(e.message()).startsWith("no example shows this condition open");
+              assertThat(e.line()).isEqualTo(11);
+            });
+  }
+
+  @Test
+  void anExampleTheCardIsNotAboutShowsNothingOfItsConditions() {
+    String gap =
+        GOOD.replace(
+            "says: no grip, expect: open, given: {operation: top edge",
+            "says: no grip, expect: notApplicable, given: {operation: broad side");
+    GateResult result =
+        GateTest.gate(Coverage.Demand.REFUSE).check(Map.of("holding/tall.yaml", gap), GateTest.BY);
+    assertThat(((Rejected) result).errors())
+        .singleElement()
+        .satisfies(e -> assertThat(e.message()).startsWith("no example shows this condition open"));
   }
 
   @Test

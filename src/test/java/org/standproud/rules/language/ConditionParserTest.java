@@ -120,6 +120,57 @@ class ConditionParserTest {
         .hasMessageContaining(reason);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "some x in [stick-out, grip depth] satisfies x < deep grip | FALSE",
+        "some x in [stick-out, grip depth] satisfies x > 2 * deep grip | TRUE",
+        "every x in [stick-out, grip depth] satisfies x > deep grip | TRUE",
+        "every x in [stick-out, grip depth] satisfies x > 2.5 * deep grip | EITHER",
+        "some push in [slip margin, -slip margin] satisfies push > 1.5 | TRUE",
+        "some x in [stage, \"finish\"] satisfies stage = \"rough\" | TRUE",
+        "some word in [\"rough\", \"finish\"] satisfies stage = word | TRUE",
+        "every word in [\"rough\", \"finish\"] satisfies stage = word | FALSE",
+        "some word in [\"rough\", \"finish\"] satisfies stage in [word] | TRUE",
+        "some fact in [stage, operation] satisfies fact = null | TRUE",
+        "some yes in [packed, light pass] satisfies yes | TRUE",
+        "not(some x in [stick-out, grip depth + stick-out] satisfies x < deep grip) | TRUE",
+        "some x in [max(stick-out, grip depth)] satisfies x in [deep grip .. 8 * deep grip] | TRUE",
+      })
+  void someAndEveryRunOverAListWrittenOut(String text, Truth truth) throws Exception {
+    assertThat(parse(text).evaluate(READINGS, Judgements.NONE)).isEqualTo(truth);
+  }
+
+  @Test
+  void someSaysItsMembersInWords() throws Exception {
+    assertThat(parse("some x in [stick-out, grip depth] satisfies x < deep grip").toWords())
+        .isEqualTo(
+            "stick-out is less than deep grip (12 mm)"
+                + " or grip depth is less than deep grip (12 mm)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "some x in stick-out satisfies x > 0",
+        "some x in [] satisfies x > 0",
+        "some x in 1..3 satisfies x > slip margin",
+        "some x in [1..3] satisfies x > slip margin",
+        "some x in [x + 1] satisfies x > slip margin",
+        "some stick-out in [grip depth] satisfies stick-out > 0",
+        "some x in [stick-out], y in [grip depth] satisfies x > y",
+        "some x in [stick-out] satisfies some y in [grip depth] satisfies x > y",
+        "some x in [stick-out, slip margin] satisfies x > deep grip",
+        "some x in [stick-out] satisfies x.class = 1",
+        "some x in [function(a) a] satisfies x(stick-out) > 0",
+        "some x in [1,2,3,4,5,6,7,8,9] satisfies x > slip margin",
+        "(some x in [stick-out] satisfies x > 0) + 1 > 0",
+      })
+  void someOverAnythingElseIsRefused(String text) {
+    assertThatThrownBy(() -> parse(text)).isInstanceOf(ConditionRefused.class);
+  }
+
   @Test
   void zeroFitsEveryDimension() throws Exception {
     assertThat(parse("stick-out > 0 and clamping force > 0 and lean >= 0 or slip margin < 0"))

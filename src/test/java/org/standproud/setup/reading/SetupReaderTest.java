@@ -62,7 +62,7 @@ class SetupReaderTest {
   void aProblemTellsValueRangeAndUnitOfTheCaller() {
     Problem inMetric = only(with("01", "/cut/spindleSpeed", "900000"));
     assertThat(inMetric.value()).isEqualTo("900000");
-    assertThat(inMetric.allowed()).isEqualTo("from 6 to 200000");
+    assertThat(inMetric.allowed()).isEqualTo("from 6 to 90000");
     assertThat(inMetric.unit()).isEqualTo("rpm");
     Problem ownUnit = only(with("01", "/stock/length", "{'value':900,'unit':'ft'}"));
     assertThat(ownUnit.pointer()).isEqualTo("/stock/length/value");

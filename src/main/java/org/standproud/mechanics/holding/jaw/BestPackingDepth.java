@@ -10,6 +10,9 @@ import org.standproud.mechanics.OutsideValidity;
  * Where to lay a wire between the movable jaw and the stock: deeper packing takes more push toward
  * the fixed jaw and less push away from it.
  *
+ * <p>The depth is sought within the middle third of the grip, where no gap opens under clamping
+ * alone; outside it the stock hangs on an edge of the jaw however well one limit reads.
+ *
  * <p>Both limits are those of {@link RigidLimits} with a line at depth w and a whole fixed face.
  * The best depth makes the two margins equal, or lies at the end of the usable range if one is
  * always the smaller.
@@ -66,8 +69,8 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
     within("wire size", wireSizeM, 0, gripM, "m");
     within("push toward the fixed jaw", peakTowardN, 0, 1e6, "N");
     within("push away from the fixed jaw", peakAwayN, 0, 1e6, "N");
-    double shallow = wireSizeM / 2;
-    double deep = gripM - wireSizeM / 2;
+    double shallow = Math.max(wireSizeM / 2, gripM / 3);
+    double deep = Math.min(gripM - wireSizeM / 2, 2 * gripM / 3);
     if (peakTowardN + peakAwayN <= 0 || deep <= shallow) {
       return at(gripM / 2, gripM, heightM, clampingForceN, clampLossShare);
     }

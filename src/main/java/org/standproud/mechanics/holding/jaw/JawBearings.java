@@ -21,24 +21,26 @@ import org.standproud.setup.StockSurface;
  *
  * <p>A wire or strip bears at its own depth. A whole face bears anywhere from lip to bottom at
  * best, within its middle third likely, and at mid-grip only if the movable jaw floats and carries
- * no moment. Where the faces cannot close on each other (a high spot, a lifted or a worn movable
- * jaw) so that the cut can rock by more than {@link #HARMLESS_ROCK_M}, and nothing is packed
- * between, the movable jaw bears at one unknown depth: the worst for each direction, mid-grip
- * likely. Own model.
+ * no moment. Where the faces cannot close on each other (a high spot, a lifting or a worn movable
+ * jaw), packing does not take the gap up and the cut can rock by more than {@link
+ * #HARMLESS_ROCK_M}, the stock is on a hinge: it turns freely until the other edge bears, which
+ * {@code HoldingEnds} puts into the turning stiffness, and a rough fixed face bears surely only
+ * within its middle third. What it finally bears before it tips is that of a floating jaw. Own
+ * model.
  *
- * @param adverseToward worst case for a push toward the fixed jaw
- * @param adverseAway worst case for a push away from it
+ * @param adverse worst case
  * @param likely likely case
  * @param favourable best case
  * @param hinged whether the stock may rock on one unknown line of the movable jaw
+ * @param gapM the gap over the grip that neither clamping nor packing takes up in m
  * @param assumptions what was taken for what was not given
  */
 public record JawBearings(
-    Pair adverseToward,
-    Pair adverseAway,
+    Pair adverse,
     Pair likely,
     Pair favourable,
     boolean hinged,
+    double gapM,
     List<Assumption> assumptions) {
 
   /**
@@ -47,6 +49,9 @@ public record JawBearings(
    * height H rock by g_0 (H + g)/g. Common practice, no source.
    */
   public static final double HARMLESS_ROCK_M = 0.1e-3;
+
+  /** How far a worn jaw is taken to be dished or bell-mouthed; common practice, no source. */
+  private static final double WORN_JAW_M = 0.05e-3;
 
   /** Copies the list. */
   public JawBearings {
@@ -94,26 +99,43 @@ public record JawBearings(
     List<Assumption> assumptions = new ArrayList<>();
     boolean worn = hold.vise().jawSurface() == JawSurface.WORN;
     double leverage = (heightM + gripM) / gripM;
-    double spotM = highSpotM(stock, assumptions);
-    double leanM = hold.vise().movableJawLiftRad().high() * gripM;
-    boolean unflat = (spotM - closableGapM) * leverage > HARMLESS_ROCK_M;
-    boolean leans = (leanM - closableGapM) * leverage > HARMLESS_ROCK_M;
-    boolean hinged = (worn || unflat || leans) && packing(hold, JawSide.MOVABLE) == null;
+    double dishedM = worn ? WORN_JAW_M : 0;
+    double spotM = Math.max(highSpotM(stock, assumptions), dishedM) - closableGapM;
+    double leanM = hold.vise().movableJawLiftRad().high() * gripM - closableGapM;
+    Packing soft = packing(hold, JawSide.MOVABLE);
+    double gapM = Math.max(0, Math.max(spotM, leanM) - takenUpM(soft));
+    boolean hinged = gapM * leverage > HARMLESS_ROCK_M;
+    Packing behind = packing(hold, JawSide.FIXED);
+    boolean rough = (spotM - takenUpM(behind)) * leverage > HARMLESS_ROCK_M;
     Bearing middle = Bearing.lineAt(gripM / 2);
     Bearing whole = Bearing.wholeFace(gripM);
     Bearing third = Bearing.withoutGap(gripM);
-    Bearing lip = Bearing.lineAt(hinged ? 0 : gripM / 2);
-    Bearing bottom = Bearing.lineAt(hinged ? gripM : gripM / 2);
-    boolean rough = (worn || unflat) && packing(hold, JawSide.FIXED) == null;
     Bearing fixedWorst = line(hold, JawSide.FIXED, gripM, rough ? third : whole);
     Bearing fixed = line(hold, JawSide.FIXED, gripM, whole);
     return new JawBearings(
-        new Pair(line(hold, JawSide.MOVABLE, gripM, lip), fixedWorst),
-        new Pair(line(hold, JawSide.MOVABLE, gripM, bottom), fixedWorst),
+        new Pair(line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
         new Pair(line(hold, JawSide.MOVABLE, gripM, hinged ? middle : third), fixed),
         new Pair(line(hold, JawSide.MOVABLE, gripM, whole), fixed),
         hinged,
+        gapM,
         assumptions);
+  }
+
+  /**
+   * How high a spot a piece of packing takes into itself in m: card a third of its thickness, sheet
+   * a tenth; a wire or strip keeps the face off the jaw by four fifths of its size. Common
+   * practice, no source.
+   */
+  private static double takenUpM(@Nullable Packing packing) {
+    if (packing == null) {
+      return 0;
+    }
+    return packing.sizeM()
+        * switch (packing.kind()) {
+          case CARD -> 0.3;
+          case SHEET -> 0.1;
+          case WIRE, STRIP -> 0.8;
+        };
   }
 
   /** The packing on one side, or null. */

@@ -96,7 +96,17 @@ public record HoldingLoad(
   public record Peaks(
       double plusXN, double minusXN, double towardFixedN, double awayN, double upN, double downN) {
 
-    static Peaks of(
+    /**
+     * From least and greatest forces along the axes in N: a push that never happens is nothing.
+     *
+     * @param leastX least along X
+     * @param greatestX greatest along X
+     * @param leastY least along Y
+     * @param greatestY greatest along Y
+     * @param leastZ least along Z
+     * @param greatestZ greatest along Z
+     */
+    public static Peaks of(
         double leastX,
         double greatestX,
         double leastY,

@@ -6,15 +6,32 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 
 class LineContactTest {
 
+  private static final PublishedTable JOHNSON =
+      new PublishedTable(
+          Subject.CONTACT,
+          "Johnson, Contact Mechanics, 1985 (b and p_max read, compression from memory)",
+          SourceTag.DERIVED);
+
+  private static final PublishedTable JOINT =
+      new PublishedTable(
+          Subject.CONTACT,
+          "delta = c p^0.5, Levina and Reshetov (law from memory)",
+          SourceTag.DERIVED);
+
   private static final double STEEL_PA = 205e9;
 
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "{0}: Johnson 1985, numbers derived from the formulas")
   @CsvSource({
     "steel rod 10 mm,    205, .30, 205, .30, 5, 200,     112637, .106320, 1197.6, .005355",
@@ -38,11 +55,13 @@ class LineContactTest {
     double modulus =
         LineContact.contactModulusPa(youngsGpa * 1e9, poisson, otherGpa * 1e9, otherPoisson);
     LineContact contact = new LineContact(newtonPerMm * 1e3, radiusMm * 1e-3, modulus);
-    assertThat(modulus / 1e6).isCloseTo(modulusMpa, Percentage.withPercentage(0.01));
-    assertThat(contact.halfWidthM() * 1e3).isCloseTo(halfWidthMm, Percentage.withPercentage(0.02));
-    assertThat(contact.peakPressurePa() / 1e6).isCloseTo(peakMpa, Percentage.withPercentage(0.02));
-    assertThat(contact.diametralCompressionM(youngsGpa * 1e9, poisson) * 1e3)
-        .isCloseTo(compressionMm, Percentage.withPercentage(0.1));
+    double compression = contact.diametralCompressionM(youngsGpa * 1e9, poisson);
+    JOHNSON
+        .row(rod + ", " + newtonPerMm + " N/mm")
+        .percent("E*", "MPa", modulusMpa, modulus / 1e6, 0.01)
+        .percent("b", "mm", halfWidthMm, contact.halfWidthM() * 1e3, 0.02)
+        .percent("p_max", "MPa", peakMpa, contact.peakPressurePa() / 1e6, 0.02)
+        .percent("compression", "mm", compressionMm, compression * 1e3, 0.1);
     assertThat(contact.peakPressurePa())
         .isCloseTo(
             2 * newtonPerMm * 1e3 / (Math.PI * contact.halfWidthM()),
@@ -61,14 +80,17 @@ class LineContactTest {
     assertThat(copper.yieldRatio(copper.peakPressurePa() / 1.79)).isCloseTo(1, within(1e-12));
   }
 
+  @Tag(PublishedTable.TESTS)
   @ParameterizedTest(name = "c {0}: Levina and Reshetov (law from memory), numbers derived")
   @CsvSource({"0.6,1.92,1.044", "0.3,.958,2.087", "1.0,3.19,.626"})
   void twoFacesUnderOneMegapascalApproachByThis(
       double coefficient, double approachUm, double stiffnessMpaPerUm) {
-    assertThat(JointStiffness.approachM(coefficient, 1e6) * 1e6)
-        .isCloseTo(approachUm, within(0.005));
-    assertThat(JointStiffness.stiffnessPaPerM(coefficient, 1e6) / 1e12)
-        .isCloseTo(stiffnessMpaPerUm, within(0.001));
+    double stiffness = JointStiffness.stiffnessPaPerM(coefficient, 1e6) / 1e12;
+    JOINT
+        .row("c " + coefficient + " at 1 MPa")
+        .figure(
+            "approach", "um", approachUm, JointStiffness.approachM(coefficient, 1e6) * 1e6, 5e-3)
+        .figure("stiffness", "MPa/um", stiffnessMpaPerUm, stiffness, 1e-3);
   }
 
   @Test

@@ -1,4 +1,4 @@
-package org.standproud.api.shop;
+package org.standproud.mechanics.gathering;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.SetupReader;

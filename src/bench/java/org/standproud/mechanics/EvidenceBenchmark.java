@@ -1,0 +1,63 @@
+package org.standproud.mechanics;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.force.ForceInput;
+import org.standproud.mechanics.force.PassForces;
+import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.CatalogueReader;
+import org.standproud.setup.reading.CatalogueReading;
+import org.standproud.setup.reading.Reading;
+import org.standproud.setup.reading.SetupReader;
+
+/** What the evidence of a set-up costs, whole and by its dearest stages. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 3, time = 2)
+@Fork(1)
+public class EvidenceBenchmark {
+
+  /** The demonstration set-ups measured: a wire and a stop, a side cut, nothing measured. */
+  @Param({"01-top-edge-wire-and-stop", "02-broad-side-climb-on-cnc", "12-nobody-measured"})
+  public String name;
+
+  private org.standproud.setup.Setup setup;
+
+  /** Reads the set-up. */
+  @Setup
+  public void read() throws IOException {
+    Catalogue catalogue =
+        ((CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"))).catalogue();
+    String json = Files.readString(Path.of("seeds/setups", name + ".json"));
+    setup = ((Reading.Accepted) new SetupReader(catalogue).readJson(json)).setup();
+  }
+
+  /** The force through the pass, bands included. */
+  @Benchmark
+  public PassForces forces() {
+    return PassForces.of(ForceInput.from(setup)).orElseThrow();
+  }
+
+  /** The whole evidence. */
+  @Benchmark
+  public Evidence evidence() {
+    return EvidenceGathering.of(setup);
+  }
+}

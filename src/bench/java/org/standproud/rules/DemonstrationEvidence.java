@@ -1,0 +1,40 @@
+package org.standproud.rules;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.setup.reading.CatalogueReader;
+import org.standproud.setup.reading.CatalogueReading;
+import org.standproud.setup.reading.Reading;
+import org.standproud.setup.reading.SetupReader;
+
+/** The evidence of the demonstration set-ups, worked out once. */
+final class DemonstrationEvidence {
+
+  private DemonstrationEvidence() {}
+
+  static List<Evidence> all() {
+    try (Stream<Path> setups = Files.list(Path.of("seeds/setups"))) {
+      CatalogueReading.Loaded shop =
+          (CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"));
+      SetupReader reader = new SetupReader(shop.catalogue());
+      return setups.sorted().map(path -> evidence(reader, path)).toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Evidence evidence(SetupReader reader, Path path) {
+    try {
+      Reading.Accepted accepted = (Reading.Accepted) reader.readJson(Files.readString(path));
+      return EvidenceGathering.of(accepted.setup());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

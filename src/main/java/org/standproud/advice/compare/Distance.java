@@ -1,0 +1,34 @@
+package org.standproud.advice.compare;
+
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Quantity;
+import org.standproud.advice.Wording;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Margin;
+import org.standproud.setup.Band;
+import org.standproud.setup.units.QuantityKind;
+
+/**
+ * How far a card was from flipping in one set-up, in the caller's units.
+ *
+ * @param value likely value that was compared
+ * @param limit what it was compared with
+ * @param clearance distance between them, positive on the good side
+ * @param adverse the same at the worst ends of the bands
+ */
+public record Distance(Quantity value, Quantity limit, Quantity clearance, Quantity adverse) {
+
+  /** The distance of a card; null if no number decides it. */
+  static @Nullable Distance of(CardTrace card, Wording wording) {
+    Margin margin = card.margin();
+    if (margin == null || margin.dimension() == null) {
+      return null;
+    }
+    QuantityKind kind = QuantityKind.of(margin.dimension());
+    return new Distance(
+        wording.quantity("value", kind, Band.exactly(margin.value())),
+        wording.quantity("limit", kind, Band.exactly(margin.threshold())),
+        wording.quantity("clearance", kind, Band.exactly(margin.clearance())),
+        wording.quantity("adverse", kind, Band.exactly(margin.adverse())));
+  }
+}

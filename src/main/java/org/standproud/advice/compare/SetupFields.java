@@ -1,0 +1,165 @@
+package org.standproud.advice.compare;
+
+import static org.standproud.setup.units.QuantityKind.FORCE;
+import static org.standproud.setup.units.QuantityKind.LENGTH;
+import static org.standproud.setup.units.QuantityKind.NUMBER;
+import static org.standproud.setup.units.QuantityKind.SPINDLE_SPEED;
+import static org.standproud.setup.units.QuantityKind.TORQUE;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Quantity;
+import org.standproud.advice.Wording;
+import org.standproud.setup.Band;
+import org.standproud.setup.Packing;
+import org.standproud.setup.Setup;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.Worded;
+import org.standproud.setup.units.QuantityKind;
+
+/** The things in which two set-ups may differ, in the order of the request. */
+public final class SetupFields {
+
+  private static final List<Field> FIELDS =
+      List.of(
+          number("stock.length", "stock length", LENGTH, s -> s.stock().lengthM()),
+          number("stock.thickness", "stock thickness", LENGTH, s -> s.stock().thicknessM()),
+          number("stock.height", "stock height", LENGTH, s -> s.stock().heightM()),
+          said("stock.material", "material", s -> s.stock().material().name()),
+          said("stock.surface", "gripped faces", s -> s.stock().surface()),
+          number("stock.highSpot", "high spot", LENGTH, s -> s.stock().highSpotM()),
+          said("stock.deburred", "deburred", s -> s.stock().deburred()),
+          said("hold.vise", "vise", s -> s.hold().vise().name()),
+          number("hold.gripDepth", "grip depth", LENGTH, s -> s.hold().gripDepthM()),
+          number("hold.clampingForce", "clamping force", FORCE, s -> s.hold().clampingForceN()),
+          number("hold.handleTorque", "handle torque", TORQUE, s -> s.hold().handleTorqueNm()),
+          number("hold.jawFriction", "jaw friction", NUMBER, s -> s.hold().jawFriction()),
+          said("hold.packing", "packing", s -> s.hold().packing()),
+          said("hold.seat", "seat", s -> s.hold().seat()),
+          said("hold.stop", "stop", s -> s.hold().stop()),
+          number("hold.viseRunOut", "vise run-out", LENGTH, s -> s.hold().viseRunOutM()),
+          said("machine", "machine", s -> s.machine().name()),
+          said("cutter", "cutter", s -> s.cutter().name()),
+          number("cutter.diameter", "cutter diameter", LENGTH, s -> s.cutter().diameterM()),
+          number("cutter.teeth", "teeth", NUMBER, s -> (double) s.cutter().teeth()),
+          said("cutter.edge", "edges", s -> s.cutter().edge()),
+          number("cutter.runOut", "cutter run-out", LENGTH, s -> s.cutter().runOutM()),
+          said("cut.operation", "operation", s -> s.cut().operation()),
+          said("cut.stage", "stage", s -> s.cut().stage()),
+          number("cut.axialDepth", "axial depth", LENGTH, s -> s.cut().axialDepthM()),
+          number("cut.offset", "cutter offset", LENGTH, s -> s.cut().offsetM()),
+          said("cut.feed", "feed direction", s -> s.cut().feed()),
+          number(
+              "cut.spindleSpeed",
+              "spindle speed",
+              SPINDLE_SPEED,
+              s -> s.cut().spindleSpeedRevPerS()),
+          number("cut.feedPerTooth", "feed per tooth", LENGTH, s -> s.cut().feedPerToothM()),
+          said("cut.feedDrive", "feed drive", s -> s.cut().feedDrive()),
+          said("cut.slideLocked", "X slide snugged", s -> s.cut().slideLocked()),
+          said("cut.otherSlidesLocked", "other slides locked", s -> s.cut().otherSlidesLocked()),
+          number("cut.leadIn", "lead-in", LENGTH, s -> s.cut().leadInM()));
+
+  private SetupFields() {}
+
+  private record Field(
+      String path,
+      String name,
+      @Nullable QuantityKind kind,
+      Function<Setup, @Nullable Object> value) {}
+
+  private static Field number(
+      String path, String name, QuantityKind kind, Function<Setup, @Nullable Object> value) {
+    return new Field(path, name, kind, value);
+  }
+
+  private static Field said(String path, String name, Function<Setup, @Nullable Object> value) {
+    return new Field(path, name, null, value);
+  }
+
+  /**
+   * What differs between two set-ups, in the units of the first.
+   *
+   * @param before the one
+   * @param after the other
+   */
+  public static List<FieldChange> changes(Setup before, Setup after) {
+    Told told = new Told(before.units());
+    List<FieldChange> changes = new ArrayList<>();
+    for (Field field : FIELDS) {
+      Object from = field.value.apply(before);
+      Object to = field.value.apply(after);
+      if (!Objects.equals(from, to)) {
+        changes.add(
+            new FieldChange(
+                field.path,
+                told.quantity(field, from),
+                told.quantity(field, to),
+                field.name + " " + told.words(field, from) + " to " + told.words(field, to)));
+      }
+    }
+    return changes;
+  }
+
+  /** Values in the units of one caller. */
+  private static final class Told {
+    private final Wording wording;
+
+    Told(UnitSystem units) {
+      this.wording = new Wording(units);
+    }
+
+    Quantity quantity(Field field, @Nullable Object value) {
+      if (value != null && field.kind != null) {
+        return wording.quantity(field.name, field.kind, band(value));
+      }
+      Object told = value == null || value instanceof Boolean ? value : words(field, value);
+      return new Quantity(field.name, told, null, null, null, value == null ? field.name : null);
+    }
+
+    String words(Field field, @Nullable Object value) {
+      if (value == null) {
+        return "not known";
+      } else if (field.kind != null) {
+        return wording.words(field.kind, band(value));
+      } else if (value instanceof Boolean yes) {
+        return yes ? "yes" : "no";
+      } else if (value instanceof Worded word) {
+        return word.words();
+      } else if (value instanceof List<?> pieces) {
+        return packing(pieces);
+      }
+      return value.toString();
+    }
+
+    private String packing(List<?> pieces) {
+      String told =
+          pieces.stream()
+              .map(Packing.class::cast)
+              .map(this::packing)
+              .collect(Collectors.joining(" and "));
+      return told.isEmpty() ? "none" : told;
+    }
+
+    private String packing(Packing piece) {
+      return piece.material().words()
+          + " "
+          + piece.kind().words()
+          + " of "
+          + wording.words(LENGTH, piece.sizeM())
+          + " on the "
+          + piece.side().words()
+          + ", its middle "
+          + wording.words(LENGTH, piece.depthM())
+          + " below the jaw top";
+    }
+
+    private static Band band(Object value) {
+      return value instanceof Band band ? band : Band.exactly(((Number) value).doubleValue());
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/** How far a cut may be taken before a card stops it, as numbers and as a drawing. */
+@NullMarked
+package org.standproud.advice.envelope;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,227 @@
+package org.standproud.advice.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Quantity;
+import org.standproud.advice.Wording;
+import org.standproud.advice.trial.Judged;
+import org.standproud.advice.trial.Rework;
+import org.standproud.advice.trial.Trials;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.setup.Band;
+import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stage;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
+
+/**
+ * The passes that take a given amount off: as few roughing passes of one depth as no stop stands
+ * against, then one finishing pass of 0.25 mm or 0.010 in at no more than 0.08 mm a tooth (common
+ * practice, no source). Each pass is judged on the stock that is left by then, with the cutter
+ * placed and fed as it runs best.
+ *
+ * @param conclusion what comes of it, in one sentence
+ * @param passes the passes; empty if there is no depth at which the stock may be roughed
+ * @param cutMinutes likely time of all passes
+ */
+public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMinutes) {
+
+  private static final double FINISH_M = 0.25e-3;
+  private static final double FINISH_INCH_M = 0.010 * 0.0254;
+  private static final double FINISH_FEED_M = 0.08e-3;
+
+  /** Beyond this many roughing passes nobody goes on; the last is the finest tried. */
+  private static final int[] ROUGHING = {1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50};
+
+  /** Copies the list. */
+  public PassPlan {
+    passes = List.copyOf(passes);
+  }
+
+  /**
+   * A plan.
+   *
+   * @param setup how the stock stands and what would cut it; its own depth is not used
+   * @param wholeM what has to come off in m: off the top edge, or off the broad side
+   * @param ruleBase the cards
+   * @throws IllegalArgumentException if that is not more than nothing, or leaves no stock above the
+   *     jaws
+   */
+  public static PassPlan of(Setup setup, double wholeM, RuleBase ruleBase) {
+    double most =
+        switch (setup.cut().operation()) {
+          case TOP_EDGE -> setup.stickOutM();
+          case BROAD_SIDE -> setup.stock().thicknessM();
+        };
+    if (!(wholeM > 0 && wholeM < most)) {
+      throw new IllegalArgumentException(
+          "what comes off must lie between nothing and " + most + " m, got " + wholeM);
+    }
+    return new Planning(setup, wholeM, new Trials(ruleBase)).plan();
+  }
+
+  /** The work on one plan. */
+  private static final class Planning {
+    private final Setup setup;
+    private final double roughM;
+    private final double finishM;
+    private final Variants variants;
+    private final Wording wording;
+
+    Planning(Setup setup, double wholeM, Trials trials) {
+      double allowance = setup.units() == UnitSystem.INCH ? FINISH_INCH_M : FINISH_M;
+      this.setup = setup;
+      this.finishM = Math.min(wholeM, allowance);
+      this.roughM = wholeM - finishM;
+      this.variants = new Variants(trials);
+      this.wording = new Wording(setup.units());
+    }
+
+    PassPlan plan() {
+      Setup finish = variants.best(finishing());
+      if (roughM <= 0) {
+        return told(List.of(finish));
+      }
+      int count = roughing();
+      if (count == 0) {
+        return new PassPlan(
+            "No roughing depth tried runs without a stop in this hold: change the hold first.",
+            List.of(),
+            0);
+      }
+      List<Setup> passes = new ArrayList<>();
+      double takesM = roughM / count;
+      for (int i = 0; i < count; i++) {
+        passes.add(variants.best(Variants.on(setup, i * takesM, takesM, Stage.ROUGH)));
+      }
+      passes.add(finish);
+      return told(passes);
+    }
+
+    private Setup finishing() {
+      Setup pass = Variants.on(setup, roughM, finishM, Stage.FINISH);
+      Band feed = pass.cut().feedPerToothM();
+      double slower = Math.min(1, FINISH_FEED_M / feed.likely());
+      return Rework.of(pass).feed(feed.times(slower)).done();
+    }
+
+    /** The least number of roughing passes that may run, or 0. */
+    private int roughing() {
+      for (int count : ROUGHING) {
+        double takesM = roughM / count;
+        boolean first = runs(Variants.on(setup, 0, takesM, Stage.ROUGH));
+        if (first && runs(Variants.on(setup, roughM - takesM, takesM, Stage.ROUGH))) {
+          return count;
+        }
+      }
+      return 0;
+    }
+
+    private boolean runs(Setup pass) {
+      return !variants.judged(variants.best(pass)).isStopped();
+    }
+
+    private PassPlan told(List<Setup> passes) {
+      List<PlannedPass> told = new ArrayList<>();
+      double minutes = 0;
+      for (int i = 0; i < passes.size(); i++) {
+        PlannedPass pass = pass(i, passes.size(), passes.get(i));
+        told.add(pass);
+        minutes += pass.minutes();
+      }
+      boolean runs = passes.stream().noneMatch(p -> variants.judged(p).isStopped());
+      return new PassPlan(conclusion(passes.size() - 1, runs), told, minutes);
+    }
+
+    private String conclusion(int rough, boolean runs) {
+      String many = rough == 1 ? "One roughing pass" : rough + " roughing passes";
+      return (rough == 0 ? "One finishing pass" : many + " and one finishing pass")
+          + (runs ? " may run in this hold." : ", but a stop stands against at least one of them.");
+    }
+
+    private PlannedPass pass(int index, int count, Setup pass) {
+      Judged judged = variants.judged(pass);
+      List<String> against = new ArrayList<>(judged.stops());
+      against.addAll(judged.cautions());
+      boolean finish = pass.cut().stage() == Stage.FINISH;
+      double takesM = finish ? finishM : roughM / (count - 1);
+      return new PlannedPass(
+          index + 1,
+          pass.cut().stage().words(),
+          wording.quantity("takes", QuantityKind.LENGTH, Band.exactly(takesM)),
+          quantity(judged, Vocabulary.AXIAL_DEPTH),
+          quantity(judged, Vocabulary.CUTTER_OFFSET),
+          pass.cut().feed().words(),
+          word(judged, Vocabulary.MODE),
+          quantity(judged, Vocabulary.FEED_PER_TOOTH),
+          quantity(judged, Vocabulary.SPINDLE_SPEED),
+          edges(pass, finish),
+          judged.verdict().words(),
+          judged.score(),
+          against,
+          firstContact(judged),
+          number(judged, Vocabulary.PASS_TIME) / 60,
+          after(index, count));
+    }
+
+    private Quantity quantity(Judged judged, Fact fact) {
+      return wording.quantity(fact, judged.evidence().get(fact));
+    }
+
+    private static @Nullable String word(Judged judged, Fact fact) {
+      return judged.evidence().get(fact) instanceof Value.Text text ? text.word() : null;
+    }
+
+    private static double number(Judged judged, Fact fact) {
+      return judged.evidence().get(fact) instanceof Value.Quantity q ? q.band().likely() : 0;
+    }
+
+    private static String edges(Setup pass, boolean finish) {
+      EdgeCondition edge = pass.cutter().edge();
+      String now = edge == null ? "not known" : edge.words();
+      return finish && edge != EdgeCondition.FRESH
+          ? "fresh edges for this pass; the cutter's are " + now
+          : "as they are: " + now;
+    }
+
+    private String firstContact(Judged judged) {
+      Value force = judged.evidence().get(Vocabulary.FIRST_CONTACT_FORCE);
+      String jaw = word(judged, Vocabulary.FIRST_CONTACT_JAW);
+      if (jaw == null) {
+        return "not known: bring the cutter in by hand as slowly as it will cut";
+      }
+      boolean pulls =
+          judged.evidence().get(Vocabulary.FIRST_CONTACT_PULLS) instanceof Value.Truth truth
+              && truth.yes();
+      String blow =
+          "the first bite pushes toward the "
+              + jaw
+              + " with "
+              + wording.words(Vocabulary.FIRST_CONTACT_FORCE, force);
+      return pulls
+          ? blow + " and may pull the plate to the cutter: bring it in at half the feed or less"
+          : blow + ": bring it in at half the feed until the whole arc is in the stock";
+    }
+
+    private static List<String> after(int index, int count) {
+      if (index == count - 1) {
+        return List.of(
+            "stop the spindle, clear the chips and measure at both ends before unclamping",
+            "take off the burr before the piece is turned or clamped again");
+      }
+      if (index == 0) {
+        return List.of(
+            "stop the spindle, clear the chips and look whether the plate has moved in the jaws",
+            "measure at both ends and set the depth of the next pass by that");
+      }
+      return index == count - 2
+          ? List.of("stop the spindle, take off the burr and measure before the last pass")
+          : List.of();
+    }
+  }
+}

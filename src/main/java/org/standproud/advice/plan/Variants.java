@@ -1,0 +1,67 @@
+package org.standproud.advice.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.standproud.advice.trial.CutterSwap;
+import org.standproud.advice.trial.Judged;
+import org.standproud.advice.trial.Rework;
+import org.standproud.advice.trial.Trials;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stage;
+
+/** The ways to run one pass that cost nothing: the place of the cutter and the way of the feed. */
+final class Variants {
+
+  private final Trials trials;
+
+  Variants(Trials trials) {
+    this.trials = trials;
+  }
+
+  /** The pass as it runs best: best verdict, best score; as proposed where none is better. */
+  Setup best(Setup pass) {
+    Set<Setup> all = new LinkedHashSet<>();
+    for (Setup placed : placed(pass)) {
+      all.add(placed);
+      all.add(Rework.of(placed).reversed().done());
+    }
+    return all.stream()
+        .min(
+            Comparator.comparing((Setup s) -> judged(s).verdict())
+                .thenComparing(s -> -judged(s).left()))
+        .orElse(pass);
+  }
+
+  Judged judged(Setup pass) {
+    return trials.of(pass);
+  }
+
+  /** As proposed; on a top edge also over the middle, and for a last pass near either rim. */
+  private static List<Setup> placed(Setup pass) {
+    List<Setup> places = new ArrayList<>(List.of(pass));
+    double room = (pass.cutter().diameterM() - pass.stock().thicknessM()) / 2;
+    if (pass.cut().operation() == Operation.TOP_EDGE) {
+      places.add(Rework.of(pass).offset(0).done());
+      if (pass.cut().stage() == Stage.FINISH && room > 0) {
+        places.add(Rework.of(pass).offset(0.8 * room).done());
+        places.add(Rework.of(pass).offset(-0.8 * room).done());
+      }
+    }
+    return places;
+  }
+
+  /** A pass that takes a depth off stock from which some is off already, both in m. */
+  static Setup on(Setup setup, double goneM, double takesM, Stage stage) {
+    double thicknessM = setup.stock().thicknessM();
+    double heightM = setup.stock().heightM();
+    if (setup.cut().operation() == Operation.TOP_EDGE) {
+      return Rework.of(setup).size(thicknessM, heightM - goneM).stage(stage).depth(takesM).done();
+    }
+    Setup thinner = Rework.of(setup).size(thicknessM - goneM, heightM).stage(stage).done();
+    return CutterSwap.withSideDepth(thinner, takesM);
+  }
+}

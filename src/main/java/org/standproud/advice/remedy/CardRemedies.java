@@ -1,0 +1,20 @@
+package org.standproud.advice.remedy;
+
+import java.util.List;
+
+/**
+ * For one stop or caution, the smallest single change of each kind that clears it and makes nothing
+ * else worse.
+ *
+ * @param card id of the card
+ * @param title its claim
+ * @param severity {@code stop} or {@code caution}
+ * @param remedies the changes, best first; empty if no single change clears it
+ */
+public record CardRemedies(String card, String title, String severity, List<Remedy> remedies) {
+
+  /** Copies the list. */
+  public CardRemedies {
+    remedies = List.copyOf(remedies);
+  }
+}

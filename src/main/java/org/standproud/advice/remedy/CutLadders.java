@@ -1,0 +1,214 @@
+package org.standproud.advice.remedy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
+import org.standproud.advice.trial.CutterSwap;
+import org.standproud.advice.trial.Rework;
+import org.standproud.mechanics.spindle.SpindleSpeeds;
+import org.standproud.setup.Cut;
+import org.standproud.setup.Cutter;
+import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.FeedDrive;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** What can be changed in the cut of a set-up. */
+final class CutLadders {
+
+  /** More cutters than this are not tried: the likeliest diameters first. */
+  private static final int CUTTERS = 8;
+
+  /** A cutter a third wider than the stock is what a machinist reaches for first. */
+  private static final double WIDER_THAN_STOCK = 1.33;
+
+  private static final int[] PASSES = {2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40};
+
+  /** Steps of the preferred numbers R10 of ISO 3. */
+  private static final double[] SLOWER = {0.8, 0.63, 0.5, 0.4, 0.315, 0.25};
+
+  private static final double[] FASTER = {1.25, 1.6, 2, 2.5};
+
+  /** No pass is set finer than this. */
+  private static final double LEAST_DEPTH_M = 0.05e-3;
+
+  private static final double LEAST_FEED_M = 5e-6;
+
+  private final Setup setup;
+  private final Cut cut;
+  private final List<Ladder> ladders = new ArrayList<>();
+
+  private CutLadders(Setup setup) {
+    this.setup = setup;
+    this.cut = setup.cut();
+  }
+
+  static List<Ladder> of(Setup setup, Catalogue shop) {
+    CutLadders cut = new CutLadders(setup);
+    cut.depth();
+    cut.feed();
+    cut.speed();
+    cut.place();
+    cut.slides();
+    cut.deburr();
+    cut.cutters(shop);
+    return cut.ladders;
+  }
+
+  private void depth() {
+    List<UnaryOperator<Setup>> rungs = new ArrayList<>();
+    for (int passes : PASSES) {
+      double depthM = cut.axialDepthM() / passes;
+      if (depthM >= LEAST_DEPTH_M) {
+        rungs.add(s -> Rework.of(s).depth(depthM).done());
+      }
+    }
+    add(ChangeKind.DEPTH, rungs);
+  }
+
+  private void feed() {
+    feed(SLOWER);
+    feed(FASTER);
+    if (cut.feedDrive() == FeedDrive.HAND && setup.machine().greatestFeedMPerS() != null) {
+      ladders.add(Ladder.of(ChangeKind.DRIVE, s -> Rework.of(s).drive(FeedDrive.POWER).done()));
+    }
+  }
+
+  private void feed(double[] factors) {
+    double now = cut.feedPerToothM().likely();
+    add(
+        ChangeKind.FEED,
+        DoubleStream.of(factors).filter(f -> f * now >= LEAST_FEED_M),
+        f -> s -> Rework.of(s).feed(s.cut().feedPerToothM().times(f)).done());
+  }
+
+  private void speed() {
+    double now = cut.spindleSpeedRevPerS();
+    DoubleFunction<UnaryOperator<Setup>> at = n -> s -> Rework.of(s).speed(n).done();
+    List<Double> speeds = setup.machine().speedsRevPerS();
+    double[] all =
+        speeds.isEmpty()
+            ? DoubleStream.concat(DoubleStream.of(SLOWER), DoubleStream.of(FASTER))
+                .map(f -> f * now)
+                .filter(SpindleSpeeds.of(setup.machine())::inRange)
+                .toArray()
+            : speeds.stream().mapToDouble(Double::doubleValue).toArray();
+    add(
+        ChangeKind.SPEED,
+        DoubleStream.of(all)
+            .filter(n -> n < now)
+            .boxed()
+            .sorted(Comparator.reverseOrder())
+            .mapToDouble(Double::doubleValue),
+        at);
+    add(ChangeKind.SPEED, DoubleStream.of(all).filter(n -> n > now).sorted(), at);
+  }
+
+  private void place() {
+    if (cut.operation() == Operation.BROAD_SIDE) {
+      ladders.add(Ladder.of(ChangeKind.MODE, s -> Rework.of(s).reversed().done()));
+      sideDepth();
+    } else {
+      ladders.add(Ladder.of(ChangeKind.DIRECTION, s -> Rework.of(s).reversed().done()));
+      offset();
+    }
+  }
+
+  /** The axis moves away from the side that is milled. */
+  private void sideDepth() {
+    double deep = CutterSwap.sideDepthM(setup);
+    List<UnaryOperator<Setup>> rungs = new ArrayList<>();
+    for (int passes : PASSES) {
+      if (deep / passes >= LEAST_DEPTH_M) {
+        rungs.add(s -> CutterSwap.withSideDepth(s, deep / passes));
+      }
+    }
+    add(ChangeKind.SIDE_DEPTH, rungs);
+  }
+
+  /** To the middle, and toward each rim as long as the cutter still spans the stock. */
+  private void offset() {
+    if (cut.offsetM() != 0) {
+      ladders.add(Ladder.of(ChangeKind.OFFSET, s -> Rework.of(s).offset(0).done()));
+    }
+    double room = (setup.cutter().diameterM() - setup.stock().thicknessM()) / 2;
+    double step = Math.max(room / 4, HoldLadders.stepM(setup));
+    for (double side : new double[] {1, -1}) {
+      add(
+          ChangeKind.OFFSET,
+          DoubleStream.iterate(step, x -> x <= room + 1e-9, x -> x + step)
+              .map(x -> Math.round(side * x * 1e4) / 1e4)
+              .filter(y -> y != cut.offsetM()),
+          y -> s -> Rework.of(s).offset(spanning(s, y)).done());
+    }
+  }
+
+  /** As far across as the cutter that is then in the spindle still spans the stock. */
+  private static double spanning(Setup s, double offsetM) {
+    double room = Math.max(0, (s.cutter().diameterM() - s.stock().thicknessM()) / 2);
+    return Math.max(-room, Math.min(offsetM, room));
+  }
+
+  private void slides() {
+    if (!Boolean.TRUE.equals(cut.otherSlidesLocked())) {
+      ladders.add(
+          Ladder.of(
+              ChangeKind.SLIDES, s -> Rework.of(s).slides(s.cut().slideLocked(), true).done()));
+    }
+    if (!Boolean.TRUE.equals(cut.slideLocked()) && !setup.machine().preloadedScrew()) {
+      ladders.add(Ladder.of(ChangeKind.SLIDES, s -> Rework.of(s).slides(true, true).done()));
+    }
+  }
+
+  private void deburr() {
+    if (!Boolean.TRUE.equals(setup.stock().deburred())) {
+      ladders.add(
+          Ladder.of(
+              ChangeKind.DEBURR,
+              s -> Rework.of(s).faces(s.stock().surface(), s.stock().highSpotM(), true).done()));
+    }
+  }
+
+  private void cutters(Catalogue shop) {
+    boolean keep = cut.operation() == Operation.BROAD_SIDE || spans(setup.cutter());
+    double wanted =
+        keep ? setup.cutter().diameterM() : WIDER_THAN_STOCK * setup.stock().thicknessM();
+    shop.cutters().values().stream()
+        .filter(c -> !c.name().equals(setup.cutter().name()))
+        .filter(this::suits)
+        .sorted(Comparator.comparingDouble(c -> Math.abs(Math.log(c.diameterM() / wanted))))
+        .limit(CUTTERS)
+        .forEach(c -> ladders.add(Ladder.of(ChangeKind.CUTTER, s -> CutterSwap.with(s, c))));
+  }
+
+  private boolean spans(Cutter c) {
+    return c.diameterM() > setup.stock().thicknessM();
+  }
+
+  /** Whole teeth, not worn, long enough, same hand; square on a side, wide on a top edge. */
+  private boolean suits(Cutter c) {
+    boolean whole = c.missingTeeth().isEmpty() && c.chippedTeeth().isEmpty();
+    boolean sharp = c.edge() == EdgeCondition.FRESH || c.edge() == EdgeCondition.USED;
+    boolean square = c.enteringAngleRad() > Math.toRadians(89);
+    return whole
+        && sharp
+        && c.spin() == setup.cutter().spin()
+        && c.greatestDepthM() >= cut.axialDepthM()
+        && (cut.operation() == Operation.TOP_EDGE ? spans(c) : square);
+  }
+
+  private void add(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {
+    if (!rungs.isEmpty()) {
+      ladders.add(new Ladder(kind, rungs));
+    }
+  }
+
+  private void add(
+      ChangeKind kind, DoubleStream values, DoubleFunction<UnaryOperator<Setup>> change) {
+    add(kind, values.mapToObj(change).toList());
+  }
+}

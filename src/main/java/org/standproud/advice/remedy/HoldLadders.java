@@ -1,0 +1,228 @@
+package org.standproud.advice.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.standproud.advice.trial.Rework;
+import org.standproud.advice.trial.Trials;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.PackingMaterial;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
+import org.standproud.setup.UnitSystem;
+
+/** What can be changed in the hold of a set-up. */
+final class HoldLadders {
+
+  private static final double MM = 1e-3;
+  private static final double THIRTY_SECOND = 0.0254 / 32;
+
+  /** What lies in every drawer: soft copper wire and card; common practice, no source. */
+  private static final double WIRE_M = 3 * MM;
+
+  private static final double INCH_WIRE_M = 0.0254 / 8;
+  private static final double CARD_M = 0.4 * MM;
+
+  private static final double[] HARDER = {1.25, 1.6, 2, 2.5, 3.15};
+
+  private final Setup setup;
+  private final Hold hold;
+  private final Trials trials;
+  private final List<Ladder> ladders = new ArrayList<>();
+
+  private HoldLadders(Setup setup, Trials trials) {
+    this.setup = setup;
+    this.hold = setup.hold();
+    this.trials = trials;
+  }
+
+  static List<Ladder> of(Setup setup, Trials trials) {
+    HoldLadders hold = new HoldLadders(setup, trials);
+    hold.grip();
+    hold.seat();
+    hold.clamp();
+    hold.stop();
+    hold.packing();
+    return hold.ladders;
+  }
+
+  /** Step in which a grip is set: 1 mm, or a thirty-second of an inch. */
+  static double stepM(Setup setup) {
+    return setup.units() == UnitSystem.INCH ? THIRTY_SECOND : MM;
+  }
+
+  /** Deeper until the jaw is full or the cut would reach the jaw top. */
+  private void grip() {
+    double step = stepM(setup);
+    double most =
+        Math.min(
+            hold.vise().jawHeightM(), setup.stock().heightM() - setup.cut().axialDepthM() - step);
+    List<UnaryOperator<Setup>> rungs = new ArrayList<>();
+    double first = Math.floor(hold.gripDepthM() / step + 1 + 1e-9);
+    for (double count = first; count * step <= most + 1e-9; count++) {
+      double gripM = count * step;
+      rungs.add(s -> Rework.of(s).grip(gripM, spread(s.hold().packing(), gripM)).done());
+    }
+    add(ChangeKind.GRIP, rungs);
+  }
+
+  /** Card and sheet lie over the whole of the grip; wire and strip stay where they are. */
+  private static List<Packing> spread(List<Packing> packing, double gripM) {
+    return packing.stream().map(p -> isLine(p) ? p : at(p, gripM / 2)).toList();
+  }
+
+  private static boolean isLine(Packing p) {
+    return p.kind() == PackingKind.WIRE || p.kind() == PackingKind.STRIP;
+  }
+
+  private static Packing at(Packing p, double depthM) {
+    return new Packing(p.side(), p.kind(), p.material(), p.sizeM(), depthM);
+  }
+
+  private void seat() {
+    if (hold.seat() == null || hold.seat() == Seat.NONE) {
+      ladders.add(
+          Ladder.of(
+              ChangeKind.SEAT,
+              s ->
+                  Rework.of(s)
+                      .seating(Seat.PARALLELS, s.hold().stop(), s.hold().viseRunOutM())
+                      .done()));
+    }
+  }
+
+  private void clamp() {
+    if (hold.clampingForceN() == null && hold.handleTorqueNm() == null) {
+      return;
+    }
+    double room = hold.vise().greatestClampingForceN() / high(Vocabulary.CLAMPING_FORCE, 1e9);
+    List<UnaryOperator<Setup>> rungs = new ArrayList<>();
+    for (double factor : HARDER) {
+      if (factor <= room) {
+        rungs.add(s -> harder(s, factor));
+      }
+    }
+    add(ChangeKind.CLAMP, rungs);
+  }
+
+  private static Setup harder(Setup s, double factor) {
+    Hold h = s.hold();
+    return Rework.of(s)
+        .clamping(
+            h.clampingForceN() == null ? null : h.clampingForceN().times(factor),
+            h.handleTorqueNm() == null ? null : h.handleTorqueNm().times(factor),
+            h.jawFriction())
+        .done();
+  }
+
+  /** A stop takes the push toward its own end; the end of the harder push is tried first. */
+  private void stop() {
+    Stop now = hold.stop() == null ? Stop.NONE : hold.stop();
+    if (now == Stop.NONE) {
+      boolean plus = high(Vocabulary.PUSH_PLUS_X, 0) >= high(Vocabulary.PUSH_MINUS_X, 0);
+      Stop harder = plus ? Stop.PLUS_X : Stop.MINUS_X;
+      Stop lighter = plus ? Stop.MINUS_X : Stop.PLUS_X;
+      ladders.add(Ladder.of(ChangeKind.STOP, with(harder), with(Stop.BOTH)));
+      ladders.add(Ladder.of(ChangeKind.STOP, with(lighter)));
+    } else if (now != Stop.BOTH) {
+      ladders.add(Ladder.of(ChangeKind.STOP, with(Stop.BOTH)));
+    }
+  }
+
+  private static UnaryOperator<Setup> with(Stop stop) {
+    return s -> Rework.of(s).stop(stop).done();
+  }
+
+  private void packing() {
+    List<Packing> others = hold.packing().stream().filter(HoldLadders::onFixed).toList();
+    List<Packing> movable = hold.packing().stream().filter(p -> !onFixed(p)).toList();
+    if (movable.stream().anyMatch(HoldLadders::isLine)) {
+      ladders.add(Ladder.of(ChangeKind.PACKING, this::moved));
+    } else {
+      ladders.add(Ladder.of(ChangeKind.PACKING, s -> wired(s, others)));
+    }
+    if (movable.isEmpty()) {
+      ladders.add(Ladder.of(ChangeKind.PACKING, s -> carded(s, others)));
+    }
+    if (others.stream().anyMatch(HoldLadders::isLine)) {
+      ladders.add(Ladder.of(ChangeKind.PACKING, s -> Rework.of(s).packing(movable).done()));
+    }
+  }
+
+  private static boolean onFixed(Packing p) {
+    return p.side() == JawSide.FIXED;
+  }
+
+  private Setup moved(Setup s) {
+    return Rework.of(s)
+        .packing(
+            s.hold().packing().stream()
+                .map(p -> onFixed(p) || !isLine(p) ? p : at(p, bestDepthM(s, p.sizeM())))
+                .toList())
+        .done();
+  }
+
+  private Setup wired(Setup s, List<Packing> others) {
+    double sizeM = s.units() == UnitSystem.INCH ? INCH_WIRE_M : WIRE_M;
+    if (s.hold().gripDepthM() < 2 * sizeM) {
+      return s;
+    }
+    Packing wire =
+        new Packing(
+            JawSide.MOVABLE,
+            PackingKind.WIRE,
+            PackingMaterial.COPPER,
+            sizeM,
+            s.hold().gripDepthM() / 2);
+    Setup inTheMiddle = Rework.of(s).packing(joined(others, wire)).done();
+    return Rework.of(s).packing(joined(others, at(wire, bestDepthM(inTheMiddle, sizeM)))).done();
+  }
+
+  private static Setup carded(Setup s, List<Packing> others) {
+    Packing card =
+        new Packing(
+            JawSide.MOVABLE,
+            PackingKind.CARD,
+            PackingMaterial.PAPER,
+            CARD_M,
+            s.hold().gripDepthM() / 2);
+    return Rework.of(s).packing(joined(others, card)).done();
+  }
+
+  private static List<Packing> joined(List<Packing> others, Packing piece) {
+    List<Packing> all = new ArrayList<>(others);
+    all.add(piece);
+    return all;
+  }
+
+  /** The depth that evens the two tip margins, to the step of the shop, inside the grip. */
+  private double bestDepthM(Setup s, double sizeM) {
+    double gripM = s.hold().gripDepthM();
+    double best =
+        trials.of(s).evidence().get(Vocabulary.BEST_PACKING_DEPTH) instanceof Value.Quantity q
+            ? q.band().likely()
+            : gripM / 2;
+    double step = stepM(s);
+    double rounded = Math.round(best / step) * step;
+    return Math.max(sizeM / 2, Math.min(rounded, gripM - sizeM / 2));
+  }
+
+  private double high(Fact fact, double ifMissing) {
+    return trials.of(setup).evidence().get(fact) instanceof Value.Quantity q
+        ? q.band().high()
+        : ifMissing;
+  }
+
+  private void add(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {
+    if (!rungs.isEmpty()) {
+      ladders.add(new Ladder(kind, rungs));
+    }
+  }
+}

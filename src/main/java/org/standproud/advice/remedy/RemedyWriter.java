@@ -1,0 +1,131 @@
+package org.standproud.advice.remedy;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.standproud.advice.Wording;
+import org.standproud.advice.compare.SetupFields;
+import org.standproud.advice.trial.CutterSwap;
+import org.standproud.advice.trial.Judged;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.time.PassTime;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.setup.Band;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Setup;
+import org.standproud.setup.units.QuantityKind;
+
+/** Writes proved changes in the caller's units. */
+final class RemedyWriter {
+
+  private static final double MINUTE_S = 60;
+
+  private final Setup setup;
+  private final Judged base;
+  private final Wording wording;
+
+  RemedyWriter(Setup setup, Judged base) {
+    this.setup = setup;
+    this.base = base;
+    this.wording = new Wording(setup.units());
+  }
+
+  Remedy remedy(Proved proved) {
+    Map<String, CardTrace> before = byId(base);
+    Map<String, CardTrace> after = byId(proved.judged());
+    List<String> clears = new ArrayList<>();
+    List<String> eases = new ArrayList<>();
+    before.forEach(
+        (id, was) -> {
+          CardTrace is = after.get(id);
+          if (is == null) {
+            clears.add(id);
+          } else if (is.severity().compareTo(was.severity()) < 0) {
+            eases.add(id);
+          }
+        });
+    List<String> appears = new ArrayList<>();
+    after.forEach(
+        (id, is) -> {
+          CardTrace was = before.get(id);
+          if (was == null || is.severity().compareTo(was.severity()) > 0) {
+            appears.add(id);
+          }
+        });
+    return new Remedy(
+        proved.steps().stream().map(Step::kind).sorted().map(ChangeKind::words).toList(),
+        SetupFields.changes(setup, proved.setup()),
+        proved.judged().verdict().words(),
+        proved.judged().score(),
+        clears.stream().sorted().toList(),
+        eases.stream().sorted().toList(),
+        appears.stream().sorted().toList(),
+        List.copyOf(proved.judged().stops()),
+        cost(proved),
+        needs(proved));
+  }
+
+  private static Map<String, CardTrace> byId(Judged judged) {
+    Map<String, CardTrace> byId = new HashMap<>();
+    for (CardTrace finding : judged.findings()) {
+      if (finding.severity() != Severity.NOTE) {
+        byId.put(finding.id(), finding);
+      }
+    }
+    return byId;
+  }
+
+  Cost cost(Proved proved) {
+    Setup after = proved.setup();
+    int passes = PassTime.passes(setup.cut().axialDepthM(), after.cut().axialDepthM());
+    if (setup.cut().operation() == Operation.BROAD_SIDE) {
+      passes *= PassTime.passes(CutterSwap.sideDepthM(setup), CutterSwap.sideDepthM(after));
+    }
+    Band setUpS =
+        proved.steps().stream()
+            .map(step -> step.kind().setUpS())
+            .reduce(Band.exactly(0), Band::plus);
+    return new Cost(
+        passes,
+        passS(base) / MINUTE_S,
+        passes * passS(proved.judged()) / MINUTE_S,
+        setUpS.low() / MINUTE_S,
+        setUpS.likely() / MINUTE_S,
+        setUpS.high() / MINUTE_S,
+        "set-up times: common practice, no source");
+  }
+
+  private static double passS(Judged judged) {
+    return judged.evidence().get(Vocabulary.PASS_TIME) instanceof Value.Quantity time
+        ? time.band().likely()
+        : 0;
+  }
+
+  private List<String> needs(Proved proved) {
+    List<String> needs = new ArrayList<>();
+    for (Step step : proved.steps()) {
+      switch (step.kind()) {
+        case GRIP -> needs.add(lower(proved.setup()));
+        case CLAMP -> needs.add("a handle or wrench that gives the force; count it, do not guess");
+        case DEPTH, SIDE_DEPTH -> needs.add("the whole depth taken in that many passes");
+        case CUTTER -> needs.add("that cutter at the machine, with good edges");
+        case PACKING -> needs.add("soft packing of that size, laid level along the whole grip");
+        case STOP -> needs.add("a stop bolted down, not a clamped one, touching the stock");
+        default -> {}
+      }
+    }
+    return needs;
+  }
+
+  private String lower(Setup after) {
+    double lowerM = after.hold().gripDepthM() - setup.hold().gripDepthM();
+    String by = wording.words(QuantityKind.LENGTH, lowerM);
+    return setup.hold().seat() == Seat.BED
+        ? "the stock " + by + " lower: look what it sits on, the jaw is deeper than the grip"
+        : "parallels lower by " + by;
+  }
+}

@@ -1,0 +1,276 @@
+package org.standproud.advice.trial;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Band;
+import org.standproud.setup.Cut;
+import org.standproud.setup.Cutter;
+import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.FeedDirection;
+import org.standproud.setup.FeedDrive;
+import org.standproud.setup.Hold;
+import org.standproud.setup.Packing;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stage;
+import org.standproud.setup.Stock;
+import org.standproud.setup.StockSurface;
+import org.standproud.setup.Stop;
+
+/** A set-up being changed in some places; the rest stays as it was. Units as in the model. */
+public final class Rework {
+
+  private final Setup of;
+  private Stock stock;
+  private Hold hold;
+  private Cutter cutter;
+  private Cut cut;
+
+  private Rework(Setup of) {
+    this.of = of;
+    this.stock = of.stock();
+    this.hold = of.hold();
+    this.cutter = of.cutter();
+    this.cut = of.cut();
+  }
+
+  /** Begins with a set-up as it is. */
+  public static Rework of(Setup setup) {
+    return new Rework(setup);
+  }
+
+  /** The changed set-up. */
+  public Setup done() {
+    return new Setup(of.job(), stock, hold, of.machine(), cutter, cut, of.units());
+  }
+
+  /** Another piece of the same material and faces: thickness and height in m. */
+  public Rework size(double thicknessM, double heightM) {
+    stock =
+        new Stock(
+            stock.lengthM(),
+            thicknessM,
+            heightM,
+            stock.material(),
+            stock.surface(),
+            stock.highSpotM(),
+            stock.deburred());
+    return this;
+  }
+
+  /** What is known of the gripped faces. */
+  public Rework faces(
+      @Nullable StockSurface surface, @Nullable Double highSpotM, @Nullable Boolean deburred) {
+    stock =
+        new Stock(
+            stock.lengthM(),
+            stock.thicknessM(),
+            stock.heightM(),
+            stock.material(),
+            surface,
+            highSpotM,
+            deburred);
+    return this;
+  }
+
+  /** Another hold. */
+  public Rework hold(Hold other) {
+    hold = other;
+    return this;
+  }
+
+  /** Another grip depth in m. */
+  public Rework grip(double gripM) {
+    return grip(gripM, hold.packing());
+  }
+
+  /** Another grip depth in m with packing that goes with it. */
+  public Rework grip(double gripM, List<Packing> packing) {
+    hold =
+        new Hold(
+            hold.vise(),
+            gripM,
+            hold.clampingForceN(),
+            hold.handleTorqueNm(),
+            hold.jawFriction(),
+            packing,
+            hold.seat(),
+            hold.stop(),
+            hold.viseRunOutM());
+    return this;
+  }
+
+  /** Other packing. */
+  public Rework packing(List<Packing> packing) {
+    return grip(hold.gripDepthM(), packing);
+  }
+
+  /** Another clamping: force, torque on the handle and friction, each null if not known. */
+  public Rework clamping(
+      @Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band jawFriction) {
+    hold =
+        new Hold(
+            hold.vise(),
+            hold.gripDepthM(),
+            forceN,
+            torqueNm,
+            jawFriction,
+            hold.packing(),
+            hold.seat(),
+            hold.stop(),
+            hold.viseRunOutM());
+    return this;
+  }
+
+  /** Another seat, stop and run of the fixed jaw in m, each null if not known. */
+  public Rework seating(@Nullable Seat seat, @Nullable Stop stop, @Nullable Double viseRunOutM) {
+    hold =
+        new Hold(
+            hold.vise(),
+            hold.gripDepthM(),
+            hold.clampingForceN(),
+            hold.handleTorqueNm(),
+            hold.jawFriction(),
+            hold.packing(),
+            seat,
+            stop,
+            viseRunOutM);
+    return this;
+  }
+
+  /** Another stop. */
+  public Rework stop(Stop stop) {
+    return seating(hold.seat(), stop, hold.viseRunOutM());
+  }
+
+  /** Another cutter. */
+  public Rework cutter(Cutter other) {
+    cutter = other;
+    return this;
+  }
+
+  /** Another state of the edges and run-out in m of the same cutter, each null if not known. */
+  public Rework edges(@Nullable EdgeCondition edge, @Nullable Double runOutM) {
+    Cutter c = cutter;
+    cutter =
+        new Cutter(
+            c.name(),
+            c.kind(),
+            c.toolMaterial(),
+            c.spin(),
+            c.diameterM(),
+            c.teeth(),
+            c.greatestDepthM(),
+            c.overhangM(),
+            c.stickOutM(),
+            c.fluteLengthM(),
+            c.shankDiameterM(),
+            c.holderDiameterM(),
+            c.enteringAngleRad(),
+            c.cornerRadiusM(),
+            c.helixRad(),
+            c.rakeRad(),
+            c.wiperM(),
+            c.edgeRadiusM(),
+            edge,
+            c.chippedTeeth(),
+            c.missingTeeth(),
+            runOutM);
+    return this;
+  }
+
+  /** Rough or finish. */
+  public Rework stage(Stage stage) {
+    return cut(stage, cut.axialDepthM(), cut.offsetM(), cut.feed(), cut.leadInM());
+  }
+
+  /** Another axial depth in m. */
+  public Rework depth(double axialDepthM) {
+    return cut(cut.stage(), axialDepthM, cut.offsetM(), cut.feed(), cut.leadInM());
+  }
+
+  /** Another place of the cutter axis across the stock in m. */
+  public Rework offset(double offsetM) {
+    return cut(cut.stage(), cut.axialDepthM(), offsetM, cut.feed(), cut.leadInM());
+  }
+
+  /** The other way along the jaws. */
+  public Rework reversed() {
+    FeedDirection other =
+        cut.feed() == FeedDirection.PLUS_X ? FeedDirection.MINUS_X : FeedDirection.PLUS_X;
+    return cut(cut.stage(), cut.axialDepthM(), cut.offsetM(), other, cut.leadInM());
+  }
+
+  /** Another lead-in in m. */
+  public Rework leadIn(double leadInM) {
+    return cut(cut.stage(), cut.axialDepthM(), cut.offsetM(), cut.feed(), leadInM);
+  }
+
+  /** Another spindle speed in 1/s. */
+  public Rework speed(double revPerS) {
+    return pace(revPerS, cut.feedPerToothM(), cut.feedDrive());
+  }
+
+  /** Another feed per tooth in m. */
+  public Rework feed(Band feedPerToothM) {
+    return pace(cut.spindleSpeedRevPerS(), feedPerToothM, cut.feedDrive());
+  }
+
+  /** Another drive of the table. */
+  public Rework drive(FeedDrive drive) {
+    return pace(cut.spindleSpeedRevPerS(), cut.feedPerToothM(), drive);
+  }
+
+  /** What is known of the slides. */
+  public Rework slides(@Nullable Boolean slideLocked, @Nullable Boolean otherSlidesLocked) {
+    cut =
+        new Cut(
+            cut.operation(),
+            cut.stage(),
+            cut.axialDepthM(),
+            cut.offsetM(),
+            cut.feed(),
+            cut.spindleSpeedRevPerS(),
+            cut.feedPerToothM(),
+            cut.feedDrive(),
+            slideLocked,
+            otherSlidesLocked,
+            cut.leadInM());
+    return this;
+  }
+
+  private Rework cut(
+      Stage stage, double depthM, double offsetM, FeedDirection feed, double leadInM) {
+    cut =
+        new Cut(
+            cut.operation(),
+            stage,
+            depthM,
+            offsetM,
+            feed,
+            cut.spindleSpeedRevPerS(),
+            cut.feedPerToothM(),
+            cut.feedDrive(),
+            cut.slideLocked(),
+            cut.otherSlidesLocked(),
+            leadInM);
+    return this;
+  }
+
+  private Rework pace(double revPerS, Band feedPerToothM, FeedDrive drive) {
+    cut =
+        new Cut(
+            cut.operation(),
+            cut.stage(),
+            cut.axialDepthM(),
+            cut.offsetM(),
+            cut.feed(),
+            revPerS,
+            feedPerToothM,
+            drive,
+            cut.slideLocked(),
+            cut.otherSlidesLocked(),
+            cut.leadInM());
+    return this;
+  }
+}

@@ -1,0 +1,96 @@
+package org.standproud.mechanics.sampling;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.random.RandomGenerator;
+import org.hipparchus.random.Well19937c;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.holding.DrawnHold.Margins;
+import org.standproud.setup.Band;
+import org.standproud.setup.Setup;
+
+/**
+ * How likely a proposed hold is to hold. Every input that is a band, and every band of the models,
+ * is drawn on its own from a {@link Triangle}; a draw holds if the combined margin and the margins
+ * of slip, lift and tip alone all reach the least margin. The generator is WELL19937c with the seed
+ * of the plan.
+ *
+ * <p>The standard error is {@code sqrt(p (1 - p)/n)} of the binomial, with p drawn toward one half
+ * by one draw each way so that it is not nothing when all or none hold. It is the error of the
+ * sampling only; a band that is wrong is not in it.
+ *
+ * <p>What to measure first: the draws are ranked by their least margin and grouped by each unknown
+ * into {@value #GROUPS} equal groups; the variance of the group means over the whole variance (the
+ * correlation ratio) is the first-order share of that unknown. {@code GROUPS/n} of it is noise and
+ * is taken off. Ranks keep the cap on margins and a few huge ones from ruling. What unknowns do
+ * only together is in no share, so the shares may sum to less than one.
+ *
+ * @param plan how it was sampled
+ * @param probability share of the draws that hold, 0 to 1
+ * @param standardError of the probability
+ * @param leastMargin least margin at the 5th, 50th and 95th hundredth of the draws
+ * @param measureFirst what contributes to the doubt, most first; what is known exactly is left out
+ */
+public record HoldingChance(
+    SamplingPlan plan,
+    double probability,
+    double standardError,
+    Band leastMargin,
+    List<Contribution> measureFirst) {
+
+  private static final int GROUPS = 20;
+
+  /** Copies the list. */
+  public HoldingChance {
+    measureFirst = List.copyOf(measureFirst);
+  }
+
+  /**
+   * Samples a set-up.
+   *
+   * @param setup a checked set-up
+   * @param plan how to sample
+   * @return empty if the cutter passes beside the stock
+   * @throws OutsideValidity if an input is outside the range of the formulas
+   */
+  public static Optional<HoldingChance> of(Setup setup, SamplingPlan plan) {
+    return Draws.of(setup).map(draws -> sampled(draws, plan));
+  }
+
+  private static HoldingChance sampled(Draws draws, SamplingPlan plan) {
+    RandomGenerator random = new Well19937c(plan.seed());
+    int n = plan.samples();
+    double[] least = new double[n];
+    double[][] drawn = new double[Unknown.values().length][n];
+    int holds = 0;
+    for (int i = 0; i < n; i++) {
+      int draw = i;
+      for (Unknown unknown : Unknown.values()) {
+        drawn[unknown.ordinal()][draw] = Triangle.at(draws.band(unknown), random.nextDouble());
+      }
+      Margins margins = draws.margins(unknown -> drawn[unknown.ordinal()][draw]);
+      least[draw] = margins.least();
+      holds += least[draw] >= plan.leastMargin() ? 1 : 0;
+    }
+    double toHalf = (holds + 1.0) / (n + 2.0);
+    double[] sorted = least.clone();
+    Arrays.sort(sorted);
+    return new HoldingChance(
+        plan,
+        (double) holds / n,
+        Math.sqrt(toHalf * (1 - toHalf) / n),
+        new Band(sorted[n / 20], sorted[n / 2], sorted[n - 1 - n / 20]),
+        contributions(draws, drawn, least));
+  }
+
+  private static List<Contribution> contributions(Draws draws, double[][] drawn, double[] least) {
+    CorrelationRatio ratio = new CorrelationRatio(least, GROUPS);
+    return Arrays.stream(Unknown.values())
+        .filter(unknown -> !draws.band(unknown).isExact())
+        .map(unknown -> new Contribution(unknown, ratio.of(drawn[unknown.ordinal()])))
+        .sorted(Comparator.comparingDouble(Contribution::share).reversed())
+        .toList();
+  }
+}

@@ -1,0 +1,32 @@
+package org.standproud.mechanics.sampling;
+
+import org.standproud.setup.Band;
+
+/**
+ * The triangular distribution over a band: nothing beyond its ends, most at its likely value. Drawn
+ * by its inverse: with c = (likely - low)/(high - low), {@code low + sqrt(u c) w} for u under c,
+ * else {@code high - sqrt((1 - u)(1 - c)) w}, w the width of the band.
+ */
+final class Triangle {
+
+  private Triangle() {}
+
+  /**
+   * The value below which a share of the distribution lies.
+   *
+   * @param band the band
+   * @param share u, 0 to 1
+   */
+  static double at(Band band, double share) {
+    double width = band.width();
+    if (width == 0) {
+      return band.likely();
+    }
+    double turn = (band.likely() - band.low()) / width;
+    double value =
+        share < turn
+            ? band.low() + Math.sqrt(share * turn) * width
+            : band.high() - Math.sqrt((1 - share) * (1 - turn)) * width;
+    return Math.max(band.low(), Math.min(band.high(), value));
+  }
+}

@@ -1,0 +1,39 @@
+package org.standproud.rules.gate;
+
+import org.standproud.rules.card.CardError;
+import org.standproud.rules.card.Written;
+import org.standproud.rules.engine.CompiledCard;
+
+/**
+ * Something odd about a card that is no error: it can serve, but its author should look again.
+ *
+ * @param kind what is odd
+ * @param card id of the card
+ * @param place where and what, in the shape of an error
+ */
+public record CardWarning(Kind kind, String card, CardError place) {
+
+  /** What can be odd. */
+  public enum Kind {
+    /** Its scope and conditions contradict each other: it can never hold. */
+    NEVER_HOLDS,
+    /** It and the card whose finding it would change can never hold together. */
+    NEVER_ACTS,
+    /** Another card has the same scope and conditions. */
+    SAME_CONDITIONS,
+    /** Whenever it flags, another card flags too and is graver. */
+    SHADOWED,
+    /** No card reads the judgement it derives. */
+    JUDGEMENT_UNREAD
+  }
+
+  static CardWarning at(Kind kind, CompiledCard card, Written where, String message) {
+    return new CardWarning(kind, card.id(), CardError.at(card.card().file(), where, message));
+  }
+
+  /** All of it on one line. */
+  @Override
+  public String toString() {
+    return place.toString();
+  }
+}

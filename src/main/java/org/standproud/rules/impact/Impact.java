@@ -1,0 +1,166 @@
+package org.standproud.rules.impact;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.RuleKinds;
+
+/**
+ * Judges past jobs again, from their stored evidence and without working any mechanics, over all
+ * cores. What verdict findings come to is not known here and is handed in.
+ */
+public final class Impact {
+
+  private static final int JOBS_AT_ONCE = 64;
+
+  private final Function<RuleKinds, String> verdict;
+  private final int workers;
+
+  /**
+   * On all cores.
+   *
+   * @param verdict the verdict that findings come to; called from several threads
+   */
+  public Impact(Function<RuleKinds, String> verdict) {
+    this(verdict, Runtime.getRuntime().availableProcessors());
+  }
+
+  /**
+   * On some cores.
+   *
+   * @param verdict the verdict that findings come to; called from several threads
+   * @param workers how many jobs are judged at a time, at least one
+   */
+  public Impact(Function<RuleKinds, String> verdict, int workers) {
+    this.verdict = verdict;
+    this.workers = workers;
+  }
+
+  /** Watches the work and may end it. */
+  public interface Progress {
+
+    /** Neither looks nor ends. */
+    Progress UNWATCHED = done -> {};
+
+    /**
+     * Called now and then from the threads that work.
+     *
+     * @param jobs how many jobs are done
+     */
+    void done(long jobs);
+
+    /** Whether to end before the last job. */
+    default boolean cancelled() {
+      return false;
+    }
+  }
+
+  /**
+   * What would change for past jobs.
+   *
+   * @param candidate the cards to judge them under
+   * @param past the jobs
+   * @param progress watches the work and may end it; an interruption of the calling thread ends it
+   *     as well
+   */
+  public ImpactReport of(RuleBase candidate, PastJobs past, Progress progress) {
+    try (Stream<PastJob> jobs = past.open()) {
+      return new Run(candidate, jobs.iterator(), progress).report();
+    }
+  }
+
+  private final class Run {
+    private final RuleBase candidate;
+    private final Iterator<PastJob> jobs;
+    private final Progress progress;
+    private final AtomicBoolean ended = new AtomicBoolean();
+    private long done;
+
+    Run(RuleBase candidate, Iterator<PastJob> jobs, Progress progress) {
+      this.candidate = candidate;
+      this.jobs = jobs;
+      this.progress = progress;
+    }
+
+    ImpactReport report() {
+      ExecutorService threads = Executors.newFixedThreadPool(workers);
+      ImpactTally sum = new ImpactTally();
+      try {
+        List<Future<ImpactTally>> parts = new ArrayList<>();
+        for (int i = 0; i < workers; i++) {
+          parts.add(threads.submit(this::work));
+        }
+        for (Future<ImpactTally> part : parts) {
+          sum.add(finished(part));
+        }
+      } finally {
+        threads.shutdownNow();
+      }
+      return sum.report(candidate.revision().id(), !ended.get());
+    }
+
+    private ImpactTally finished(Future<ImpactTally> part) {
+      boolean interrupted = false;
+      try {
+        while (true) {
+          try {
+            return part.get();
+          } catch (InterruptedException e) {
+            interrupted = true;
+            ended.set(true);
+          }
+        }
+      } catch (ExecutionException e) {
+        ended.set(true);
+        throw new IllegalStateException("past jobs could not be judged again", e.getCause());
+      } finally {
+        if (interrupted) {
+          Thread.currentThread().interrupt();
+        }
+      }
+    }
+
+    private ImpactTally work() {
+      ImpactTally tally = new ImpactTally();
+      for (List<PastJob> some = next(0); !some.isEmpty(); some = next(some.size())) {
+        some.forEach(job -> judge(job, tally));
+      }
+      return tally;
+    }
+
+    private void judge(PastJob job, ImpactTally tally) {
+      RuleKinds kinds;
+      try {
+        kinds = candidate.kinds(job.evidence());
+      } catch (IllegalArgumentException e) {
+        tally.addUnreadable(job);
+        return;
+      }
+      tally.add(job, kinds, verdict.apply(kinds));
+    }
+
+    private synchronized List<PastJob> next(int justDone) {
+      done += justDone;
+      if (justDone > 0) {
+        progress.done(done);
+      }
+      List<PastJob> some = new ArrayList<>();
+      while (some.size() < JOBS_AT_ONCE && jobs.hasNext()) {
+        if (ended.get() || progress.cancelled()) {
+          ended.set(true);
+          return List.of();
+        }
+        some.add(jobs.next());
+      }
+      return some;
+    }
+  }
+}

@@ -1,0 +1,19 @@
+package org.standproud.rules.trace;
+
+import org.standproud.rules.card.Severity;
+
+/** What one card came to, in short: enough for a verdict. */
+public sealed interface CardOutcome permits CardTrace, CardKind {
+
+  /** The id of the card. */
+  String id();
+
+  /** What it came to. */
+  Kind kind();
+
+  /** Its severity after every change. */
+  Severity severity();
+
+  /** Whether this is a finding to be told: the card flags, and holds, may hold or is open. */
+  boolean isFinding();
+}

@@ -1,0 +1,153 @@
+package org.standproud.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.rules.card.Protects;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Kind;
+
+/** The score falls with every finding and with every fact that gets worse. */
+class ScoreTest {
+
+  /** Facts of which less is worse. */
+  private static final List<Fact> LESS_IS_WORSE =
+      List.of(
+          Vocabulary.SLIP_MARGIN,
+          Vocabulary.LIFT_MARGIN,
+          Vocabulary.TIP_MARGIN_FIXED,
+          Vocabulary.TIP_MARGIN_MOVABLE,
+          Vocabulary.NO_GAP_MARGIN,
+          Vocabulary.HOLDING_MARGIN,
+          Vocabulary.STABILITY_MARGIN,
+          Vocabulary.CUTTER_STRENGTH_MARGIN,
+          Vocabulary.POWER_MARGIN,
+          Vocabulary.TORQUE_MARGIN,
+          Vocabulary.CHIP_MARGIN,
+          Vocabulary.TABLE_HOLD_MARGIN,
+          Vocabulary.HEIGHT_CLEARANCE,
+          Vocabulary.TRAVEL_CLEARANCE,
+          Vocabulary.CONTACT_RATIO);
+
+  /** Facts of which more is worse. */
+  private static final List<Fact> MORE_IS_WORSE =
+      List.of(
+          Vocabulary.EDGE_DEFLECTION,
+          Vocabulary.CUTTER_DEFLECTION,
+          Vocabulary.SIZE_ERROR,
+          Vocabulary.ROUGHNESS,
+          Vocabulary.JAW_PRESSURE_RATIO,
+          Vocabulary.CLAMP_BOW,
+          Vocabulary.VIBRATION_AMPLITUDE,
+          Vocabulary.UNSTOPPED_PUSH,
+          Vocabulary.FIRST_CONTACT_FORCE,
+          Vocabulary.PUSH_MOVABLE,
+          Vocabulary.HIGH_SPOT,
+          Vocabulary.SPEED_RATIO,
+          Vocabulary.BITE_AFTER_LURCH);
+
+  @Test
+  void theTableForDevelopersIsWhatTheCodeLeaves() throws IOException {
+    String page = Files.readString(Path.of("DEVELOPERS.md"));
+    for (Severity severity : Severity.values()) {
+      assertThat(page)
+          .contains(
+              String.format(
+                  Locale.ROOT,
+                  "| %s | %.2f | %.2f |",
+                  severity.words(),
+                  Score.share(Kind.FAIL, severity),
+                  Score.share(Kind.OPEN, severity)));
+    }
+  }
+
+  @Test
+  void nothingFoundIsAHundredInAllAndInEveryPart() {
+    Score score = Score.of(List.of());
+    assertThat(score.whole()).isEqualTo(100);
+    assertThat(score.parts().values()).hasSize(Protects.values().length).containsOnly(100);
+  }
+
+  @Test
+  void oneSureStopLeavesThirtyInTheWholeAndInItsPartOnly() {
+    CardTrace stop = Findings.sure(Severity.STOP);
+    Score score = Score.of(List.of(stop));
+    assertThat(score.whole()).isEqualTo(30);
+    score
+        .parts()
+        .forEach(
+            (part, left) ->
+                assertThat(left).isEqualTo(part.equals(stop.card().protects().words()) ? 30 : 100));
+  }
+
+  @Test
+  void aGraverFindingLeavesLessAndAnOpenOneNoLessThanAFailedOne() {
+    for (Kind kind : List.of(Kind.FAIL, Kind.OPEN)) {
+      assertThat(Score.share(kind, Severity.STOP)).isLessThan(Score.share(kind, Severity.CAUTION));
+      assertThat(Score.share(kind, Severity.CAUTION)).isLessThan(Score.share(kind, Severity.NOTE));
+      assertThat(Score.share(kind, Severity.NOTE)).isLessThanOrEqualTo(1);
+    }
+    for (Severity severity : Severity.values()) {
+      assertThat(Score.share(Kind.FAIL, severity))
+          .isLessThanOrEqualTo(Score.share(Kind.OPEN, severity));
+    }
+  }
+
+  @Property(tries = 300)
+  void anAddedFindingNeverRaisesAnyScoreAndTheOrderDoesNotMatter(@ForAll long seed) {
+    Random random = new Random(seed);
+    List<CardTrace> some = new ArrayList<>(Findings.everything());
+    Collections.shuffle(some, random);
+    int size = random.nextInt(12);
+    List<CardTrace> few = new ArrayList<>(some.subList(0, size));
+    List<CardTrace> more = new ArrayList<>(some.subList(0, size + 1));
+    assertThat(Score.left(more)).isLessThanOrEqualTo(Score.left(few));
+    Score after = Score.of(more);
+    Score.of(few)
+        .parts()
+        .forEach((part, left) -> assertThat(after.parts().get(part)).isLessThanOrEqualTo(left));
+    Collections.shuffle(more, random);
+    assertThat(Score.of(more)).isEqualTo(after);
+  }
+
+  @Property(tries = 60)
+  void aFactThatGetsWorseNeverRaisesTheScore(
+      @ForAll long seed, @ForAll @DoubleRange(min = 1.01, max = 20) double times) {
+    Random random = new Random(seed);
+    List<String> names = DemoShop.names();
+    Evidence evidence =
+        EvidenceGathering.of(DemoShop.setup(names.get(random.nextInt(names.size()))));
+    double before = left(evidence);
+    boolean less = random.nextBoolean();
+    List<Fact> facts = less ? LESS_IS_WORSE : MORE_IS_WORSE;
+    Fact fact = facts.get(random.nextInt(facts.size()));
+    if (evidence.get(fact) instanceof Value.Quantity q && q.band().low() >= 0) {
+      Value worse = new Value.Quantity(q.band().times(less ? 1 / times : times));
+      Evidence changed =
+          evidence.with(List.of(new EvidenceValue(fact, worse, List.of(), List.of())));
+      assertThat(left(changed)).as(fact.name()).isLessThanOrEqualTo(before);
+    }
+  }
+
+  private static double left(Evidence evidence) {
+    return Score.left(DemoShop.CARDS.evaluate(evidence).findings());
+  }
+}

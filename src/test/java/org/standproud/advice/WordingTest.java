@@ -1,0 +1,68 @@
+package org.standproud.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.Band;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
+
+/** Answers come back in the caller's units. */
+class WordingTest {
+
+  private static final Wording METRIC = new Wording(UnitSystem.METRIC);
+  private static final Wording INCH = new Wording(UnitSystem.INCH);
+
+  @Test
+  @DisplayName("[memory] an inch is 25.4 mm exactly: International Yard and Pound Agreement, 1959")
+  void anInchIsToldAsAnInchAndAsItsMillimetres() {
+    assertThat(INCH.words(QuantityKind.LENGTH, 0.0254)).isEqualTo("1 in");
+    assertThat(METRIC.words(QuantityKind.LENGTH, 0.0254)).isEqualTo("25.4 mm");
+  }
+
+  @Test
+  @DisplayName(
+      "[memory] a pound-force is 4.4482216152605 N: 0.45359237 kg (1959) and 9.80665 m/s2 (1901)")
+  void aPoundForceIsToldAsOneAndAsItsNewtons() {
+    assertThat(INCH.words(QuantityKind.FORCE, 4.4482216152605)).isEqualTo("1 lbf");
+    assertThat(METRIC.words(QuantityKind.FORCE, 4.4482216152605)).isEqualTo("4.45 N");
+  }
+
+  @Test
+  void aBandIsToldByItsEndsAndAKnownValueByOneNumber() {
+    assertThat(METRIC.words(QuantityKind.LENGTH, new Band(0.001, 0.002, 0.003)))
+        .isEqualTo("1 to 3 mm");
+    assertThat(METRIC.words(QuantityKind.LENGTH, Band.exactly(0.002))).isEqualTo("2 mm");
+    assertThat(METRIC.words(QuantityKind.NUMBER, Band.exactly(1.25))).isEqualTo("1.25");
+  }
+
+  @Test
+  void aQuantityCarriesItsUnitInEitherSystemAndNoEndsIfItIsKnown() {
+    Value grip = new Value.Quantity(Band.exactly(0.0508));
+    Quantity inch = INCH.quantity(Vocabulary.GRIP_DEPTH, grip);
+    assertThat(inch.value()).isEqualTo(2.0);
+    assertThat(inch.unit()).isEqualTo("in");
+    assertThat(inch.low()).isNull();
+    Quantity metric = METRIC.quantity(Vocabulary.GRIP_DEPTH, grip);
+    assertThat(metric.value()).isEqualTo(50.8);
+    assertThat(metric.unit()).isEqualTo("mm");
+  }
+
+  @Test
+  void whatIsNotKnownIsToldAsNotKnownWithWhatToMeasure() {
+    Value missing = new Value.Missing("the high spot, with feelers");
+    assertThat(METRIC.words(Vocabulary.HIGH_SPOT, missing)).isEqualTo("not known");
+    assertThat(METRIC.quantity(Vocabulary.HIGH_SPOT, missing).measure())
+        .isEqualTo("the high spot, with feelers");
+    assertThat(METRIC.quantity(Vocabulary.HIGH_SPOT, missing).value()).isNull();
+  }
+
+  @Test
+  void wordsAndTruthsAreToldAsTheyAre() {
+    assertThat(METRIC.words(Vocabulary.STAGE, new Value.Text("rough"))).isEqualTo("rough");
+    assertThat(METRIC.words(Vocabulary.DEBURRED, new Value.Truth(true))).isEqualTo("yes");
+  }
+}

@@ -1,0 +1,245 @@
+package org.standproud.advice.remedy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.advice.DemoShop;
+import org.standproud.advice.Verdict;
+import org.standproud.advice.trial.Judged;
+import org.standproud.advice.trial.Rework;
+import org.standproud.advice.trial.Trials;
+import org.standproud.rules.card.Severity;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
+
+/** What is told to put a set-up right does put it right. */
+class RemediesTest {
+
+  /** Set-ups judged for a bad set-up at most: each is a full run of the mechanics. */
+  private static final int MOST_JUDGED = 220;
+
+  static List<String> names() {
+    return DemoShop.names();
+  }
+
+  private static RemedySearch search(Setup setup, Trials trials) {
+    return new RemedySearch(setup, trials, DemoShop.CATALOGUE);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void everyWayToldClearsEveryStopWhenItIsJudgedAfreshWithTheWholeTrace(String name) {
+    Setup setup = DemoShop.setup(name);
+    RemedySearch search = search(setup, DemoShop.trials());
+    for (Proved way : search.ways()) {
+      Judged afresh = DemoShop.trials().of(way.setup());
+      assertThat(afresh.stops()).as(way.steps().toString()).isEmpty();
+      assertThat(afresh.verdict()).isIn(Verdict.RUN, Verdict.RUN_WITH_CARE);
+      assertThat(afresh.left()).isGreaterThanOrEqualTo(search.base().left());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void noWayToldCanDoWithoutOneOfItsChanges(String name) {
+    RemedySearch search = search(DemoShop.setup(name), DemoShop.trials());
+    for (Proved way : search.ways()) {
+      int changes = way.steps().size();
+      assertThat(changes).isBetween(1, 3);
+      for (int subset = 0; subset < (1 << changes) - 1; subset++) {
+        int chosen = subset;
+        List<Step> part =
+            IntStream.range(0, changes)
+                .filter(i -> (chosen >> i & 1) == 1)
+                .mapToObj(way.steps()::get)
+                .toList();
+        assertThat(search.works(search.prove(part).judged()))
+            .as("without a part of %s", way.steps())
+            .isFalse();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void aSmallerStepOfASingleChangeDoesNotDoWhereMoreHelpsMore(String name) {
+    RemedySearch search = search(DemoShop.setup(name), DemoShop.trials());
+    for (Proved way : search.ways()) {
+      Step step = way.steps().get(0);
+      if (way.steps().size() == 1 && step.rung() > 0) {
+        Proved less = search.prove(List.of(step.ladder().at(step.rung() - 1)));
+        assertThat(search.works(less.judged())).isFalse();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void theSearchJudgesAFewHundredSetUpsAtMostAndIsTheSameEveryTime(String name) {
+    Setup setup = DemoShop.setup(name);
+    Remedies once = Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE);
+    assertThat(once.judged()).isLessThanOrEqualTo(MOST_JUDGED);
+    assertThat(Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE)).isEqualTo(once);
+  }
+
+  @Property(tries = 12)
+  void aRemedyNeverLowersTheScoreNorAddsAStop(@ForAll @LongRange(min = 0, max = 999) long seed) {
+    Setup setup = DemoShop.perturbed(seed);
+    Trials trials = DemoShop.trials();
+    RemedySearch search = search(setup, trials);
+    Judged base = search.base();
+    assertThat(search.ways()).allSatisfy(way -> assertNoWorse(way, base));
+    assertThat(search.singles().values())
+        .allSatisfy(list -> assertThat(list).allSatisfy(way -> assertNoWorse(way, base)));
+  }
+
+  private static void assertNoWorse(Proved way, Judged base) {
+    assertThat(way.judged().score()).isGreaterThanOrEqualTo(base.score());
+    assertThat(base.stops()).containsAll(way.judged().stops());
+  }
+
+  @Property(tries = 12)
+  void whatIsToldToClearACardClearsIt(@ForAll @LongRange(min = 0, max = 999) long seed) {
+    RemedySearch search = search(DemoShop.perturbed(seed), DemoShop.trials());
+    search
+        .singles()
+        .forEach(
+            (finding, remedies) ->
+                assertThat(remedies)
+                    .allSatisfy(
+                        r -> {
+                          assertThat(r.steps()).hasSize(1);
+                          assertThat(r.judged().ids()).doesNotContain(finding.id());
+                        }));
+  }
+
+  @Test
+  void everyStopAndEveryCautionIsLookedAtAndNoNote() {
+    RemedySearch search = search(DemoShop.setup("03"), DemoShop.trials());
+    assertThat(search.singles().keySet())
+        .hasSize(search.base().stops().size() + search.base().cautions().size())
+        .noneMatch(finding -> finding.severity() == Severity.NOTE);
+  }
+
+  @Test
+  void theGripIsNeverMadeDeeperThanTheJawNorTheStickOutLessThanTheCut() {
+    for (String name : DemoShop.names()) {
+      Setup setup = DemoShop.setup(name);
+      for (Ladder ladder : search(setup, DemoShop.trials()).ladders()) {
+        for (int rung = 0; rung < ladder.size(); rung++) {
+          if (ladder.kind() == ChangeKind.GRIP) {
+            Setup deeper = Step.all(List.of(ladder.at(rung)), setup);
+            assertThat(deeper.hold().gripDepthM())
+                .isGreaterThan(setup.hold().gripDepthM())
+                .isLessThanOrEqualTo(setup.hold().vise().jawHeightM() + 1e-9);
+            assertThat(deeper.stickOutM()).isGreaterThan(setup.cut().axialDepthM());
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void packingPutInLiesWhollyInsideTheGripAndOnTheMovableJaw() {
+    for (String name : DemoShop.names()) {
+      Setup setup = DemoShop.setup(name);
+      search(setup, DemoShop.trials()).ladders().stream()
+          .filter(ladder -> ladder.kind() == ChangeKind.PACKING)
+          .map(ladder -> Step.all(List.of(ladder.at(0)), setup))
+          .flatMap(changed -> changed.hold().packing().stream())
+          .forEach(
+              piece ->
+                  assertThat(piece.depthM())
+                      .isBetween(0.0, setup.hold().gripDepthM() - piece.sizeM() / 2 + 1e-9));
+    }
+  }
+
+  @Test
+  void aStopIsOfferedFirstAtTheEndThatTheCutPushesToward() {
+    Setup none = Rework.of(DemoShop.setup("03")).stop(Stop.NONE).done();
+    Setup reversed = Rework.of(none).reversed().done();
+    assertThat(firstStop(none)).isNotEqualTo(Stop.BOTH);
+    assertThat(firstStop(reversed)).isNotEqualTo(Stop.BOTH).isNotEqualTo(firstStop(none));
+  }
+
+  private static Stop firstStop(Setup setup) {
+    return search(setup, DemoShop.trials()).ladders().stream()
+        .filter(ladder -> ladder.kind() == ChangeKind.STOP)
+        .map(ladder -> Step.all(List.of(ladder.at(0)), setup).hold().stop())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void climbAndConventionalAreOfferedOnASideOnlyAndTheOffsetOnATopEdgeOnly() {
+    for (String name : DemoShop.names()) {
+      Setup setup = DemoShop.setup(name);
+      boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
+      List<ChangeKind> kinds =
+          search(setup, DemoShop.trials()).ladders().stream().map(Ladder::kind).toList();
+      assertThat(kinds.contains(ChangeKind.MODE)).isEqualTo(side);
+      assertThat(kinds.contains(ChangeKind.DIRECTION)).isEqualTo(!side);
+      assertThat(kinds.contains(ChangeKind.SIDE_DEPTH)).isEqualTo(side);
+    }
+  }
+
+  @Test
+  void onlySpeedsTheGearedHeadHasAreOffered() {
+    Setup setup = DemoShop.setup("03");
+    search(setup, DemoShop.trials()).ladders().stream()
+        .filter(ladder -> ladder.kind() == ChangeKind.SPEED)
+        .flatMap(
+            ladder ->
+                IntStream.range(0, ladder.size())
+                    .mapToObj(rung -> Step.all(List.of(ladder.at(rung)), setup)))
+        .forEach(
+            s ->
+                assertThat(setup.machine().speedsRevPerS())
+                    .contains(s.cut().spindleSpeedRevPerS()));
+  }
+
+  @Test
+  void morePassesCostTheTimeOfEachAndASetUpTimeIsStatedAsABandWithoutSource() {
+    Setup setup = DemoShop.setup("03");
+    RemedySearch search = search(setup, DemoShop.trials());
+    Ladder depth =
+        search.ladders().stream()
+            .filter(ladder -> ladder.kind() == ChangeKind.DEPTH)
+            .findFirst()
+            .orElseThrow();
+    Cost cost = new RemedyWriter(setup, search.base()).cost(search.prove(List.of(depth.at(0))));
+    assertThat(cost.passes()).isEqualTo(2);
+    assertThat(cost.cutAfter()).isEqualTo(2 * cost.cutBefore());
+    assertThat(cost.setUpLeast()).isLessThan(cost.setUpGreatest());
+    assertThat(cost.source()).contains("common practice, no source");
+  }
+
+  @Test
+  void whereNothingWorksItIsSaidAndTheNearestIsTold() {
+    Remedies hopeless = Remedies.of(DemoShop.setup("11"), DemoShop.CARDS, DemoShop.CATALOGUE);
+    if (hopeless.ways().isEmpty()) {
+      assertThat(hopeless.conclusion()).contains("hold it another way");
+      assertThat(hopeless.nearest()).isNotEmpty();
+      assertThat(hopeless.nearest().get(0).stopsLeft()).isNotEmpty();
+    } else {
+      assertThat(hopeless.ways().get(0).stopsLeft()).isEmpty();
+    }
+  }
+
+  @Test
+  void aChangeIsToldWithItsOldAndItsNewValueInTheCallersUnits() {
+    Remedies inch = Remedies.of(DemoShop.setup("09"), DemoShop.CARDS, DemoShop.CATALOGUE);
+    assertThat(inch.ways()).isNotEmpty();
+    assertThat(inch.ways().get(0).changes())
+        .isNotEmpty()
+        .allSatisfy(change -> assertThat(change.words()).contains(" to ").doesNotContain(" mm"));
+  }
+}

@@ -1,0 +1,119 @@
+package org.standproud.api.assessing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.standproud.api.shop.CardUnits;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.store.StoreBusy;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.gate.Coverage;
+import org.standproud.rules.gate.Gate;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.CanonicalText;
+
+/** The path from request to answer, without a server. */
+class AssessorTest {
+
+  private static final Clock NOON =
+      Clock.fixed(Instant.parse("2026-11-25T12:00:00.123456789Z"), ZoneOffset.UTC);
+
+  private static Catalogue catalogue;
+  private static RuleBase rules;
+  private static String request;
+
+  @BeforeAll
+  static void readTheShop() throws IOException {
+    catalogue = ShopCatalogue.read(Path.of("seeds")).get().orElseThrow();
+    RuleShelf shelf =
+        new RuleShelf(
+            Path.of("rules"),
+            new Gate(
+                Vocabulary.all(),
+                new CardUnits(),
+                name -> Optional.empty(),
+                Coverage.Demand.REFUSE));
+    shelf.load();
+    rules = shelf.ruleBase().orElseThrow();
+    request = Files.readString(Path.of("seeds/setups/03-tall-plate-barely-gripped.json"));
+  }
+
+  @Test
+  void whatIsAnsweredIsWhatWasStoredWithAllItStoodOn() throws InterruptedException {
+    List<AuditRecord> kept = new ArrayList<>();
+    Assessor.Answered answered = assessor(kept::add).assess(request, "traveler");
+
+    AuditRecord record = kept.get(0);
+    assertThat(record.account().answer()).isEqualTo(answered.json());
+    assertThat(record.id()).isEqualTo(answered.id());
+    assertThat(record.asked().jobOrder()).isEqualTo("TLW-0103");
+    assertThat(record.asked().machine()).isEqualTo("large knee mill");
+    assertThat(record.versions().ruleBase()).isEqualTo(rules.revision().id());
+    assertThat(record.versions().catalogue()).isEqualTo(catalogue.revision());
+    assertThat(record.account().request().tree().get("note").stringValue()).startsWith("A plate");
+    assertThat(CanonicalText.setup(record.account().setup().text()).stock().heightM())
+        .isEqualTo(0.1);
+    assertThat(AuditRecord.from(record.body())).isEqualTo(record);
+    List<String> told =
+        answered
+            .json()
+            .tree()
+            .get("findings")
+            .valueStream()
+            .map(finding -> finding.get("card").stringValue())
+            .toList();
+    assertThat(record.findings()).extracting(RecordedFinding::cardId).isEqualTo(told);
+  }
+
+  @Test
+  void anAnswerThatCannotBeStoredIsNotGiven() {
+    Assessor assessor =
+        assessor(
+            record -> {
+              throw new StoreBusy();
+            });
+    assertThatThrownBy(() -> assessor.assess(request, "traveler")).isInstanceOf(StoreBusy.class);
+  }
+
+  @Test
+  void whatIsRefusedLeavesNoRecord() {
+    List<AuditRecord> kept = new ArrayList<>();
+    Assessor assessor = assessor(kept::add);
+    assertThatThrownBy(() -> assessor.assess("{}", "traveler")).isInstanceOf(SetupRefused.class);
+    assertThatThrownBy(() -> assessor.assess("{", "traveler")).isInstanceOf(MalformedRequest.class);
+    assertThat(kept).isEmpty();
+  }
+
+  @Test
+  void theSameRequestOnTheSameRevisionsIsJudgedTheSame() throws InterruptedException {
+    List<AuditRecord> kept = new ArrayList<>();
+    Assessor assessor = assessor(kept::add);
+    assessor.assess(request, "traveler");
+    assessor.assess(request, "traveler");
+    assertThat(kept.get(1).account().trace()).isEqualTo(kept.get(0).account().trace());
+    assertThat(kept.get(1).account().evidence()).isEqualTo(kept.get(0).account().evidence());
+    String first = kept.get(0).id().toString();
+    String second = kept.get(1).id().toString();
+    assertThat(kept.get(1).account().answer().text().replace(second, first))
+        .isEqualTo(kept.get(0).account().answer().text());
+  }
+
+  private static Assessor assessor(Assessor.RecordKeeping records) {
+    return new Assessor(() -> catalogue, () -> rules, records, "0.1.0", NOON);
+  }
+}

@@ -1,0 +1,69 @@
+package org.standproud.mechanics.published;
+
+import java.util.List;
+
+/** A section of the page of the mechanics: its title and the classes whose javadoc it shows. */
+public enum Subject {
+  /** Plan view of the pass. */
+  ENGAGEMENT("Engagement", "engagement.FeedFrame", "engagement.Arc", "engagement.EdgeInCut"),
+  /** Force laws and their sum over the teeth. */
+  FORCE(
+      "Cutting force",
+      "force.KienzleLaw",
+      "force.ThinChip",
+      "force.CorrectedKienzle",
+      "force.LinearEdgeLaw",
+      "force.RevolutionSweep",
+      "force.ToothRing"),
+  /** Power and torque. */
+  POWER("Power and torque", "spindle.CuttingPower", "spindle.UnitPower"),
+  /** Clamping and friction. */
+  HOLDING(
+      "Holding",
+      "holding.screw.ScrewThread",
+      "holding.jaw.JawFriction",
+      "holding.jaw.RigidLimits",
+      "holding.slip.JawGrip"),
+  /** Contact of rods and faces. */
+  CONTACT(
+      "Contact",
+      "holding.contact.LineContact",
+      "holding.contact.JointStiffness",
+      "holding.contact.ElasticRoot"),
+  /** The standing plate. */
+  PLATE("Plate", "plate.CantileverPlate", "plate.StandingStock"),
+  /** Forced and self-excited vibration. */
+  VIBRATION("Vibration", "vibration.ForcedResponse", "vibration.StabilityLobes"),
+  /** Bending of the cutter. */
+  CUTTER("Cutter", "cutter.SteppedCantilever", "cutter.CutterBeam", "cutter.ChipThinning"),
+  /** Feed drive and table. */
+  DRIVE("Feed drive", "drive.ClimbPull", "drive.TableLurch"),
+  /** Surface left. */
+  FINISH(
+      "Finish",
+      "finish.CornerMark",
+      "finish.PeripheralMark",
+      "finish.SharpCornerMark",
+      "finish.TramError",
+      "finish.RoughnessGrade"),
+  /** Time of a pass. */
+  TIME("Time", "time.PassTime");
+
+  private final String title;
+  private final List<String> classes;
+
+  Subject(String title, String... classes) {
+    this.title = title;
+    this.classes = List.of(classes);
+  }
+
+  /** Heading of the section. */
+  public String title() {
+    return title;
+  }
+
+  /** Classes of {@code org.standproud.mechanics} whose javadoc is shown, by package and name. */
+  public List<String> classes() {
+    return classes;
+  }
+}
