@@ -86,11 +86,13 @@ public record FindingView(
 
   /** What a card stands on, in one line. */
   public static String line(Source source) {
+    String kind = source.kind().words();
+    // A reference may begin by saying again what kind of source it is.
+    boolean saysItself = source.reference().startsWith(kind);
     return String.join(
         ", ",
-        Stream.of(source.kind().words(), source.reference(), source.edition(), source.page())
+        Stream.of(saysItself ? "" : kind, source.reference(), source.edition(), source.page())
             .filter(part -> part != null && !part.isBlank())
-            .distinct()
             .toList());
   }
 }
