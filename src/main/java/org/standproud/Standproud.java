@@ -3,26 +3,40 @@ package org.standproud;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.standproud.api.audit.command.AuditCommand;
 import org.standproud.rules.command.RulesCommand;
 
-/** Starts the service, or works on the rule cards if the first argument is {@code rules}. */
+/** Starts the service, or runs a command where the first argument names one. */
 @SpringBootApplication
 public class Standproud {
 
   /**
-   * Runs the service until it is stopped, or one command on the cards.
+   * Runs the service until it is stopped, or one command on the cards or on the records.
    *
-   * @param args Spring Boot command-line properties; or {@code rules} and its command
+   * @param args Spring Boot command-line properties; or {@code rules} or {@code audit} and the
+   *     arguments of that command
    */
   public static void main(String[] args) {
-    if (args.length > 0 && args[0].equals("rules")) {
-      String[] command = Arrays.copyOfRange(args, 1, args.length);
-      PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-      PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
-      System.exit(RulesCommand.run(out, err, command));
+    List<String> given = Arrays.asList(args);
+    String first = given.isEmpty() ? "" : given.get(0);
+    switch (first) {
+      case "rules" -> System.exit(rules(given.subList(1, given.size())));
+      case "audit" -> System.exit(audit(given.subList(1, given.size())));
+      default -> SpringApplication.run(Standproud.class, args);
     }
-    SpringApplication.run(Standproud.class, args);
+  }
+
+  private static int rules(List<String> arguments) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    return RulesCommand.run(out, err, arguments.toArray(String[]::new));
+  }
+
+  private static int audit(List<String> arguments) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    return AuditCommand.run(Standproud.class, arguments, out);
   }
 }

@@ -13,14 +13,19 @@ import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.standproud.api.assessing.Assessor;
+import org.standproud.api.assessing.Making;
 import org.standproud.api.assessing.NotReady;
+import org.standproud.api.assessing.ThisProgram;
 import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.ProblemValve;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.audit.replay.Replayer;
+import org.standproud.audit.store.AcceptanceBook;
 import org.standproud.audit.store.Records;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.gathering.DemonstrationSetups;
+import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
@@ -48,7 +53,8 @@ class ApiConfiguration {
   RuleShelf ruleShelf(
       @Value("${standproud.rules.directory}") Path folder,
       @Value("${standproud.catalogue.directory}") Path catalogueFolder,
-      ShopCatalogue catalogue) {
+      ShopCatalogue catalogue,
+      Records records) {
     DemonstrationSetups setups =
         new DemonstrationSetups(
             catalogueFolder.resolve("setups"), catalogue.get().orElse(Catalogue.EMPTY));
@@ -56,7 +62,11 @@ class ApiConfiguration {
         new RuleShelf(
             folder,
             new Gate(
-                Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE));
+                Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE),
+            kept -> {
+              kept.rebuild(Vocabulary.all(), new QuantityText());
+              records.ruleBases().keep(kept);
+            });
     shelf.load();
     for (CardError error : shelf.faults()) {
       LOG.error("No rule base from {}: {}", folder, error);
@@ -69,13 +79,36 @@ class ApiConfiguration {
       ShopCatalogue catalogue,
       RuleShelf rules,
       Records records,
+      AcceptanceBook acceptances,
       ObjectProvider<BuildProperties> build) {
     return new Assessor(
         () -> catalogue.get().orElseThrow(() -> new NotReady(catalogue.fault())),
         () -> rules.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service")),
+        acceptances::forNew,
         records::append,
-        build.stream().map(BuildProperties::getVersion).findFirst().orElse("unpackaged"),
+        version(build),
         Clock.systemUTC());
+  }
+
+  @Bean
+  Replayer replayer(
+      ShopCatalogue catalogue,
+      Records records,
+      AcceptanceBook acceptances,
+      ObjectProvider<BuildProperties> build) {
+    return new Replayer(
+        new ThisProgram(
+            version(build),
+            new Making(EvidenceGathering::of),
+            catalogue.get().orElse(Catalogue.EMPTY)),
+        records.ruleBases()::find,
+        acceptances::find,
+        Vocabulary.all(),
+        new QuantityText());
+  }
+
+  private static String version(ObjectProvider<BuildProperties> build) {
+    return build.stream().map(BuildProperties::getVersion).findFirst().orElse("unpackaged");
   }
 
   @Bean

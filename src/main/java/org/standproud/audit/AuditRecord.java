@@ -29,7 +29,8 @@ public record AuditRecord(
     Judged judged,
     Versions versions,
     Account account,
-    List<RecordedFinding> findings) {
+    List<RecordedFinding> findings)
+    implements ChainRecord {
 
   private static final JsonMapper MAPPER = JsonMapper.shared();
 
@@ -48,11 +49,7 @@ public record AuditRecord(
     return UuidCreator.getTimeOrderedEpoch();
   }
 
-  /**
-   * The record as one text, which is what is stored and chained.
-   *
-   * @return canonical JSON
-   */
+  @Override
   public CanonicalJson body() {
     return CanonicalJson.object(
         Map.of(

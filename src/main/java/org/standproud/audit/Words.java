@@ -8,6 +8,8 @@ final class Words {
   /** Longest word, in UTF-16 code units; the width of the columns. */
   static final int LONGEST = 200;
 
+  private static final int LONGEST_TEXT = 2_000;
+
   private Words() {}
 
   static void required(String name, String word) {
@@ -19,6 +21,14 @@ final class Words {
     }
     if (word.chars().anyMatch(Character::isISOControl)) {
       throw new IllegalArgumentException(name + " holds a control character");
+    }
+  }
+
+  /** A sentence or two: longer than a word, and with line ends. */
+  static void text(String name, String text) {
+    if (text.isBlank() || text.length() > LONGEST_TEXT) {
+      throw new IllegalArgumentException(
+          name + " has to be told in 1 to " + LONGEST_TEXT + " characters");
     }
   }
 

@@ -11,13 +11,13 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.standproud.advice.trial.Rework;
 import org.standproud.advice.trial.Trials;
-import org.standproud.api.shop.CardUnits;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
 import org.standproud.rules.gate.GateResult;
+import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
@@ -48,7 +48,10 @@ public final class DemoShop {
         new Authorship("tool room", "for tests", Instant.parse("2026-11-25T08:00:00Z"), null);
     GateResult result =
         new Gate(
-                Vocabulary.all(), new CardUnits(), name -> Optional.empty(), Coverage.Demand.REPORT)
+                Vocabulary.all(),
+                new QuantityText(),
+                name -> Optional.empty(),
+                Coverage.Demand.REPORT)
             .check(Path.of("rules"), by);
     return ((GateResult.Published) result).ruleBase();
   }

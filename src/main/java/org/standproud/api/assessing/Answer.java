@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.standproud.advice.Advice;
-import org.standproud.advice.Finding;
 import org.standproud.advice.Quantity;
 import org.standproud.audit.Versions;
+import org.standproud.audit.replay.Occasion;
 import org.standproud.setup.JobReference;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
@@ -23,7 +23,7 @@ import org.standproud.setup.UnitSystem;
  * @param summary the verdict in one sentence with what decided it
  * @param score 0 to 100
  * @param subScores the same for each thing that cards protect
- * @param findings what the cards have to say, gravest first
+ * @param findings what the cards have to say, gravest first, and who answers for going on
  * @param measureFirst what to measure or state, most wanted first
  * @param assumptions what was assumed for inputs that were not given
  * @param evidence every fact with its band
@@ -40,7 +40,7 @@ public record Answer(
     String summary,
     int score,
     Map<String, Integer> subScores,
-    List<Finding> findings,
+    List<AnsweredFinding> findings,
     List<String> measureFirst,
     List<String> assumptions,
     List<Quantity> evidence,
@@ -54,32 +54,33 @@ public record Answer(
    * @param self the assessment
    * @param trace what every card said and why
    * @param evidence every fact in SI units with its formula, inputs and assumptions
+   * @param acceptances what people have decided about its findings by now
    */
-  public record Links(String self, String trace, String evidence) {
+  public record Links(String self, String trace, String evidence, String acceptances) {
 
     /** The links of an assessment. */
     static Links to(UUID id) {
       String self = "/v1/assessments/" + id;
-      return new Links(self, self + "/trace", self + "/evidence");
+      return new Links(self, self + "/trace", self + "/evidence", self + "/acceptances");
     }
   }
 
-  static Answer of(UUID id, Instant time, Setup setup, Advice advice, Versions versions) {
+  static Answer of(Occasion occasion, Setup setup, Advice advice, List<AnsweredFinding> findings) {
     return new Answer(
-        id,
-        time,
+        occasion.id(),
+        occasion.time(),
         setup.job(),
         setup.units(),
         advice.verdict(),
         advice.summary(),
         advice.score(),
         advice.subScores(),
-        advice.findings(),
+        findings,
         advice.measureFirst(),
         advice.assumptions(),
         advice.evidence(),
         advice.cautions(),
-        versions,
-        Links.to(id));
+        occasion.versions(),
+        Links.to(occasion.id()));
   }
 }

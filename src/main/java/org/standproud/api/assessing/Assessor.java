@@ -5,26 +5,21 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Supplier;
-import org.standproud.advice.Advice;
-import org.standproud.advice.Adviser;
-import org.standproud.advice.Finding;
-import org.standproud.api.json.PlainJson;
+import org.standproud.audit.Acceptance;
 import org.standproud.audit.Account;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
-import org.standproud.audit.Judged;
-import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.Versions;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
-import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.audit.replay.Made;
+import org.standproud.audit.replay.Occasion;
 import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
-import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CanonicalText;
 import org.standproud.setup.reading.Problem;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.RequestText;
@@ -37,8 +32,11 @@ import tools.jackson.databind.JsonNode;
  */
 public final class Assessor {
 
+  private static final Making MAKING = new Making(EvidenceGathering::of);
+
   private final Supplier<Catalogue> catalogue;
   private final Supplier<RuleBase> ruleBase;
+  private final Function<String, List<Acceptance>> acceptances;
   private final RecordKeeping records;
   private final String engine;
   private final Clock clock;
@@ -61,6 +59,7 @@ public final class Assessor {
    *
    * @param catalogue gives the catalogue, or throws {@link NotReady}
    * @param ruleBase gives the rule base in service, or throws {@link NotReady}
+   * @param acceptances what people accepted for a job order
    * @param records where answers are put on disk
    * @param engine version of this program
    * @param clock tells when answers are made
@@ -68,11 +67,13 @@ public final class Assessor {
   public Assessor(
       Supplier<Catalogue> catalogue,
       Supplier<RuleBase> ruleBase,
+      Function<String, List<Acceptance>> acceptances,
       RecordKeeping records,
       String engine,
       Clock clock) {
     this.catalogue = catalogue;
     this.ruleBase = ruleBase;
+    this.acceptances = acceptances;
     this.records = records;
     this.engine = engine;
     this.clock = clock;
@@ -104,28 +105,21 @@ public final class Assessor {
     JsonNode request = parsed(json);
     Setup setup = accepted(new SetupReader(shelves).read(request));
     CanonicalJson asked = canonical(request);
-    Evidence evidence = EvidenceGathering.of(setup);
-    RuleTrace trace = rules.evaluate(evidence);
-    Advice advice = Adviser.advise(evidence, trace, setup.units());
-    Versions versions = new Versions(trace.revision(), shelves.revision(), engine);
+    Versions versions = new Versions(rules.revision().id(), shelves.revision(), engine);
     UUID id = AuditRecord.newId();
     Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
-    CanonicalJson answer = PlainJson.canonical(Answer.of(id, now, setup, advice, versions));
+    List<Acceptance> accepted = acceptances.apply(setup.job().jobOrder());
+    Made made = MAKING.make(setup, rules, new Occasion(id, now, versions, accepted));
     records.append(
         new AuditRecord(
             id,
             now,
             asked(caller, setup),
-            new Judged(advice.verdict(), (double) advice.score()),
+            made.judged(),
             versions,
-            new Account(
-                asked,
-                CanonicalJson.parse(CanonicalText.of(setup)),
-                PlainJson.canonical(EvidenceAccount.of(evidence)),
-                PlainJson.canonical(TraceAccount.of(trace)),
-                answer),
-            advice.findings().stream().map(Assessor::recorded).toList()));
-    return new Answered(id, answer);
+            new Account(asked, made.setup(), made.evidence(), made.trace(), made.answer()),
+            made.findings()));
+    return new Answered(id, made.answer());
   }
 
   private static JsonNode parsed(String json) {
@@ -161,9 +155,5 @@ public final class Assessor {
         setup.job().workMaster(),
         setup.job().operation(),
         setup.machine().name());
-  }
-
-  private static RecordedFinding recorded(Finding finding) {
-    return new RecordedFinding(finding.card(), finding.severity(), finding.kind());
   }
 }

@@ -11,8 +11,10 @@ import java.io.IOException;
 import java.net.URI;
 import java.util.UUID;
 import org.springdoc.core.annotations.ParameterObject;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -27,6 +29,7 @@ import org.standproud.api.problem.NotThere;
 import org.standproud.audit.Account;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.store.Records;
+import org.standproud.audit.store.StoredRecord;
 
 /** Assessments: made from a set-up, fetched again as they were sent, and listed. */
 @Tag(name = "Assessments", description = "Will this set-up hold?")
@@ -135,8 +138,15 @@ class AssessmentsController {
   private Account account(UUID id) {
     return records
         .find(id)
-        .map(stored -> stored.record().account())
+        .map(AssessmentsController::standing)
         .orElseThrow(() -> new NotThere("No assessment has the id " + id + "."));
+  }
+
+  private static Account standing(StoredRecord stored) {
+    if (stored.gone()) {
+      throw new ErrorResponseException(HttpStatus.GONE);
+    }
+    return stored.record().account();
   }
 
   private static ResponseEntity<byte[]> sent(CanonicalJson json) {

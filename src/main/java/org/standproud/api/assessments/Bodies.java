@@ -13,7 +13,7 @@ import org.standproud.api.problem.BodyTooLarge;
 
 /** Reads bodies as text, up to a limit. */
 @Component
-class Bodies {
+public class Bodies {
 
   private final int limitBytes;
 
@@ -27,7 +27,7 @@ class Bodies {
    * @throws BodyTooLarge if it is longer than the limit, whatever length it claims
    * @throws MalformedRequest if it is not UTF-8
    */
-  String text(HttpServletRequest request) throws IOException {
+  public String text(HttpServletRequest request) throws IOException {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLarge(limitBytes);
     }

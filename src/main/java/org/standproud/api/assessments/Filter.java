@@ -32,7 +32,7 @@ import org.standproud.audit.store.RecordQuery.By;
  * @param limit most assessments in one answer
  * @param cursor where an earlier answer said to go on
  */
-record Filter(
+public record Filter(
     @Nullable @Schema(description = "ISA-95 job order, exact", example = "TLW-0103")
         String jobOrder,
     @Nullable @Schema(description = "ISA-95 work master, exact") String workMaster,
@@ -91,7 +91,7 @@ record Filter(
    *
    * @throws BadParameter if a parameter is not known or given twice
    */
-  static void refuseUnheard(Map<String, String[]> parameters) {
+  public static void refuseUnheard(Map<String, String[]> parameters) {
     Set<String> unknown = new TreeSet<>(parameters.keySet());
     unknown.removeAll(NAMES);
     if (!unknown.isEmpty()) {
@@ -106,7 +106,8 @@ record Filter(
         });
   }
 
-  RecordQuery query() {
+  /** The query that says the same. */
+  public RecordQuery query() {
     RecordQuery query = RecordQuery.all().between(time("from", from), time("until", until));
     query = narrowed(query, By.JOB_ORDER, jobOrder);
     query = narrowed(query, By.WORK_MASTER, workMaster);

@@ -35,6 +35,17 @@ public enum ProblemKind {
           + " was in service before still serves."),
   /** Nothing there. */
   NOT_FOUND(HttpStatus.NOT_FOUND, "There is nothing here", "No resource has this address."),
+  /** Something that was there and was taken away. */
+  GONE(
+      HttpStatus.GONE,
+      "This was taken away",
+      "The text was withheld under the shop's rule on how long records are kept; the chain of"
+          + " records says who did it and why."),
+  /** Something that does not fit what is there. */
+  CONFLICT(
+      HttpStatus.CONFLICT,
+      "This does not fit what is there",
+      "The detail says what stands in the way."),
   /** A method the address does not know. */
   METHOD_NOT_ALLOWED(
       HttpStatus.METHOD_NOT_ALLOWED,
@@ -157,6 +168,8 @@ public enum ProblemKind {
       case 404 -> NOT_FOUND;
       case 405 -> METHOD_NOT_ALLOWED;
       case 406 -> NOT_ACCEPTABLE;
+      case 409 -> CONFLICT;
+      case 410 -> GONE;
       case 413 -> TOO_LARGE;
       case 415 -> UNSUPPORTED_MEDIA_TYPE;
       case 503 -> NOT_READY;

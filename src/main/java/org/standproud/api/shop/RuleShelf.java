@@ -7,10 +7,15 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.standproud.audit.replay.KeptRuleBase;
+import org.standproud.audit.replay.RulesUnreadable;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.engine.Authorship;
+import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.ActiveRuleBase;
 import org.standproud.rules.gate.Gate;
@@ -26,18 +31,34 @@ public final class RuleShelf {
 
   private final Path folder;
   private final Gate gate;
+  private final Keeping keeping;
   private final ActiveRuleBase active = new ActiveRuleBase();
   private volatile List<CardError> faults = List.of();
+
+  /** Keeps rule bases for good. */
+  @FunctionalInterface
+  public interface Keeping {
+
+    /**
+     * Keeps a rule base.
+     *
+     * @param ruleBase the rule base with the texts of its cards
+     * @throws RulesUnreadable when the texts are not those of the rule base
+     */
+    void keep(KeptRuleBase ruleBase) throws RulesUnreadable;
+  }
 
   /**
    * A shelf from which nothing was read yet.
    *
    * @param folder the folder
    * @param gate what the cards have to pass
+   * @param keeping keeps a rule base for good; called before its first answer can be given
    */
-  public RuleShelf(Path folder, Gate gate) {
+  public RuleShelf(Path folder, Gate gate, Keeping keeping) {
     this.folder = folder;
     this.gate = gate;
+    this.keeping = keeping;
   }
 
   /**
@@ -48,11 +69,12 @@ public final class RuleShelf {
    */
   public synchronized GateResult load() {
     GateResult result = check();
-    if (result instanceof GateResult.Published published) {
+    if (result instanceof GateResult.Published published && !saysTheSame(published.ruleBase())) {
+      result = kept(published);
+      active.accept(result);
+    }
+    if (result instanceof GateResult.Published) {
       faults = List.of();
-      if (!saysTheSame(published.ruleBase())) {
-        active.accept(result);
-      }
     } else {
       faults = ((GateResult.Rejected) result).errors();
     }
@@ -69,6 +91,26 @@ public final class RuleShelf {
     return faults;
   }
 
+  /** No answer without the cards it can be given from again. */
+  private GateResult kept(GateResult.Published published) {
+    Map<String, String> cards = new TreeMap<>();
+    try {
+      for (CompiledCard card : published.ruleBase().cards()) {
+        String file = card.card().file();
+        cards.put(file, Files.readString(folder.resolve(file)));
+      }
+      keeping.keep(new KeptRuleBase(published.ruleBase().revision(), cards));
+      return published;
+    } catch (IOException | RulesUnreadable e) {
+      return refused("the cards changed while they were read; have them read again");
+    }
+  }
+
+  private GateResult.Rejected refused(String message) {
+    String name = folder.getFileName().toString();
+    return new GateResult.Rejected(List.of(new CardError(name, 1, 1, "", message, null, null)));
+  }
+
   private boolean saysTheSame(RuleBase next) {
     String content = next.revision().contentHash();
     return ruleBase().map(now -> now.revision().contentHash().equals(content)).orElse(false);
@@ -78,9 +120,7 @@ public final class RuleShelf {
     try {
       return gate.check(folder, authorship());
     } catch (IOException | UncheckedIOException e) {
-      String name = folder.getFileName().toString();
-      String message = "the folder of rule cards cannot be read";
-      return new GateResult.Rejected(List.of(new CardError(name, 1, 1, "", message, null, null)));
+      return refused("the folder of rule cards cannot be read");
     }
   }
 

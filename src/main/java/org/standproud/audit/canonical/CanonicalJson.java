@@ -1,10 +1,14 @@
 package org.standproud.audit.canonical;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -89,6 +93,7 @@ public record CanonicalJson(String text) {
    * @return a fresh tree
    * @throws NotCanonical when the text is not JSON
    */
+  @JsonValue
   public JsonNode tree() {
     try {
       return MAPPER.readTree(text);
@@ -104,6 +109,19 @@ public record CanonicalJson(String text) {
    */
   public byte[] utf8() {
     return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * What stands for the text where the text itself is not at hand.
+   *
+   * @return SHA-256 (FIPS 180-4) of {@link #utf8()}, 64 hexadecimal digits
+   */
+  public String sha256() {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(utf8()));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java platform has SHA-256", e);
+    }
   }
 
   private static void refuseWhatWouldChange(JsonNode tree) {

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
 import tools.jackson.core.JacksonException;
@@ -23,6 +25,7 @@ public final class ChainExport {
 
   private static final JsonMapper MAPPER = JsonMapper.shared();
   private static final String CLOSING = "checkpoint";
+  private static final String BESIDE = "beside";
 
   private ChainExport() {}
 
@@ -33,13 +36,29 @@ public final class ChainExport {
    * @return canonical JSON with no line end
    */
   public static String line(Link link) {
-    return CanonicalJson.object(
-            Map.of(
-                "sequence", CanonicalJson.of(MAPPER.valueToTree(link.sequence())),
-                "previous", CanonicalJson.of(MAPPER.valueToTree(link.previous())),
-                "seal", CanonicalJson.of(MAPPER.valueToTree(link.seal())),
-                "body", link.body()))
-        .text();
+    Map<String, CanonicalJson> members = new TreeMap<>();
+    members.put("sequence", CanonicalJson.of(MAPPER.valueToTree(link.sequence())));
+    members.put("previous", CanonicalJson.of(MAPPER.valueToTree(link.previous())));
+    members.put("seal", CanonicalJson.of(MAPPER.valueToTree(link.seal())));
+    if (link.body() != null) {
+      members.put("body", link.body());
+    } else {
+      Remainder left = Objects.requireNonNull(link.withheld());
+      CanonicalJson digest = CanonicalJson.of(MAPPER.valueToTree(left.digest()));
+      members.put("withheld", CanonicalJson.object(Map.of("digest", digest, "text", left.text())));
+    }
+    return CanonicalJson.object(members).text();
+  }
+
+  /**
+   * A line that is not part of the chain and travels with it, such as a rule-base revision.
+   *
+   * @param name what it is
+   * @param value its content, which has to prove itself
+   * @return canonical JSON with no line end
+   */
+  public static String beside(String name, CanonicalJson value) {
+    return CanonicalJson.object(Map.of(BESIDE, CanonicalJson.object(Map.of(name, value)))).text();
   }
 
   /**
@@ -57,46 +76,98 @@ public final class ChainExport {
    * Checks an exported file.
    *
    * @param export the file
-   * @param key the key the chain was sealed with
+   * @param check how, fresh
    * @param outside lines of checkpoint files kept elsewhere; none is allowed, but with none the
    *     file is held only against its own last line
    * @return what was found; unreadable lines are named by line number
    * @throws UncheckedIOException when the file cannot be read
    */
-  public static ChainReport verify(Path export, ChainKey key, List<String> outside) {
-    ChainVerifier verifier = new ChainVerifier(key);
-    holdAll(verifier, outside);
+  public static ChainReport verify(Path export, ChainCheck check, List<String> outside) {
+    holdAll(check, outside);
     try {
       List<Checkpoint> closing = closing(export);
-      closing.forEach(verifier::hold);
-      try (BufferedReader lines = Files.newBufferedReader(export, StandardCharsets.UTF_8)) {
-        String line;
-        for (long number = 1; (line = lines.readLine()) != null; number++) {
-          read(line, number, verifier);
-        }
-      }
+      closing.forEach(check::hold);
+      read(
+          export,
+          new Lines() {
+            @Override
+            public void link(Link link) {
+              check.next(link);
+            }
+
+            @Override
+            public void unreadable(long number) {
+              check.fault(
+                  ChainFault.Kind.UNREADABLE,
+                  number,
+                  "Line " + number + " cannot be read as a record");
+            }
+          });
       if (closing.isEmpty()) {
-        verifier.fault(
+        check.fault(
             ChainFault.Kind.TRUNCATED, 0, "The file does not end with its closing checkpoint");
       }
-      return verifier.finish();
+      return check.finish();
     } catch (IOException e) {
       throw new UncheckedIOException("Export " + export, e);
+    }
+  }
+
+  /** What a file holds, line by line. */
+  public interface Lines {
+
+    /**
+     * A record in its place.
+     *
+     * @param link as the line says it
+     */
+    void link(Link link);
+
+    /**
+     * A line that is not part of the chain.
+     *
+     * @param name what it is
+     * @param value its content
+     */
+    default void beside(String name, CanonicalJson value) {}
+
+    /**
+     * A line that is no line of an export.
+     *
+     * @param number its number, from 1
+     */
+    void unreadable(long number);
+  }
+
+  /**
+   * Reads an exported file.
+   *
+   * @param export the file
+   * @param lines takes the lines in their order
+   * @throws IOException when it cannot be read
+   */
+  public static void read(Path export, Lines lines) throws IOException {
+    try (BufferedReader reader = Files.newBufferedReader(export, StandardCharsets.UTF_8)) {
+      String line;
+      for (long number = 1; (line = reader.readLine()) != null; number++) {
+        read(line, number, lines);
+      }
     }
   }
 
   /**
    * Gives checkpoint lines to a check, and reports those that cannot be read.
    *
-   * @param verifier the check
+   * @param check the check
    * @param lines lines as {@link CheckpointFile} writes them
    */
-  public static void holdAll(ChainVerifier verifier, List<String> lines) {
+  public static void holdAll(ChainCheck check, List<String> lines) {
     for (int i = 0; i < lines.size(); i++) {
       try {
-        verifier.hold(checkpoint(CanonicalJson.parse(lines.get(i)).tree()));
+        check.hold(checkpoint(CanonicalJson.parse(lines.get(i)).tree()));
       } catch (NotCanonical | JacksonException e) {
-        verifier.unreadable(i + 1L, "Checkpoint line " + (i + 1) + " cannot be read");
+        check.fault(
+            ChainFault.Kind.UNREADABLE, i + 1L, "Checkpoint line " + (i + 1) + " cannot be read");
       }
     }
   }
@@ -121,15 +192,22 @@ public final class ChainExport {
     return found;
   }
 
-  private static void read(String line, long number, ChainVerifier verifier) {
+  private static void read(String line, long number, Lines lines) {
+    Link link;
     try {
       JsonNode tree = CanonicalJson.parse(line).tree();
-      if (!tree.has(CLOSING)) {
-        verifier.next(MAPPER.treeToValue(tree, Link.class));
+      if (tree.has(CLOSING)) {
+        return;
+      } else if (tree.has(BESIDE)) {
+        tree.get(BESIDE).forEachEntry((name, v) -> lines.beside(name, CanonicalJson.of(v)));
+        return;
       }
+      link = MAPPER.treeToValue(tree, Link.class);
     } catch (NotCanonical | JacksonException e) {
-      verifier.unreadable(number, "Line " + number + " cannot be read as a record");
+      lines.unreadable(number);
+      return;
     }
+    lines.link(link);
   }
 
   private static Checkpoint checkpoint(JsonNode tree) {

@@ -26,8 +26,14 @@ public record ChainFault(Kind kind, long first, long last, String explanation) {
     REWRITTEN,
     /** A line or record cannot be read at all. */
     UNREADABLE,
-    /** A checkpoint was not signed with this key. */
+    /** The text of a record is gone, and no record says who took it away. */
+    WITHHELD_SILENTLY,
+    /** A checkpoint was not signed with the key that it names. */
     CHECKPOINT_FORGED,
+    /** A checkpoint was signed with a key that was not given. */
+    CHECKPOINT_OF_OTHER_KEY,
+    /** No checkpoint given speaks for these records. */
+    UNPROVED,
     /** Another key sealed this chain; nothing can be said about it. */
     WRONG_KEY
   }

@@ -5,8 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Base64;
 import java.util.HexFormat;
 import javax.crypto.Mac;
@@ -14,11 +12,12 @@ import javax.crypto.spec.SecretKeySpec;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * The secret that seals records and signs checkpoints: HMAC with SHA-256 (RFC 2104, FIPS 180-4).
+ * The secret that seals records: HMAC with SHA-256 (RFC 2104, FIPS 180-4).
  *
  * <p>A seal covers the record's SHA-256 digest rather than its text, so that the chain can still be
  * proved where a record's text is withheld. Links, checkpoints and the key's own id are hashed
- * under different labels, so that one can never stand for another.
+ * under different labels, so that one can never stand for another. Checkpoints are signed with a
+ * {@link SigningKey} today; those of the first version, which this key signed, are still read.
  */
 public final class ChainKey {
 
@@ -81,13 +80,7 @@ public final class ChainKey {
    * @return the sealed link
    */
   public Link seal(long sequence, String previous, CanonicalJson body) {
-    byte[] covered =
-        ByteBuffer.allocate(Long.BYTES + 32 + 32)
-            .putLong(sequence)
-            .put(HEX.parseHex(previous))
-            .put(sha256(body.utf8()))
-            .array();
-    return new Link(sequence, previous, HEX.formatHex(mac("standproud link 1", covered)), body);
+    return new Link(sequence, previous, sealOf(sequence, previous, body.sha256()), body);
   }
 
   /**
@@ -97,38 +90,34 @@ public final class ChainKey {
    * @return false when anything in it was changed
    */
   public boolean sealed(Link link) {
-    return isSeal(link.previous())
-        && same(seal(link.sequence(), link.previous(), link.body()).seal(), link.seal());
+    return Hex64.is(link.previous())
+        && Hex64.is(link.digest())
+        && same(sealOf(link.sequence(), link.previous(), link.digest()), link.seal());
   }
 
   /**
-   * States how far the chain has come.
-   *
-   * @param sequence place of the last record
-   * @param seal its seal
-   * @param time now
-   * @return the signed statement
-   */
-  public Checkpoint sign(long sequence, String seal, Instant time) {
-    Instant kept = time.truncatedTo(ChronoUnit.MICROS);
-    String covered = sequence + "\n" + seal + "\n" + kept + "\n" + id;
-    byte[] signature = mac("standproud checkpoint 1", covered.getBytes(StandardCharsets.UTF_8));
-    return new Checkpoint(sequence, seal, kept, id, HEX.formatHex(signature));
-  }
-
-  /**
-   * Whether this key signed the checkpoint just as it stands.
+   * Whether this key signed a checkpoint of the first version just as it stands.
    *
    * @param checkpoint a checkpoint from anywhere
-   * @return false when anything in it was changed
+   * @return false when anything in it was changed, or another key or version signed it
    */
   public boolean signed(Checkpoint checkpoint) {
-    String expected = sign(checkpoint.sequence(), checkpoint.seal(), checkpoint.time()).signature();
-    return id.equals(checkpoint.keyId()) && same(expected, checkpoint.signature());
+    String covered =
+        checkpoint.sequence() + "\n" + checkpoint.seal() + "\n" + checkpoint.time() + "\n" + id;
+    byte[] expected = mac("standproud checkpoint 1", covered.getBytes(StandardCharsets.UTF_8));
+    return checkpoint.digest() == null
+        && id.equals(checkpoint.keyId())
+        && same(HEX.formatHex(expected), checkpoint.signature());
   }
 
-  private static boolean isSeal(String text) {
-    return text.length() == 64 && text.chars().allMatch(HexFormat::isHexDigit);
+  private String sealOf(long sequence, String previous, String digest) {
+    byte[] covered =
+        ByteBuffer.allocate(Long.BYTES + 32 + 32)
+            .putLong(sequence)
+            .put(HEX.parseHex(previous))
+            .put(HEX.parseHex(digest))
+            .array();
+    return HEX.formatHex(mac("standproud link 1", covered));
   }
 
   private static boolean same(String expected, String found) {
@@ -145,14 +134,6 @@ public final class ChainKey {
       return mac.doFinal(covered);
     } catch (GeneralSecurityException e) {
       throw new IllegalStateException("Every Java platform has " + ALGORITHM, e);
-    }
-  }
-
-  private static byte[] sha256(byte[] bytes) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(bytes);
-    } catch (GeneralSecurityException e) {
-      throw new IllegalStateException("Every Java platform has SHA-256", e);
     }
   }
 

@@ -1,7 +1,10 @@
 package org.standproud.audit.chain;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalLong;
 import java.util.TreeMap;
@@ -18,12 +21,14 @@ import org.standproud.audit.chain.ChainFault.Kind;
  *
  * <p>Not safe for use by several threads. Memory grows with what is broken, not with the chain.
  */
-public final class ChainVerifier {
+public final class ChainVerifier implements ChainCheck {
 
   /** Tried places for a moved record; beyond it a moved record is reported as edited. */
   private static final int PLACES_TRIED = 1_000;
 
   private final ChainKey key;
+  private final Map<String, VerifyingKey> signers = new HashMap<>();
+  private final WithheldTexts withheld = new WithheldTexts();
   private final NavigableMap<Long, String> stated = new TreeMap<>();
   private final List<ChainFault> faults = new ArrayList<>();
   private final List<Link> doubtful = new ArrayList<>();
@@ -38,38 +43,45 @@ public final class ChainVerifier {
    * A check that begins at the first record.
    *
    * @param key the key the chain is said to be sealed with
+   * @param signers the keys its checkpoints may be signed with
    */
-  public ChainVerifier(ChainKey key) {
+  public ChainVerifier(ChainKey key, Collection<VerifyingKey> signers) {
     this.key = key;
+    signers.forEach(s -> this.signers.put(s.id(), s));
   }
 
-  /**
-   * Takes a checkpoint to hold the chain against; give them all before the first link.
-   *
-   * @param checkpoint from outside the chain
-   */
+  @Override
   public void hold(Checkpoint checkpoint) {
-    if (!checkpoint.keyId().equals(key.id())) {
+    if (!checkpoint.sealedBy().equals(key.id())) {
       otherKey = true;
-    } else if (key.signed(checkpoint)) {
+    } else if (signed(checkpoint)) {
       ownKey = true;
       state(checkpoint.sequence(), checkpoint.seal());
-    } else {
-      fault(Kind.CHECKPOINT_FORGED, checkpoint.sequence(), "This checkpoint was not signed so");
     }
   }
 
-  /**
-   * Takes the next link.
-   *
-   * @param link as stored or exported
-   * @return whether it stands as it was sealed, in whatever place
-   */
+  private boolean signed(Checkpoint checkpoint) {
+    VerifyingKey signer = signers.get(checkpoint.keyId());
+    boolean firstVersion = checkpoint.digest() == null;
+    if (!firstVersion && signer == null) {
+      fault(Kind.CHECKPOINT_OF_OTHER_KEY, checkpoint.sequence(), "Its key was not given");
+      return false;
+    }
+    boolean good = signer == null ? key.signed(checkpoint) : signer.signed(checkpoint);
+    if (!good) {
+      fault(Kind.CHECKPOINT_FORGED, checkpoint.sequence(), "This checkpoint was not signed so");
+    }
+    return good;
+  }
+
+  /** Takes the next link, and says whether it stands as it was sealed, in whatever place. */
+  @Override
   public boolean next(Link link) {
     if (!key.sealed(link)) {
       doubtful.add(link);
       return false;
     }
+    withheld.see(link);
     intact++;
     long place = link.sequence();
     if (place > highest) {
@@ -87,32 +99,12 @@ public final class ChainVerifier {
     return true;
   }
 
-  /**
-   * Takes note of something that should have been a link and cannot be read.
-   *
-   * @param place its place as far as known, else a line number
-   * @param explanation what is wrong with it
-   */
-  public void unreadable(long place, String explanation) {
-    fault(Kind.UNREADABLE, place, explanation);
-  }
-
-  /**
-   * Takes note of a fault found by looking at more than the links.
-   *
-   * @param kind what was done
-   * @param place where
-   * @param explanation one sentence for the auditor
-   */
+  @Override
   public void fault(Kind kind, long place, String explanation) {
     faults.add(new ChainFault(kind, place, place, explanation));
   }
 
-  /**
-   * Ends the check.
-   *
-   * @return what was found
-   */
+  @Override
   public ChainReport finish() {
     if (otherKey && !ownKey && intact == 0) {
       ChainFault wrong =
@@ -125,6 +117,7 @@ public final class ChainVerifier {
     doubtful.removeIf(this::moved);
     doubtful.forEach(this::editedOrInserted);
     gaps.ranges().forEach((first, last) -> reportMissing(first, last, seen));
+    withheld.report(this);
     return new ChainReport(intact, seen, faults);
   }
 
@@ -155,7 +148,7 @@ public final class ChainVerifier {
   }
 
   private static Link at(long place, Link link) {
-    return new Link(place, link.previous(), link.seal(), link.body());
+    return new Link(place, link.previous(), link.seal(), link.body(), link.withheld());
   }
 
   private void editedOrInserted(Link link) {

@@ -1,56 +1,103 @@
 package org.standproud.audit.chain;
 
-import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** Checks an exported chain on any machine, with nothing but the file, the key and checkpoints. */
-public final class CheckChain {
+/** Checks an exported chain on any machine, with nothing but the file, a key and checkpoints. */
+@Command(
+    name = "verify",
+    description = {
+      "Checks an exported chain of records.",
+      "With the public key: was anything changed, and between which checkpoints?",
+      "With the chain key too: which record was changed, deleted, moved or put in?",
+      "Ends with 0 for a whole chain, 1 for a broken one, 2 when it could not be checked."
+    },
+    mixinStandardHelpOptions = true)
+public final class CheckChain implements Callable<Integer> {
 
   private static final int WHOLE = 0;
   private static final int BROKEN = 1;
   private static final int NOT_CHECKED = 2;
 
-  private CheckChain() {}
+  @Spec private @Nullable CommandSpec spec;
 
-  /**
-   * Checks and says what was found; ends with 0 for a whole chain, 1 for a broken one, 2 when the
-   * check could not be made.
-   *
-   * @param arguments export file, key file, any number of checkpoint files
-   */
-  public static void main(String[] arguments) {
-    System.exit(check(Arrays.asList(arguments), System.out));
+  @Parameters(index = "0", paramLabel = "EXPORT", description = "the exported chain, NDJSON")
+  private @Nullable Path export;
+
+  @Option(
+      names = "--public-key",
+      required = true,
+      paramLabel = "FILE",
+      description = "public half of a key that signs checkpoints; may be repeated")
+  private List<Path> publicKeys = List.of();
+
+  @Option(
+      names = "--checkpoints",
+      paramLabel = "FILE",
+      description = "checkpoints kept elsewhere; may be repeated")
+  private List<Path> checkpoints = List.of();
+
+  @Option(names = "--chain-key", paramLabel = "FILE", description = "the key that seals records")
+  private @Nullable Path chainKey;
+
+  /** A command whose arguments picocli fills in. */
+  public CheckChain() {}
+
+  /** Checks and says what was found. */
+  @Override
+  public Integer call() {
+    PrintWriter out = spec == null ? new PrintWriter(System.out) : spec.commandLine().getOut();
+    int outcome = check(out);
+    out.flush();
+    return outcome;
   }
 
-  static int check(List<String> arguments, PrintStream out) {
-    if (arguments.size() < 2) {
-      out.println("usage: CheckChain <export.ndjson> <chain.key> [<checkpoints.ndjson> ...]");
+  private int check(PrintWriter out) {
+    Path file = export;
+    if (file == null) {
       return NOT_CHECKED;
     }
     try {
-      List<Path> files = arguments.stream().map(Path::of).toList();
-      for (Path file : files) {
-        if (Files.notExists(file)) {
-          out.println(file + " does not exist");
-          return NOT_CHECKED;
-        }
+      refuseMissing(file);
+      List<VerifyingKey> signers = publicKeys.stream().map(VerifyingKey::read).toList();
+      ChainCheck check = new PublicCheck(signers);
+      if (chainKey != null) {
+        check = new ChainVerifier(new ChainKeyFile(chainKey).open(), signers);
       }
       List<String> outside = new ArrayList<>();
-      files.subList(2, files.size()).forEach(f -> outside.addAll(new CheckpointFile(f).lines()));
-      ChainKey key = new ChainKeyFile(files.get(1)).open();
-      return tell(ChainExport.verify(files.get(0), key, outside), out);
+      checkpoints.forEach(c -> outside.addAll(new CheckpointFile(c).lines()));
+      return tell(ChainExport.verify(file, check, outside), out);
     } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException e) {
       out.println("not checked: " + e.getMessage());
       return NOT_CHECKED;
     }
   }
 
-  private static int tell(ChainReport report, PrintStream out) {
+  private void refuseMissing(Path file) {
+    Stream<Path> keys = chainKey == null ? Stream.of() : Stream.of(chainKey);
+    Stream.of(Stream.of(file), publicKeys.stream(), checkpoints.stream(), keys)
+        .flatMap(s -> s)
+        .filter(Files::notExists)
+        .findFirst()
+        .ifPresent(
+            missing -> {
+              throw new IllegalArgumentException(missing + " does not exist");
+            });
+  }
+
+  private static int tell(ChainReport report, PrintWriter out) {
     for (ChainFault fault : report.faults()) {
       out.printf(
           "%s at %d to %d: %s%n", fault.kind(), fault.first(), fault.last(), fault.explanation());

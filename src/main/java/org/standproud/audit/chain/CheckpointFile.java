@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Objects;
+import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -29,7 +30,9 @@ public record CheckpointFile(Path path) {
    * @throws UncheckedIOException when the file cannot be written
    */
   public void append(Checkpoint checkpoint) {
-    byte[] line = (MAPPER.writeValueAsString(checkpoint) + "\n").getBytes(StandardCharsets.UTF_8);
+    byte[] line =
+        (CanonicalJson.of(MAPPER.valueToTree(checkpoint)).text() + "\n")
+            .getBytes(StandardCharsets.UTF_8);
     try {
       Files.createDirectories(
           Objects.requireNonNull(path.toAbsolutePath().getParent(), "directory"));

@@ -8,33 +8,46 @@ import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitializat
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.standproud.audit.chain.ChainKey;
-import org.standproud.audit.chain.ChainKeyFile;
 import org.standproud.audit.chain.CheckpointFile;
+import org.standproud.audit.chain.KeyPlaces;
+import org.standproud.audit.chain.SigningKey;
 
-/** Opens the store on the service's database, with key and checkpoints beside it. */
+/** Opens the store on the service's database, with keys and checkpoints beside it. */
 @Configuration(proxyBeanMethods = false)
 class AuditConfiguration {
 
   /**
-   * Several services on one database share one key, so it can be given as a property; a single
+   * Several services on one database share their keys, so they can be given as properties; a single
    * service makes its own.
    */
   @Bean
-  ChainKey chainKey(
+  Seal seal(
       @Value("${standproud.audit.directory}") Path directory,
-      @Value("${standproud.audit.chain-key:}") String given) {
-    return given.isBlank()
-        ? new ChainKeyFile(directory.resolve("chain.key")).open()
-        : ChainKey.of(given);
+      @Value("${standproud.audit.chain-key:}") String chainKey,
+      @Value("${standproud.audit.signing-key:}") String signingKey) {
+    return new Seal(
+        chainKey.isBlank() ? new KeyPlaces(directory).chain().open() : ChainKey.of(chainKey),
+        signingKey.isBlank()
+            ? new KeyPlaces(directory).signing().open()
+            : SigningKey.of(signingKey));
   }
 
   @Bean
   @DependsOnDatabaseInitialization
   Records records(
       DataSource dataSource,
-      ChainKey chainKey,
-      @Value("${standproud.audit.directory}") Path directory) {
-    CheckpointFile outside = new CheckpointFile(directory.resolve("checkpoints.ndjson"));
-    return new Records(dataSource, chainKey, outside, Clock.systemUTC());
+      Seal seal,
+      @Value("${standproud.audit.checkpoints}") Path checkpoints) {
+    return new Records(dataSource, seal, new CheckpointFile(checkpoints), Clock.systemUTC());
+  }
+
+  @Bean
+  AcceptanceBook acceptanceBook(Records records) {
+    return new AcceptanceBook(records);
+  }
+
+  @Bean
+  Retention retention(Records records) {
+    return new Retention(records, Clock.systemUTC());
   }
 }

@@ -12,7 +12,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessException;
 import org.standproud.audit.canonical.CanonicalJson;
-import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.Checkpoint;
 import org.standproud.audit.chain.CheckpointFile;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,7 +28,7 @@ final class Checkpoints implements AutoCloseable {
   private static final Duration INTERVAL = Duration.ofMinutes(1);
 
   private final Supplier<RecordTables.Head> head;
-  private final ChainKey key;
+  private final Seal seal;
   private final CheckpointFile file;
   private final Clock clock;
   private final ScheduledExecutorService timer =
@@ -41,9 +40,9 @@ final class Checkpoints implements AutoCloseable {
           });
   private long stated;
 
-  Checkpoints(Supplier<RecordTables.Head> head, ChainKey key, CheckpointFile file, Clock clock) {
+  Checkpoints(Supplier<RecordTables.Head> head, Seal seal, CheckpointFile file, Clock clock) {
     this.head = head;
-    this.key = key;
+    this.seal = seal;
     this.file = file;
     this.clock = clock;
     this.stated = lastStated(file.lines());
@@ -74,7 +73,7 @@ final class Checkpoints implements AutoCloseable {
       if (end.sequence() <= stated) {
         return;
       }
-      file.append(key.sign(end.sequence(), end.seal(), clock.instant()));
+      file.append(seal.state(end, clock.instant()));
       stated = end.sequence();
     } catch (UncheckedIOException | DataAccessException e) {
       // The records themselves are safe; the next call states them.
@@ -96,9 +95,9 @@ final class Checkpoints implements AutoCloseable {
     Checkpoint last =
         JsonMapper.shared()
             .treeToValue(CanonicalJson.parse(lines.get(lines.size() - 1)).tree(), Checkpoint.class);
-    if (!key.signed(last)) {
+    if (!seal.signed(last)) {
       throw new IllegalStateException(
-          "The last line of " + file.path() + " was not signed with the chain key");
+          "The last line of " + file.path() + " was not signed with the key of this service");
     }
     return last.sequence();
   }

@@ -1,37 +1,76 @@
 package org.standproud.audit.store;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.standproud.audit.Acceptance;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.ChainRecord;
 import org.standproud.audit.Judged;
+import org.standproud.audit.RecordType;
 import org.standproud.audit.Versions;
+import org.standproud.audit.Withdrawal;
 
 /** What a row repeats of its record, named as the columns are, so that it can be searched. */
 record Columns(
+    String recordType,
     UUID id,
+    @Nullable UUID about,
     OffsetDateTime recordedAt,
-    String caller,
+    @Nullable String caller,
     @Nullable String jobOrder,
     @Nullable String workMaster,
     @Nullable String operation,
     @Nullable String machine,
-    String verdict,
+    @Nullable String verdict,
     @Nullable Double score,
-    String ruleBase,
-    String catalogue,
-    String engine) {
+    @Nullable String ruleBase,
+    @Nullable String catalogue,
+    @Nullable String engine) {
 
   Columns {
     recordedAt = recordedAt.withOffsetSameInstant(ZoneOffset.UTC);
   }
 
-  static Columns of(AuditRecord record) {
+  static Columns of(ChainRecord record) {
+    if (record instanceof AuditRecord answer) {
+      return of(answer);
+    } else if (record instanceof Acceptance given) {
+      return of(record, given.assessment(), given.jobOrder());
+    } else if (record instanceof Withdrawal withdrawal) {
+      return of(record, withdrawal.acceptance(), null);
+    }
+    return of(record, null, null);
+  }
+
+  private static Columns of(ChainRecord record, @Nullable UUID about, @Nullable String jobOrder) {
     return new Columns(
+        RecordType.of(record).word(),
         record.id(),
-        record.time().atOffset(ZoneOffset.UTC),
+        about,
+        utc(record.time()),
+        null,
+        jobOrder,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
+  private static Columns of(AuditRecord record) {
+    return new Columns(
+        RecordType.ASSESSMENT.word(),
+        record.id(),
+        null,
+        utc(record.time()),
         record.asked().caller(),
         record.asked().jobOrder(),
         record.asked().workMaster(),
@@ -48,8 +87,16 @@ record Columns(
     return new RecordSummary(
         new Stored(id, sequence, seal),
         recordedAt.toInstant(),
-        new Asked(caller, jobOrder, workMaster, operation, machine),
-        new Judged(verdict, score),
-        new Versions(ruleBase, catalogue, engine));
+        new Asked(kept(caller), jobOrder, workMaster, operation, machine),
+        new Judged(kept(verdict), score),
+        new Versions(kept(ruleBase), kept(catalogue), kept(engine)));
+  }
+
+  private static String kept(@Nullable String word) {
+    return Objects.requireNonNull(word, "every assessment has it");
+  }
+
+  private static OffsetDateTime utc(Instant time) {
+    return time.atOffset(ZoneOffset.UTC);
   }
 }

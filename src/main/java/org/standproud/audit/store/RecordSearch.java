@@ -1,22 +1,32 @@
 package org.standproud.audit.store;
 
 import java.nio.charset.StandardCharsets;
+import java.sql.ResultSet;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.RecordType;
 
 /** Finds records by what they were filed under. */
 public final class RecordSearch {
 
   /** Most records on one page. */
   public static final int LARGEST_PAGE = 500;
+
+  /** Whole records are long; this many are held in memory while they are read. */
+  private static final int ROWS_AT_A_TIME = 50;
 
   private static final String CURSOR = "before:";
 
@@ -30,32 +40,51 @@ public final class RecordSearch {
     if (limit < 1 || limit > LARGEST_PAGE) {
       throw new IllegalArgumentException("limit " + limit + " is not within 1 to " + LARGEST_PAGE);
     }
-    Where where = new Where();
-    where.times(query);
-    where.words(query, false);
-    where.finding(query);
-    where.add("r.sequence < ?", before(cursor));
     // One more than asked for tells whether there is a next page.
     List<RecordSummary> found =
-        client
-            .sql(
-                "select r.* from audit_record r"
-                    + where.text()
-                    + " order by r.sequence desc fetch first "
-                    + (limit + 1)
-                    + " rows only")
-            .params(where.values)
-            .query(
-                (rs, n) ->
-                    RecordTables.COLUMNS
-                        .mapRow(rs, n)
-                        .summary(rs.getLong("sequence"), rs.getString("seal")))
-            .list();
+        rows(
+            query,
+            before(cursor),
+            limit + 1,
+            (rs, n) ->
+                RecordTables.COLUMNS
+                    .mapRow(rs, n)
+                    .summary(rs.getLong("sequence"), rs.getString("seal")));
     if (found.size() <= limit) {
       return new RecordPage(found, null);
     }
     List<RecordSummary> page = found.subList(0, limit);
     return new RecordPage(page, cursor(page.get(limit - 1).stored().sequence()));
+  }
+
+  /** Gives rows, newest first, until there are no more or no more are wanted. */
+  void each(RecordQuery query, Predicate<RecordTables.Row> more) {
+    List<RecordTables.Row> rows;
+    for (long before = Long.MAX_VALUE; ; before = rows.get(rows.size() - 1).link().sequence()) {
+      rows = rows(query, before, ROWS_AT_A_TIME, RecordTables::readRow);
+      if (rows.isEmpty() || !rows.stream().allMatch(more)) {
+        return;
+      }
+    }
+  }
+
+  private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {
+    Where where = new Where();
+    where.add("r.record_type = ?", RecordType.ASSESSMENT.word());
+    where.times(query);
+    where.words(query, false);
+    where.finding(query);
+    where.add("r.sequence < ?", before);
+    return client
+        .sql(
+            "select r.* from audit_record r"
+                + where.text()
+                + " order by r.sequence desc fetch first "
+                + most
+                + " rows only")
+        .params(where.values)
+        .query(mapper)
+        .list();
   }
 
   List<RuleCount> countByRule(RecordQuery query, Duration span) {
@@ -64,6 +93,8 @@ public final class RecordSearch {
       throw new IllegalArgumentException("span " + span + " is not a whole number of seconds");
     }
     Where where = new Where();
+    where.add("r.record_type = ?", RecordType.ASSESSMENT.word());
+    where.add("r.record_type = ?", RecordType.ASSESSMENT.word());
     where.times(query);
     where.words(query, false);
     where.words(query, true);
@@ -87,6 +118,56 @@ public final class RecordSearch {
                     Instant.ofEpochSecond(rs.getLong(4) * seconds),
                     rs.getLong(5)))
         .list();
+  }
+
+  /** How often each card spoke, and how often somebody accepted what it said. */
+  List<RuleUse> useOfRules(RecordQuery query, Set<String> inService) {
+    Where where = new Where();
+    where.times(query);
+    Map<String, RuleUse> use = new TreeMap<>();
+    inService.forEach(card -> use.put(card, new RuleUse(card, true, 0, 0, 0, null)));
+    client
+        .sql(
+            "select f.card_id, f.kind, count(*), max(r.recorded_at)"
+                + " from audit_finding f join audit_record r on r.sequence = f.sequence"
+                + where.text()
+                + " group by f.card_id, f.kind")
+        .params(where.values)
+        .query(
+            (ResultSet rs) -> {
+              RuleUse more =
+                  use(
+                      rs.getString(1),
+                      rs.getString(2),
+                      rs.getLong(3),
+                      rs.getObject(4, OffsetDateTime.class).toInstant());
+              boolean serves = inService.contains(more.cardId());
+              use.merge(more.cardId(), more, (a, b) -> together(a, b, serves));
+            });
+    return List.copyOf(use.values());
+  }
+
+  private static RuleUse use(String card, String kind, long count, Instant last) {
+    boolean accepted = kind.equals(Prepared.ACCEPTED);
+    return new RuleUse(
+        card,
+        false,
+        kind.equals("fail") ? count : 0,
+        kind.equals("open") ? count : 0,
+        accepted ? count : 0,
+        accepted ? null : last);
+  }
+
+  private static RuleUse together(RuleUse a, RuleUse b, boolean inService) {
+    Instant first = a.last();
+    Instant second = b.last();
+    return new RuleUse(
+        a.cardId(),
+        inService,
+        a.fails() + b.fails(),
+        a.opens() + b.opens(),
+        a.accepted() + b.accepted(),
+        first == null || second != null && second.isAfter(first) ? second : first);
   }
 
   private static String cursor(long sequence) {

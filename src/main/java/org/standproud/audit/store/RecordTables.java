@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import javax.sql.DataSource;
@@ -13,9 +14,11 @@ import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.RecordType;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.Link;
+import org.standproud.audit.chain.Remainder;
 
 /** The audit tables, row by row; transactions are the caller's. */
 final class RecordTables {
@@ -23,11 +26,17 @@ final class RecordTables {
   static final RowMapper<Columns> COLUMNS = new DataClassRowMapper<>(Columns.class);
 
   private static final String INSERT_RECORD =
-      "insert into audit_record (sequence, previous, seal, id, recorded_at, caller, job_order,"
-          + " work_master, operation, machine, verdict, score, rule_base, catalogue, engine, body)"
-          + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+      "insert into audit_record (sequence, previous, seal, record_type, id, about, recorded_at,"
+          + " caller, job_order, work_master, operation, machine, verdict, score, rule_base,"
+          + " catalogue, engine, body, body_digest, remainder)"
+          + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
   private static final String INSERT_FINDING =
       "insert into audit_finding (sequence, place, card_id, severity, kind) values (?, ?, ?, ?, ?)";
+
+  private static final String MASK_RECORD =
+      "update audit_record set body = null, body_digest = ?, remainder = ?, caller = ?,"
+          + " job_order = ?, work_master = ?, operation = ?, machine = ?"
+          + " where sequence = ? and record_type = 'assessment'";
 
   private final JdbcTemplate jdbc;
   private final JdbcClient client;
@@ -44,7 +53,13 @@ final class RecordTables {
   }
 
   /** Where the chain ends. */
-  record Head(@Nullable String keyId, long sequence, String seal) {}
+  record Head(@Nullable String keyId, long sequence, String seal, @Nullable String digest) {
+
+    /** The digest, once {@link #setDigest} has seen to it that there is one. */
+    String known() {
+      return Objects.requireNonNull(digest, "digest of the chain");
+    }
+  }
 
   /** A row as it stands, whether or not its parts agree. */
   record Row(Link link, Columns columns) {}
@@ -62,8 +77,9 @@ final class RecordTables {
 
   private Head head(String lock) {
     return client
-        .sql("select key_id, sequence, seal from audit_chain_head where id = 1" + lock)
-        .query((rs, n) -> new Head(rs.getString(1), rs.getLong(2), rs.getString(3)))
+        .sql("select key_id, sequence, seal, digest from audit_chain_head where id = 1" + lock)
+        .query(
+            (rs, n) -> new Head(rs.getString(1), rs.getLong(2), rs.getString(3), rs.getString(4)))
         .single();
   }
 
@@ -74,11 +90,15 @@ final class RecordTables {
         .update();
   }
 
-  void moveHead(Link last) {
+  void moveHead(Link last, String digest) {
     client
-        .sql("update audit_chain_head set sequence = ?, seal = ? where id = 1")
-        .params(last.sequence(), last.seal())
+        .sql("update audit_chain_head set sequence = ?, seal = ?, digest = ? where id = 1")
+        .params(last.sequence(), last.seal(), digest)
         .update();
+  }
+
+  void setDigest(String digest) {
+    client.sql("update audit_chain_head set digest = ? where id = 1").param(digest).update();
   }
 
   void insert(List<Link> links, List<Prepared> records) {
@@ -95,12 +115,33 @@ final class RecordTables {
     jdbc.batchUpdate(INSERT_FINDING, findings);
   }
 
+  void mask(Prepared.Masked masked) {
+    Columns c = Columns.of(masked.left());
+    int rows =
+        jdbc.update(
+            MASK_RECORD,
+            masked.digest(),
+            masked.left().body().text(),
+            c.caller(),
+            c.jobOrder(),
+            c.workMaster(),
+            c.operation(),
+            c.machine(),
+            masked.sequence());
+    if (rows != 1) {
+      throw new IllegalStateException("No assessment stands at " + masked.sequence());
+    }
+  }
+
   private static @Nullable Object[] row(Link link, Columns c) {
+    Remainder left = link.withheld();
     return new @Nullable Object[] {
       link.sequence(),
       link.previous(),
       link.seal(),
+      c.recordType(),
       c.id(),
+      c.about(),
       c.recordedAt(),
       c.caller(),
       c.jobOrder(),
@@ -112,7 +153,9 @@ final class RecordTables {
       c.ruleBase(),
       c.catalogue(),
       c.engine(),
-      link.body().text()
+      link.body() == null ? null : link.body().text(),
+      left == null ? null : left.digest(),
+      left == null ? null : left.text().text()
     };
   }
 
@@ -136,6 +179,24 @@ final class RecordTables {
         .param(id)
         .query(RecordTables::readRow)
         .optional();
+  }
+
+  /** Records of a type that speak of something, in the order they were made. */
+  List<Row> about(RecordType type, UUID about) {
+    return client
+        .sql("select * from audit_record where record_type = ? and about = ? order by sequence")
+        .params(type.word(), about)
+        .query(RecordTables::readRow)
+        .list();
+  }
+
+  /** Records of a type for a job order, in the order they were made. */
+  List<Row> ofJobOrder(RecordType type, String jobOrder) {
+    return client
+        .sql("select * from audit_record where record_type = ? and job_order = ? order by sequence")
+        .params(type.word(), jobOrder)
+        .query(RecordTables::readRow)
+        .list();
   }
 
   List<Row> rows(long after, long until, int most) {
@@ -165,12 +226,20 @@ final class RecordTables {
   }
 
   static Row readRow(ResultSet rs, int number) throws SQLException {
+    String body = rs.getString("body");
+    String left = rs.getString("remainder");
+    String digest = rs.getString("body_digest");
+    // A row whose text was taken by hand has neither; an empty remainder lets the check say so.
+    Remainder withheld =
+        new Remainder(
+            digest == null ? "" : digest, new CanonicalJson(left == null ? "null" : left));
     Link link =
         new Link(
             rs.getLong("sequence"),
             rs.getString("previous"),
             rs.getString("seal"),
-            new CanonicalJson(rs.getString("body")));
+            body == null ? null : new CanonicalJson(body),
+            body == null ? withheld : null);
     return new Row(link, COLUMNS.mapRow(rs, number));
   }
 }

@@ -6,17 +6,25 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.ChainRecord;
+import org.standproud.audit.RecordType;
+import org.standproud.audit.Withholding;
+import org.standproud.audit.chain.ChainDigest;
 import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.chain.CheckpointFile;
 import org.standproud.audit.chain.Link;
+import org.standproud.audit.chain.VerifyingKey;
 
 /**
  * Every answer given, on disk before it is sent.
@@ -32,7 +40,8 @@ public final class Records implements AutoCloseable {
 
   private final RecordTables tables;
   private final TransactionTemplate transaction;
-  private final ChainKey key;
+  private final Seal seal;
+  private final RuleBaseArchive ruleBases;
   private final RecordSearch search;
   private final StoredChain audit;
   private final Checkpoints checkpoints;
@@ -42,21 +51,28 @@ public final class Records implements AutoCloseable {
    * Opens the store.
    *
    * @param dataSource a database with the audit tables
-   * @param key seals the records
+   * @param seal seals the records and signs checkpoints
    * @param outside where checkpoints go
    * @param clock time of checkpoints
    * @throws IllegalStateException when another key sealed the records there, or when the database
    *     holds less than the checkpoints state
    */
-  public Records(DataSource dataSource, ChainKey key, CheckpointFile outside, Clock clock) {
+  public Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock) {
+    this(dataSource, seal, outside, clock, LARGEST_GROUP);
+  }
+
+  /** With another limit on how many records one transaction holds, to measure what that does. */
+  Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock, int largestGroup) {
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
-    this.key = key;
+    this.seal = seal;
+    this.ruleBases = new RuleBaseArchive(dataSource);
     claimChain();
     this.search = new RecordSearch(dataSource);
-    this.audit = new StoredChain(tables, key, outside, clock);
-    this.checkpoints = new Checkpoints(tables::head, key, outside, clock);
-    this.writer = new GroupCommit<>(this::commit, MOST_WAITING, LARGEST_GROUP, PATIENCE);
+    this.audit = new StoredChain(tables, seal, ruleBases, outside, clock);
+    computeDigest();
+    this.checkpoints = new Checkpoints(tables::head, seal, outside, clock);
+    this.writer = new GroupCommit<>(this::commit, MOST_WAITING, largestGroup, PATIENCE);
   }
 
   /**
@@ -72,20 +88,112 @@ public final class Records implements AutoCloseable {
    *     different record
    * @throws InterruptedException when interrupted; the record may be stored nevertheless
    */
-  public Stored append(AuditRecord record) throws InterruptedException {
+  public Stored append(ChainRecord record) throws InterruptedException {
+    if (record instanceof Withholding) {
+      throw new IllegalArgumentException(
+          "texts are withheld by Retention, together with its record");
+    }
     return writer.append(Prepared.of(record));
   }
 
+  /** Puts a record that takes texts away into the chain, and takes them, in one transaction. */
+  Stored withhold(Withholding order, List<Prepared.Masked> taken) throws InterruptedException {
+    return writer.append(Prepared.of(order, taken));
+  }
+
+  /** The key that checks the checkpoints of this service. */
+  public VerifyingKey publicKey() {
+    return seal.signing().verifying();
+  }
+
+  /** The rule bases whose answers are here. */
+  public RuleBaseArchive ruleBases() {
+    return ruleBases;
+  }
+
   /**
-   * Finds one record.
+   * Finds one answer.
    *
    * @param id its id
-   * @return the record, empty when there is none
+   * @return the record, or what is left of it; empty when there is none
    */
   public Optional<StoredRecord> find(UUID id) {
     return tables
         .find(id)
-        .map(row -> new StoredRecord(stored(id, row.link()), AuditRecord.from(row.link().body())));
+        .filter(row -> row.columns().recordType().equals(RecordType.ASSESSMENT.word()))
+        .map(Records::answer);
+  }
+
+  /**
+   * Finds any record.
+   *
+   * @param id its id
+   */
+  public Optional<ChainRecord> findAny(UUID id) {
+    return tables.find(id).map(row -> ChainRecord.from(row.link().text()));
+  }
+
+  /**
+   * What people decided about an assessment or an acceptance.
+   *
+   * @param type acceptances of an assessment, or withdrawals of an acceptance
+   * @param about its id
+   * @return oldest first
+   */
+  public List<ChainRecord> about(RecordType type, UUID about) {
+    return records(tables.about(type, about));
+  }
+
+  /**
+   * What people decided for a job order.
+   *
+   * @param type of the records wanted
+   * @param jobOrder the job order
+   * @return oldest first
+   */
+  public List<ChainRecord> ofJobOrder(RecordType type, String jobOrder) {
+    return records(tables.ofJobOrder(type, jobOrder));
+  }
+
+  private static List<ChainRecord> records(List<RecordTables.Row> rows) {
+    return rows.stream().map(row -> ChainRecord.from(row.link().text())).toList();
+  }
+
+  /**
+   * Gives every answer that a query finds, newest first, a page at a time: as many as there are.
+   *
+   * @param query which
+   * @param use takes them
+   */
+  public void each(RecordQuery query, Consumer<StoredRecord> use) {
+    search.each(
+        query,
+        row -> {
+          use.accept(answer(row));
+          return true;
+        });
+  }
+
+  void eachRow(RecordQuery query, Predicate<RecordTables.Row> more) {
+    search.each(query, more);
+  }
+
+  /**
+   * How each card has been used: those that never spoke, and those whose findings people accept.
+   *
+   * @param query the span of time; its words are not heard
+   * @param inService ids of the cards asked about, used or not
+   * @return those cards and every other that spoke, by id
+   */
+  public List<RuleUse> useOfRules(RecordQuery query, Set<String> inService) {
+    return search.useOfRules(query, inService);
+  }
+
+  private static StoredRecord answer(RecordTables.Row row) {
+    return new StoredRecord(
+        stored(row.columns().id(), row.link()),
+        AuditRecord.from(row.link().text()),
+        row.link().body() != null);
   }
 
   /**
@@ -145,6 +253,7 @@ public final class Records implements AutoCloseable {
   }
 
   private void claimChain() {
+    ChainKey key = seal.key();
     tables.claim(key.id());
     String owner = tables.head().keyId();
     if (!key.id().equals(owner)) {
@@ -155,6 +264,16 @@ public final class Records implements AutoCloseable {
               + key.id()
               + "; bring back the right chain key file");
     }
+  }
+
+  /** A chain of the first version has no digest yet. */
+  private void computeDigest() {
+    transaction.executeWithoutResult(
+        status -> {
+          if (tables.lockHead().digest() == null) {
+            tables.setDigest(audit.digest());
+          }
+        });
   }
 
   private List<Stored> commit(List<Prepared> group) {
@@ -183,20 +302,23 @@ public final class Records implements AutoCloseable {
     List<Link> links = new ArrayList<>();
     long sequence = head.sequence();
     String previous = head.seal();
+    String digest = head.known();
     for (Prepared record : group) {
-      Link link = key.seal(++sequence, previous, record.body());
+      Link link = seal.key().seal(++sequence, previous, record.body());
       previous = link.seal();
+      digest = ChainDigest.after(digest, link);
       links.add(link);
     }
     tables.insert(links, group);
-    tables.moveHead(links.get(links.size() - 1));
+    group.forEach(record -> record.taken().forEach(tables::mask));
+    tables.moveHead(links.get(links.size() - 1), digest);
     return links;
   }
 
   private Stored sameAsBefore(Prepared record, DuplicateKeyException clash) {
     UUID id = record.columns().id();
     Link before = tables.find(id).map(RecordTables.Row::link).orElseThrow(() -> clash);
-    if (!before.body().equals(record.body())) {
+    if (!before.digest().equals(record.body().sha256())) {
       throw new RecordNotStored("Another record has the id " + id, clash);
     }
     return stored(id, before);

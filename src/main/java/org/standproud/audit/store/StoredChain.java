@@ -8,15 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import org.standproud.audit.AuditRecord;
+import org.standproud.audit.ChainRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.NotCanonical;
+import org.standproud.audit.chain.ChainCheck;
+import org.standproud.audit.chain.ChainDigest;
 import org.standproud.audit.chain.ChainExport;
 import org.standproud.audit.chain.ChainFault;
-import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.chain.ChainVerifier;
 import org.standproud.audit.chain.CheckpointFile;
+import org.standproud.audit.chain.PublicCheck;
 
 /** The chain as it lies in the database, read from its first record to its last. */
 final class StoredChain {
@@ -24,33 +26,55 @@ final class StoredChain {
   private static final int ROWS_AT_A_TIME = 500;
 
   private final RecordTables tables;
-  private final ChainKey key;
+  private final Seal seal;
+  private final RuleBaseArchive ruleBases;
   private final CheckpointFile outside;
   private final Clock clock;
 
-  StoredChain(RecordTables tables, ChainKey key, CheckpointFile outside, Clock clock) {
+  StoredChain(
+      RecordTables tables,
+      Seal seal,
+      RuleBaseArchive ruleBases,
+      CheckpointFile outside,
+      Clock clock) {
     this.tables = tables;
-    this.key = key;
+    this.seal = seal;
+    this.ruleBases = ruleBases;
     this.outside = outside;
     this.clock = clock;
   }
 
   ChainReport verify() {
-    ChainVerifier verifier = new ChainVerifier(key);
+    ChainReport found = verify(new ChainVerifier(seal.key(), List.of(seal.signing().verifying())));
+    // With the seals right, what is left to check is what others will check without them.
+    return found.whole() ? verify(new PublicCheck(List.of(seal.signing().verifying()))) : found;
+  }
+
+  private ChainReport verify(ChainCheck check) {
     List<String> stated = outside.lines();
     RecordTables.Head head = tables.head();
-    ChainExport.holdAll(verifier, stated);
+    ChainExport.holdAll(check, stated);
     // The head row has no seal of its own, but it is one more place a forger must think of.
-    verifier.hold(key.sign(head.sequence(), head.seal(), clock.instant()));
-    eachGroup(Long.MAX_VALUE, rows -> check(rows, verifier));
-    return verifier.finish();
+    check.hold(seal.state(head, clock.instant()));
+    eachGroup(Long.MAX_VALUE, rows -> check(rows, check));
+    return check.finish();
+  }
+
+  /** The digest over all records, where it was never kept. */
+  String digest() {
+    String[] digest = {ChainDigest.START};
+    eachGroup(
+        Long.MAX_VALUE,
+        rows -> rows.forEach(r -> digest[0] = ChainDigest.after(digest[0], r.link())));
+    return digest[0];
   }
 
   void export(Writer out) {
     RecordTables.Head head = tables.head();
     try {
+      ruleBases.texts(text -> write(ChainExport.beside(RuleBaseArchive.NAME, text), out));
       eachGroup(head.sequence(), rows -> rows.forEach(r -> write(ChainExport.line(r.link()), out)));
-      write(ChainExport.line(key.sign(head.sequence(), head.seal(), clock.instant())), out);
+      write(ChainExport.line(seal.state(head, clock.instant())), out);
       out.flush();
     } catch (IOException e) {
       throw new UncheckedIOException("Export of the chain", e);
@@ -69,7 +93,7 @@ final class StoredChain {
     }
   }
 
-  private void check(List<RecordTables.Row> rows, ChainVerifier verifier) {
+  private void check(List<RecordTables.Row> rows, ChainCheck verifier) {
     long first = rows.get(0).link().sequence();
     long last = rows.get(rows.size() - 1).link().sequence();
     Map<Long, List<RecordedFinding>> findings =
@@ -90,8 +114,8 @@ final class StoredChain {
 
   private static boolean agrees(RecordTables.Row row, List<RecordedFinding> findings) {
     try {
-      AuditRecord record = AuditRecord.from(row.link().body());
-      return Columns.of(record).equals(row.columns()) && record.findings().equals(findings);
+      ChainRecord record = ChainRecord.from(row.link().text());
+      return Columns.of(record).equals(row.columns()) && Prepared.findings(record).equals(findings);
     } catch (NotCanonical e) {
       return false;
     }

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.standproud.api.shop.CardUnits;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
 import org.standproud.audit.AuditRecord;
@@ -24,6 +23,7 @@ import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.CanonicalText;
 
@@ -45,9 +45,10 @@ class AssessorTest {
             Path.of("rules"),
             new Gate(
                 Vocabulary.all(),
-                new CardUnits(),
+                new QuantityText(),
                 name -> Optional.empty(),
-                Coverage.Demand.REFUSE));
+                Coverage.Demand.REFUSE),
+            kept -> {});
     shelf.load();
     rules = shelf.ruleBase().orElseThrow();
     request = Files.readString(Path.of("seeds/setups/03-tall-plate-barely-gripped.json"));
@@ -114,6 +115,7 @@ class AssessorTest {
   }
 
   private static Assessor assessor(Assessor.RecordKeeping records) {
-    return new Assessor(() -> catalogue, () -> rules, records, "0.1.0", NOON);
+    return new Assessor(
+        () -> catalogue, () -> rules, jobOrder -> List.of(), records, "0.1.0", NOON);
   }
 }

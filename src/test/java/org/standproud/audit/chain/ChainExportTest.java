@@ -26,6 +26,7 @@ class ChainExportTest {
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");
   private static final int RECORDS = 10;
   private static final ChainKey KEY = ChainKey.of(ChainKey.fresh());
+  private static final SigningKey SIGNING = SigningKey.of(SigningKey.fresh());
   private static final List<String> WHOLE = export(KEY, RECORDS);
 
   private @TempDir Path directory;
@@ -149,7 +150,7 @@ class ChainExportTest {
 
   @Test
   void aCheckpointKeptElsewhereMissesWhatAnEarlierExportDidNotHold() throws IOException {
-    Checkpoint later = KEY.sign(12, "ab".repeat(32), SEVEN);
+    Checkpoint later = SIGNING.sign(12, "ab".repeat(32), "cd".repeat(32), KEY.id(), SEVEN);
 
     assertThat(places(check(List.of(later)))).containsExactly("TRUNCATED 11-12");
   }
@@ -159,20 +160,87 @@ class ChainExportTest {
     Link ninth = link(8);
     Link tenth = KEY.seal(10, ninth.seal(), edited(link(9)).body());
     lines.set(9, ChainExport.line(tenth));
-    lines.set(10, ChainExport.line(KEY.sign(10, tenth.seal(), SEVEN)));
-    Checkpoint before = KEY.sign(10, link(WHOLE.get(9)).seal(), SEVEN);
+    lines.set(10, ChainExport.line(closing(10, tenth.seal(), digest(lines))));
+    Checkpoint before = closing(10, link(WHOLE.get(9)).seal(), digest(WHOLE));
 
     assertThat(check(List.of()).whole()).as("without the outside checkpoint").isTrue();
+    assertThat(checkInPublic(List.of()).whole()).as("without the outside checkpoint").isTrue();
     assertThat(places(check(List.of(before)))).isNotEmpty().allMatch("REWRITTEN 10"::equals);
+    assertThat(places(checkInPublic(List.of(before)))).contains("REWRITTEN 10");
   }
 
   @Test
   void aForgedCheckpointIsNotBelieved() throws IOException {
-    Checkpoint true12 = KEY.sign(12, "ab".repeat(32), SEVEN);
+    Checkpoint true12 = SIGNING.sign(12, "ab".repeat(32), "cd".repeat(32), KEY.id(), SEVEN);
     Checkpoint forged =
-        new Checkpoint(10, true12.seal(), true12.time(), true12.keyId(), true12.signature());
+        new Checkpoint(
+            10,
+            true12.seal(),
+            true12.digest(),
+            true12.time(),
+            true12.chainKey(),
+            true12.keyId(),
+            true12.signature());
 
     assertThat(places(check(List.of(forged)))).containsExactly("CHECKPOINT_FORGED 10");
+    assertThat(places(checkInPublic(List.of(forged)))).containsExactly("CHECKPOINT_FORGED 10");
+  }
+
+  @Test
+  void theHolderOfTheChainKeyAloneCannotMakeACheckpoint() throws IOException {
+    SigningKey own = SigningKey.of(SigningKey.fresh());
+    lines.set(10, ChainExport.line(own.sign(10, link(9).seal(), digest(lines), KEY.id(), SEVEN)));
+
+    assertThat(places(check(List.of()))).containsExactly("CHECKPOINT_OF_OTHER_KEY 10");
+    assertThat(places(checkInPublic(List.of())))
+        .containsExactly("CHECKPOINT_OF_OTHER_KEY 10", "UNPROVED 1-10");
+  }
+
+  @Test
+  void withThePublicKeyAloneAnUntouchedExportIsWhole() throws IOException {
+    assertThat(checkInPublic(List.of())).isEqualTo(new ChainReport(RECORDS, RECORDS, List.of()));
+    lines = export(KEY, 0);
+    assertThat(checkInPublic(List.of()).whole()).isTrue();
+  }
+
+  @Test
+  void withThePublicKeyAloneAnEditIsLocatedBetweenTwoCheckpoints() throws IOException {
+    Checkpoint fourth = closing(4, link(3).seal(), digest(WHOLE.subList(0, 4)));
+    lines.set(5, lines.get(5).replace("do not run", "run"));
+
+    assertThat(places(checkInPublic(List.of(fourth)))).containsExactly("EDITED 5-10");
+  }
+
+  @Test
+  void withThePublicKeyAloneDeletedMovedAndAddedRecordsAreFound() throws IOException {
+    lines.subList(2, 4).clear();
+    assertThat(places(checkInPublic(List.of()))).contains("DELETED 3-4");
+
+    lines = new ArrayList<>(WHOLE);
+    Collections.swap(lines, 2, 3);
+    assertThat(places(checkInPublic(List.of()))).contains("DELETED 3", "REORDERED 3");
+
+    lines = new ArrayList<>(WHOLE);
+    lines.add(5, ChainExport.line(edited(link(4))));
+    assertThat(places(checkInPublic(List.of()))).contains("REORDERED 5");
+
+    lines = new ArrayList<>(WHOLE);
+    lines.subList(7, 10).clear();
+    assertThat(places(checkInPublic(List.of()))).containsExactly("TRUNCATED 8-10");
+
+    lines = new ArrayList<>(WHOLE);
+    lines.remove(10);
+    assertThat(places(checkInPublic(List.of()))).containsExactly("TRUNCATED 0", "UNPROVED 1-10");
+  }
+
+  @Test
+  void aTextTakenAwayWithoutARecordThatSaysSoIsFound() throws IOException {
+    Link fifth = link(4);
+    Remainder left = new Remainder(fifth.digest(), CanonicalJson.parse("\"withheld\""));
+    lines.set(4, ChainExport.line(new Link(5, fifth.previous(), fifth.seal(), null, left)));
+
+    assertThat(places(check(List.of()))).containsExactly("WITHHELD_SILENTLY 5");
+    assertThat(places(checkInPublic(List.of()))).containsExactly("WITHHELD_SILENTLY 5");
   }
 
   @Test
@@ -185,7 +253,9 @@ class ChainExportTest {
   @Test
   void aCheckWithAnotherKeySaysSoInsteadOfCallingEveryRecordEdited() throws IOException {
     Path file = Files.write(directory.resolve("export.ndjson"), lines);
-    ChainReport report = ChainExport.verify(file, ChainKey.of(ChainKey.fresh()), List.of());
+    ChainVerifier other =
+        new ChainVerifier(ChainKey.of(ChainKey.fresh()), List.of(SIGNING.verifying()));
+    ChainReport report = ChainExport.verify(file, other, List.of());
 
     assertThat(places(report)).containsExactly("WRONG_KEY 0");
   }
@@ -201,8 +271,9 @@ class ChainExportTest {
     changed.set(row, line.substring(0, at) + other + line.substring(at + 1));
     Path file = Files.createTempFile("export", ".ndjson");
     try {
-      ChainReport report = ChainExport.verify(Files.write(file, changed), KEY, List.of());
+      ChainReport report = ChainExport.verify(Files.write(file, changed), withKey(), List.of());
 
+      assertThat(ChainExport.verify(file, inPublic(), List.of()).whole()).isFalse();
       assertThat(report.intact()).isEqualTo(RECORDS - 1);
       assertThat(report.faults())
           .anyMatch(
@@ -215,10 +286,42 @@ class ChainExportTest {
   }
 
   private ChainReport check(List<Checkpoint> outside) throws IOException {
-    CheckpointFile checkpoints = new CheckpointFile(directory.resolve("checkpoints.ndjson"));
+    return check(withKey(), outside);
+  }
+
+  private ChainReport checkInPublic(List<Checkpoint> outside) throws IOException {
+    return check(inPublic(), outside);
+  }
+
+  private ChainReport check(ChainCheck check, List<Checkpoint> outside) throws IOException {
+    Path place = directory.resolve("checkpoints.ndjson");
+    Files.deleteIfExists(place);
+    CheckpointFile checkpoints = new CheckpointFile(place);
     outside.forEach(checkpoints::append);
     Path file = Files.write(directory.resolve("export.ndjson"), lines);
-    return ChainExport.verify(file, KEY, checkpoints.lines());
+    return ChainExport.verify(file, check, checkpoints.lines());
+  }
+
+  private static ChainCheck withKey() {
+    return new ChainVerifier(KEY, List.of(SIGNING.verifying()));
+  }
+
+  private static ChainCheck inPublic() {
+    return new PublicCheck(List.of(SIGNING.verifying()));
+  }
+
+  private static Checkpoint closing(long place, String seal, String digest) {
+    return SIGNING.sign(place, seal, digest, KEY.id(), SEVEN);
+  }
+
+  private static String digest(List<String> lines) {
+    String digest = ChainDigest.START;
+    for (String line : lines) {
+      if (!line.startsWith("{\"checkpoint\"")) {
+        digest = ChainDigest.after(digest, link(line));
+      }
+    }
+    return digest;
   }
 
   private static List<String> export(ChainKey key, int records) {
@@ -229,7 +332,7 @@ class ChainExportTest {
       previous = link.seal();
       lines.add(ChainExport.line(link));
     }
-    lines.add(ChainExport.line(key.sign(records, previous, SEVEN)));
+    lines.add(ChainExport.line(SIGNING.sign(records, previous, digest(lines), key.id(), SEVEN)));
     return lines;
   }
 

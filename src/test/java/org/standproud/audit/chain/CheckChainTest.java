@@ -2,25 +2,27 @@ package org.standproud.audit.chain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.standproud.audit.SampleRecords;
+import picocli.CommandLine;
 
 class CheckChainTest {
 
-  private final ByteArrayOutputStream said = new ByteArrayOutputStream();
+  private final StringWriter said = new StringWriter();
   private @TempDir Path directory;
   private Path export;
   private Path key;
+  private Path publicKey;
   private Path checkpoints;
 
   @BeforeEach
@@ -31,16 +33,20 @@ class CheckChainTest {
     ChainKey secret = new ChainKeyFile(key).open();
     Link first = secret.seal(1, ChainKey.GENESIS, SampleRecords.passed(Instant.EPOCH).body());
     Link second = secret.seal(2, first.seal(), SampleRecords.passed(Instant.EPOCH).body());
-    Checkpoint end = secret.sign(2, second.seal(), Instant.EPOCH);
+    SigningKeyFile signing = new SigningKeyFile(directory.resolve("checkpoint.key"));
+    publicKey = signing.publicPath();
+    String digest = ChainDigest.after(ChainDigest.after(ChainDigest.START, first), second);
+    Checkpoint end = signing.open().sign(2, second.seal(), digest, secret.id(), Instant.EPOCH);
     new CheckpointFile(checkpoints).append(end);
     Files.write(
         export, List.of(ChainExport.line(first), ChainExport.line(second), ChainExport.line(end)));
   }
 
   @Test
-  void aWholeChainEndsWithZero() {
-    assertThat(check(export, key, checkpoints)).isZero();
-    assertThat(said.toString(StandardCharsets.UTF_8)).contains("2 record(s)", "whole");
+  void aWholeChainEndsWithZeroForWhoeverHoldsThePublicKey() {
+    assertThat(check(publicly())).isZero();
+    assertThat(said.toString()).contains("2 record(s)", "whole");
+    assertThat(check(withChainKey(key))).isZero();
   }
 
   @Test
@@ -48,22 +54,41 @@ class CheckChainTest {
     String text = Files.readString(export).replaceFirst("\"run\"", "\"ran\"");
     Files.writeString(export, text);
 
-    assertThat(check(export, key, checkpoints)).isEqualTo(1);
-    assertThat(said.toString(StandardCharsets.UTF_8)).contains("EDITED at 1", "BROKEN");
+    assertThat(check(publicly())).isEqualTo(1);
+    assertThat(said.toString()).contains("EDITED at 1 to 2", "BROKEN");
+    assertThat(check(withChainKey(key))).isEqualTo(1);
+    assertThat(said.toString()).contains("EDITED at 1 to 1");
   }
 
   @Test
   void aMissingFileOrKeyEndsWithTwoAndMakesNoNewKey() {
     Path nowhere = directory.resolve("nowhere.key");
 
-    assertThat(check(export, nowhere)).isEqualTo(2);
+    assertThat(check(withChainKey(nowhere))).isEqualTo(2);
     assertThat(nowhere).doesNotExist();
-    assertThat(check(export)).isEqualTo(2);
-    assertThat(check(export, export)).isEqualTo(2);
+    assertThat(check(List.of(export.toString()))).isEqualTo(2);
+    assertThat(check(withChainKey(export))).isEqualTo(2);
+    assertThat(check(List.of(export.toString(), "--public-key", export.toString()))).isEqualTo(2);
   }
 
-  private int check(Path... files) {
-    List<String> arguments = java.util.Arrays.stream(files).map(Path::toString).toList();
-    return CheckChain.check(arguments, new PrintStream(said, true, StandardCharsets.UTF_8));
+  private List<String> publicly() {
+    return List.of(
+        export.toString(),
+        "--public-key",
+        publicKey.toString(),
+        "--checkpoints",
+        checkpoints.toString());
+  }
+
+  private List<String> withChainKey(Path file) {
+    List<String> arguments = new ArrayList<>(publicly());
+    arguments.addAll(List.of("--chain-key", file.toString()));
+    return arguments;
+  }
+
+  private int check(List<String> arguments) {
+    CommandLine command = new CommandLine(new CheckChain());
+    command.setOut(new PrintWriter(said)).setErr(new PrintWriter(said));
+    return command.execute(arguments.toArray(String[]::new));
   }
 }

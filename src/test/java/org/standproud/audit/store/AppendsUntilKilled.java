@@ -8,8 +8,7 @@ import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.SampleRecords;
-import org.standproud.audit.chain.ChainKeyFile;
-import org.standproud.audit.chain.CheckpointFile;
+import org.standproud.audit.chain.KeyPlaces;
 
 /** A service in small: appends without end from several threads, and says what was acknowledged. */
 final class AppendsUntilKilled {
@@ -29,8 +28,9 @@ final class AppendsUntilKilled {
     Flyway.configure().dataSource(pool).load().migrate();
     return new Records(
         pool,
-        new ChainKeyFile(directory.resolve("chain.key")).open(),
-        new CheckpointFile(directory.resolve("checkpoints.ndjson")),
+        new Seal(
+            new KeyPlaces(directory).chain().open(), new KeyPlaces(directory).signing().open()),
+        new KeyPlaces(directory).checkpoints(),
         Clock.systemUTC());
   }
 

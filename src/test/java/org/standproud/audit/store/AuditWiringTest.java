@@ -37,6 +37,7 @@ class AuditWiringTest {
             });
     assertThat(directory.resolve("standproud.mv.db")).exists();
     assertThat(directory.resolve("chain.key")).exists();
+    assertThat(directory.resolve("checkpoint.key.pub")).exists();
     assertThat(directory.resolve("checkpoints.ndjson")).exists();
   }
 

@@ -29,11 +29,16 @@ import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Judged;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.SampleRecords;
+import org.standproud.audit.chain.ChainCheck;
 import org.standproud.audit.chain.ChainExport;
 import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.ChainKeyFile;
 import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.chain.ChainVerifier;
 import org.standproud.audit.chain.CheckpointFile;
+import org.standproud.audit.chain.KeyPlaces;
+import org.standproud.audit.chain.PublicCheck;
+import org.standproud.audit.chain.VerifyingKey;
 import org.standproud.audit.store.RecordQuery.By;
 
 /** What every database that keeps the records must do; run on each of them. */
@@ -45,7 +50,7 @@ abstract class RecordsContract {
   @TempDir Path directory;
   private DataSource dataSource;
   private JdbcClient sql;
-  private ChainKey key;
+  private Seal key;
   private CheckpointFile outside;
   private Records records;
 
@@ -57,7 +62,8 @@ abstract class RecordsContract {
     dataSource = emptyDatabase();
     Flyway.configure().dataSource(dataSource).load().migrate();
     sql = JdbcClient.create(dataSource);
-    key = new ChainKeyFile(directory.resolve("chain.key")).open();
+    KeyPlaces keys = new KeyPlaces(directory);
+    key = new Seal(keys.chain().open(), keys.signing().open());
     outside = new CheckpointFile(directory.resolve("checkpoints.ndjson"));
     records = new Records(dataSource, key, outside, CLOCK);
   }
@@ -73,7 +79,7 @@ abstract class RecordsContract {
     Stored stored = records.append(record);
 
     assertThat(stored.sequence()).isEqualTo(1);
-    assertThat(records.find(record.id())).contains(new StoredRecord(stored, record));
+    assertThat(records.find(record.id())).contains(new StoredRecord(stored, record, true));
     assertThat(records.find(AuditRecord.newId())).isEmpty();
   }
 
@@ -98,7 +104,7 @@ abstract class RecordsContract {
     assertThatThrownBy(() -> records.append(other))
         .isInstanceOf(RecordNotStored.class)
         .hasRootCauseInstanceOf(java.sql.SQLException.class);
-    assertThat(records.find(first.id())).contains(new StoredRecord(stored, first));
+    assertThat(records.find(first.id())).contains(new StoredRecord(stored, first, true));
     assertThat(records.append(SampleRecords.passed(SEVEN)).sequence()).isEqualTo(2);
     assertThat(records.verify().whole()).isTrue();
   }
@@ -284,11 +290,12 @@ abstract class RecordsContract {
   @Test
   void anotherKeyIsRefusedBeforeItBreaksTheChain() throws Exception {
     records.append(SampleRecords.passed(SEVEN));
-    ChainKey other = new ChainKeyFile(directory.resolve("other.key")).open();
+    ChainKey sealing = new ChainKeyFile(directory.resolve("other.key")).open();
+    Seal other = new Seal(sealing, key.signing());
 
     assertThatThrownBy(() -> new Records(dataSource, other, outside, CLOCK))
         .isInstanceOf(IllegalStateException.class)
-        .hasMessageContaining(key.id());
+        .hasMessageContaining(key.key().id());
   }
 
   @Test
@@ -300,8 +307,12 @@ abstract class RecordsContract {
     records.export(text);
     Path file = Files.writeString(directory.resolve("export.ndjson"), text.toString());
 
-    assertThat(ChainExport.verify(file, key, outside.lines()))
-        .isEqualTo(new ChainReport(5, 5, List.of()));
+    List<VerifyingKey> signers = List.of(key.signing().verifying());
+    for (ChainCheck check :
+        List.of(new ChainVerifier(key.key(), signers), new PublicCheck(signers))) {
+      assertThat(ChainExport.verify(file, check, outside.lines()))
+          .isEqualTo(new ChainReport(5, 5, List.of()));
+    }
   }
 
   @Test
@@ -330,7 +341,7 @@ abstract class RecordsContract {
             many);
     Stored stored = records.append(record);
 
-    assertThat(records.find(record.id())).contains(new StoredRecord(stored, record));
+    assertThat(records.find(record.id())).contains(new StoredRecord(stored, record, true));
     assertThat(records.verify().whole()).isTrue();
   }
 

@@ -1,4 +1,4 @@
-package org.standproud.api.shop;
+package org.standproud.rules.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -8,12 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.standproud.rules.language.Quantity;
 import org.standproud.setup.units.Dimension;
 
-class CardUnitsTest {
+class QuantityTextTest {
 
-  private final CardUnits units = new CardUnits();
+  private final QuantityText units = new QuantityText();
 
   /** Exact definitions: 25.4 mm to the inch; 4.4482216152605 N to the pound-force [memory]. */
   @ParameterizedTest

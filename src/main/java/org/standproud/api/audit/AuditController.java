@@ -1,0 +1,215 @@
+package org.standproud.api.audit;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springdoc.core.annotations.ParameterObject;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.api.assessing.NotReady;
+import org.standproud.api.assessments.Bodies;
+import org.standproud.api.assessments.Filter;
+import org.standproud.api.problem.BadParameter;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.audit.Mask;
+import org.standproud.audit.Person;
+import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.store.RecordQuery;
+import org.standproud.audit.store.Records;
+import org.standproud.audit.store.Retention;
+import org.standproud.audit.store.RuleCount;
+import org.standproud.audit.store.RuleUse;
+import org.standproud.rules.engine.CompiledCard;
+
+/** The records as an auditor reads them. */
+@Tag(name = "Audit", description = "The chain of records: search, export, check, retention.")
+@RestController
+@RequestMapping("/v1/audit")
+class AuditController {
+
+  private static final String CSV = "text/csv";
+
+  private final Records records;
+  private final Retention retention;
+  private final RuleShelf shelf;
+  private final Bodies bodies;
+
+  AuditController(Records records, Retention retention, RuleShelf shelf, Bodies bodies) {
+    this.records = records;
+    this.retention = retention;
+    this.shelf = shelf;
+    this.bodies = bodies;
+  }
+
+  /**
+   * Texts that are to be taken away.
+   *
+   * @param before records made before this time
+   * @param mask what of them
+   * @param by who orders it
+   * @param reason why
+   */
+  @Schema(name = "WithholdingRequest")
+  record WithholdingOrder(Instant before, Mask mask, Person by, String reason) {}
+
+  /**
+   * What was taken away.
+   *
+   * @param records how many records lost text
+   */
+  record Withheld(long records) {}
+
+  @Operation(
+      operationId = "exportRecords",
+      summary = "Records as CSV or NDJSON",
+      description =
+          "Streamed, newest first: every record that agrees with everything given. CSV in short,"
+              + " NDJSON whole. The filters are those of the list of assessments.")
+  @ApiResponse(responseCode = "200", description = "The records.")
+  @GetMapping(path = "/records", produces = CSV)
+  void csv(@ParameterObject Filter filter, HttpServletRequest request, HttpServletResponse response)
+      throws IOException {
+    Filter.refuseUnheard(request.getParameterMap());
+    RecordQuery query = filter.query();
+    new RecordExport(records).csv(query, out(response, CSV));
+  }
+
+  @Operation(operationId = "exportWholeRecords", summary = "Records as NDJSON")
+  @ApiResponse(responseCode = "200", description = "The records.")
+  @GetMapping(path = "/records", produces = MediaType.APPLICATION_NDJSON_VALUE)
+  void ndjson(
+      @ParameterObject Filter filter, HttpServletRequest request, HttpServletResponse response)
+      throws IOException {
+    Filter.refuseUnheard(request.getParameterMap());
+    RecordQuery query = filter.query();
+    new RecordExport(records).ndjson(query, out(response, MediaType.APPLICATION_NDJSON_VALUE));
+  }
+
+  @Operation(
+      operationId = "exportChain",
+      summary = "The whole chain, to be checked elsewhere",
+      description =
+          "Every record in its place, every rule base that gave an answer, and a signed closing"
+              + " checkpoint. It is a backup too: the command audit restore takes it in.")
+  @ApiResponse(responseCode = "200", description = "The chain.")
+  @GetMapping(path = "/chain", produces = MediaType.APPLICATION_NDJSON_VALUE)
+  void chain(HttpServletResponse response) throws IOException {
+    records.export(out(response, MediaType.APPLICATION_NDJSON_VALUE));
+  }
+
+  @Operation(operationId = "publicKey", summary = "The public key that checks checkpoints")
+  @ApiResponse(responseCode = "200", description = "The key in PEM.")
+  @GetMapping(path = "/public-key", produces = MediaType.TEXT_PLAIN_VALUE)
+  String publicKey() {
+    return records.publicKey().pem();
+  }
+
+  @Operation(operationId = "verifyChain", summary = "Check the chain in the database")
+  @ApiResponse(responseCode = "200", description = "What was found.")
+  @GetMapping(path = "/verification", produces = MediaType.APPLICATION_JSON_VALUE)
+  ChainReport verification() {
+    return records.verify();
+  }
+
+  @Operation(
+      operationId = "useOfRules",
+      summary = "Which cards speak, which never do, which are overridden",
+      description = "Every card in service and every other card that spoke in the span of time.")
+  @ApiResponse(responseCode = "200", description = "By card.")
+  @GetMapping(path = "/rules", produces = MediaType.APPLICATION_JSON_VALUE)
+  List<RuleUse> rules(
+      @RequestParam(required = false) @Nullable String from,
+      @RequestParam(required = false) @Nullable String until) {
+    Set<String> inService =
+        shelf
+            .ruleBase()
+            .orElseThrow(() -> new NotReady("no rule base is in service"))
+            .cards()
+            .stream()
+            .map(CompiledCard::id)
+            .collect(Collectors.toSet());
+    return records.useOfRules(span(from, until), inService);
+  }
+
+  @Operation(operationId = "countByRule", summary = "What the cards said, over time")
+  @ApiResponse(responseCode = "200", description = "By card, severity, kind and span.")
+  @GetMapping(path = "/rules/counts", produces = MediaType.APPLICATION_JSON_VALUE)
+  List<RuleCount> counts(
+      @RequestParam(required = false) @Nullable String from,
+      @RequestParam(required = false) @Nullable String until,
+      @RequestParam(required = false) @Nullable String card,
+      @RequestParam(defaultValue = "P1D") @Schema(description = "ISO 8601 duration") String span) {
+    RecordQuery query = span(from, until);
+    try {
+      return records.countByRule(
+          card == null ? query : query.with(RecordQuery.By.CARD, card), Duration.parse(span));
+    } catch (DateTimeParseException | IllegalArgumentException e) {
+      throw new BadParameter("span", "a duration in whole seconds such as P1D is wanted");
+    }
+  }
+
+  @Operation(
+      operationId = "withhold",
+      summary = "Take texts of old records away, or mask them",
+      description =
+          "Recorded in the chain, which can still be checked: digests, seals, verdicts and findings"
+              + " stay.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content = @Content(schema = @Schema(implementation = WithholdingOrder.class))))
+  @ApiResponse(responseCode = "200", description = "How many records lost text.")
+  @PostMapping(
+      path = "/withholdings",
+      consumes = MediaType.APPLICATION_JSON_VALUE,
+      produces = MediaType.APPLICATION_JSON_VALUE)
+  Withheld withhold(HttpServletRequest request) throws IOException, InterruptedException {
+    WithholdingOrder order = BodyText.read(bodies.text(request), WithholdingOrder.class);
+    RecordQuery before = RecordQuery.all().between(null, order.before());
+    try {
+      return new Withheld(retention.withhold(before, order.mask(), order.by(), order.reason()));
+    } catch (IllegalArgumentException e) {
+      throw new BadParameter("body", String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static RecordQuery span(@Nullable String from, @Nullable String until) {
+    return RecordQuery.all().between(time("from", from), time("until", until));
+  }
+
+  private static @Nullable Instant time(String name, @Nullable String text) {
+    try {
+      return text == null ? null : Instant.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new BadParameter(name, "a time such as 2026-11-25T08:00:00Z is wanted");
+    }
+  }
+
+  private static Writer out(HttpServletResponse response, String type) throws IOException {
+    response.setContentType(type);
+    response.setCharacterEncoding(StandardCharsets.UTF_8.name());
+    return new BufferedWriter(
+        new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8));
+  }
+}

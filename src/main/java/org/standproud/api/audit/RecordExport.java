@@ -1,0 +1,102 @@
+package org.standproud.api.audit;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.store.RecordQuery;
+import org.standproud.audit.store.Records;
+import org.standproud.audit.store.StoredRecord;
+
+/** Writes the records that a query finds, however many they are, a page at a time. */
+final class RecordExport {
+
+  private static final String[] HEADINGS = {
+    "id",
+    "time",
+    "caller",
+    "jobOrder",
+    "workMaster",
+    "operation",
+    "machine",
+    "verdict",
+    "score",
+    "findings",
+    "ruleBase",
+    "catalogue",
+    "engine",
+    "sequence",
+    "seal",
+    "whole"
+  };
+
+  private final Records records;
+
+  RecordExport(Records records) {
+    this.records = records;
+  }
+
+  /** A table by RFC 4180, one line a record; findings as card:severity:kind. */
+  void csv(RecordQuery query, Writer out) throws IOException {
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(HEADINGS).get();
+    try (CSVPrinter table = new CSVPrinter(out, format)) {
+      records.each(query, stored -> line(table, stored));
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  /** One whole record a line, as it was sealed or as what is left of it. */
+  void ndjson(RecordQuery query, Writer out) throws IOException {
+    try {
+      records.each(query, stored -> write(stored.record().body().text() + "\n", out));
+      out.flush();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static void write(String line, Writer out) {
+    try {
+      out.write(line);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void line(CSVPrinter table, StoredRecord stored) {
+    AuditRecord r = stored.record();
+    try {
+      table.printRecord(
+          r.id(),
+          r.time(),
+          inert(r.asked().caller()),
+          inert(r.asked().jobOrder()),
+          inert(r.asked().workMaster()),
+          inert(r.asked().operation()),
+          inert(r.asked().machine()),
+          r.judged().verdict(),
+          r.judged().score(),
+          r.findings().stream()
+              .map(f -> f.cardId() + ":" + f.severity() + ":" + f.kind())
+              .collect(Collectors.joining(" ")),
+          r.versions().ruleBase(),
+          r.versions().catalogue(),
+          r.versions().engine(),
+          stored.stored().sequence(),
+          stored.stored().seal(),
+          stored.whole());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A spreadsheet would run what begins so; an apostrophe makes it text. */
+  private static @Nullable String inert(@Nullable String word) {
+    return word != null && "=+-@\t".indexOf(word.charAt(0)) >= 0 ? "'" + word : word;
+  }
+}

@@ -1,0 +1,86 @@
+package org.standproud.api.audit;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.UUID;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.web.ErrorResponseException;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.api.assessing.NotReady;
+import org.standproud.api.problem.NotThere;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.replay.Comparison;
+import org.standproud.audit.replay.NotReplayable;
+import org.standproud.audit.replay.Replay;
+import org.standproud.audit.replay.Replayer;
+import org.standproud.audit.store.Records;
+import org.standproud.rules.engine.RuleBase;
+
+/** Answers given again. Nothing is stored by it. */
+@Tag(name = "Audit")
+@RestController
+@RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
+class ReplayController {
+
+  private static final String TODAY = "today";
+
+  private final Records records;
+  private final Replayer replayer;
+  private final RuleShelf shelf;
+
+  ReplayController(Records records, Replayer replayer, RuleShelf shelf) {
+    this.records = records;
+    this.replayer = replayer;
+    this.shelf = shelf;
+  }
+
+  @Operation(
+      operationId = "replay",
+      summary = "Give the answer again at the revision that judged it",
+      description =
+          "The set-up is read from the record, the numbers are worked out and judged anew. The"
+              + " answer is the same byte for byte, or it is said which version differs, and where.")
+  @ApiResponse(responseCode = "200", description = "What came of it.")
+  @GetMapping("/replay")
+  Replay replay(@PathVariable UUID id) {
+    return replayer.replay(record(id));
+  }
+
+  @Operation(
+      operationId = "compare",
+      summary = "Judge the recorded set-up at another revision",
+      description = "Which findings appear, vanish or change, and whether the verdict would.")
+  @ApiResponse(responseCode = "200", description = "What would be different.")
+  @GetMapping("/comparison")
+  Comparison compare(@PathVariable UUID id, @RequestParam(defaultValue = TODAY) String ruleBase) {
+    AuditRecord record = record(id);
+    try {
+      return replayer.compare(record, rules(ruleBase));
+    } catch (NotReplayable e) {
+      ProblemDetail problem =
+          ProblemDetail.forStatusAndDetail(HttpStatus.CONFLICT, String.valueOf(e.getMessage()));
+      throw new ErrorResponseException(HttpStatus.CONFLICT, problem, e);
+    }
+  }
+
+  private RuleBase rules(String revision) {
+    return revision.equals(TODAY)
+        ? shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"))
+        : replayer.rules(revision);
+  }
+
+  private AuditRecord record(UUID id) {
+    return records
+        .find(id)
+        .orElseThrow(() -> new NotThere("No assessment has the id " + id + "."))
+        .record();
+  }
+}

@@ -1,0 +1,63 @@
+package org.standproud.audit;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.canonical.CanonicalJson;
+
+/**
+ * Somebody answers for going on in spite of a finding, until a day. It changes no verdict and hides
+ * no finding; it is shown beside it.
+ *
+ * @param id its id
+ * @param time when it was given
+ * @param assessment id of the assessment whose finding it is
+ * @param jobOrder job order of that assessment, null when it named none
+ * @param card card of the finding
+ * @param severity severity of the finding then
+ * @param said what the card said then, with the numbers it read
+ * @param by who answers for it
+ * @param reason why
+ * @param expires until when; at most {@link #LONGEST} after it was given
+ * @param forJobOrder whether it speaks for later assessments of the same job order too
+ */
+public record Acceptance(
+    UUID id,
+    Instant time,
+    UUID assessment,
+    @Nullable String jobOrder,
+    String card,
+    String severity,
+    CanonicalJson said,
+    Person by,
+    String reason,
+    Instant expires,
+    boolean forJobOrder)
+    implements ChainRecord {
+
+  /** Longest time before somebody has to look again: a year. Common practice, no source. */
+  public static final Duration LONGEST = Duration.ofDays(366);
+
+  /** Refuses an acceptance without a reason, without an end, or for a job nobody named. */
+  public Acceptance {
+    time = time.truncatedTo(ChronoUnit.MICROS);
+    expires = expires.truncatedTo(ChronoUnit.MICROS);
+    Words.required("card", card);
+    Words.required("severity", severity);
+    Words.text("reason", reason);
+    if (!expires.isAfter(time) || expires.isAfter(time.plus(LONGEST))) {
+      throw new IllegalArgumentException(
+          "expires has to lie after now, and no more than " + LONGEST.toDays() + " days after");
+    }
+    if (forJobOrder && jobOrder == null) {
+      throw new IllegalArgumentException("the assessment names no job order to accept it for");
+    }
+  }
+
+  @Override
+  public CanonicalJson body() {
+    return RecordType.ACCEPTANCE.write(this);
+  }
+}

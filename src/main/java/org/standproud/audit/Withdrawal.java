@@ -1,0 +1,30 @@
+package org.standproud.audit;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.UUID;
+import org.standproud.audit.canonical.CanonicalJson;
+
+/**
+ * Somebody takes an acceptance back.
+ *
+ * @param id its id
+ * @param time when it was taken back
+ * @param acceptance id of the acceptance
+ * @param by who takes it back
+ * @param reason why
+ */
+public record Withdrawal(UUID id, Instant time, UUID acceptance, Person by, String reason)
+    implements ChainRecord {
+
+  /** Refuses a withdrawal without a reason. */
+  public Withdrawal {
+    time = time.truncatedTo(ChronoUnit.MICROS);
+    Words.text("reason", reason);
+  }
+
+  @Override
+  public CanonicalJson body() {
+    return RecordType.WITHDRAWAL.write(this);
+  }
+}

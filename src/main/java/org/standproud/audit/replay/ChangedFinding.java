@@ -1,0 +1,62 @@
+package org.standproud.audit.replay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.canonical.CanonicalJson;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * A finding that is not the same with another rule base.
+ *
+ * @param card the card
+ * @param change appears, vanishes or changes
+ * @param recorded what the record says of it, null when nothing
+ * @param now what is said of it now, null when nothing
+ */
+public record ChangedFinding(
+    String card, String change, @Nullable Said recorded, @Nullable Said now) {
+
+  /**
+   * A finding in short.
+   *
+   * @param kind its kind
+   * @param severity its severity
+   * @param message its message
+   */
+  public record Said(String kind, String severity, String message) {}
+
+  static List<ChangedFinding> between(CanonicalJson recorded, CanonicalJson now) {
+    Map<String, Said> was = findings(recorded);
+    Map<String, Said> is = findings(now);
+    TreeSet<String> cards = new TreeSet<>(was.keySet());
+    cards.addAll(is.keySet());
+    List<ChangedFinding> changes = new ArrayList<>();
+    for (String card : cards) {
+      Said then = was.get(card);
+      Said today = is.get(card);
+      if (then == null) {
+        changes.add(new ChangedFinding(card, "appears", null, today));
+      } else if (!then.equals(today)) {
+        changes.add(new ChangedFinding(card, today == null ? "vanishes" : "changes", then, today));
+      }
+    }
+    return changes;
+  }
+
+  private static Map<String, Said> findings(CanonicalJson answer) {
+    Map<String, Said> findings = new LinkedHashMap<>();
+    for (JsonNode finding : answer.tree().path("findings")) {
+      findings.put(
+          finding.path("card").asString(""),
+          new Said(
+              finding.path("kind").asString(""),
+              finding.path("severity").asString(""),
+              finding.path("message").asString("")));
+    }
+    return findings;
+  }
+}

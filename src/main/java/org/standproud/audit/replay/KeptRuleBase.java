@@ -1,0 +1,91 @@
+package org.standproud.audit.replay;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.canonical.NotCanonical;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.card.Card;
+import org.standproud.rules.card.CardReader;
+import org.standproud.rules.engine.Authorship;
+import org.standproud.rules.engine.CardCompiler;
+import org.standproud.rules.engine.Revision;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.language.FactTable;
+import org.standproud.rules.language.UnitReader;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * A rule base as it is kept: who published it and the texts of its cards, from which it can be
+ * built again.
+ *
+ * @param revision its identity
+ * @param cards the text of each card by the path of its file
+ */
+public record KeptRuleBase(Revision revision, Map<String, String> cards) {
+
+  private static final JsonMapper MAPPER = JsonMapper.shared();
+
+  /** Copies the map, sorted by path. */
+  public KeptRuleBase {
+    cards = Collections.unmodifiableMap(new TreeMap<>(cards));
+  }
+
+  /** It as one text. */
+  public CanonicalJson text() {
+    return CanonicalJson.of(MAPPER.valueToTree(this));
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @param text what {@link #text()} wrote
+   * @throws NotCanonical when it is no rule base
+   */
+  public static KeptRuleBase from(CanonicalJson text) {
+    try {
+      return MAPPER.treeToValue(text.tree(), KeptRuleBase.class);
+    } catch (JacksonException e) {
+      throw new NotCanonical("not a rule base: " + e.getOriginalMessage());
+    }
+  }
+
+  /**
+   * Builds the rule base again.
+   *
+   * @param vocabulary the facts this program knows
+   * @param units how quantities are read
+   * @throws RulesUnreadable when this program cannot read the cards, or reads another rule base in
+   *     them than the one that was kept
+   */
+  public RuleBase rebuild(List<Fact> vocabulary, UnitReader units) throws RulesUnreadable {
+    List<String> reasons = new ArrayList<>();
+    List<Card> read = new ArrayList<>();
+    cards.forEach(
+        (file, yaml) -> {
+          CardReader.Outcome outcome = CardReader.read(file, yaml);
+          outcome.errors().forEach(e -> reasons.add(e.toString()));
+          if (outcome.card() != null) {
+            read.add(outcome.card());
+          }
+        });
+    FactTable facts = new FactTable(vocabulary);
+    CardCompiler.Outcome compiled = CardCompiler.compile(read, facts, units);
+    compiled.errors().forEach(e -> reasons.add(e.toString()));
+    if (!reasons.isEmpty()) {
+      throw new RulesUnreadable(reasons);
+    }
+    Authorship by =
+        new Authorship(revision.author(), revision.note(), revision.time(), revision.parent());
+    RuleBase again = new RuleBase(compiled.cards(), facts, by);
+    if (!again.revision().equals(revision)) {
+      throw new RulesUnreadable(
+          List.of("the cards make revision " + again.revision().id() + " now"));
+    }
+    return again;
+  }
+}

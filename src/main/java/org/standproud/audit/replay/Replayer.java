@@ -1,0 +1,232 @@
+package org.standproud.audit.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.function.Function;
+import org.standproud.audit.Acceptance;
+import org.standproud.audit.Account;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Mask;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.replay.Replay.Outcome;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.language.UnitReader;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Gives recorded answers again: at the revision that judged them, byte for byte, or at another, to
+ * see what would be said. Nothing is stored.
+ */
+public final class Replayer {
+
+  private static final String CATALOGUE = "catalogue";
+
+  private final Engine engine;
+  private final Function<String, Optional<KeptRuleBase>> kept;
+  private final Function<UUID, Optional<Acceptance>> acceptances;
+  private final List<Fact> vocabulary;
+  private final UnitReader units;
+
+  /**
+   * Brings together what answers are given again with.
+   *
+   * @param engine this program
+   * @param kept finds a rule base that was kept, by revision
+   * @param acceptances finds an acceptance by id
+   * @param vocabulary the facts this program knows
+   * @param units how quantities in cards are read
+   */
+  public Replayer(
+      Engine engine,
+      Function<String, Optional<KeptRuleBase>> kept,
+      Function<UUID, Optional<Acceptance>> acceptances,
+      List<Fact> vocabulary,
+      UnitReader units) {
+    this.engine = engine;
+    this.kept = kept;
+    this.acceptances = acceptances;
+    this.vocabulary = List.copyOf(vocabulary);
+    this.units = units;
+  }
+
+  /**
+   * Gives an answer again at the revision that judged it.
+   *
+   * @param record the record
+   * @return the same answer, what differs, or why it cannot be given
+   */
+  public Replay replay(AuditRecord record) {
+    try {
+      Made made = make(record, rules(record.versions().ruleBase()));
+      return told(record, made);
+    } catch (NotReplayable e) {
+      return new Replay(
+          record.id(),
+          record.versions().ruleBase(),
+          Outcome.NOT_POSSIBLE,
+          String.valueOf(e.getMessage()),
+          programDiffers(record),
+          List.of(),
+          List.of());
+    }
+  }
+
+  /**
+   * Judges a recorded set-up at another revision.
+   *
+   * @param record the record
+   * @param rules what judges it
+   * @throws NotReplayable when its set-up is withheld, or this program cannot read it
+   */
+  public Comparison compare(AuditRecord record, RuleBase rules) {
+    Made made = make(record, rules);
+    List<VersionDifference> versions = programDiffers(record);
+    versions.addAll(vocabularyDiffers(record.account().evidence(), made.evidence()));
+    return new Comparison(
+        record.id(),
+        record.versions().ruleBase(),
+        rules.revision().id(),
+        record.judged(),
+        made.judged(),
+        ChangedFinding.between(record.account().answer(), made.answer()),
+        versions,
+        Difference.between("evidence", record.account().evidence(), made.evidence()));
+  }
+
+  /**
+   * A rule base that was kept.
+   *
+   * @param revision its revision
+   * @throws NotReplayable when it was not kept, or can no longer be built
+   */
+  public RuleBase rules(String revision) {
+    KeptRuleBase ruleBase =
+        kept.apply(revision)
+            .orElseThrow(
+                () -> new NotReplayable("The rule base " + revision + " was not kept here."));
+    try {
+      return ruleBase.rebuild(vocabulary, units);
+    } catch (RulesUnreadable e) {
+      throw new NotReplayable(
+          "This program cannot build the rule base "
+              + revision
+              + " again; its vocabulary or its cards differ: "
+              + e.reasons().stream().limit(5).toList());
+    }
+  }
+
+  private Made make(AuditRecord record, RuleBase rules) {
+    if (record.account().equals(Mask.NO_ACCOUNT)) {
+      throw new NotReplayable("The set-up of this record is withheld.");
+    }
+    try {
+      Occasion occasion =
+          new Occasion(
+              record.id(), record.time(), record.versions(), shown(record.account().answer()));
+      return engine.make(record.account().setup(), rules, occasion);
+    } catch (IllegalArgumentException e) {
+      throw new NotReplayable("This program cannot read the recorded set-up: " + e.getMessage());
+    }
+  }
+
+  /** Which acceptances stood beside the findings is part of what was answered. */
+  private List<Acceptance> shown(CanonicalJson answer) {
+    List<Acceptance> found = new ArrayList<>();
+    for (JsonNode finding : answer.tree().path("findings")) {
+      for (JsonNode shown : finding.path("acceptances")) {
+        UUID id = UUID.fromString(shown.path("id").asString());
+        found.add(
+            acceptances
+                .apply(id)
+                .orElseThrow(() -> new NotReplayable("The acceptance " + id + " is gone.")));
+      }
+    }
+    return found;
+  }
+
+  private Replay told(AuditRecord record, Made made) {
+    Account then = record.account();
+    List<Difference> differences = new ArrayList<>();
+    differences.addAll(Difference.between("setup", then.setup(), made.setup()));
+    differences.addAll(Difference.between("evidence", then.evidence(), made.evidence()));
+    differences.addAll(Difference.between("trace", then.trace(), made.trace()));
+    differences.addAll(Difference.between("answer", then.answer(), made.answer()));
+    List<VersionDifference> versions = programDiffers(record);
+    versions.addAll(vocabularyDiffers(then.evidence(), made.evidence()));
+    boolean same = differences.isEmpty();
+    return new Replay(
+        record.id(),
+        record.versions().ruleBase(),
+        same ? Outcome.REPRODUCED : Outcome.DIFFERS,
+        same ? "The same answer, byte for byte." : explained(differences.get(0), versions),
+        versions,
+        differences,
+        catalogueToday(record));
+  }
+
+  private static String explained(Difference first, List<VersionDifference> versions) {
+    String where = "It differs first in the " + first.part() + " at " + first.pointer() + "; ";
+    String why =
+        versions.stream()
+            // The replay stands on the set-up as it was recorded, whatever the catalogue says now.
+            .filter(v -> !v.of().equals(CATALOGUE))
+            .map(v -> v.of() + " was " + v.recorded() + ", is " + v.now())
+            .reduce((a, b) -> a + "; " + b)
+            .orElse(
+                "every version is the same, so one of the programs is not what its version says");
+    return where + why + ".";
+  }
+
+  private List<VersionDifference> programDiffers(AuditRecord record) {
+    List<VersionDifference> versions = new ArrayList<>();
+    add(versions, "engine", record.versions().engine(), engine.version());
+    add(versions, CATALOGUE, record.versions().catalogue(), engine.catalogue());
+    return versions;
+  }
+
+  private static void add(List<VersionDifference> versions, String of, String was, String is) {
+    if (!was.equals(is)) {
+      versions.add(new VersionDifference(of, was, is));
+    }
+  }
+
+  private static List<VersionDifference> vocabularyDiffers(CanonicalJson was, CanonicalJson is) {
+    Map<String, String> then = formulas(was);
+    Map<String, String> now = formulas(is);
+    List<VersionDifference> versions = new ArrayList<>();
+    then.forEach(
+        (fact, how) -> add(versions, "vocabulary", how, now.getOrDefault(fact, "no " + fact)));
+    now.forEach(
+        (fact, how) -> {
+          if (!then.containsKey(fact)) {
+            versions.add(new VersionDifference("vocabulary", "no " + fact, how));
+          }
+        });
+    return versions;
+  }
+
+  private static Map<String, String> formulas(CanonicalJson evidence) {
+    Map<String, String> formulas = new TreeMap<>();
+    for (JsonNode line : evidence.tree().path("facts")) {
+      String fact = line.at("/value/fact").asString("");
+      formulas.put(fact, fact + " by " + line.path("formula").asString(""));
+    }
+    return formulas;
+  }
+
+  private List<Difference> catalogueToday(AuditRecord record) {
+    if (record.versions().catalogue().equals(engine.catalogue())) {
+      return List.of();
+    }
+    return engine
+        .resolve(record.account().request())
+        .map(today -> Difference.between("setup", record.account().setup(), today))
+        .orElseGet(
+            () -> List.of(new Difference("setup", "", record.account().setup().text(), null)));
+  }
+}

@@ -1,0 +1,167 @@
+package org.standproud.audit.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HexFormat;
+import java.util.List;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+import org.flywaydb.core.Flyway;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.SampleRecords;
+import org.standproud.audit.chain.ChainExport;
+import org.standproud.audit.chain.ChainKey;
+import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.chain.KeyPlaces;
+import org.standproud.audit.chain.Link;
+import org.standproud.audit.chain.PublicCheck;
+
+/** A database that the first version wrote, opened by this one. */
+class UpgradeTest {
+
+  private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");
+  private static final Clock CLOCK = Clock.fixed(SEVEN.plusSeconds(3600), ZoneOffset.UTC);
+
+  private final List<AuditRecord> old = new ArrayList<>();
+  private @TempDir Path directory;
+  private JdbcConnectionPool database;
+  private KeyPlaces keys;
+  private Seal seal;
+
+  @BeforeEach
+  void theFirstVersionKeepsThreeRecordsAndStatesThem() throws Exception {
+    keys = new KeyPlaces(directory);
+    seal = new Seal(keys.chain().open(), keys.signing().open());
+    database =
+        JdbcConnectionPool.create("jdbc:h2:file:" + directory.resolve("standproud"), "sa", "");
+    Flyway.configure().dataSource(database).target("1").load().migrate();
+    JdbcClient sql = JdbcClient.create(database);
+    Link last = new Link(0, ChainKey.GENESIS, ChainKey.GENESIS, SampleRecords.passed(SEVEN).body());
+    for (int place = 1; place <= 3; place++) {
+      AuditRecord record = SampleRecords.stopped("J-" + place, SEVEN.plusSeconds(place));
+      last = seal.key().seal(place, last.seal(), record.body());
+      insertAsTheFirstVersionDid(sql, last, record);
+      old.add(record);
+    }
+    sql.sql("update audit_chain_head set key_id = ?, sequence = 3, seal = ?")
+        .params(seal.key().id(), last.seal())
+        .update();
+    Files.writeString(keys.checkpoints().path(), statementOfTheFirstVersion(3, last.seal()) + "\n");
+  }
+
+  @Test
+  void everyOldRecordIsThereAndTheChainGoesOn() throws Exception {
+    migrate();
+    try (Records records = open()) {
+      for (AuditRecord record : old) {
+        assertThat(records.find(record.id()).orElseThrow().record()).isEqualTo(record);
+      }
+      assertThat(records.verify()).isEqualTo(new ChainReport(3, 3, List.of()));
+      assertThat(records.append(SampleRecords.passed(SEVEN)).sequence()).isEqualTo(4);
+      assertThat(records.verify()).isEqualTo(new ChainReport(4, 4, List.of()));
+    }
+    try (Records again = open()) {
+      assertThat(again.verify().whole()).isTrue();
+    }
+  }
+
+  @Test
+  void oldRecordsAreProvedByThePublicKeyFromTheFirstStartOn() throws Exception {
+    migrate();
+    StringWriter text = new StringWriter();
+    try (Records records = open()) {
+      records.export(text);
+    }
+    Path export = directory.resolve("export.ndjson");
+    Files.writeString(export, text.toString());
+    PublicCheck check = new PublicCheck(List.of(seal.signing().verifying()));
+    assertThat(ChainExport.verify(export, check, keys.checkpoints().lines()))
+        .isEqualTo(new ChainReport(3, 3, List.of()));
+
+    Files.writeString(export, text.toString().replaceFirst("do not run", "run"));
+    PublicCheck again = new PublicCheck(List.of(seal.signing().verifying()));
+    assertThat(ChainExport.verify(export, again, List.of()).whole()).isFalse();
+  }
+
+  @Test
+  void anEndCutOffBeforeTheUpgradeIsStillCaught() {
+    JdbcClient sql = JdbcClient.create(database);
+    sql.sql("delete from audit_finding where sequence = 3").update();
+    sql.sql("delete from audit_record where sequence = 3").update();
+    sql.sql(
+            "update audit_chain_head set sequence = 2,"
+                + " seal = (select seal from audit_record where sequence = 2)")
+        .update();
+    migrate();
+
+    org.assertj.core.api.Assertions.assertThatThrownBy(this::open)
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("ends at record 2");
+  }
+
+  private void migrate() {
+    Flyway.configure().dataSource(database).load().migrate();
+  }
+
+  private Records open() {
+    return new Records(database, seal, keys.checkpoints(), CLOCK);
+  }
+
+  private static void insertAsTheFirstVersionDid(JdbcClient sql, Link link, AuditRecord r) {
+    sql.sql(
+            "insert into audit_record (sequence, previous, seal, id, recorded_at, caller,"
+                + " job_order, work_master, operation, machine, verdict, score, rule_base,"
+                + " catalogue, engine, body) values (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)")
+        .params(
+            link.sequence(),
+            link.previous(),
+            link.seal(),
+            r.id(),
+            r.time().atOffset(ZoneOffset.UTC),
+            r.asked().caller(),
+            r.asked().jobOrder(),
+            r.asked().workMaster(),
+            r.asked().operation(),
+            r.asked().machine(),
+            r.judged().verdict(),
+            r.judged().score(),
+            r.versions().ruleBase(),
+            r.versions().catalogue(),
+            r.versions().engine(),
+            link.text().text())
+        .update();
+    int place = 0;
+    for (RecordedFinding f : r.findings()) {
+      sql.sql("insert into audit_finding values (?,?,?,?,?)")
+          .params(link.sequence(), place++, f.cardId(), f.severity(), f.kind())
+          .update();
+    }
+  }
+
+  /** The line the first version wrote: signed with the chain key, over a line a part. */
+  private String statementOfTheFirstVersion(long place, String of) throws Exception {
+    byte[] secret = Base64.getDecoder().decode(Files.readString(keys.chain().path()).strip());
+    Mac mac = Mac.getInstance("HmacSHA256");
+    mac.init(new SecretKeySpec(secret, "HmacSHA256"));
+    mac.update("standproud checkpoint 1\0".getBytes(StandardCharsets.UTF_8));
+    String covered = place + "\n" + of + "\n" + SEVEN + "\n" + seal.key().id();
+    String signature = HexFormat.of().formatHex(mac.doFinal(covered.getBytes()));
+    return "{\"sequence\":%d,\"seal\":\"%s\",\"time\":\"%s\",\"keyId\":\"%s\",\"signature\":\"%s\"}"
+        .formatted(place, of, SEVEN, seal.key().id(), signature);
+  }
+}
