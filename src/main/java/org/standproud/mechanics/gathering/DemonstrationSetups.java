@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.standproud.mechanics.evidence.Evidence;
@@ -38,14 +39,42 @@ public final class DemonstrationSetups {
    * @throws UncheckedIOException if the file is there and cannot be read
    */
   public Optional<Evidence> evidence(String name) {
-    return file(name)
+    return text(name)
         .map(reader::readJson)
         .filter(Reading.Accepted.class::isInstance)
         .map(reading -> EvidenceGathering.of(((Reading.Accepted) reading).setup()));
   }
 
-  /** Looks the name up among the files that are there, so that no name leads out of the folder. */
-  private Optional<String> file(String name) {
+  /**
+   * The names of the set-ups that are there, in order.
+   *
+   * @throws UncheckedIOException if the folder cannot be listed
+   */
+  public List<String> names() {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .filter(f -> f.endsWith(ENDING))
+          .map(f -> f.substring(0, f.length() - ENDING.length()))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * One set-up as it is written. The name is looked up among the files that are there, so that no
+   * name leads out of the folder.
+   *
+   * @param name name of its file without the ending
+   * @return its text; empty if there is no such file
+   * @throws UncheckedIOException if the file is there and cannot be read
+   */
+  public Optional<String> text(String name) {
     if (!Files.isDirectory(folder)) {
       return Optional.empty();
     }

@@ -1,0 +1,62 @@
+package org.standproud.web.drawing;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import org.standproud.setup.Band;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
+import org.standproud.setup.units.UnitCode;
+
+/**
+ * Numbers with their units as they stand on a drawing: lengths to the hundredth of a millimetre or
+ * the tenth of a thousandth of an inch, which is as fine as a dial goes; all else to three figures.
+ *
+ * @param units the units of the reader
+ */
+public record Figures(UnitSystem units) {
+
+  private static final MathContext THREE = new MathContext(3);
+  private static final double NOTHING = 1e-3;
+  private static final double SMALL_M = 1e-3;
+  private static final int MM_PLACES = 2;
+  private static final int INCH_PLACES = 4;
+
+  /** A length in m as it is dialled. */
+  public String length(double metres) {
+    UnitCode unit = QuantityKind.LENGTH.unit(units);
+    int places = units == UnitSystem.INCH ? INCH_PLACES : MM_PLACES;
+    BigDecimal value =
+        BigDecimal.valueOf(unit.fromSi(metres)).setScale(places, RoundingMode.HALF_UP);
+    return plain(value) + " " + unit.code();
+  }
+
+  /** Any quantity in the SI unit of its dimension. */
+  public String of(QuantityKind kind, double si) {
+    UnitCode unit = kind.unit(units);
+    String number = number(kind, si);
+    return kind == QuantityKind.NUMBER ? number : number + " " + unit.code();
+  }
+
+  /** A band, or one number where its ends read alike. */
+  public String of(QuantityKind kind, Band si) {
+    String low = of(kind, si.low());
+    String high = of(kind, si.high());
+    return low.equals(high) ? low : number(kind, si.low()) + " to " + high;
+  }
+
+  /** The number alone, to three figures; next to nothing is nothing. */
+  public String number(QuantityKind kind, double si) {
+    double value = kind.unit(units).fromSi(si);
+    return Math.abs(value) < NOTHING ? "0" : plain(BigDecimal.valueOf(value).round(THREE));
+  }
+
+  /** A deflection in m, in the small unit until that takes four figures. */
+  public String deflection(double metres) {
+    return metres < SMALL_M ? of(QuantityKind.SMALL_LENGTH, metres) : length(metres);
+  }
+
+  private static String plain(BigDecimal value) {
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+}

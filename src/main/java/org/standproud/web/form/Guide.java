@@ -1,0 +1,58 @@
+package org.standproud.web.form;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.reading.FieldGuide;
+
+/**
+ * The fields of a request as a tree.
+ *
+ * @param entry the field
+ * @param inside the fields inside it, in order
+ */
+record Guide(FieldGuide.Entry entry, List<Guide> inside) {
+
+  /** The fields of a whole request; remarks are left to those who write requests. */
+  static List<Guide> of(UnitSystem units) {
+    Map<String, Guide> byPath = new LinkedHashMap<>();
+    List<Guide> top = new ArrayList<>();
+    for (FieldGuide.Entry entry : FieldGuide.entries(units)) {
+      Guide guide = new Guide(entry, new ArrayList<>());
+      byPath.put(entry.path(), guide);
+      String path = entry.path().substring(0, entry.path().lastIndexOf('/'));
+      String above = path.endsWith("/*") ? path.substring(0, path.length() - 2) : path;
+      Guide owner = byPath.get(above);
+      if (owner == null) {
+        top.add(guide);
+      } else {
+        owner.inside().add(guide);
+      }
+    }
+    return top.stream().filter(g -> !g.name().equals("note")).toList();
+  }
+
+  /** Its name in the request. */
+  String name() {
+    return entry.path().substring(entry.path().lastIndexOf('/') + 1);
+  }
+
+  FieldGuide.Sort sort() {
+    return entry.sort();
+  }
+
+  /** Its name as words: gripDepth is grip depth. */
+  String label() {
+    StringBuilder words = new StringBuilder();
+    for (char c : name().toCharArray()) {
+      if (Character.isUpperCase(c)) {
+        words.append(' ').append(Character.toLowerCase(c));
+      } else {
+        words.append(c);
+      }
+    }
+    return words.toString();
+  }
+}

@@ -1,0 +1,52 @@
+package org.standproud.web.pages;
+
+import java.util.UUID;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.standproud.api.assessing.Answer;
+import org.standproud.audit.store.StoredRecord;
+import org.standproud.setup.Setup;
+import org.standproud.web.drawing.EndView;
+import org.standproud.web.drawing.Loads;
+import org.standproud.web.drawing.PlanView;
+import org.standproud.web.drawing.PushView;
+import org.standproud.web.recorded.FindingView;
+import org.standproud.web.recorded.RecordedAnswer;
+import org.standproud.web.recorded.RecordedAnswers;
+
+/** The page of an assessment: what was answered, drawn and explained. */
+@Controller
+class AnswerController {
+
+  private final RecordedAnswers answers;
+
+  AnswerController(RecordedAnswers answers) {
+    this.answers = answers;
+  }
+
+  @GetMapping("/assessments/{id}")
+  String answer(@PathVariable UUID id, Model model) {
+    StoredRecord record = answers.record(id);
+    RecordedAnswer recorded = RecordedAnswer.of(record.record().account());
+    Setup setup = recorded.setup();
+    Answer answer = recorded.answer();
+    Loads loads = Loads.of(recorded.evidence());
+    model.addAttribute("answer", answer);
+    model.addAttribute("setup", setup);
+    model.addAttribute("sequence", record.stored().sequence());
+    model.addAttribute("findings", FindingView.of(recorded));
+    model.addAttribute("verdictMark", verdictMark(answer.verdict()));
+    model.addAttribute("facts", answer.evidence().stream().map(FindingView::told).toList());
+    model.addAttribute("plan", PlanView.of(setup, "plan"));
+    model.addAttribute("end", EndView.of(setup, loads, "end"));
+    model.addAttribute("push", PushView.of(loads, answer.units(), "push"));
+    return "answer";
+  }
+
+  /** The name of the sign of a verdict. */
+  static String verdictMark(String verdict) {
+    return verdict.replace(' ', '-');
+  }
+}

@@ -1,0 +1,70 @@
+package org.standproud.web.pages;
+
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.servlet.ModelAndView;
+import org.standproud.api.assessing.NotReady;
+import org.standproud.api.problem.NotThere;
+import org.standproud.audit.store.RecordNotStored;
+import org.standproud.audit.store.StoreBusy;
+
+/** Tells on a page what went wrong on the way to one. */
+@ControllerAdvice(basePackages = "org.standproud.web")
+@Order(Ordered.HIGHEST_PRECEDENCE)
+class PageFaults {
+
+  private static final Logger LOG = LoggerFactory.getLogger(PageFaults.class);
+
+  @ExceptionHandler
+  ModelAndView notThere(NotThere e) {
+    return page(HttpStatus.NOT_FOUND, "Not here", String.valueOf(e.getMessage()));
+  }
+
+  @ExceptionHandler
+  ModelAndView noSuchAddress(MethodArgumentTypeMismatchException e) {
+    return page(HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.");
+  }
+
+  @ExceptionHandler
+  ModelAndView notReady(NotReady e) {
+    return page(
+        HttpStatus.SERVICE_UNAVAILABLE, "Not ready to judge", String.valueOf(e.getMessage()));
+  }
+
+  @ExceptionHandler({StoreBusy.class, RecordNotStored.class, InterruptedException.class})
+  ModelAndView notStored(Exception e) {
+    if (e instanceof InterruptedException) {
+      Thread.currentThread().interrupt();
+    }
+    LOG.warn("An answer was not stored", e);
+    return page(
+        HttpStatus.SERVICE_UNAVAILABLE,
+        "Not stored",
+        "The set-up was not answered, because the answer could not be put on record. Try again.");
+  }
+
+  @ExceptionHandler
+  ModelAndView fault(Exception e) {
+    UUID reference = UUID.randomUUID();
+    LOG.error("Fault {}", reference, e);
+    return page(
+        HttpStatus.INTERNAL_SERVER_ERROR,
+        "A fault in the service",
+        "Nothing was judged. The log has the fault under " + reference + ".");
+  }
+
+  private static ModelAndView page(HttpStatus status, String title, String detail) {
+    ModelAndView page = new ModelAndView("fault");
+    page.setStatus(status);
+    page.addObject("title", title);
+    page.addObject("detail", detail);
+    return page;
+  }
+}

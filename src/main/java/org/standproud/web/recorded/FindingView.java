@@ -1,0 +1,98 @@
+package org.standproud.web.recorded;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Finding;
+import org.standproud.advice.Quantity;
+import org.standproud.rules.card.Source;
+import org.standproud.setup.UnitSystem;
+import org.standproud.web.drawing.DistanceBar;
+
+/**
+ * A finding as a page or a sheet shows it.
+ *
+ * @param finding the finding
+ * @param mark name of the sign that goes with its severity and kind
+ * @param word severity and kind in words
+ * @param values the numbers the card read
+ * @param source what the card stands on, in one line
+ * @param bar how far it is from the limit, as SVG; null if no number decides
+ */
+public record FindingView(
+    Finding finding,
+    String mark,
+    String word,
+    List<String> values,
+    String source,
+    @Nullable String bar) {
+
+  /** Copies the list. */
+  public FindingView {
+    values = List.copyOf(values);
+  }
+
+  /** The findings of an answer, gravest first. */
+  public static List<FindingView> of(RecordedAnswer recorded) {
+    UnitSystem units = recorded.answer().units();
+    return recorded.answer().findings().stream()
+        .sorted(
+            Comparator.comparing(
+                f -> f.severity().equals("stop") ? 0 : f.severity().equals("caution") ? 1 : 2))
+        .map(f -> of(f, recorded, units))
+        .toList();
+  }
+
+  private static FindingView of(Finding finding, RecordedAnswer recorded, UnitSystem units) {
+    boolean open = finding.kind().equals("open");
+    return new FindingView(
+        finding,
+        finding.severity() + (open ? "-open" : ""),
+        finding.severity() + (open ? ", open: not known yet" : ""),
+        finding.values().stream().map(FindingView::told).toList(),
+        line(finding.source()),
+        recorded
+            .margin(finding.card())
+            .filter(m -> finding.distance() != null)
+            .map(m -> DistanceBar.of(m, finding.card(), units))
+            .orElse(null));
+  }
+
+  /** A fact with its value, as in "grip depth 8 mm" or "slip margin 0.21 (0.13 to 0.4)". */
+  public static String told(Quantity quantity) {
+    Object value = quantity.value();
+    if (value == null) {
+      return quantity.name() + ": not known";
+    }
+    String unit = quantity.unit() == null ? "" : " " + quantity.unit();
+    Double low = quantity.low();
+    Double high = quantity.high();
+    String band =
+        low == null || high == null ? "" : " (" + number(low) + " to " + number(high) + ")";
+    return quantity.name() + " " + word(value) + band + unit;
+  }
+
+  private static String word(Object value) {
+    if (value instanceof Boolean yes) {
+      return yes ? "yes" : "no";
+    }
+    return value instanceof Number number ? number(number.doubleValue()) : value.toString();
+  }
+
+  private static String number(double value) {
+    return ThreeFigures.of(value);
+  }
+
+  /** What a card stands on, in one line. */
+  public static String line(Source source) {
+    String kind = source.kind().words();
+    // A reference may begin by saying again what kind of source it is.
+    boolean saysItself = source.reference().startsWith(kind);
+    return String.join(
+        ", ",
+        Stream.of(saysItself ? "" : kind, source.reference(), source.edition(), source.page())
+            .filter(part -> part != null && !part.isBlank())
+            .toList());
+  }
+}

@@ -1,0 +1,138 @@
+package org.standproud.web.recorded;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Grade;
+import org.standproud.api.assessing.Answer;
+import org.standproud.api.assessing.EvidenceAccount;
+import org.standproud.api.assessing.FactValue;
+import org.standproud.api.assessing.TraceAccount;
+import org.standproud.audit.Account;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.card.SourceKind;
+import org.standproud.setup.Band;
+import org.standproud.setup.Setup;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.Worded;
+import org.standproud.setup.reading.CanonicalText;
+import tools.jackson.core.JsonParser;
+import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.ValueDeserializer;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+
+/**
+ * A recorded assessment read back from what is on disk. Nothing in it is worked out anew, so that a
+ * page or a sheet shows what was answered then.
+ *
+ * @param setup the set-up, names resolved
+ * @param answer what was answered
+ * @param evidence the numbers it stood on
+ * @param margins how far each card was from flipping, by id of the card
+ */
+public record RecordedAnswer(
+    Setup setup, Answer answer, Evidence evidence, Map<String, TraceAccount.Distance> margins) {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .addModule(
+              new SimpleModule("words read")
+                  .addDeserializer(UnitSystem.class, new ByWords<>(UnitSystem.values()))
+                  .addDeserializer(Grade.class, new ByWords<>(Grade.values()))
+                  .addDeserializer(SourceKind.class, new ByWords<>(SourceKind.values())))
+          .build();
+
+  /** Copies the map. */
+  public RecordedAnswer {
+    margins = Map.copyOf(margins);
+  }
+
+  /**
+   * Reads it.
+   *
+   * @param account what was kept
+   */
+  public static RecordedAnswer of(Account account) {
+    return new RecordedAnswer(
+        CanonicalText.setup(account.setup().text()),
+        MAPPER.readValue(account.answer().text(), Answer.class),
+        evidence(MAPPER.readValue(account.evidence().text(), EvidenceAccount.class)),
+        margins(MAPPER.readValue(account.trace().text(), TraceAccount.class)));
+  }
+
+  /** How far a card was from flipping, if a number decides. */
+  public Optional<TraceAccount.Distance> margin(String card) {
+    return Optional.ofNullable(margins.get(card));
+  }
+
+  private static Map<String, TraceAccount.Distance> margins(TraceAccount trace) {
+    Map<String, TraceAccount.Distance> margins = new HashMap<>();
+    for (TraceAccount.CardResult card : trace.cards()) {
+      TraceAccount.Distance margin = card.margin();
+      if (margin != null) {
+        margins.put(card.card(), margin);
+      }
+    }
+    return margins;
+  }
+
+  /** Facts that this program no longer has a name for are left out. */
+  private static Evidence evidence(EvidenceAccount account) {
+    Map<String, Fact> facts = new HashMap<>();
+    Vocabulary.all().forEach(fact -> facts.put(fact.name(), fact));
+    List<EvidenceValue> values = new ArrayList<>();
+    for (EvidenceAccount.FactLine line : account.facts()) {
+      Fact fact = facts.get(line.value().fact());
+      if (fact != null) {
+        values.add(new EvidenceValue(fact, value(line.value()), line.inputs(), line.assumptions()));
+      }
+    }
+    return new Evidence(values);
+  }
+
+  private static Value value(FactValue told) {
+    FactValue.@Nullable Numbers band = told.band();
+    if (band != null) {
+      return new Value.Quantity(new Band(band.low(), band.likely(), band.high()));
+    }
+    String word = told.word();
+    if (word != null) {
+      return new Value.Text(word);
+    }
+    Boolean yes = told.yes();
+    if (yes != null) {
+      return new Value.Truth(yes);
+    }
+    String measure = told.measure();
+    return new Value.Missing(measure == null ? told.fact() : measure);
+  }
+
+  /** Reads a choice from the words that stand for it. */
+  private static final class ByWords<E extends Worded> extends ValueDeserializer<E> {
+
+    private final List<E> choices;
+
+    ByWords(E[] choices) {
+      this.choices = List.of(choices);
+    }
+
+    @Override
+    public E deserialize(JsonParser parser, DeserializationContext context) {
+      String words = parser.getString();
+      return choices.stream()
+          .filter(choice -> choice.words().equals(words))
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException("no such choice on record: " + words));
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package org.standproud.web.sheet;
+
+import java.util.UUID;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.standproud.web.recorded.RecordedAnswers;
+
+/** The printed sheet of an assessment. */
+@Controller
+class SheetController {
+
+  private final RecordedAnswers answers;
+  private final SheetPrinter printer;
+
+  SheetController(RecordedAnswers answers, SheetPrinter printer) {
+    this.answers = answers;
+    this.printer = printer;
+  }
+
+  @GetMapping("/assessments/{id}/sheet.pdf")
+  ResponseEntity<byte[]> sheet(
+      @PathVariable UUID id, @RequestParam(defaultValue = "a4") PaperSize paper) {
+    ContentDisposition name = ContentDisposition.inline().filename("set-up-" + id + ".pdf").build();
+    return ResponseEntity.ok()
+        .contentType(MediaType.APPLICATION_PDF)
+        .header(HttpHeaders.CONTENT_DISPOSITION, name.toString())
+        .body(printer.print(answers.answer(id), paper));
+  }
+}

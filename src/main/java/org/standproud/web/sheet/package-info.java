@@ -1,0 +1,5 @@
+/** The sheet that goes to the machine: one or two printed pages. */
+@NullMarked
+package org.standproud.web.sheet;
+
+import org.jspecify.annotations.NullMarked;

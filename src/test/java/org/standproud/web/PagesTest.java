@@ -1,0 +1,351 @@
+package org.standproud.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.http.MediaType;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+/** The pages and the sheet as a browser gets them, over the demonstration shop. */
+@SpringBootTest
+@AutoConfigureMockMvc
+class PagesTest {
+
+  private static final String FINE = "01-top-edge-wire-and-stop";
+  private static final String BAD = "03-tall-plate-barely-gripped";
+  private static final String INCH = "09-saw-cut-faces-without-packing";
+  private static final String UNMEASURED = "12-nobody-measured";
+
+  private static @TempDir Path directory;
+
+  @Autowired private MockMvc mvc;
+
+  @DynamicPropertySource
+  static void records(DynamicPropertyRegistry properties) {
+    properties.add("standproud.audit.directory", () -> directory.toString());
+  }
+
+  static Stream<String> seeds() {
+    return SeedSetups.names().stream();
+  }
+
+  private String assessed(String json) throws Exception {
+    String location =
+        mvc.perform(post("/v1/assessments").contentType(MediaType.APPLICATION_JSON).content(json))
+            .andExpect(status().isCreated())
+            .andReturn()
+            .getResponse()
+            .getHeader("Location");
+    return location.substring(location.lastIndexOf('/') + 1);
+  }
+
+  private String page(String address) throws Exception {
+    return mvc.perform(get(address))
+        .andExpect(status().isOk())
+        .andReturn()
+        .getResponse()
+        .getContentAsString();
+  }
+
+  /** What stands in the fields of the form, as a browser would send it back. */
+  private static Map<String, String> filled(String form) {
+    Map<String, String> values = new LinkedHashMap<>();
+    Matcher inputs = Pattern.compile("<input ([^>]*)>").matcher(form);
+    while (inputs.find()) {
+      String name = attribute(inputs.group(1), "name");
+      if (name.startsWith("/")) {
+        values.put(name, attribute(inputs.group(1), "value"));
+      }
+    }
+    Matcher selects = Pattern.compile("(?s)<select ([^>]*)>(.*?)</select>").matcher(form);
+    while (selects.find()) {
+      Matcher chosen =
+          Pattern.compile("<option value=\"([^\"]*)\" selected").matcher(selects.group(2));
+      String name = attribute(selects.group(1), "name");
+      if (name.startsWith("/") && chosen.find()) {
+        values.put(name, chosen.group(1));
+      }
+    }
+    return values;
+  }
+
+  private static String attribute(String tag, String name) {
+    Matcher value = Pattern.compile(" ?" + name + "=\"([^\"]*)\"").matcher(tag);
+    return value.find() ? value.group(1).replace("&#39;", "'").replace("&quot;", "\"") : "";
+  }
+
+  private MockHttpServletResponse sent(Map<String, String> values) throws Exception {
+    MockHttpServletRequestBuilder request = post("/");
+    values.forEach(request::param);
+    return mvc.perform(request).andReturn().getResponse();
+  }
+
+  @Test
+  void aFineSetUpIsToldToRunAndABadOneIsNotWithTheCautionsOnBoth() throws Exception {
+    String fine = page("/assessments/" + assessed(SeedSetups.json(FINE)));
+    assertThat(fine)
+        .contains("<h1 id=\"verdict\">Run</h1>")
+        .contains("sign-run")
+        .contains("Keep guards in place");
+    String bad = page("/assessments/" + assessed(SeedSetups.json(BAD)));
+    assertThat(bad)
+        .contains("<h1 id=\"verdict\">Do not run</h1>")
+        .contains("sign-do-not-run")
+        .contains("Keep guards in place")
+        .contains("TLW-0103")
+        .contains("data-part=\"push-movable-worst\"")
+        .contains("Distance to the limit");
+  }
+
+  @Test
+  void anAnswerTellsWhatToMeasureWhatWasAssumedAndHowSureEachFindingIs() throws Exception {
+    String id = assessed(SeedSetups.json(UNMEASURED));
+    String answer = page("/assessments/" + id);
+    assertThat(answer)
+        .contains("Measure first")
+        .contains("Assumed")
+        .contains("hold.jawFriction")
+        .contains("completeness of what was told")
+        .contains("sign-stop-open")
+        .contains(id)
+        .contains("href=\"/v1/assessments/" + id + "\"")
+        .contains("/assessments/" + id + "/sheet.pdf?paper=a4");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/rules", "/?from=" + FINE})
+  void noPageRunsAScriptOrStylesItselfInline(String address) throws Exception {
+    MockHttpServletResponse response = mvc.perform(get(address)).andReturn().getResponse();
+    assertThat(response.getHeader("Content-Security-Policy"))
+        .contains("default-src 'none'")
+        .doesNotContain("unsafe")
+        .doesNotContain("script");
+    assertThat(response.getContentAsString())
+        .doesNotContain("<script")
+        .doesNotContain("<style")
+        .doesNotContain(" style=")
+        .doesNotContain(" onclick");
+  }
+
+  @Test
+  void namesFromOutsideStayText() throws Exception {
+    String hostile = "<script>alert('x')</script>\\\"><img src=x>\uFFFE";
+    String id = assessed(SeedSetups.json(FINE).replace("TLW-0101", hostile));
+    String answer = page("/assessments/" + id);
+    assertThat(answer).doesNotContain("<script").doesNotContain("<img").contains("&lt;script&gt;");
+    try (PDDocument sheet = sheet(id, "a4")) {
+      assertThat(new PDFTextStripper().getText(sheet)).contains("<script>");
+    }
+    String again = page("/?from=" + id);
+    assertThat(again).doesNotContain("<script").doesNotContain("<img");
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aSetUpSentFromItsFormIsAnsweredAsThroughTheApi(String name) throws Exception {
+    String form = page("/?from=" + name);
+    MockHttpServletResponse response = sent(filled(form));
+    assertThat(response.getStatus()).as(response.getContentAsString()).isEqualTo(303);
+    String byPage = response.getRedirectedUrl();
+    assertThat(numbers(byPage))
+        .isEqualTo(numbers("/assessments/" + assessed(SeedSetups.json(name))));
+  }
+
+  /** Everything of an answer but its identity and its time. */
+  private String numbers(String page) throws Exception {
+    return page("/v1" + page).replaceAll("\"(id|time|self|trace|evidence)\":\"[^\"]*\"", "");
+  }
+
+  @Test
+  void aFormToldInTheOtherUnitsSaysTheSameSetUp() throws Exception {
+    Map<String, String> metric = filled(page("/?from=" + FINE));
+    metric.put("convert", "inch");
+    MockHttpServletResponse response = sent(metric);
+    assertThat(response.getStatus()).isEqualTo(200);
+    Map<String, String> inch = filled(response.getContentAsString());
+    assertThat(inch.get("/units")).isEqualTo("inch");
+    assertThat(Double.parseDouble(inch.get("/stock/length"))).isEqualTo(140 / 25.4);
+    assertThat(inch.get("/machine")).isEqualTo("large knee mill");
+    assertThat(sent(inch).getStatus()).isEqualTo(303);
+    assertThat(filled(page("/?from=" + INCH)).get("/stock/thickness")).isEqualTo("0.625");
+  }
+
+  @Test
+  void whatIsWrongIsToldBesideItsFieldAndNothingIsJudged() throws Exception {
+    Map<String, String> values = filled(page("/?from=" + FINE));
+    values.put("/stock/length", "2,5");
+    values.put("/hold/gripDepth", "");
+    values.put("/cut/axialDepth", "90000 mm");
+    MockHttpServletResponse response = sent(values);
+    assertThat(response.getStatus()).isEqualTo(422);
+    String form = response.getContentAsString();
+    assertThat(form)
+        .contains("id=\"f-stock-length-error\"")
+        .contains("id=\"f-hold-gripDepth-error\"")
+        .contains("id=\"f-cut-axialDepth-error\"")
+        .contains("href=\"#f-stock-length\"")
+        .contains("value=\"2,5\"")
+        .contains("aria-invalid=\"true\"");
+  }
+
+  @Test
+  void aFormFromAnotherSiteIsRefused() throws Exception {
+    Map<String, String> values = filled(page("/?from=" + FINE));
+    MockHttpServletRequestBuilder crossSite = post("/").header("Sec-Fetch-Site", "cross-site");
+    values.forEach(crossSite::param);
+    mvc.perform(crossSite).andExpect(status().isForbidden());
+    MockHttpServletRequestBuilder origin =
+        post("/").header("Host", "localhost:8080").header("Origin", "http://evil.example");
+    values.forEach(origin::param);
+    mvc.perform(origin).andExpect(status().isForbidden());
+    MockHttpServletRequestBuilder own =
+        post("/").header("Host", "localhost:8080").header("Origin", "http://localhost:8080");
+    values.forEach(own::param);
+    mvc.perform(own).andExpect(status().isSeeOther());
+  }
+
+  @Test
+  void rulesAreFoundByWordsAndByWhatTheyProtect() throws Exception {
+    assertThat(page("/rules?protects=direction")).contains("DIR-001").doesNotContain("HOLD-001");
+    assertThat(page("/rules?q=fixed+jaw+load")).contains("DIR-001");
+    assertThat(page("/rules?q=zeppelin")).contains("No card speaks of that.");
+    assertThat(page("/rules/DIR-001"))
+        .contains("The fixed jaw should take the load of the cut")
+        .contains("load jaw")
+        .contains("Limits a shop may tune")
+        .contains("Examples that run")
+        .contains("push to the fixed jaw");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/rules/HOLD-999",
+        "/assessments/not-an-id",
+        "/assessments/0197f3c2-7b1e-7c44-9d0a-3f6b2a1c5e77",
+        "/assessments/0197f3c2-7b1e-7c44-9d0a-3f6b2a1c5e77/sheet.pdf",
+        "/?from=..%2F..%2Fcutters"
+      })
+  void whatIsNotThereIsToldOnAPage(String address) throws Exception {
+    MockHttpServletResponse response =
+        mvc.perform(get(java.net.URI.create(address)))
+            .andExpect(status().isNotFound())
+            .andReturn()
+            .getResponse();
+    assertThat(response.getContentType()).startsWith("text/html");
+    assertThat(response.getContentAsString()).contains("<h1>Not here</h1>");
+  }
+
+  private PDDocument sheet(String id, String paper) throws Exception {
+    byte[] pdf =
+        mvc.perform(get("/assessments/" + id + "/sheet.pdf").param("paper", paper))
+            .andExpect(status().isOk())
+            .andReturn()
+            .getResponse()
+            .getContentAsByteArray();
+    return Loader.loadPDF(pdf);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void everySheetHasOneOrTwoPagesWithAllFontsInsideAndAllWordsOnThePaper(String name)
+      throws Exception {
+    String id = assessed(SeedSetups.json(name));
+    try (PDDocument sheet = sheet(id, "a4")) {
+      assertThat(sheet.getNumberOfPages()).isBetween(1, 2);
+      for (PDPage page : sheet.getPages()) {
+        for (COSName font : page.getResources().getFontNames()) {
+          PDFont used = page.getResources().getFont(font);
+          assertThat(used.isEmbedded()).as(used.getName()).isTrue();
+        }
+        assertThat(page.getResources().getXObjectNames())
+            .as("no picture made of dots")
+            .noneMatch(x -> page.getResources().isImageXObject(x));
+      }
+      Inside words = new Inside(sheet);
+      String text = words.getText(sheet);
+      assertThat(words.outside).isZero();
+      assertThat(text)
+          .contains(id)
+          .contains("Grip depth")
+          .contains("Before the spindle starts")
+          .contains("Keep guards in place")
+          .contains(SeedSetups.setup(name).job().jobOrder())
+          .contains("Rules ");
+    }
+  }
+
+  @Test
+  void theCodeOnTheSheetReadsAsTheRecordIdAndLetterPaperIsLetter() throws Exception {
+    String id = assessed(SeedSetups.json(INCH));
+    try (PDDocument sheet = sheet(id, "letter")) {
+      assertThat(sheet.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
+      assertThat(sheet.getPage(0).getMediaBox().getHeight()).isEqualTo(792);
+      BufferedImage image = new PDFRenderer(sheet).renderImageWithDPI(0, 200);
+      int wide = image.getWidth();
+      int high = image.getHeight() / 5;
+      int[] dots = image.getRGB(0, 0, wide, high, null, 0, wide);
+      BinaryBitmap bitmap =
+          new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(wide, high, dots)));
+      assertThat(new QRCodeReader().decode(bitmap).getText()).isEqualTo(id);
+      assertThat(new PDFTextStripper().getText(sheet)).contains("lbf").doesNotContain(" mm");
+    }
+  }
+
+  /** Counts the letters that stand off the paper. */
+  private static final class Inside extends PDFTextStripper {
+
+    private final float width;
+    private final float height;
+    private int outside;
+
+    Inside(PDDocument sheet) throws java.io.IOException {
+      width = sheet.getPage(0).getMediaBox().getWidth();
+      height = sheet.getPage(0).getMediaBox().getHeight();
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition text) {
+      boolean inside =
+          text.getX() >= 0
+              && text.getX() + text.getWidth() <= width
+              && text.getY() >= 0
+              && text.getY() <= height;
+      outside += inside ? 0 : 1;
+      super.processTextPosition(text);
+    }
+  }
+}
