@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Finding;
 import org.standproud.advice.Quantity;
+import org.standproud.api.assessing.AnsweredFinding;
 import org.standproud.rules.card.Source;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
@@ -37,6 +38,7 @@ public record FindingView(
   public static List<FindingView> of(RecordedAnswer recorded) {
     UnitSystem units = recorded.answer().units();
     return recorded.answer().findings().stream()
+        .map(AnsweredFinding::finding)
         .sorted(
             Comparator.comparing(
                 f -> f.severity().equals("stop") ? 0 : f.severity().equals("caution") ? 1 : 2))
