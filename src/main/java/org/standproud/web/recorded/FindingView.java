@@ -1,12 +1,12 @@
 package org.standproud.web.recorded;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Finding;
 import org.standproud.advice.Quantity;
 import org.standproud.api.assessing.AnsweredFinding;
+import org.standproud.audit.decisions.ShownAcceptance;
 import org.standproud.rules.card.Source;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
@@ -20,6 +20,7 @@ import org.standproud.web.drawing.DistanceBar;
  * @param values the numbers the card read
  * @param source what the card stands on, in one line
  * @param bar how far it is from the limit, as SVG; null if no number decides
+ * @param acceptances who answered for going on in spite of it, when the answer was made
  */
 public record FindingView(
     Finding finding,
@@ -27,26 +28,24 @@ public record FindingView(
     String word,
     List<String> values,
     String source,
-    @Nullable String bar) {
+    @Nullable String bar,
+    List<String> acceptances) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public FindingView {
     values = List.copyOf(values);
+    acceptances = List.copyOf(acceptances);
   }
 
   /** The findings of an answer, gravest first. */
   public static List<FindingView> of(RecordedAnswer recorded) {
     UnitSystem units = recorded.answer().units();
-    return recorded.answer().findings().stream()
-        .map(AnsweredFinding::finding)
-        .sorted(
-            Comparator.comparing(
-                f -> f.severity().equals("stop") ? 0 : f.severity().equals("caution") ? 1 : 2))
-        .map(f -> of(f, recorded, units))
-        .toList();
+    return recorded.answer().findings().stream().map(f -> of(f, recorded, units)).toList();
   }
 
-  private static FindingView of(Finding finding, RecordedAnswer recorded, UnitSystem units) {
+  private static FindingView of(
+      AnsweredFinding answered, RecordedAnswer recorded, UnitSystem units) {
+    Finding finding = answered.finding();
     boolean open = finding.kind().equals("open");
     return new FindingView(
         finding,
@@ -58,7 +57,23 @@ public record FindingView(
             .margin(finding.card())
             .filter(m -> finding.distance() != null)
             .map(m -> DistanceBar.of(m, finding.card(), units))
-            .orElse(null));
+            .orElse(null),
+        acceptances(answered));
+  }
+
+  private static List<String> acceptances(AnsweredFinding answered) {
+    List<ShownAcceptance> given = answered.acceptances();
+    return given == null ? List.of() : given.stream().map(FindingView::told).toList();
+  }
+
+  private static String told(ShownAcceptance accepted) {
+    return "%s, %s, answers for going on until %s: %s (%s)"
+        .formatted(
+            accepted.by().name(),
+            accepted.by().role(),
+            accepted.expires(),
+            accepted.reason(),
+            accepted.state());
   }
 
   /** A fact with its value, as in "grip depth 8 mm" or "slip margin 0.21 (0.13 to 0.4)". */
