@@ -23,7 +23,7 @@ final class TypedValue {
   /** Typed where something is not known, as against taken from the catalogue. */
   static final String NOT_KNOWN = "?";
 
-  private static final String NUMBER = "[-+]?[0-9]{1,15}(?:\\.[0-9]{1,15})?";
+  private static final String NUMBER = "[-+]?[0-9]{1,15}(?:\\.[0-9]{1,30})?";
   private static final Pattern QUANTITY =
       Pattern.compile(
           "(?<low>"
