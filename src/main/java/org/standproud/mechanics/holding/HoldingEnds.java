@@ -10,6 +10,7 @@ import org.standproud.mechanics.holding.contact.JointStiffness;
 import org.standproud.mechanics.holding.jaw.JawBearings;
 import org.standproud.mechanics.holding.jaw.JawFriction;
 import org.standproud.mechanics.holding.screw.ClampingForce;
+import org.standproud.mechanics.holding.slip.HoldingLoad;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
@@ -26,7 +27,8 @@ import org.standproud.setup.Vise;
  * @param adverse least force, friction, stiffness; greatest load
  * @param likely likely values
  * @param favourable the opposite of adverse
- * @param hardClamped adverse, but with the greatest clamping force: the worst for pressure
+ * @param hardClamped greatest load and clamping force on the softest and on the likely jaws, of
+ *     which either may press the hardest
  * @param hinged whether the stock may rock on one unknown line
  * @param rockRad how far it then turns freely in rad
  * @param wireSizeM size of the wire at the movable jaw in m, or of the one that could be laid there
@@ -38,7 +40,7 @@ record HoldingEnds(
     HoldingEnd adverse,
     HoldingEnd likely,
     HoldingEnd favourable,
-    HoldingEnd hardClamped,
+    List<HoldingEnd> hardClamped,
     boolean hinged,
     double rockRad,
     double wireSizeM,
@@ -71,7 +73,9 @@ record HoldingEnds(
         maker.adverse(clamp.forceN().low()),
         maker.likely(),
         maker.favourable(),
-        maker.adverse(clamp.forceN().high()),
+        List.of(
+            maker.adverse(clamp.forceN().high()),
+            maker.likely(clamp.forceN().high(), input.load().adverse())),
         bearings.hinged(),
         bearings.gapM() / gripM,
         wireSizeM(wire, gripM),
@@ -176,20 +180,25 @@ record HoldingEnds(
     }
 
     HoldingEnd likely() {
+      return likely(clampingForceN.likely(), input.load().likely());
+    }
+
+    /** The likely jaws, at any clamping force and load. */
+    HoldingEnd likely(double forceN, HoldingLoad.Peaks peaks) {
       Double line = lineM();
       return new HoldingEnd(
           input,
           gripM(),
           lengthM(),
-          clampingForceN.likely(),
+          forceN,
           friction.likely(),
-          input.load().likely(),
+          peaks,
           bearings.likely(),
           bearings.likely(),
           share(
               vise().movableJawStiffnessNPerM().likely(), vise().fixedJawStiffnessNPerM().likely()),
           0,
-          root(joint(input).likely(), Band::likely, clampingForceN.likely()),
+          root(joint(input).likely(), Band::likely, forceN),
           line == null && bearings.hinged() ? Double.valueOf(gripM() / 2) : line,
           vise().movableJawLiftRad().likely());
     }

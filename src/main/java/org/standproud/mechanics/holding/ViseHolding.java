@@ -138,7 +138,10 @@ public record ViseHolding(
     return Band.spanning(likely, low, best.fixedSideNPerM() + best.movableSideNPerM());
   }
 
-  /** The mean pressure bounds it from below; the adverse root is tried at both clamping forces. */
+  /**
+   * The mean pressure bounds it from below; the softest jaws are tried at both clamping forces and
+   * the likely ones at the greatest.
+   */
   private static Band jawPressure(HoldingInput input, HoldingEnds ends) {
     Band yield = input.stock().material().yieldPa();
     within("yield stress", yield.low(), 1e6, 5e9, "Pa");
@@ -150,7 +153,7 @@ public record ViseHolding(
         Math.min(Margin.GREATEST, likely.facePressurePa() / yield.likely()),
         mean,
         worst.applyAsDouble(ends.adverse()),
-        worst.applyAsDouble(ends.hardClamped()));
+        ends.hardClamped().stream().mapToDouble(worst).max().orElseThrow());
   }
 
   /** The depth follows the ratio of the two pushes, so that is what is taken to its ends. */

@@ -252,7 +252,7 @@ class ViseHoldingTest {
     }
   }
 
-  @Property(tries = 300)
+  @Property(tries = 3000)
   void theBandHoldsTheMarginsOfEverySetUpInside(
       @ForAll @DoubleRange(min = 0, max = 1) double a,
       @ForAll @DoubleRange(min = 0, max = 1) double b,
