@@ -18,11 +18,11 @@ import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.mechanics.holding.jaw.FaceState;
 import org.standproud.mechanics.holding.jaw.JawFriction;
-import org.standproud.mechanics.holding.other.AnglePlateHold;
+import org.standproud.mechanics.holding.other.BackedHold;
+import org.standproud.mechanics.holding.other.BackedHold.Backing;
 import org.standproud.mechanics.holding.other.ClampedMargins;
 import org.standproud.mechanics.holding.other.StrapClamp;
 import org.standproud.mechanics.holding.other.TableHold;
-import org.standproud.mechanics.holding.other.ViseSideHold;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
@@ -248,11 +248,10 @@ public record OtherHolds(
     private ClampedMargins margins(Way way, HoldingLoad load, double clampM, double backedM) {
       double lengthM = setup.stock().lengthM();
       double thicknessM = setup.stock().thicknessM();
-      return way == Way.ANGLE_PLATE
-          ? new AnglePlateHold(straps, strapN, friction, clampM, backedM, lengthM, thicknessM, true)
-              .under(load)
-          : new ViseSideHold(straps, strapN, friction, clampM, backedM, lengthM, thicknessM, true)
-              .under(load);
+      Backing backing = way == Way.ANGLE_PLATE ? Backing.ANGLE_PLATE : Backing.VISE_SIDE;
+      return new BackedHold(
+              backing, straps, strapN, friction, clampM, backedM, lengthM, thicknessM, true)
+          .under(load);
     }
 
     OtherHold flat(Optional<LaidFlat> laid) {

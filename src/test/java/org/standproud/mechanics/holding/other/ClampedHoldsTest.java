@@ -39,7 +39,8 @@ class ClampedHoldsTest {
 
   @Test
   void anAnglePlateBacksThePushTowardItUpToItsTopEdge() {
-    AnglePlateHold hold = new AnglePlateHold(2, EACH, MU, 0.02, 0.06, 0.12, 0.01, true);
+    BackedHold hold =
+        new BackedHold(BackedHold.Backing.ANGLE_PLATE, 2, EACH, MU, 0.02, 0.06, 0.12, 0.01, true);
     ClampedMargins toward = hold.under(load(0, 800, 0, 0.01));
     assertThat(toward.tipMarginTowardSupport().likely())
         .isCloseTo(16_000 * 0.02 / 0.01 / 800, within(1e-9));
@@ -53,8 +54,11 @@ class ClampedHoldsTest {
   void theSideOfAViseIsTrustedLessThanAnAnglePlate() {
     HoldingLoad load = load(300, 800, 100, 0.01);
     ClampedMargins plate =
-        new AnglePlateHold(2, EACH, MU, 0.03, 0.06, 0.12, 0.01, true).under(load);
-    ClampedMargins side = new ViseSideHold(2, EACH, MU, 0.03, 0.06, 0.12, 0.01, true).under(load);
+        new BackedHold(BackedHold.Backing.ANGLE_PLATE, 2, EACH, MU, 0.03, 0.06, 0.12, 0.01, true)
+            .under(load);
+    ClampedMargins side =
+        new BackedHold(BackedHold.Backing.VISE_SIDE, 2, EACH, MU, 0.03, 0.06, 0.12, 0.01, true)
+            .under(load);
     assertThat(side.combinedMargin().low()).isLessThan(plate.combinedMargin().low());
     assertThat(side.combinedMargin().high()).isEqualTo(plate.combinedMargin().high());
   }
@@ -84,7 +88,10 @@ class ClampedHoldsTest {
   void knownLimitsAreRefused() {
     assertThatThrownBy(() -> new TableHold(1, EACH, MU, 0.1, 0.03, 0.05))
         .isInstanceOf(OutsideValidity.class);
-    assertThatThrownBy(() -> new AnglePlateHold(2, EACH, MU, 0.07, 0.06, 0.12, 0.01, true))
+    assertThatThrownBy(
+            () ->
+                new BackedHold(
+                    BackedHold.Backing.ANGLE_PLATE, 2, EACH, MU, 0.07, 0.06, 0.12, 0.01, true))
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining("depth of the clamps");
     assertThatThrownBy(() -> StrapClamp.tightened(Band.exactly(0), 0.012, 0.06, 0.03))
