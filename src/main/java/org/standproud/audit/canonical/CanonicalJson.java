@@ -2,9 +2,6 @@ package org.standproud.audit.canonical;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -12,8 +9,6 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.erdtman.jcs.JsonCanonicalizer;
-import org.erdtman.jcs.NumberToJSON;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.JsonNode;
@@ -44,18 +39,11 @@ public record CanonicalJson(String text) {
    */
   @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
   public static CanonicalJson of(JsonNode tree) {
-    refuseWhatWouldChange(tree);
-    try {
-      // Wrapped, because RFC 8785 implementations of its draft age take only objects and arrays.
-      String wrapped = "[" + MAPPER.writeValueAsString(tree) + "]";
-      String canonical = new JsonCanonicalizer(wrapped).getEncodedString();
-      if (!StandardCharsets.UTF_8.newEncoder().canEncode(canonical)) {
-        throw new NotCanonical("a text holds half of a surrogate pair");
-      }
-      return new CanonicalJson(canonical.substring(1, canonical.length() - 1));
-    } catch (IOException e) {
-      throw new UncheckedIOException("A tree written as JSON could not be read as JSON", e);
+    String canonical = CanonicalWriter.text(tree);
+    if (canonical.codePoints().anyMatch(CanonicalJson::halfOfAPair)) {
+      throw new NotCanonical("a text holds half of a surrogate pair");
     }
+    return new CanonicalJson(canonical);
   }
 
   /**
@@ -124,26 +112,8 @@ public record CanonicalJson(String text) {
     }
   }
 
-  private static void refuseWhatWouldChange(JsonNode tree) {
-    if (tree.isIntegralNumber()) {
-      refuseUnlessADoubleHolds(tree);
-    } else if (tree.isNumber() && !Double.isFinite(tree.doubleValue())) {
-      throw new NotCanonical("a number is not finite");
-    } else if (tree.isContainer()) {
-      tree.values().forEach(CanonicalJson::refuseWhatWouldChange);
-    } else if (tree.isPojo() || tree.isBinary() || tree.isMissingNode()) {
-      throw new NotCanonical("a node is no JSON value");
-    }
-  }
-
-  private static void refuseUnlessADoubleHolds(JsonNode integer) {
-    try {
-      BigDecimal written = new BigDecimal(NumberToJSON.serializeNumber(integer.asDouble()));
-      if (written.compareTo(integer.decimalValue()) != 0) {
-        throw new NotCanonical("integer " + integer + " is beyond what a double can hold");
-      }
-    } catch (IOException e) {
-      throw new NotCanonical("integer " + integer + " is beyond what a double can hold");
-    }
+  /** A code point that is a surrogate is one whose other half is missing. */
+  private static boolean halfOfAPair(int codePoint) {
+    return Character.MIN_SURROGATE <= codePoint && codePoint <= Character.MAX_SURROGATE;
   }
 }

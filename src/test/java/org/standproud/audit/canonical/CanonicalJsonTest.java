@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
+import org.erdtman.jcs.JsonCanonicalizer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -92,6 +94,22 @@ class CanonicalJsonTest {
     tree.properties().forEach(m -> parts.put(m.getKey(), CanonicalJson.of(m.getValue())));
 
     assertThat(CanonicalJson.object(parts)).isEqualTo(CanonicalJson.of(tree));
+  }
+
+  // Another implementation of RFC 8785: org.erdtman.jcs, by the authors of the scheme.
+  @Property
+  void anyTreeIsWrittenAsTheSchemesOwnImplementationWritesIt(
+      @ForAll @Size(max = 8) Map<String, List<String>> members, @ForAll double number)
+      throws IOException {
+    var tree = JsonNodeFactory.instance.objectNode();
+    members.forEach(
+        (name, texts) -> {
+          var array = tree.putObject(whole(name)).putArray("in\u0001\"\\\n");
+          texts.forEach(text -> array.add(whole(text)).add(number).addNull().add(true).add(7));
+        });
+
+    assertThat(CanonicalJson.of(tree).text())
+        .isEqualTo(new JsonCanonicalizer(tree.toString()).getEncodedString());
   }
 
   @ParameterizedTest
