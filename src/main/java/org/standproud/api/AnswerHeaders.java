@@ -5,6 +5,8 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterProperties;
+import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -14,7 +16,13 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * way.
  */
 @Component
-class AnswerHeaders extends OncePerRequestFilter {
+@Order(AnswerHeaders.BEFORE_THE_GATE)
+public class AnswerHeaders extends OncePerRequestFilter {
+
+  /** The order of filters whose headers are set on refusals too. */
+  public static final int BEFORE_THE_GATE = SecurityFilterProperties.DEFAULT_FILTER_ORDER - 1;
+
+  AnswerHeaders() {}
 
   @Override
   protected void doFilterInternal(

@@ -40,8 +40,9 @@ public final class RunningService implements AutoCloseable {
   }
 
   /** A service with its own records and cards. */
-  static RunningService start(Path audit, Path rules) {
+  static RunningService start(Path audit, Path rules, String... settings) {
     List<String> quietly = new ArrayList<>(arguments(audit, rules));
+    quietly.addAll(List.of(settings));
     quietly.add("--logging.level.root=WARN");
     quietly.add("--spring.main.banner-mode=off");
     return new RunningService(
@@ -91,6 +92,11 @@ public final class RunningService implements AutoCloseable {
 
   Caller caller() {
     return caller;
+  }
+
+  /** A part of the service, for what no call can bring about. */
+  <T> T part(Class<T> type) {
+    return context.getBean(type);
   }
 
   HttpResponse<String> get(String path) {

@@ -2,6 +2,7 @@ package org.standproud.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -109,7 +110,7 @@ class PagesTest {
   }
 
   private MockHttpServletResponse sent(Map<String, String> values) throws Exception {
-    MockHttpServletRequestBuilder request = post("/");
+    MockHttpServletRequestBuilder request = post("/").with(csrf());
     values.forEach(request::param);
     return mvc.perform(request).andReturn().getResponse();
   }
@@ -234,7 +235,10 @@ class PagesTest {
     values.forEach(origin::param);
     mvc.perform(origin).andExpect(status().isForbidden());
     MockHttpServletRequestBuilder own =
-        post("/").header("Host", "localhost:8080").header("Origin", "http://localhost:8080");
+        post("/")
+            .with(csrf())
+            .header("Host", "localhost:8080")
+            .header("Origin", "http://localhost:8080");
     values.forEach(own::param);
     mvc.perform(own).andExpect(status().isSeeOther());
   }

@@ -9,6 +9,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.net.URI;
+import java.security.Principal;
 import java.util.UUID;
 import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.HttpStatus;
@@ -37,9 +38,6 @@ import org.standproud.audit.store.StoredRecord;
 @RequestMapping(path = "/v1/assessments", produces = MediaType.APPLICATION_JSON_VALUE)
 class AssessmentsController {
 
-  /** Nobody is asked who he is yet. */
-  private static final String CALLER = "anonymous";
-
   private final Assessor assessor;
   private final Records records;
   private final Bodies bodies;
@@ -66,9 +64,9 @@ class AssessmentsController {
               schema = @Schema(type = "string", format = "uri-reference")),
       content = @Content(schema = @Schema(implementation = Answer.class)))
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
-  ResponseEntity<byte[]> assess(HttpServletRequest request)
+  ResponseEntity<byte[]> assess(HttpServletRequest request, Principal caller)
       throws IOException, InterruptedException {
-    Assessor.Answered answered = assessor.assess(bodies.text(request), CALLER);
+    Assessor.Answered answered = assessor.assess(bodies.text(request), caller.getName());
     return ResponseEntity.created(URI.create("/v1/assessments/" + answered.id()))
         .contentType(MediaType.APPLICATION_JSON)
         .body(answered.json().utf8());

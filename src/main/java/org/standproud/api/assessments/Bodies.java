@@ -9,16 +9,48 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.util.unit.DataSize;
 import org.standproud.api.assessing.MalformedRequest;
+import org.standproud.api.problem.BadParameter;
 import org.standproud.api.problem.BodyTooLarge;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DatabindException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
 
-/** Reads bodies as text, up to a limit. */
+/** Reads bodies, up to a limit. */
 @Component
 public class Bodies {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
 
   private final int limitBytes;
 
   Bodies(@Value("${standproud.api.largest-body}") DataSize limit) {
     this.limitBytes = Math.toIntExact(limit.toBytes());
+  }
+
+  /**
+   * What the body says; a member that is not known is refused, never left unheard.
+   *
+   * @param type a record of the members there may be
+   * @throws BodyTooLarge if it is longer than the limit, whatever length it claims
+   * @throws MalformedRequest if it is not JSON
+   * @throws BadParameter if it says something else
+   */
+  public <T> T read(HttpServletRequest request, Class<T> type) throws IOException {
+    try {
+      return MAPPER.readValue(text(request), type);
+    } catch (DatabindException e) {
+      throw new BadParameter("body", String.valueOf(e.getOriginalMessage()));
+    } catch (JacksonException e) {
+      throw new MalformedRequest(String.valueOf(e.getOriginalMessage()));
+    }
   }
 
   /**

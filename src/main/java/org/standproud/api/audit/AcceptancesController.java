@@ -9,6 +9,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.net.URI;
+import java.security.Principal;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -69,7 +70,7 @@ class AcceptancesController {
    * @param forJobOrder whether it speaks for later assessments of the same job order too
    */
   @Schema(name = "AcceptanceRequest")
-  record Asked(String card, String reason, Person by, Instant expires, boolean forJobOrder) {}
+  record Asked(String card, String reason, Signature by, Instant expires, boolean forJobOrder) {}
 
   /**
    * A withdrawal as it is asked for.
@@ -78,7 +79,7 @@ class AcceptancesController {
    * @param by who takes the acceptance back
    */
   @Schema(name = "WithdrawalRequest")
-  record TakenBack(String reason, Person by) {}
+  record TakenBack(String reason, Signature by) {}
 
   /**
    * A finding with what was decided about it.
@@ -117,9 +118,10 @@ class AcceptancesController {
       description = "The acceptance is on disk.",
       content = @Content(schema = @Schema(implementation = ShownAcceptance.class)))
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
-  ResponseEntity<ShownAcceptance> accept(@PathVariable UUID id, HttpServletRequest request)
+  ResponseEntity<ShownAcceptance> accept(
+      @PathVariable UUID id, HttpServletRequest request, Principal caller)
       throws IOException, InterruptedException {
-    Asked asked = BodyText.read(bodies.text(request), Asked.class);
+    Asked asked = bodies.read(request, Asked.class);
     AuditRecord record = standing(id);
     refuseMasked(record, asked);
     RecordedFinding finding =
@@ -129,7 +131,7 @@ class AcceptancesController {
             .orElseThrow(
                 () -> new BadParameter("card", "the assessment has no finding of this card"));
     CanonicalJson said = said(record, asked.card());
-    Acceptance given = acceptance(asked, record, finding, said);
+    Acceptance given = acceptance(asked, asked.by().through(caller), record, finding, said);
     records.append(given);
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances"))
         .body(ShownAcceptance.of(given, null, said, given.time()));
@@ -166,13 +168,16 @@ class AcceptancesController {
   @ApiResponse(responseCode = "201", description = "It is taken back.")
   @PostMapping(path = "/{acceptance}/withdrawal", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Void> withdraw(
-      @PathVariable UUID id, @PathVariable UUID acceptance, HttpServletRequest request)
+      @PathVariable UUID id,
+      @PathVariable UUID acceptance,
+      HttpServletRequest request,
+      Principal caller)
       throws IOException, InterruptedException {
-    TakenBack asked = BodyText.read(bodies.text(request), TakenBack.class);
+    TakenBack asked = bodies.read(request, TakenBack.class);
     if (book.find(acceptance).filter(a -> a.assessment().equals(id)).isEmpty()) {
       throw new NotThere("The assessment has no acceptance with this id.");
     }
-    records.append(withdrawal(asked, acceptance));
+    records.append(withdrawal(asked, asked.by().through(caller), acceptance));
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances")).build();
   }
 
@@ -193,7 +198,7 @@ class AcceptancesController {
   }
 
   private static Acceptance acceptance(
-      Asked asked, AuditRecord record, RecordedFinding finding, CanonicalJson said) {
+      Asked asked, Person by, AuditRecord record, RecordedFinding finding, CanonicalJson said) {
     try {
       return new Acceptance(
           AuditRecord.newId(),
@@ -203,7 +208,7 @@ class AcceptancesController {
           finding.cardId(),
           finding.severity(),
           said,
-          asked.by(),
+          by,
           asked.reason(),
           asked.expires(),
           asked.forJobOrder());
@@ -212,10 +217,9 @@ class AcceptancesController {
     }
   }
 
-  private static Withdrawal withdrawal(TakenBack asked, UUID acceptance) {
+  private static Withdrawal withdrawal(TakenBack asked, Person by, UUID acceptance) {
     try {
-      return new Withdrawal(
-          AuditRecord.newId(), CLOCK.instant(), acceptance, asked.by(), asked.reason());
+      return new Withdrawal(AuditRecord.newId(), CLOCK.instant(), acceptance, by, asked.reason());
     } catch (IllegalArgumentException e) {
       throw new BadParameter("body", String.valueOf(e.getMessage()));
     }

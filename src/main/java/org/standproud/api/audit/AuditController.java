@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.security.Principal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
@@ -33,7 +34,6 @@ import org.standproud.api.assessments.Filter;
 import org.standproud.api.problem.BadParameter;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.audit.Mask;
-import org.standproud.audit.Person;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.store.RecordQuery;
 import org.standproud.audit.store.Records;
@@ -71,7 +71,7 @@ class AuditController {
    * @param reason why
    */
   @Schema(name = "WithholdingRequest")
-  record WithholdingOrder(Instant before, Mask mask, Person by, String reason) {}
+  record WithholdingOrder(Instant before, Mask mask, Signature by, String reason) {}
 
   /**
    * What was taken away.
@@ -184,11 +184,13 @@ class AuditController {
       path = "/withholdings",
       consumes = MediaType.APPLICATION_JSON_VALUE,
       produces = MediaType.APPLICATION_JSON_VALUE)
-  Withheld withhold(HttpServletRequest request) throws IOException, InterruptedException {
-    WithholdingOrder order = BodyText.read(bodies.text(request), WithholdingOrder.class);
+  Withheld withhold(HttpServletRequest request, Principal caller)
+      throws IOException, InterruptedException {
+    WithholdingOrder order = bodies.read(request, WithholdingOrder.class);
     RecordQuery before = RecordQuery.all().between(null, order.before());
     try {
-      return new Withheld(retention.withhold(before, order.mask(), order.by(), order.reason()));
+      return new Withheld(
+          retention.withhold(before, order.mask(), order.by().through(caller), order.reason()));
     } catch (IllegalArgumentException e) {
       throw new BadParameter("body", String.valueOf(e.getMessage()));
     }

@@ -67,6 +67,11 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ResponseEntity<ProblemDetail> conflict(Conflict e) {
+    return told(ProblemKind.CONFLICT.because(e));
+  }
+
+  @ExceptionHandler
   ResponseEntity<ProblemDetail> tooLarge(BodyTooLarge e) {
     return told(ProblemKind.TOO_LARGE.because(e));
   }

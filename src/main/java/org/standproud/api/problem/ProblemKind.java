@@ -33,6 +33,23 @@ public enum ProblemKind {
       "The rule cards are refused",
       "Everything that is wrong is listed in errors by file, line and column. The rule base that"
           + " was in service before still serves."),
+  /** Nobody says who asks. */
+  KEY_WANTED(
+      HttpStatus.UNAUTHORIZED,
+      "The service wants to know who asks",
+      "Send a key as Authorization: Bearer <key>; an operator makes keys. A key that is unknown, has"
+          + " expired or was revoked opens nothing."),
+  /** Who asks may not. */
+  NOT_ALLOWED(
+      HttpStatus.FORBIDDEN,
+      "This caller may not do this",
+      "The detail says which role may. An operator can make a key with it."),
+  /** Too many calls. */
+  TOO_MANY_CALLS(
+      HttpStatus.TOO_MANY_REQUESTS,
+      "This caller calls too often",
+      "Nothing was done. Try again after the time that Retry-After tells; the limit is"
+          + " standproud.limits.calls-per-minute."),
   /** Nothing there. */
   NOT_FOUND(HttpStatus.NOT_FOUND, "There is nothing here", "No resource has this address."),
   /** Something that was there and was taken away. */
@@ -165,6 +182,8 @@ public enum ProblemKind {
    */
   public static ProblemKind of(int status) {
     return switch (status) {
+      case 401 -> KEY_WANTED;
+      case 403 -> NOT_ALLOWED;
       case 404 -> NOT_FOUND;
       case 405 -> METHOD_NOT_ALLOWED;
       case 406 -> NOT_ACCEPTABLE;
@@ -172,6 +191,7 @@ public enum ProblemKind {
       case 410 -> GONE;
       case 413 -> TOO_LARGE;
       case 415 -> UNSUPPORTED_MEDIA_TYPE;
+      case 429 -> TOO_MANY_CALLS;
       case 503 -> NOT_READY;
       default -> status >= 500 ? INTERNAL : REFUSED;
     };

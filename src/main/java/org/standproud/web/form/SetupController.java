@@ -1,6 +1,7 @@
 package org.standproud.web.form;
 
 import java.nio.file.Path;
+import java.security.Principal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,8 +35,6 @@ import tools.jackson.databind.node.ObjectNode;
 /** The page on which a set-up is described; sent, it is judged like any other and put on record. */
 @Controller
 class SetupController {
-
-  private static final String CALLER = "set-up page";
 
   private final ShopCatalogue shop;
   private final Assessor assessor;
@@ -73,14 +72,15 @@ class SetupController {
   ModelAndView judge(
       @RequestParam Map<String, String> values,
       @RequestParam("/units") UnitSystem units,
-      @RequestParam(required = false) @Nullable UnitSystem convert)
+      @RequestParam(required = false) @Nullable UnitSystem convert,
+      Principal caller)
       throws InterruptedException {
     ObjectNode request = FormReading.request(values, units);
     if (convert != null) {
       return converted(new Filled(units, values), request, convert);
     }
     try {
-      UUID id = assessor.assess(request.toString(), CALLER).id();
+      UUID id = assessor.assess(request.toString(), caller.getName()).id();
       RedirectView answer = new RedirectView("/assessments/" + id);
       answer.setStatusCode(HttpStatus.SEE_OTHER);
       return new ModelAndView(answer);

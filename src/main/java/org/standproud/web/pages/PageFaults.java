@@ -60,7 +60,7 @@ class PageFaults {
         "Nothing was judged. The log has the fault under " + reference + ".");
   }
 
-  private static ModelAndView page(HttpStatus status, String title, String detail) {
+  static ModelAndView page(HttpStatus status, String title, String detail) {
     ModelAndView page = new ModelAndView("fault");
     page.setStatus(status);
     page.addObject("title", title);

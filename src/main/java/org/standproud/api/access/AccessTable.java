@@ -1,0 +1,87 @@
+package org.standproud.api.access;
+
+import static org.standproud.api.access.Role.AUDITOR;
+import static org.standproud.api.access.Role.CALLER;
+import static org.standproud.api.access.Role.OPERATOR;
+import static org.standproud.api.access.Role.RULE_EDITOR;
+import static org.standproud.api.access.Role.RULE_PUBLISHER;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Who may call what: the first row that fits decides. This is the only place that says so; the
+ * table in {@code api-docs/access.md} is written from it, and a test refuses an address that only
+ * the last row covers.
+ */
+public final class AccessTable {
+
+  private static final Set<String> READ = Set.of("GET", "HEAD");
+  private static final Set<String> WRITE = Set.of("POST", "PUT", "PATCH", "DELETE");
+  private static final Set<String> ANY_METHOD = Set.of();
+  private static final Set<Role> EVERYBODY = Set.of();
+  private static final Set<Role> ANY_ROLE = Set.of(Role.values());
+
+  private static final List<Row> ROWS =
+      List.of(
+          new Row(READ, "/actuator/health/**", EVERYBODY, "whether it is alive and ready"),
+          new Row(READ, "/problems/**", EVERYBODY, "what each problem means"),
+          new Row(READ, "/v3/**", EVERYBODY, "the contract"),
+          new Row(READ, "/look/**", EVERYBODY, "style sheet and icon of the pages"),
+          new Row(ANY_METHOD, "/sign-in", EVERYBODY, "sign in to the pages with a key"),
+          new Row(ANY_METHOD, "/sign-out", EVERYBODY, "sign out"),
+          new Row(READ, "/actuator/**", ANY_ROLE, "metrics: counts and times, no job"),
+          new Row(ANY_METHOD, "/v1/access/**", Set.of(OPERATOR), "keys"),
+          new Row(
+              WRITE, "/v1/audit/withholdings/**", Set.of(OPERATOR), "take texts of records away"),
+          new Row(READ, "/v1/audit/chain", Set.of(AUDITOR, OPERATOR), "the whole chain, a backup"),
+          new Row(READ, "/v1/audit/public-key", ANY_ROLE, "the key that checks checkpoints"),
+          new Row(
+              ANY_METHOD, "/v1/audit/**", Set.of(AUDITOR), "records, use of cards, the journal"),
+          new Row(
+              READ,
+              "/v1/assessments/*/replay",
+              Set.of(AUDITOR, RULE_EDITOR, RULE_PUBLISHER),
+              "would it be answered so again"),
+          new Row(
+              READ,
+              "/v1/assessments/*/comparison",
+              Set.of(AUDITOR, RULE_EDITOR, RULE_PUBLISHER),
+              "what would be answered today"),
+          new Row(READ, "/v1/assessments/**", ANY_ROLE, "assessments and all they stand on"),
+          new Row(WRITE, "/v1/assessments/**", Set.of(CALLER), "judge set-ups; accept findings"),
+          new Row(READ, "/v1/vocabulary", ANY_ROLE, "the facts that cards read"),
+          new Row(READ, "/v1/catalogue/**", ANY_ROLE, "machines, vises, cutters, materials"),
+          new Row(WRITE, "/v1/catalogue/**", Set.of(RULE_EDITOR), "change the catalogue"),
+          new Row(READ, "/v1/rules/**", ANY_ROLE, "the cards"),
+          new Row(WRITE, "/v1/rules/reload", Set.of(RULE_PUBLISHER), "put the cards into service"),
+          new Row(WRITE, "/v1/rules/**", Set.of(RULE_EDITOR), "try and propose cards"),
+          new Row(READ, "/", ANY_ROLE, "the page to describe a set-up"),
+          new Row(WRITE, "/", Set.of(CALLER), "judge the set-up on the page"),
+          new Row(READ, "/assessments/**", ANY_ROLE, "the page and the sheet of an answer"),
+          new Row(READ, "/rules/**", ANY_ROLE, "the pages of the cards"),
+          new Row(ANY_METHOD, "/**", ANY_ROLE, "nothing: an address that is not there"));
+
+  private AccessTable() {}
+
+  /**
+   * One row.
+   *
+   * @param methods the methods it is about; empty for any
+   * @param pattern the addresses it is about
+   * @param roles who may, one of them being enough; empty for everybody, with a key or without
+   * @param what what is there
+   */
+  public record Row(Set<String> methods, String pattern, Set<Role> roles, String what) {
+
+    /** Whether no key has to be shown. */
+    public boolean open() {
+      return roles.isEmpty();
+    }
+  }
+
+  /** The rows, the first that fits deciding. */
+  public static List<Row> rows() {
+    return ROWS;
+  }
+}

@@ -1,0 +1,31 @@
+package org.standproud.web.pages;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+
+/** The page to sign in with a key, and the one that tells somebody that he may not. */
+@Controller
+class SignInPages {
+
+  @GetMapping("/sign-in")
+  ModelAndView signIn(@RequestParam(required = false) @Nullable String refused) {
+    ModelAndView page = new ModelAndView("sign-in");
+    page.addObject("refused", refused != null);
+    return page;
+  }
+
+  /** Reached from within only; who comes from outside finds nothing. */
+  @RequestMapping("/refused")
+  ModelAndView refused(HttpServletRequest request) {
+    Object reason = request.getAttribute("/refused");
+    return reason == null
+        ? PageFaults.page(HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.")
+        : PageFaults.page(HttpStatus.FORBIDDEN, "You may not do this", reason.toString());
+  }
+}
