@@ -1,0 +1,225 @@
+package org.standproud.web.browser;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A Chromium without a window, looking at the pages of one service. */
+final class Browser implements AutoCloseable {
+
+  private static final Path SCREENS = Path.of("target", "screens");
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+  /** A page that is refused on purpose is no fault of the page. */
+  private static final String REFUSED_ON_PURPOSE = "Failed to load resource: the server responded";
+
+  private final ChromeDriver driver;
+  private String address;
+
+  Browser(Chromium chromium, String address) {
+    this.address = address;
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(chromium.browser().toFile());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-dev-shm-usage",
+        "--hide-scrollbars",
+        "--force-color-profile=srgb",
+        "--lang=en");
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(chromium.driver().toFile())
+            .usingAnyFreePort()
+            .build();
+    driver = new ChromeDriver(service, options);
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  /** Turns to the pages of another service. */
+  void visit(String other) {
+    address = other;
+  }
+
+  /** Wide and light, nothing open, nothing to complain of. */
+  void startAnew() {
+    driver.get("about:blank");
+    look(Look.WIDE);
+    complaints();
+  }
+
+  /** Looks at pages so from now on. */
+  void look(Look look) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of(
+            "width", look.width(),
+            "height", look.height(),
+            "deviceScaleFactor", look.dots(),
+            "mobile", false));
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(
+                Map.of("name", "prefers-color-scheme", "value", look.dark() ? "dark" : "light"))));
+  }
+
+  void open(String path) {
+    driver.get(address + path);
+  }
+
+  /** The path of the page that is open, with its query. */
+  String path() {
+    return driver.getCurrentUrl().substring(address.length());
+  }
+
+  WebElement one(String css) {
+    return driver.findElement(By.cssSelector(css));
+  }
+
+  List<WebElement> all(String css) {
+    return driver.findElements(By.cssSelector(css));
+  }
+
+  String text(String css) {
+    return one(css).getText();
+  }
+
+  /** What stands on the page, as it is read. */
+  String words() {
+    return text("body");
+  }
+
+  /** Types into a field in place of what stands there. */
+  void type(String css, String text) {
+    WebElement field = one(css);
+    field.clear();
+    field.sendKeys(text);
+  }
+
+  /** Picks by the words that are read. */
+  void pick(String css, String words) {
+    new Select(one(css)).selectByVisibleText(words);
+  }
+
+  /** Presses the button of these words; the page stays. */
+  void press(String words) {
+    button(words).click();
+  }
+
+  /** Presses the button of these words and waits for the page it leads to. */
+  void send(String words) {
+    leaving(() -> button(words).click());
+  }
+
+  /** Follows the link of these words and waits for the page. */
+  void follow(String words) {
+    leaving(() -> driver.findElement(By.linkText(words)).click());
+  }
+
+  /** Does something and waits until another page has come of it. */
+  void leaving(Runnable act) {
+    WebElement here = one("html");
+    act.run();
+    new WebDriverWait(driver, PATIENCE).until(ExpectedConditions.stalenessOf(here));
+    until(b -> b.ask("document.readyState").equals("complete"));
+  }
+
+  private WebElement button(String words) {
+    return driver.findElement(By.xpath("//button[normalize-space()='" + words + "']"));
+  }
+
+  /** Waits until it is so; for what a page fetches by itself. */
+  void until(Function<Browser, Boolean> so) {
+    new WebDriverWait(driver, PATIENCE)
+        .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
+        .ignoring(org.openqa.selenium.NoSuchElementException.class)
+        .until(d -> so.apply(this));
+  }
+
+  /** One stroke of a key, wherever the focus is. */
+  void key(Keys key) {
+    new Actions(driver).sendKeys(key).perform();
+  }
+
+  /** Where the focus is. */
+  WebElement focus() {
+    return driver.switchTo().activeElement();
+  }
+
+  @SuppressWarnings("unchecked")
+  <T> T ask(String script, Object... arguments) {
+    return (T) driver.executeScript("return " + script, arguments);
+  }
+
+  /** How many CSS pixels the page is wider than its window. */
+  long tooWide() {
+    return this.<Long>ask(
+        "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+  }
+
+  /** Keeps a picture of the whole page under target/screens. */
+  void keep(String name) {
+    Object picture =
+        driver
+            .executeCdpCommand(
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true))
+            .get("data");
+    try {
+      Files.createDirectories(SCREENS);
+      Files.write(
+          SCREENS.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(picture)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What the browser complained of since it was last asked: scripts that failed, policy. */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+        .map(LogEntry::getMessage)
+        .filter(message -> !message.contains(REFUSED_ON_PURPOSE))
+        .toList();
+  }
+
+  void refuseComplaints() {
+    List<String> complaints = complaints();
+    if (!complaints.isEmpty()) {
+      throw new AssertionError("the browser complains: " + complaints);
+    }
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

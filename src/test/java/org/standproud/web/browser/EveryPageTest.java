@@ -1,0 +1,89 @@
+package org.standproud.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What holds for every page, however it is looked at. */
+@InChromium
+class EveryPageTest {
+
+  /** Least contrast of text in WCAG 2.2, success criterion 1.4.3; large text needs 3. */
+  private static final double LARGE_TEXT = 3;
+
+  private static Map<String, String> pages;
+  private static Shop shop;
+
+  @BeforeAll
+  static void records(Shop open) {
+    shop = open;
+  }
+
+  /** The address of each page by the name of its picture. */
+  static java.util.stream.Stream<Map.Entry<String, String>> pages() {
+    if (pages == null) {
+      String fine = shop.assessed(Shop.seed("01"));
+      String bad = shop.assessed(Shop.seed("03"));
+      String unmeasured = shop.assessed(Shop.seed("12"));
+      Map<String, String> all = new LinkedHashMap<>();
+      all.put("setup-empty", "/");
+      all.put("setup-filled", "/?from=" + Shop.seed("09"));
+      all.put("answer-run", "/assessments/" + fine);
+      all.put("answer-do-not-run", "/assessments/" + bad);
+      all.put("answer-not-judged", "/assessments/" + unmeasured);
+      all.put("rules", "/rules");
+      all.put("rule", "/rules/HOLD-001");
+      all.put("fault", "/rules/HOLD-999");
+      pages = all;
+    }
+    return pages.entrySet().stream();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pages")
+  void anAccessibilityCheckerFindsNothingInTheLightOrInTheDark(
+      Map.Entry<String, String> page, Browser browser) {
+    for (Look look : new Look[] {Look.WIDE, Look.NARROW_DARK}) {
+      browser.look(look);
+      browser.open(page.getValue());
+      browser.keep(page.getKey() + "-" + look.name());
+      Accessibility found = Accessibility.of(browser);
+      assertThat(found.violations()).as(look.name()).isEmpty();
+      assertThat(found.measured()).as("texts measured").isPositive();
+      assertThat(found.leastContrast()).as("contrast in " + look.name()).isGreaterThan(LARGE_TEXT);
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pages")
+  void nothingHasToBeScrolledSidewaysOnATelephoneOrZoomedToTwoHundredPerCent(
+      Map.Entry<String, String> page, Browser browser) {
+    for (Look look : new Look[] {Look.NARROW, Look.ZOOMED, Look.WIDE_DARK}) {
+      browser.look(look);
+      browser.open(page.getValue());
+      browser.keep(page.getKey() + "-" + look.name());
+      assertThat(browser.tooWide()).as(look.name()).isLessThanOrEqualTo(0);
+    }
+  }
+
+  /** Graphical objects need 3 to 1 (WCAG 2.2, success criterion 1.4.11), text 4.5 to 1. */
+  @Test
+  void theLinesAndLettersOfADrawingStandOutFromThePaper(Browser browser) {
+    for (Look look : new Look[] {Look.WIDE, Look.WIDE_DARK}) {
+      browser.look(look);
+      browser.open("/assessments/" + shop.assessed(Shop.seed("03")));
+      assertThat(Contrast.of(browser, ".drawing text", "fill"))
+          .as("letters, " + look.name())
+          .isGreaterThanOrEqualTo(4.5);
+      assertThat(
+              Contrast.of(browser, ".i-stock, .i-vise, .i-cutter, .i-cutting, .i-motion", "stroke"))
+          .as("lines, " + look.name())
+          .isGreaterThanOrEqualTo(3);
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package org.standproud.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.web.SeedSetups;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Names that somebody chose to do harm with stay names. */
+@InChromium
+class HostileNamesTest {
+
+  static Stream<String> names() {
+    return Stream.of(
+        "<script>document.title='taken'</script>",
+        "\"><img src=x onerror=\"document.title='taken'\">",
+        "</svg></title><svg onload=\"document.title='taken'\">",
+        "${7*7} [[${7*7}]] __${7*7}__ #{x}",
+        "\u202Egnip\u2066 \u05D0\u05D1\u05D2 \u200Babc",
+        "\uD83D\uDD27\uD83D\uDC69\uD83C\uDFFD\u200D\uD83C\uDFED 5\u20E3",
+        "W".repeat(80));
+  }
+
+  private static String hostile(String name) {
+    ObjectNode setup = (ObjectNode) JsonMapper.shared().readTree(SeedSetups.json(Shop.seed("01")));
+    ObjectNode job = (ObjectNode) setup.get("job");
+    job.put("jobOrder", name).put("workMaster", name).put("operation", name);
+    return setup.toString();
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void aHostileJobOrderIsReadAsItIsWrittenOnEveryPage(String name, Browser browser, Shop shop) {
+    String id = shop.judged(hostile(name));
+    browser.look(Look.NARROW);
+    for (String page : new String[] {"/assessments/" + id, "/?from=" + id}) {
+      browser.open(page);
+      assertThat(browser.driver().getTitle()).isNotEqualTo("taken");
+      assertThat(browser.all("script:not([src]), img, [onload], [onerror]")).isEmpty();
+      assertThat(browser.tooWide()).as(page).isLessThanOrEqualTo(0);
+    }
+    assertThat(browser.one("#f-job-jobOrder").getAttribute("value")).isEqualTo(name);
+    browser.open("/assessments/" + id);
+    String said = browser.ask("document.querySelector('.job b').textContent");
+    assertThat(said).isEqualTo(name);
+  }
+}
