@@ -24,6 +24,12 @@ import org.standproud.mechanics.OutsideValidity;
 public record BestPackingDepth(double depthM, double towardFixedN, double awayN) {
 
   /**
+   * What a push is counted as at least, in N. Two pushes smaller than this are alike, so that the
+   * depth for no push at all is the one that is ready for a push from either side.
+   */
+  private static final double LEAST_PUSH_N = 1e-3;
+
+  /**
    * The limits with the wire at one depth: a point of the trade-off curve.
    *
    * @param depthM w in m, 0 to the gripped height
@@ -46,7 +52,7 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
   }
 
   /**
-   * The depth that makes the smaller margin greatest.
+   * The depth that makes the smaller margin greatest; without a push either way, the smaller limit.
    *
    * @param gripM g in m
    * @param wireSizeM diameter of the wire in m: it must lie wholly inside the grip
@@ -55,7 +61,7 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
    * @param clampLossShare s of {@link RigidLimits}
    * @param peakTowardN greatest push toward the fixed jaw in N, not negative
    * @param peakAwayN greatest push away from it in N, not negative
-   * @return the middle of the grip if there is no push at all
+   * @return the middle of the grip if the wire leaves no choice within the middle third
    * @throws OutsideValidity if the wire is thicker than the grip is deep or a push is negative
    */
   public static BestPackingDepth of(
@@ -71,14 +77,16 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
     within("push away from the fixed jaw", peakAwayN, 0, 1e6, "N");
     double shallow = Math.max(wireSizeM / 2, gripM / 3);
     double deep = Math.min(gripM - wireSizeM / 2, 2 * gripM / 3);
-    if (peakTowardN + peakAwayN <= 0 || deep <= shallow) {
+    if (deep <= shallow) {
       return at(gripM / 2, gripM, heightM, clampingForceN, clampLossShare);
     }
+    double towardN = Math.max(peakTowardN, LEAST_PUSH_N);
+    double awayN = Math.max(peakAwayN, LEAST_PUSH_N);
     // Rises with depth; zero where limit over push is the same both ways.
     DoubleUnaryOperator excess =
         w -> {
           BestPackingDepth here = at(w, gripM, heightM, clampingForceN, clampLossShare);
-          return here.towardFixedN * peakAwayN - here.awayN * peakTowardN;
+          return here.towardFixedN * awayN - here.awayN * towardN;
         };
     double depth;
     if (excess.applyAsDouble(shallow) >= 0) {

@@ -142,6 +142,14 @@ class RigidLimitsTest {
   }
 
   @Test
+  void withoutAPushTheWireLiesWhereAPushEitherWayWouldBeHeldAlike() {
+    BestPackingDepth best = BestPackingDepth.of(G, 0.003, H, N, 0.2, 0, 0);
+    assertThat(best.towardFixedN()).isCloseTo(best.awayN(), within(0.01));
+    assertThat(best.depthM())
+        .isCloseTo(BestPackingDepth.of(G, 0.003, H, N, 0.2, 300, 300).depthM(), within(1e-8));
+  }
+
+  @Test
   void withEqualPushesBothWaysTheWireLiesJustAboveTheMiddle() {
     BestPackingDepth best = BestPackingDepth.of(G, 0.003, H, N, 0, 500, 500);
     assertThat(best.depthM()).isCloseTo(G * H / (2 * H + G), within(1e-8));
