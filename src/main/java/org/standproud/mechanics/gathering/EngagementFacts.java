@@ -14,8 +14,8 @@ import static org.standproud.mechanics.evidence.Vocabulary.WALL_LEFT;
 
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
+import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.setup.Band;
-import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
 /** What the plan view of the pass says: the arc, the chips, what the cutter reaches past. */
@@ -29,7 +29,8 @@ final class EngagementFacts {
   static void state(Engagement.Cutting cutting, Setup setup, FactSheet sheet) {
     sheet.word(MODE, cutting.mode(), PLAN);
     sheet.number(RADIAL_DEPTH, cutting.engagedWidthM(), PLAN);
-    sheet.number(WALL_LEFT, wallLeftM(cutting, setup), PLAN.and(Basis.on("cut.operation")));
+    sheet.number(
+        WALL_LEFT, StandingCut.wallLeftM(cutting, setup), PLAN.and(Basis.on("cut.operation")));
     sheet.yesNo(COVERS_STOCK, cutting.coversStock(), PLAN);
     sheet.number(
         LEAST_COVER, Math.min(cutting.overhangFixedSideM(), cutting.overhangMovableSideM()), PLAN);
@@ -39,14 +40,6 @@ final class EngagementFacts {
     sheet.number(MEAN_CHIP, chip(cutting, cutting.meanChipM(), setup), CHIP);
     sheet.number(ENTRY_CHIP, chip(cutting, cutting.entryChipM(), setup), CHIP);
     sheet.number(EXIT_CHIP, chip(cutting, cutting.exitChipM(), setup), CHIP);
-  }
-
-  /** Thickness of the wall that still stands behind or under the cut in m. */
-  static double wallLeftM(Engagement.Cutting cutting, Setup setup) {
-    double thicknessM = setup.stock().thicknessM();
-    return setup.cut().operation() == Operation.BROAD_SIDE
-        ? thicknessM - cutting.engagedWidthM()
-        : thicknessM;
   }
 
   /** Greatest chip in m over the band of the feed. */

@@ -8,8 +8,8 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.holding.ViseHolding;
 import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
@@ -71,32 +71,12 @@ public final class EvidenceGathering {
   }
 
   private void judgeHold(Engagement.Cutting cutting, PassForces forces) {
-    ViseHolding holding = HoldingFacts.holding(forces, setup);
-    HoldingFacts.state(holding, forces, setup, sheet);
-    PlateResponse plate =
-        PlateFacts.response(
-            setup,
-            EngagementFacts.wallLeftM(cutting, setup),
-            perMetre(holding.rootStiffnessNPerM(), holding),
-            perMetre(softer(holding), holding));
-    PlateFacts facts = new PlateFacts(plate, forces, holding.assumptions(), setup);
+    StandingCut cut = StandingCut.of(setup, cutting, forces);
+    HoldingFacts.state(cut, sheet);
+    PlateFacts facts = new PlateFacts(cut, PlateResponse.of(cut.plate()));
     facts.stateStatics(sheet);
     sheet.attempt(() -> facts.stateSwing(sheet));
     sheet.attempt(() -> facts.stateStability(sheet));
     sheet.attempt(() -> FinishFacts.stateSize(sheet));
-  }
-
-  private static Band softer(ViseHolding holding) {
-    Band toward = holding.rootTurningTowardNmPerRad();
-    Band away = holding.rootTurningAwayNmPerRad();
-    return new Band(
-        Math.min(toward.low(), away.low()),
-        Math.min(toward.likely(), away.likely()),
-        Math.max(toward.high(), away.high()));
-  }
-
-  /** A hinge has no stiffness at all; the plate wants a number that is next to none. */
-  private static Band perMetre(Band whole, ViseHolding holding) {
-    return whole.map(k -> Math.max(1, k / holding.contactLengthM()));
   }
 }

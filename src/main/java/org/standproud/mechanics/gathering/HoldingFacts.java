@@ -17,20 +17,15 @@ import static org.standproud.mechanics.evidence.Vocabulary.TIP_MARGIN_MOVABLE;
 import static org.standproud.mechanics.evidence.Vocabulary.VISE_FORCE;
 
 import java.util.List;
-import org.standproud.mechanics.evidence.Assumption;
-import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.force.PathForces;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
-import org.standproud.mechanics.holding.HoldingInput;
 import org.standproud.mechanics.holding.ViseHolding;
-import org.standproud.mechanics.holding.jaw.FaceState;
-import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.slip.Margin;
+import org.standproud.mechanics.standing.EndLoad;
+import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.PackingMaterial;
-import org.standproud.setup.Setup;
-import org.standproud.setup.Stock;
 
 /** Whether the vise holds the stock against the cut. */
 final class HoldingFacts {
@@ -47,52 +42,19 @@ final class HoldingFacts {
           "hold.stop",
           "stock");
 
-  /** Part of the push one way across the jaws that the hold must bear the other way. */
-  private static final double REBOUND_SHARE = 0.2;
-
-  private static final Assumption REBOUND =
-      new Assumption(
-          "cut",
-          "a plate struck and let go pushes back with a fifth of the greatest push across the jaws",
-          "common practice, no source");
-
   private HoldingFacts() {}
 
-  /**
-   * The hold with the cut at the upper end of the stock, where its lever is longest. Across the
-   * jaws a part of the greater push is asked of the hold the other way too, for a plate that is
-   * struck and let go springs back.
-   */
-  static ViseHolding holding(PassForces forces, Setup setup) {
-    return ViseHolding.of(
-        new HoldingInput(setup.hold(), setup.stock(), load(forces, setup), FaceState.OILY));
-  }
-
-  private static HoldingLoad load(PassForces forces, Setup setup) {
-    PathForces path = forces.path();
-    Band least = path.y().leastN();
-    Band greatest = path.y().greatestN();
-    return new HoldingLoad(
-        path.x().leastN(),
-        path.x().greatestN(),
-        lesser(least, greatest.times(-REBOUND_SHARE)),
-        lesser(greatest.times(-1), least.times(REBOUND_SHARE)).times(-1),
-        path.z().leastN(),
-        path.z().greatestN(),
-        setup.stickOutM(),
-        setup.stock().lengthM() / 2,
-        setup.stock().thicknessM() / 2);
-  }
-
-  static void state(ViseHolding holding, PassForces forces, Setup setup, FactSheet sheet) {
+  static void state(StandingCut cut, FactSheet sheet) {
+    ViseHolding holding = cut.holding();
+    Hold hold = cut.setup().hold();
     Basis basis =
-        ForceFacts.basis(forces)
+        ForceFacts.basis(cut.forces())
             .and(VISE)
             .assuming(holding.assumptions())
-            .assuming(List.of(REBOUND));
+            .assuming(List.of(EndLoad.REBOUND));
     Basis vise = VISE.assuming(holding.assumptions());
-    stateClaim(setup.hold(), sheet);
-    stateRock(holding, forces, setup, vise, sheet);
+    stateClaim(hold, sheet);
+    stateRock(holding, vise, sheet);
     sheet.number(CLAMPING_FORCE, holding.clampingForceN(), vise);
     sheet.number(JAW_FRICTION, holding.friction(), vise);
     sheet.number(SLIP_MARGIN, holding.slipMargin(), basis);
@@ -102,9 +64,9 @@ final class HoldingFacts {
     sheet.number(
         NO_GAP_MARGIN, lesser(holding.noGapMarginTowardFixed(), holding.noGapMarginAway()), basis);
     sheet.number(HOLDING_MARGIN, holding.combinedMargin(), basis);
-    double gripM = setup.hold().gripDepthM();
+    double gripM = hold.gripDepthM();
     sheet.number(CONTACT_RATIO, holding.contactHeightM().map(h -> Math.min(1, h / gripM)), basis);
-    sheet.number(JAW_PRESSURE_RATIO, pressureRatio(holding, setup.hold()), basis);
+    sheet.number(JAW_PRESSURE_RATIO, pressureRatio(holding, hold), basis);
     sheet.number(CLAMP_BOW, new Band(0, holding.bowM().likely(), holding.bowM().high()), vise);
     sheet.number(BEST_PACKING_DEPTH, holding.bestPackingDepthM(), basis);
   }
@@ -121,33 +83,15 @@ final class HoldingFacts {
   }
 
   /** A rock that hangs on a spot nobody measured is neither told nor ruled out. */
-  private static void stateRock(
-      ViseHolding holding, PassForces forces, Setup setup, Basis basis, FactSheet sheet) {
-    Stock stock = setup.stock();
-    boolean measured = stock.highSpotM() != null;
-    if (!measured && holding.mayRock() && !flat(forces, setup).mayRock()) {
+  private static void stateRock(ViseHolding holding, Basis basis, FactSheet sheet) {
+    if (holding.rocking() == Rocking.ON_AN_ASSUMED_SPOT) {
       sheet.missing(
           MAY_ROCK,
           "the highest spot of the gripped faces, with a straight edge and feelers",
           basis);
     } else {
-      sheet.yesNo(MAY_ROCK, holding.mayRock(), basis);
+      sheet.yesNo(MAY_ROCK, holding.rocking() == Rocking.ON_A_GAP, basis);
     }
-  }
-
-  private static ViseHolding flat(PassForces forces, Setup setup) {
-    Stock stock = setup.stock();
-    Stock flat =
-        new Stock(
-            stock.lengthM(),
-            stock.thicknessM(),
-            stock.heightM(),
-            stock.material(),
-            stock.surface(),
-            0.0,
-            stock.deburred());
-    return ViseHolding.of(
-        new HoldingInput(setup.hold(), flat, load(forces, setup), FaceState.OILY));
   }
 
   /**

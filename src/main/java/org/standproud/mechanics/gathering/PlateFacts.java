@@ -9,24 +9,18 @@ import static org.standproud.mechanics.evidence.Vocabulary.TUNING;
 import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
 
 import java.util.List;
-import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.evidence.Assumption;
-import org.standproud.mechanics.force.BandEnd;
-import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.ForceSample;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
-import org.standproud.mechanics.plate.PlateInput;
-import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.mechanics.vibration.ForcedInput;
 import org.standproud.mechanics.vibration.ForcedResponse;
 import org.standproud.mechanics.vibration.Stability;
 import org.standproud.mechanics.vibration.StabilityInput;
 import org.standproud.setup.Band;
-import org.standproud.setup.Material;
 import org.standproud.setup.Setup;
-import org.standproud.setup.Stock;
 
 /** How the standing plate gives, rings and chatters. */
 final class PlateFacts {
@@ -46,40 +40,17 @@ final class PlateFacts {
   private static final double LOW_HARMONICS = 4;
 
   private final PlateResponse plate;
+  private final StandingCut cut;
   private final PassForces forces;
   private final Setup setup;
   private final Basis standing;
 
-  PlateFacts(PlateResponse plate, PassForces forces, List<Assumption> ofTheRoot, Setup setup) {
+  PlateFacts(StandingCut cut, PlateResponse plate) {
     this.plate = plate;
-    this.forces = forces;
-    this.setup = setup;
-    this.standing = PLATE.assuming(ofTheRoot);
-  }
-
-  /**
-   * The standing plate on its jaws, loaded at the end of its top edge, where it gives most.
-   *
-   * @param wallM thickness that still stands, in m
-   * @param rootTranslationNPerM2 stiffness of the jaws against shift in N/m per metre of jaw
-   * @param rootRotationNPerRad stiffness of the jaws against tilt in N m/rad per metre of jaw
-   */
-  static PlateResponse response(
-      Setup setup, double wallM, Band rootTranslationNPerM2, Band rootRotationNPerRad) {
-    Stock stock = setup.stock();
-    Material material = stock.material();
-    return PlateResponse.of(
-        new PlateInput(
-            setup.stickOutM(),
-            stock.lengthM(),
-            wallM,
-            material.youngsModulusPa(),
-            material.poissonsRatio(),
-            material.densityKgPerM3(),
-            rootTranslationNPerM2,
-            rootRotationNPerRad,
-            Math.min(stock.lengthM(), setup.hold().vise().jawWidthM()),
-            new PlatePoint(stock.lengthM() / 2, setup.stickOutM())));
+    this.cut = cut;
+    this.forces = cut.forces();
+    this.setup = cut.setup();
+    this.standing = PLATE.assuming(cut.holding().assumptions());
   }
 
   /** What a deflection of the plate under the cut stands on. */
@@ -135,20 +106,7 @@ final class PlateFacts {
   }
 
   void stateStability(FactSheet sheet) {
-    Stability stability =
-        Stability.of(
-            new StabilityInput(
-                plate.modesAtCorner(),
-                StabilityInput.USUAL_DAMPING,
-                List.of(),
-                List.of(),
-                tangentialPa(),
-                radialRatio(),
-                setup.cutter().teeth(),
-                forces.steadyArc().entryRad(),
-                forces.steadyArc().exitRad(),
-                setup.cutter().diameterM(),
-                setup.cut().spindleSpeedRevPerS()));
+    Stability stability = Stability.of(cut.chatter(plate));
     Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
     sheet.number(
         STABILITY_MARGIN, stability.depthAtSpeedM().times(1 / setup.cut().axialDepthM()), basis);
@@ -156,26 +114,5 @@ final class PlateFacts {
         LOW_IMMERSION,
         stability.cautions().stream().anyMatch(c -> c.doubt() == Stability.Doubt.SHORT_ARC),
         ForceFacts.basis(forces));
-  }
-
-  /** Mean tangential force over the mean chip section, z a_p f_z a_e / (2 pi R), in Pa. */
-  private Band tangentialPa() {
-    double sectionM2 =
-        setup.cutter().teeth()
-            * setup.cut().axialDepthM()
-            * setup.cut().feedPerToothM().likely()
-            * forces.steadyArc().depthInRadii()
-            / (2 * Math.PI);
-    return forces.steady().meanTangentialN().times(1 / sectionM2);
-  }
-
-  /** Likely radial over tangential force: the thrust normal to the edge, seen in the plan. */
-  private double radialRatio() {
-    EdgeInCut edge =
-        EdgeInCut.of(
-            setup.cut().axialDepthM(),
-            setup.cutter().enteringAngleRad(),
-            setup.cutter().cornerRadiusM());
-    return ForceInput.from(setup).model().split(BandEnd.LIKELY).normal() * edge.sine();
   }
 }

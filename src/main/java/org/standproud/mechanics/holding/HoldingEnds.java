@@ -7,10 +7,12 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.holding.contact.JointStiffness;
+import org.standproud.mechanics.holding.jaw.BestPackingDepth;
 import org.standproud.mechanics.holding.jaw.JawBearings;
 import org.standproud.mechanics.holding.jaw.JawFriction;
+import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.screw.ClampingForce;
-import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
@@ -29,7 +31,7 @@ import org.standproud.setup.Vise;
  * @param favourable the opposite of adverse
  * @param hardClamped greatest load and clamping force on the softest and on the likely jaws, of
  *     which either may press the hardest
- * @param hinged whether the stock may rock on one unknown line
+ * @param rocking whether the stock may rock on one unknown line
  * @param rockRad how far it then turns freely in rad
  * @param wireSizeM size of the wire at the movable jaw in m, or of the one that could be laid there
  * @param assumptions what was taken for what was not given
@@ -41,7 +43,7 @@ record HoldingEnds(
     HoldingEnd likely,
     HoldingEnd favourable,
     List<HoldingEnd> hardClamped,
-    boolean hinged,
+    Rocking rocking,
     double rockRad,
     double wireSizeM,
     List<Assumption> assumptions) {
@@ -76,7 +78,7 @@ record HoldingEnds(
         List.of(
             maker.adverse(clamp.forceN().high()),
             maker.likely(clamp.forceN().high(), input.load().adverse())),
-        bearings.hinged(),
+        bearings.rocking(),
         bearings.gapM() / gripM,
         wireSizeM(wire, gripM),
         all);
@@ -115,7 +117,7 @@ record HoldingEnds(
   }
 
   private double rocked(double standing) {
-    if (!hinged || standing <= 0) {
+    if (rocking == Rocking.NO || standing <= 0) {
       return standing;
     }
     double pushN = Math.max(1, Math.max(adverse.peaks().towardFixedN(), adverse.peaks().awayN()));
@@ -129,6 +131,32 @@ record HoldingEnds(
         heightM.applyAsDouble(likely),
         wireAtFixedJaw() ? 0 : heightM.applyAsDouble(adverse),
         heightM.applyAsDouble(favourable));
+  }
+
+  /**
+   * The best depth for a wire at the movable jaw in m. It follows the ratio of the two pushes, so
+   * that is what is taken to its ends.
+   */
+  Band bestPackingDepthM() {
+    Peaks most = adverse.peaks();
+    Peaks least = favourable.peaks();
+    Peaks usual = likely.peaks();
+    return Band.spanning(
+        bestPackingDepthM(usual.towardFixedN(), usual.awayN()),
+        bestPackingDepthM(most.towardFixedN(), Math.min(least.awayN(), usual.awayN())),
+        bestPackingDepthM(Math.min(least.towardFixedN(), usual.towardFixedN()), most.awayN()));
+  }
+
+  private double bestPackingDepthM(double towardFixedN, double awayN) {
+    return BestPackingDepth.of(
+            likely.gripM(),
+            wireSizeM,
+            likely.input().load().heightAboveJawM(),
+            likely.clampingForceN(),
+            likely.shareToward(),
+            towardFixedN,
+            awayN)
+        .depthM();
   }
 
   private boolean wireAtFixedJaw() {
@@ -184,7 +212,7 @@ record HoldingEnds(
     }
 
     /** The likely jaws, at any clamping force and load. */
-    HoldingEnd likely(double forceN, HoldingLoad.Peaks peaks) {
+    HoldingEnd likely(double forceN, Peaks peaks) {
       Double line = lineM();
       return new HoldingEnd(
           input,

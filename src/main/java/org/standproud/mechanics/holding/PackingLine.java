@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.holding.contact.LineContact;
 import org.standproud.mechanics.holding.contact.StockBow;
 import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.slip.Margin;
 import org.standproud.setup.Band;
 import org.standproud.setup.JawSide;
@@ -31,7 +32,7 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
     HoldingEnd likely = ends.likely();
     Band yield = material.yieldPa();
     within("yield stress", yield.low(), 1e6, 5e9, "Pa");
-    if (wire == null && !ends.hinged()) {
+    if (wire == null && ends.rocking() == Rocking.NO) {
       return new PackingLine(Band.exactly(0), Band.exactly(Margin.GREATEST), Band.exactly(0));
     }
     double depth = wire == null ? likely.gripM() / 2 : wire.depthM();

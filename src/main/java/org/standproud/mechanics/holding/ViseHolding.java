@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
-import org.standproud.mechanics.holding.jaw.BestPackingDepth;
-import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
+import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.slip.Margin;
 import org.standproud.setup.Band;
 import org.standproud.setup.Packing;
@@ -46,7 +45,7 @@ import org.standproud.setup.Vise;
  * @param bowM bow of the stock over the gripped height in m
  * @param bestPackingDepthM depth for a wire at the movable jaw that makes the smaller tip margin
  *     greatest, in m
- * @param mayRock whether the stock may rock in the jaws on one unknown line of contact
+ * @param rocking whether the stock may rock in the jaws on one unknown line of contact
  * @param assumptions what was taken for what was not given
  */
 public record ViseHolding(
@@ -72,7 +71,7 @@ public record ViseHolding(
     Band bowMargin,
     Band bowM,
     Band bestPackingDepthM,
-    boolean mayRock,
+    Rocking rocking,
     List<Assumption> assumptions) {
 
   /** Copies the list. */
@@ -119,8 +118,8 @@ public record ViseHolding(
         line.yieldRatio(),
         line.bowMargin(),
         line.bowM(),
-        bestDepth(ends),
-        ends.hinged(),
+        ends.bestPackingDepthM(),
+        ends.rocking(),
         assumptions(input, ends));
   }
 
@@ -154,30 +153,6 @@ public record ViseHolding(
         mean,
         worst.applyAsDouble(ends.adverse()),
         ends.hardClamped().stream().mapToDouble(worst).max().orElseThrow());
-  }
-
-  /** The depth follows the ratio of the two pushes, so that is what is taken to its ends. */
-  private static Band bestDepth(HoldingEnds ends) {
-    Peaks most = ends.adverse().peaks();
-    Peaks least = ends.favourable().peaks();
-    Peaks likely = ends.likely().peaks();
-    return Band.spanning(
-        bestDepth(ends, likely.towardFixedN(), likely.awayN()),
-        bestDepth(ends, most.towardFixedN(), Math.min(least.awayN(), likely.awayN())),
-        bestDepth(ends, Math.min(least.towardFixedN(), likely.towardFixedN()), most.awayN()));
-  }
-
-  private static double bestDepth(HoldingEnds ends, double towardFixedN, double awayN) {
-    HoldingEnd end = ends.likely();
-    return BestPackingDepth.of(
-            end.gripM(),
-            ends.wireSizeM(),
-            end.input().load().heightAboveJawM(),
-            end.clampingForceN(),
-            end.shareToward(),
-            towardFixedN,
-            awayN)
-        .depthM();
   }
 
   private static List<Assumption> assumptions(HoldingInput input, HoldingEnds ends) {

@@ -16,8 +16,7 @@ import org.standproud.mechanics.holding.DrawnHold.Margins;
 import org.standproud.mechanics.holding.HoldDraw;
 import org.standproud.mechanics.holding.HoldingInput;
 import org.standproud.mechanics.holding.jaw.FaceState;
-import org.standproud.mechanics.holding.slip.HoldingLoad;
-import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
+import org.standproud.mechanics.standing.EndLoad;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
@@ -47,7 +46,9 @@ final class Draws {
     if (!(force.model() instanceof ForceModel.Kienzle law)) {
       throw new IllegalStateException("a set-up is judged by Kienzle's law");
     }
-    DrawnHold hold = DrawnHold.of(holding(setup));
+    DrawnHold hold =
+        DrawnHold.of(
+            new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.OILY));
     Map<Unknown, Band> bands = new EnumMap<>(Unknown.class);
     bands.put(Unknown.SPECIFIC_FORCE, law.specificForcePa());
     bands.put(Unknown.EXPONENT, law.exponent());
@@ -62,23 +63,6 @@ final class Draws {
     bands.put(Unknown.FIXED_JAW, setup.hold().vise().fixedJawStiffnessNPerM());
     bands.put(Unknown.MOVABLE_JAW, setup.hold().vise().movableJawStiffnessNPerM());
     return new Draws(bands, shapes, hold);
-  }
-
-  /** The cut at the upper end of the stock, where its lever is longest; no force is needed yet. */
-  private static HoldingInput holding(Setup setup) {
-    Band none = Band.exactly(0);
-    HoldingLoad place =
-        new HoldingLoad(
-            none,
-            none,
-            none,
-            none,
-            none,
-            none,
-            setup.stickOutM(),
-            setup.stock().lengthM() / 2,
-            setup.stock().thicknessM() / 2);
-    return new HoldingInput(setup.hold(), setup.stock(), place, FaceState.OILY);
   }
 
   /** The band of an unknown. */
@@ -105,12 +89,6 @@ final class Draws {
             values.applyAsDouble(Unknown.BEARING),
             values.applyAsDouble(Unknown.FIXED_JAW),
             values.applyAsDouble(Unknown.MOVABLE_JAW),
-            Peaks.of(
-                peaks.leastXN(),
-                peaks.greatestXN(),
-                peaks.leastYN(),
-                peaks.greatestYN(),
-                peaks.leastZN(),
-                peaks.greatestZN())));
+            EndLoad.peaks(peaks)));
   }
 }

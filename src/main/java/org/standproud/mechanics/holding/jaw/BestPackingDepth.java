@@ -52,6 +52,26 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
   }
 
   /**
+   * Shallowest depth in m at which a wire lies inside the grip and clamping alone leaves no gap.
+   *
+   * @param gripM g in m
+   * @param wireSizeM diameter of the wire in m
+   */
+  public static double shallowestM(double gripM, double wireSizeM) {
+    return Math.max(wireSizeM / 2, gripM / 3);
+  }
+
+  /**
+   * Deepest such depth in m; less than the shallowest if the wire leaves no choice.
+   *
+   * @param gripM g in m
+   * @param wireSizeM diameter of the wire in m
+   */
+  public static double deepestM(double gripM, double wireSizeM) {
+    return Math.min(gripM - wireSizeM / 2, 2 * gripM / 3);
+  }
+
+  /**
    * The depth that makes the smaller margin greatest; without a push either way, the smaller limit.
    *
    * @param gripM g in m
@@ -75,8 +95,8 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
     within("wire size", wireSizeM, 0, gripM, "m");
     within("push toward the fixed jaw", peakTowardN, 0, 1e6, "N");
     within("push away from the fixed jaw", peakAwayN, 0, 1e6, "N");
-    double shallow = Math.max(wireSizeM / 2, gripM / 3);
-    double deep = Math.min(gripM - wireSizeM / 2, 2 * gripM / 3);
+    double shallow = shallowestM(gripM, wireSizeM);
+    double deep = deepestM(gripM, wireSizeM);
     if (deep <= shallow) {
       return at(gripM / 2, gripM, heightM, clampingForceN, clampLossShare);
     }

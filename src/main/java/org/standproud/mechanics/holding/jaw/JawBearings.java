@@ -2,7 +2,6 @@ package org.standproud.mechanics.holding.jaw;
 
 import static org.standproud.mechanics.OutsideValidity.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
@@ -31,7 +30,7 @@ import org.standproud.setup.StockSurface;
  * @param adverse worst case
  * @param likely likely case
  * @param favourable best case
- * @param hinged whether the stock may rock on one unknown line of the movable jaw
+ * @param rocking whether the stock may rock on one unknown line of the movable jaw
  * @param gapM the gap over the grip that neither clamping nor packing takes up in m
  * @param assumptions what was taken for what was not given
  */
@@ -39,7 +38,7 @@ public record JawBearings(
     Pair adverse,
     Pair likely,
     Pair favourable,
-    boolean hinged,
+    Rocking rocking,
     double gapM,
     List<Assumption> assumptions) {
 
@@ -96,15 +95,21 @@ public record JawBearings(
    */
   public static JawBearings of(
       Hold hold, Stock stock, double gripM, double heightM, double closableGapM) {
-    List<Assumption> assumptions = new ArrayList<>();
     boolean worn = hold.vise().jawSurface() == JawSurface.WORN;
     double leverage = (heightM + gripM) / gripM;
     double dishedM = worn ? WORN_JAW_M : 0;
-    double spotM = Math.max(highSpotM(stock, assumptions), dishedM) - closableGapM;
+    Double measuredM = stock.highSpotM();
+    double highSpotM =
+        measuredM == null
+            ? assumedHighSpotM(stock.surface())
+            : within("high spot", measuredM, 0, 0.01, "m");
+    double spotM = Math.max(highSpotM, dishedM) - closableGapM;
     double leanM = hold.vise().movableJawLiftRad().high() * gripM - closableGapM;
-    Packing soft = packing(hold, JawSide.MOVABLE);
-    double gapM = Math.max(0, Math.max(spotM, leanM) - takenUpM(soft));
+    double takenUpM = takenUpM(packing(hold, JawSide.MOVABLE));
+    double gapM = Math.max(0, Math.max(spotM, leanM) - takenUpM);
     boolean hinged = gapM * leverage > HARMLESS_ROCK_M;
+    double sureM = Math.max(dishedM - closableGapM, leanM) - takenUpM;
+    boolean assumed = measuredM == null && sureM * leverage <= HARMLESS_ROCK_M;
     Packing behind = packing(hold, JawSide.FIXED);
     boolean rough = (spotM - takenUpM(behind)) * leverage > HARMLESS_ROCK_M;
     Bearing middle = Bearing.lineAt(gripM / 2);
@@ -116,9 +121,14 @@ public record JawBearings(
         new Pair(line(hold, JawSide.MOVABLE, gripM, middle), fixedWorst),
         new Pair(line(hold, JawSide.MOVABLE, gripM, hinged ? middle : third), fixed),
         new Pair(line(hold, JawSide.MOVABLE, gripM, whole), fixed),
-        hinged,
+        hinged ? (assumed ? Rocking.ON_AN_ASSUMED_SPOT : Rocking.ON_A_GAP) : Rocking.NO,
         gapM,
-        assumptions);
+        measuredM == null ? List.of(assumedSpot(highSpotM)) : List.of());
+  }
+
+  /** Whether the stock may rock at all. */
+  public boolean hinged() {
+    return rocking != Rocking.NO;
   }
 
   /**
@@ -164,18 +174,12 @@ public record JawBearings(
     return depth == null ? otherwise : Bearing.lineAt(depth);
   }
 
-  private static double highSpotM(Stock stock, List<Assumption> assumptions) {
-    if (stock.highSpotM() != null) {
-      return within("high spot", stock.highSpotM(), 0, 0.01, "m");
-    }
-    double assumed = assumedHighSpotM(stock.surface());
-    assumptions.add(
-        new Assumption(
-            "stock.highSpot",
-            "high spots up to " + assumed * 1e3 + " mm taken on the gripped faces",
-            "common practice, no source",
-            "the highest spot of the gripped faces, with a straight edge and feelers"));
-    return assumed;
+  private static Assumption assumedSpot(double assumedM) {
+    return new Assumption(
+        "stock.highSpot",
+        "high spots up to " + assumedM * 1e3 + " mm taken on the gripped faces",
+        "common practice, no source",
+        "the highest spot of the gripped faces, with a straight edge and feelers");
   }
 
   private static double assumedHighSpotM(@Nullable StockSurface surface) {
