@@ -95,6 +95,17 @@ final class StandingStock {
         remarks());
   }
 
+  EdgeFlexibility edge(int places) {
+    List<EdgeFlexibility.Place> edge = new ArrayList<>(places);
+    for (int i = 0; i < places; i++) {
+      double x = input.lengthM() * ((double) i / (places - 1) - 0.5);
+      PlatePoint here = new PlatePoint(x, input.stickOutM());
+      edge.add(
+          new EdgeFlexibility.Place(x, band(s -> s.flexibility(here)), likely.fromTheEnd(here)));
+    }
+    return new EdgeFlexibility(edge);
+  }
+
   private Band band(ToDoubleFunction<Scenario> of) {
     return Band.spanning(of.applyAsDouble(likely), of.applyAsDouble(soft), of.applyAsDouble(stiff));
   }
@@ -212,6 +223,15 @@ final class StandingStock {
     double flexibility(PlatePoint point) {
       PlatePoint local = onPiece(point, staticLengthM);
       return shear * (staticPlate.flexibilityMPerN(local, local) + allowance(local));
+    }
+
+    /** Deflection at a point for a load at the end of positive X; nothing beyond the piece. */
+    double fromTheEnd(PlatePoint point) {
+      PlatePoint load = new PlatePoint(staticLengthM / 2, input.stickOutM());
+      double x = point.xM() - (input.lengthM() - staticLengthM) / 2;
+      return x < -staticLengthM / 2
+          ? 0
+          : shear * staticPlate.flexibilityMPerN(load, new PlatePoint(x, point.zM()));
     }
 
     private double allowance(PlatePoint local) {

@@ -18,14 +18,18 @@ import org.standproud.setup.Band;
  * @param depthAtSpeedM limit of the depth at the given speed, m, at most {@link
  *     StabilityLobes#CAP_M}
  * @param chatterHz frequency of the chatter, Hz
+ * @param soft the chart at the least end of everything, for plots
  * @param likely the chart of the likely hold, for plots and better speeds
+ * @param stiff the chart at the greatest end of everything
  * @param cautions where the theory stops being true for this cut
  */
 public record Stability(
     Band leastDepthM,
     Band depthAtSpeedM,
     Band chatterHz,
+    StabilityLobes soft,
     StabilityLobes likely,
+    StabilityLobes stiff,
     List<Caution> cautions) {
 
   /** Arc of a side cut of a tenth of the diameter, rad: shorter arcs are a row of blows. */
@@ -73,15 +77,31 @@ public record Stability(
             input, ModeBand::likely, input.dampingRatio().likely(), input.tangentialPa().likely());
     StabilityLobes stiff =
         lobes(input, ModeBand::stiff, input.dampingRatio().high(), input.tangentialPa().low());
-    Band least = Band.spanning(likely.leastDepthM(), soft.leastDepthM(), stiff.leastDepthM());
-    double speed = input.revPerS();
     return new Stability(
-        least,
-        Band.spanning(
-            likely.depthAtM(speed), soft.depthAtM(speed), stiff.depthAtM(speed), least.low()),
+        Band.spanning(likely.leastDepthM(), soft.leastDepthM(), stiff.leastDepthM()),
+        depthAtM(input.revPerS(), soft, likely, stiff),
         Band.spanning(likely.chatterHz(), soft.chatterHz(), stiff.chatterHz()),
+        soft,
         likely,
+        stiff,
         cautions(input, likely));
+  }
+
+  /**
+   * Limit of the depth at any spindle speed, m, its least and greatest as at the given speed.
+   *
+   * @param revPerS spindle speed, 1/s
+   */
+  public Band depthAtM(double revPerS) {
+    return depthAtM(revPerS, soft, likely, stiff);
+  }
+
+  private static Band depthAtM(
+      double revPerS, StabilityLobes soft, StabilityLobes likely, StabilityLobes stiff) {
+    double leastM =
+        Math.min(likely.leastDepthM(), Math.min(soft.leastDepthM(), stiff.leastDepthM()));
+    return Band.spanning(
+        likely.depthAtM(revPerS), soft.depthAtM(revPerS), stiff.depthAtM(revPerS), leastM);
   }
 
   private static StabilityLobes lobes(

@@ -276,28 +276,40 @@ public final class StabilityLobes {
   }
 
   /**
-   * The curves for a plot.
+   * The curves for a plot: the lobes with a part in a range of speeds, the fastest first.
    *
    * @param leastRevPerS least speed, 1/s
    * @param mostRevPerS greatest speed, 1/s
-   * @param numbers how many lobes, from number 0 on
+   * @param numbers how many lobe numbers at most
    */
   public List<Lobe> lobes(double leastRevPerS, double mostRevPerS, int numbers) {
+    OutsideValidity.within("spindle speed", leastRevPerS, 1e-3, 1e5, "1/s");
+    int first = (int) Math.max(0, Math.floor(hz[0] / (teeth * mostRevPerS)) - 1);
+    int last = (int) Math.ceil(hz[hz.length - 1] / (teeth * leastRevPerS));
     List<Lobe> lobes = new ArrayList<>();
-    for (int b = 0; b < inverseDepth.length; b++) {
-      for (int k = 0; k < numbers; k++) {
-        List<Lobe.Point> points = new ArrayList<>();
-        for (int i = 0; i < hz.length; i++) {
-          double speed = 2 * Math.PI * hz[i] / (teeth * (phase[b][i] + 2 * Math.PI * k));
-          if (inverseDepth[b][i] > 1 / CAP_M && speed >= leastRevPerS && speed <= mostRevPerS) {
-            points.add(new Lobe.Point(speed, 1 / inverseDepth[b][i], hz[i]));
-          }
-        }
+    int found = 0;
+    for (int k = first; k <= last && found < numbers; k++) {
+      boolean any = false;
+      for (int b = 0; b < inverseDepth.length; b++) {
+        List<Lobe.Point> points = lobe(b, k, leastRevPerS, mostRevPerS);
         if (!points.isEmpty()) {
           lobes.add(new Lobe(k, points));
+          any = true;
         }
       }
+      found += any ? 1 : 0;
     }
     return List.copyOf(lobes);
+  }
+
+  private List<Lobe.Point> lobe(int branch, int number, double leastRevPerS, double mostRevPerS) {
+    List<Lobe.Point> points = new ArrayList<>();
+    for (int i = 0; i < hz.length; i++) {
+      double speed = 2 * Math.PI * hz[i] / (teeth * (phase[branch][i] + 2 * Math.PI * number));
+      if (inverseDepth[branch][i] > 1 / CAP_M && speed >= leastRevPerS && speed <= mostRevPerS) {
+        points.add(new Lobe.Point(speed, 1 / inverseDepth[branch][i], hz[i]));
+      }
+    }
+    return points;
   }
 }

@@ -1,0 +1,61 @@
+package org.standproud.mechanics.curves;
+
+import java.util.List;
+import java.util.Optional;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.plate.EdgeFlexibility;
+import org.standproud.mechanics.standing.StandingCut;
+import org.standproud.setup.Band;
+import org.standproud.setup.Setup;
+
+/**
+ * How far the top edge of the stock gives as the cutter travels along it: the flexibility at each
+ * place times the greatest push across the jaws of the whole pass. The end of positive X gives the
+ * edge deflection of the evidence.
+ *
+ * @param pushN the greatest push across the jaws, either way, in N
+ * @param points equal steps along the edge, from the end of negative X
+ */
+public record EdgeCurve(Band pushN, List<Point> points) {
+
+  /** Copies the list. */
+  public EdgeCurve {
+    points = List.copyOf(points);
+  }
+
+  /**
+   * One place of the edge.
+   *
+   * @param xM along the jaws from the middle of the stock in m
+   * @param underCutterM deflection across the jaws with the cutter here, in m, not negative
+   * @param cutterAtEndM likely deflection here with the cutter at the end of positive X, in m: the
+   *     shape of the bent edge
+   */
+  public record Point(double xM, Band underCutterM, double cutterAtEndM) {}
+
+  /**
+   * The edge of a set-up.
+   *
+   * @param setup a checked set-up
+   * @param points how many points, 2 to 1000
+   * @return empty if the cutter passes beside the stock
+   * @throws OutsideValidity if an input is outside the range of the formulas
+   */
+  public static Optional<EdgeCurve> of(Setup setup, int points) {
+    return StandingCut.of(setup).map(cut -> of(cut, points));
+  }
+
+  private static EdgeCurve of(StandingCut cut, int points) {
+    Band pushN = cut.forces().path().y().greatestSizeN();
+    return new EdgeCurve(
+        pushN,
+        EdgeFlexibility.of(cut.plate(), points).places().stream()
+            .map(
+                place ->
+                    new Point(
+                        place.xM(),
+                        place.underLoadMPerN().times(pushN),
+                        place.underEndLoadMPerN() * pushN.likely()))
+            .toList());
+  }
+}
