@@ -47,7 +47,20 @@ final class ArcNodes {
     return sines[node];
   }
 
-  double cosine(int node) {
-    return cosines[node];
+  /** The parabola of the cosine over a cell: coefficients of 1, u and u2 with u in 0..1. */
+  void cosines(int cell, double[] parabola) {
+    parabola(cosines[2 * cell], cosines[2 * cell + 1], cosines[2 * cell + 2], parabola);
+  }
+
+  /** The parabola of the sine over a cell. */
+  void sines(int cell, double[] parabola) {
+    parabola(sines[2 * cell], sines[2 * cell + 1], sines[2 * cell + 2], parabola);
+  }
+
+  /** The parabola through three values at u = 0, 1/2 and 1. */
+  static void parabola(double start, double middle, double end, double[] coefficients) {
+    coefficients[0] = start;
+    coefficients[1] = 4 * middle - 3 * start - end;
+    coefficients[2] = 2 * (start + end) - 4 * middle;
   }
 }

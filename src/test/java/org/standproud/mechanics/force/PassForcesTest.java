@@ -286,6 +286,26 @@ class PassForcesTest {
     assertHolds(banded.path().y().leastN(), exact.path().y().leastN().likely());
   }
 
+  /**
+   * From 135 degrees on a tooth drags the work against the feed harder than a thrust below its
+   * tangential force can push it ahead, however run-out lets teeth begin and cease to cut on the
+   * way.
+   */
+  @Property(tries = 300)
+  void aToothNearTheEndOfAClimbCutNeverPushesAheadWhateverTheRunOut(
+      @ForAll @IntRange(min = 2, max = 8) int teeth,
+      @ForAll @DoubleRange(min = 1, max = 14) double percentEngaged,
+      @ForAll @DoubleRange(min = 0.01, max = 0.05) double runOut,
+      @ForAll @DoubleRange(min = 0, max = 45) double helix) {
+    PassFixture pass =
+        PassFixture.climb(75, teeth, 0.75 * percentEngaged, 0.14)
+            .shaped(90, 2, helix, 0)
+            .edges(EdgeCondition.FRESH, List.of(), List.of(), runOut);
+    RevolutionForces forces = forces(pass, plain(1500, 0.22, 1, 0.2)).steady();
+    assertThat(forces.x().greatestN().likely()).isBetween(0.0, 1e-9);
+    assertThat(forces.y().greatestN().likely()).isBetween(0.0, 1e-9);
+  }
+
   private static double inside(Band band, Random random) {
     return band.low() + band.width() * random.nextDouble();
   }
