@@ -2,10 +2,10 @@ package org.standproud.mechanics.direction;
 
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.engagement.Arc;
-import org.standproud.mechanics.engagement.PassStretch;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.force.PathStation;
+import org.standproud.mechanics.force.PathForces;
+import org.standproud.mechanics.force.RevolutionForces;
 import org.standproud.mechanics.force.VectorBand;
 import org.standproud.setup.Band;
 
@@ -56,7 +56,7 @@ public record FirstContact(
         input.cut().feedPerToothM().times(sine),
         force,
         beyond ? force.yN().times(Math.signum(offsetM)) : null,
-        whileFilling(forces),
+        PathForces.greatest(forces.path().filling(), RevolutionForces::greatestInPlaneN),
         input.cut().leadInM() < radiusM * arc.greatestSine());
   }
 
@@ -68,14 +68,23 @@ public record FirstContact(
     return yM > 0 ? ContactPlace.CORNER_AT_FIXED_JAW_SIDE : ContactPlace.CORNER_AT_MOVABLE_JAW_SIDE;
   }
 
-  private static Band whileFilling(PassForces forces) {
-    Band greatest = Band.exactly(0);
-    for (PathStation station : forces.path().stations()) {
-      Band here = station.forces().greatestInPlaneN();
-      if (station.stretch() == PassStretch.LEAD_IN && here.likely() >= greatest.likely()) {
-        greatest = here;
-      }
-    }
-    return greatest;
+  /**
+   * The jump in force as the cut fills, in N: from the first blow to the greatest in-plane force
+   * until the whole arc is in the stock, F_fill - F_first, never below zero. The first blow may be
+   * anything up to that of a whole bite, so at most the jump is all of F_fill.
+   */
+  public Band jumpWhileFillingN() {
+    double likely =
+        greatestWhileFillingN.likely() - Math.hypot(force.xN().likely(), force.yN().likely());
+    double least =
+        greatestWhileFillingN.low()
+            - Math.hypot(greatestSize(force.xN()), greatestSize(force.yN()));
+    double jump = Math.max(0, likely);
+    return new Band(
+        Math.min(jump, Math.max(0, least)), jump, Math.max(jump, greatestWhileFillingN.high()));
+  }
+
+  private static double greatestSize(Band band) {
+    return Math.max(Math.abs(band.low()), Math.abs(band.high()));
   }
 }

@@ -190,6 +190,15 @@ public final class Vocabulary {
       word("first contact jaw", JawSide.values(), "The jaw that the first bite pushes toward.");
   public static final Fact FIRST_CONTACT_FORCE =
       force("first contact force", "Push of the first bites across the stock, to that jaw.");
+  public static final Fact FILLING_JUMP =
+      computed(
+          "filling jump",
+          FORCE,
+          0,
+          1e7,
+          "Rise of the force in the plane of the table from the first blow until the whole arc is in"
+              + " the stock.",
+          "FirstContact: F_fill - F_first");
 
   // Holding.
   public static final Fact CLAMPING_FORCE = force("clamping force", "Force of the jaws.");

@@ -9,7 +9,7 @@ package org.standproud.mechanics.force;
  * it is in cut.
  *
  * <p>Cells are at most 3 degrees: cosine and sine are true to 2e-6; for smooth terms the error of
- * an integral is below 1e-8 of it, for Kienzle's power of a chip that starts at nothing below 1e-4
+ * an integral is below 1e-7 of it, for Kienzle's power of a chip that starts at nothing below 1e-4
  * (checked against adaptive integration in the tests).
  */
 final class EdgeTable {

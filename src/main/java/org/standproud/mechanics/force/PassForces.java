@@ -75,6 +75,17 @@ public final class PassForces {
     return of(input, SweepOrder.EVIDENCE);
   }
 
+  /**
+   * The same with places close enough to draw the force along the pass.
+   *
+   * @param input the pass
+   * @return empty if the cutter passes beside the stock
+   * @throws OutsideValidity if an input is outside the range of the formulas
+   */
+  public static Optional<PassForces> toDraw(ForceInput input) {
+    return of(input, SweepOrder.DRAWING);
+  }
+
   static Optional<PassForces> of(ForceInput input, SweepOrder order) {
     PassGeometry geometry = PassGeometry.of(input.stock(), input.cutter(), input.cut());
     return geometry.steadyArc().map(arc -> new PassForces(input, geometry, arc, order));
@@ -181,7 +192,17 @@ public final class PassForces {
    * @param samples number of equal steps, 1 to 10 000
    */
   public List<ForceSample> likelyRevolution(int samples) {
-    return revolution(likely, 0, samples);
+    return likelyRevolution(List.of(arc), samples);
+  }
+
+  /**
+   * The same with the cutter at one place of the pass.
+   *
+   * @param arcs what is in cut there
+   * @param samples number of equal steps, 1 to 10 000
+   */
+  public List<ForceSample> likelyRevolution(List<Arc> arcs, int samples) {
+    return revolution(likely, 0, arcs, samples);
   }
 
   /**
@@ -191,17 +212,27 @@ public final class PassForces {
    * @param samples number of equal steps, 1 to 10 000
    */
   public List<ForceSample> heaviestRevolution(int samples) {
-    RevolutionSweep heaviest = corners.get(corners.size() - 1);
-    return revolution(heaviest, heaviest.pass().splits().size() - 1, samples);
+    return heaviestRevolution(List.of(arc), samples);
   }
 
-  private List<ForceSample> revolution(RevolutionSweep sweep, int split, int samples) {
+  /**
+   * The same with the cutter at one place of the pass.
+   *
+   * @param arcs what is in cut there
+   * @param samples number of equal steps, 1 to 10 000
+   */
+  public List<ForceSample> heaviestRevolution(List<Arc> arcs, int samples) {
+    RevolutionSweep heaviest = corners.get(corners.size() - 1);
+    return revolution(heaviest, heaviest.pass().splits().size() - 1, arcs, samples);
+  }
+
+  private static List<ForceSample> revolution(
+      RevolutionSweep sweep, int split, List<Arc> arcs, int samples) {
     OutsideValidity.within("number of samples", samples, 1, 10_000, "");
     List<ForceSample> revolution = new ArrayList<>(samples);
     for (int k = 0; k < samples; k++) {
       double turn = 2 * Math.PI * k / samples;
-      ForceVector force = sweep.at(turn, List.of(arc), split);
-      revolution.add(new ForceSample(turn, force));
+      revolution.add(new ForceSample(turn, sweep.at(turn, arcs, split)));
     }
     return revolution;
   }

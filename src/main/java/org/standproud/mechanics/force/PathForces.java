@@ -1,7 +1,9 @@
 package org.standproud.mechanics.force;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.standproud.mechanics.engagement.PassStretch;
 import org.standproud.setup.Band;
 
 /**
@@ -21,6 +23,42 @@ public record PathForces(
     stations = List.copyOf(stations);
   }
 
+  /**
+   * The places from the first touch to the first with the whole arc in the stock, that included.
+   */
+  public List<PathStation> filling() {
+    List<PathStation> filling = new ArrayList<>();
+    for (PathStation station : stations) {
+      if (station.stretch() == PassStretch.RUN_OUT) {
+        break;
+      }
+      filling.add(station);
+      if (station.stretch() == PassStretch.STEADY) {
+        break;
+      }
+    }
+    return filling;
+  }
+
+  /**
+   * The greatest of a quantity over places, each end of its band for itself.
+   *
+   * @param stations at least one place
+   * @param quantity what to take of a revolution there
+   */
+  public static Band greatest(
+      List<PathStation> stations, Function<RevolutionForces, Band> quantity) {
+    return stations.stream()
+        .map(station -> quantity.apply(station.forces()))
+        .reduce(PathForces::greater)
+        .orElseThrow();
+  }
+
+  private static Band greater(Band a, Band b) {
+    return new Band(
+        Math.max(a.low(), b.low()), Math.max(a.likely(), b.likely()), Math.max(a.high(), b.high()));
+  }
+
   /** Extremes and means (by travel) over stations in order. */
   static PathForces over(List<PathStation> stations) {
     return new PathForces(
@@ -37,20 +75,6 @@ public record PathForces(
         greatest(stations, axis.andThen(AxisForce::greatestN)),
         mean(stations, axis.andThen(AxisForce::meanN)),
         greatest(stations, axis.andThen(a -> a.leastN().times(-1))).times(-1));
-  }
-
-  private static Band greatest(
-      List<PathStation> stations, Function<RevolutionForces, Band> quantity) {
-    Band greatest = quantity.apply(stations.get(0).forces());
-    for (PathStation station : stations) {
-      Band band = quantity.apply(station.forces());
-      greatest =
-          new Band(
-              Math.max(greatest.low(), band.low()),
-              Math.max(greatest.likely(), band.likely()),
-              Math.max(greatest.high(), band.high()));
-    }
-    return greatest;
   }
 
   private static Band mean(List<PathStation> stations, Function<RevolutionForces, Band> quantity) {

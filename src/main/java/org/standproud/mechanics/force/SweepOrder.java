@@ -15,6 +15,9 @@ record SweepOrder(int stepsAtEachEnd, double steadyStepRad, double endStepRad) {
   /** For evidence. */
   static final SweepOrder EVIDENCE = new SweepOrder(5, Math.toRadians(3), Math.toRadians(6));
 
+  /** For curves along the pass. */
+  static final SweepOrder DRAWING = new SweepOrder(24, Math.toRadians(3), Math.toRadians(3));
+
   /** Fine, to see what the other leaves out. */
   static final SweepOrder FINE = new SweepOrder(40, Math.toRadians(0.5), Math.toRadians(0.5));
 }

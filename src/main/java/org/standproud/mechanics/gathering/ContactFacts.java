@@ -1,14 +1,13 @@
 package org.standproud.mechanics.gathering;
 
+import static org.standproud.mechanics.evidence.Vocabulary.FILLING_JUMP;
 import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_FORCE;
 import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_JAW;
 import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_PULLS;
 
 import org.standproud.mechanics.direction.FirstContact;
-import org.standproud.mechanics.engagement.PassStretch;
-import org.standproud.mechanics.force.AxisForce;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.force.PathStation;
+import org.standproud.mechanics.force.PathForces;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
 import org.standproud.setup.Band;
 import org.standproud.setup.JawSide;
@@ -25,19 +24,15 @@ final class ContactFacts {
     // Where the bands leave it open which way the blow points, it counts as a pull.
     sheet.yesNo(FIRST_CONTACT_PULLS, pullN != null && pullN.high() > 0, basis);
     sheet.word(FIRST_CONTACT_JAW, acrossN.likely() >= 0 ? JawSide.FIXED : JawSide.MOVABLE, basis);
+    sheet.number(FILLING_JUMP, contact.jumpWhileFillingN(), basis);
     sheet.number(FIRST_CONTACT_FORCE, acrossWhileFilling(forces, acrossN.likely() >= 0), basis);
   }
 
   /** Greatest push across the stock to one jaw until the whole arc is in the stock. */
   private static Band acrossWhileFilling(PassForces forces, boolean towardFixed) {
-    Band greatest = Band.exactly(0);
-    for (PathStation station : forces.path().stations()) {
-      AxisForce across = station.forces().y();
-      Band here = towardFixed ? across.greatestN() : across.leastN().times(-1);
-      if (station.stretch() == PassStretch.LEAD_IN && here.high() > greatest.high()) {
-        greatest = here;
-      }
-    }
-    return greatest.map(n -> Math.max(0, n));
+    return PathForces.greatest(
+            forces.path().filling(),
+            there -> towardFixed ? there.y().greatestN() : there.y().leastN().times(-1))
+        .map(n -> Math.max(0, n));
   }
 }

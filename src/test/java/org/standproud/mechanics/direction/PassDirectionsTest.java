@@ -133,6 +133,41 @@ class PassDirectionsTest {
     assertThat(touch.greatestWhileFillingN().likely()).isPositive();
   }
 
+  /**
+   * By hand: kc = 2000 MPa (mc 0), f_z 0.05, a_p 2, F_r = 0.3 F_t. A tooth straight ahead gives F_t
+   * = 200 N, in the plane 200 sqrt(1.09) = 208.81 N: the first blow. In the slot the force of a
+   * tooth is half of that, standing still, and half turning with twice its angle; of eight teeth
+   * four cut, 45 degrees apart, whose turning halves cancel: 4 x 104.40 = 417.61 N.
+   */
+  @Test
+  void inASlotAnEightToothCutterDoublesItsFirstBlowAsTheCutFills() {
+    ForceModel law =
+        new ForceModel.Kienzle(
+            Band.exactly(2000e6),
+            Band.exactly(0),
+            Band.exactly(1),
+            Band.exactly(0.3),
+            Band.exactly(0));
+    PassFixture slot = PassFixture.pass(20, 8, 40, 0, 0.05);
+    FirstContact touch = first(slot, law);
+    assertThat(touch.force().xN().likely()).isCloseTo(60, within(1e-6));
+    assertThat(touch.force().yN().likely()).isCloseTo(-200, within(1e-6));
+    assertThat(touch.greatestWhileFillingN().likely()).isCloseTo(417.61, within(0.3));
+    assertThat(touch.jumpWhileFillingN().likely()).isCloseTo(208.81, within(0.3));
+    assertThat(touch.jumpWhileFillingN().high())
+        .as("the first tooth may only graze")
+        .isGreaterThanOrEqualTo(417.61);
+    assertThat(first(PassFixture.pass(20, 2, 40, 0, 0.05), law).jumpWhileFillingN().likely())
+        .as("one tooth at a time: its whole bite is the most there is")
+        .isCloseTo(0, within(0.3));
+  }
+
+  private static FirstContact first(PassFixture pass, ForceModel law) {
+    return PassDirections.of(ForceInput.of(pass.stock(), pass.cutter(), pass.cut()).with(law))
+        .orElseThrow()
+        .firstContact();
+  }
+
   @Test
   void aHelicalEndMillMayLiftTheStockOutOfTheJaws() {
     PassFixture pass = PassFixture.climb(20, 4, 5, 0.05).shaped(90, 10, 35, 0);
