@@ -29,6 +29,8 @@ public enum ChangeKind implements Worded {
   MODE("climb and conventional exchanged", 0.5, 1, 2),
   /** Slides locked or snugged. */
   SLIDES("slides locked", 0.3, 0.5, 1),
+  /** The gripped faces made flat. */
+  FACES("gripped faces made flat", 10, 20, 45),
   /** Burrs taken off the gripped edges. */
   DEBURR("gripped edges deburred", 1, 2, 5),
   /** More stock inside the jaws. */

@@ -5,11 +5,13 @@ package org.standproud.advice.remedy;
  *
  * @param passes how many passes take off what one pass took off before
  * @param cutBefore likely time of the pass before
- * @param cutAfter likely time of all passes after
+ * @param cutAfter likely time of all passes after, with the way back and the setting of the depth
+ *     between them
  * @param setUpLeast least time to make the changes
  * @param setUpLikely likely time to make the changes
  * @param setUpGreatest greatest time to make the changes
- * @param source where the set-up times come from
+ * @param added what the changes are likely to add in all; less than nothing if they save
+ * @param source where the times come from
  */
 public record Cost(
     int passes,
@@ -18,10 +20,5 @@ public record Cost(
     double setUpLeast,
     double setUpLikely,
     double setUpGreatest,
-    String source) {
-
-  /** What the changes are likely to add in all, in minutes; less than nothing if they save. */
-  public double added() {
-    return setUpLikely + cutAfter - cutBefore;
-  }
-}
+    double added,
+    String source) {}

@@ -15,6 +15,8 @@ import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
+import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.UnitSystem;
 
@@ -29,6 +31,9 @@ final class HoldLadders {
 
   private static final double INCH_WIRE_M = 0.0254 / 8;
   private static final double CARD_M = 0.4 * MM;
+
+  /** What a milled or carefully filed face still shows under a straight edge; no source. */
+  private static final double TRUED_M = 0.02 * MM;
 
   private static final double[] HARDER = {1.25, 1.6, 2, 2.5, 3.15};
 
@@ -45,6 +50,7 @@ final class HoldLadders {
 
   static List<Ladder> of(Setup setup, Trials trials) {
     HoldLadders hold = new HoldLadders(setup, trials);
+    hold.faces();
     hold.grip();
     hold.seat();
     hold.clamp();
@@ -56,6 +62,18 @@ final class HoldLadders {
   /** Step in which a grip is set: 1 mm, or a thirty-second of an inch. */
   static double stepM(Setup setup) {
     return setup.units() == UnitSystem.INCH ? THIRTY_SECOND : MM;
+  }
+
+  /** A face that is not known to be flat can be milled or filed flat before it is gripped. */
+  private void faces() {
+    Stock stock = setup.stock();
+    Double spotM = stock.highSpotM();
+    if (stock.surface() != StockSurface.MACHINED || spotM == null || spotM > TRUED_M) {
+      ladders.add(
+          Ladder.of(
+              ChangeKind.FACES,
+              s -> Rework.of(s).faces(StockSurface.MACHINED, TRUED_M, true).done()));
+    }
   }
 
   /** Deeper until the jaw is full or the cut would reach the jaw top. */
@@ -149,7 +167,11 @@ final class HoldLadders {
       ladders.add(Ladder.of(ChangeKind.PACKING, s -> wired(s, others)));
     }
     if (movable.isEmpty()) {
-      ladders.add(Ladder.of(ChangeKind.PACKING, s -> carded(s, others)));
+      ladders.add(
+          Ladder.of(
+              ChangeKind.PACKING,
+              s -> carded(s, others, CARD_M),
+              s -> carded(s, others, 2 * CARD_M)));
     }
     if (others.stream().anyMatch(HoldLadders::isLine)) {
       ladders.add(Ladder.of(ChangeKind.PACKING, s -> Rework.of(s).packing(movable).done()));
@@ -185,13 +207,13 @@ final class HoldLadders {
     return Rework.of(s).packing(joined(others, at(wire, bestDepthM(inTheMiddle, sizeM)))).done();
   }
 
-  private static Setup carded(Setup s, List<Packing> others) {
+  private static Setup carded(Setup s, List<Packing> others, double thickM) {
     Packing card =
         new Packing(
             JawSide.MOVABLE,
             PackingKind.CARD,
             PackingMaterial.PAPER,
-            CARD_M,
+            thickM,
             s.hold().gripDepthM() / 2);
     return Rework.of(s).packing(joined(others, card)).done();
   }

@@ -1,6 +1,8 @@
 package org.standproud.advice.remedy;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.standproud.setup.Setup;
 
@@ -28,5 +30,13 @@ record Ladder(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {
 
   int size() {
     return rungs.size();
+  }
+
+  /** The rungs that are judged first, rising: the last and two between, or all of a short one. */
+  Set<Integer> probes() {
+    int last = size() - 1;
+    return last <= 2
+        ? new TreeSet<>(List.of(0, (last + 1) / 2, last))
+        : new TreeSet<>(List.of(last / 3, 2 * last / 3, last));
   }
 }

@@ -6,15 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.standproud.advice.Wording;
 import org.standproud.advice.compare.SetupFields;
-import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Judged;
-import org.standproud.mechanics.evidence.Value;
-import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.time.PassTime;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Band;
-import org.standproud.setup.Operation;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 import org.standproud.setup.units.QuantityKind;
@@ -80,29 +75,25 @@ final class RemedyWriter {
   }
 
   Cost cost(Proved proved) {
-    Setup after = proved.setup();
-    int passes = PassTime.passes(setup.cut().axialDepthM(), after.cut().axialDepthM());
-    if (setup.cut().operation() == Operation.BROAD_SIDE) {
-      passes *= PassTime.passes(CutterSwap.sideDepthM(setup), CutterSwap.sideDepthM(after));
-    }
     Band setUpS =
         proved.steps().stream()
             .map(step -> step.kind().setUpS())
             .reduce(Band.exactly(0), Band::plus);
+    double beforeS = Passes.onceS(base);
+    double afterS = Passes.allS(setup, proved);
     return new Cost(
-        passes,
-        passS(base) / MINUTE_S,
-        passes * passS(proved.judged()) / MINUTE_S,
-        setUpS.low() / MINUTE_S,
-        setUpS.likely() / MINUTE_S,
-        setUpS.high() / MINUTE_S,
-        "set-up times: common practice, no source");
+        Passes.of(setup, proved.setup()),
+        minutes(beforeS),
+        minutes(afterS),
+        minutes(setUpS.low()),
+        minutes(setUpS.likely()),
+        minutes(setUpS.high()),
+        minutes(setUpS.likely() + afterS - beforeS),
+        "times to set up and between passes: common practice, no source");
   }
 
-  private static double passS(Judged judged) {
-    return judged.evidence().get(Vocabulary.PASS_TIME) instanceof Value.Quantity time
-        ? time.band().likely()
-        : 0;
+  private static double minutes(double seconds) {
+    return Math.round(seconds / MINUTE_S * 100) / 100.0;
   }
 
   private List<String> needs(Proved proved) {

@@ -89,7 +89,7 @@ public final class Judged {
   public boolean noWorseThan(Judged other) {
     return left >= other.left
         && other.stops().containsAll(stops())
-        && verdict().compareTo(other.verdict()) <= 0;
+        && (other.verdict() == Verdict.DO_NOT_RUN || verdict().compareTo(other.verdict()) <= 0);
   }
 
   private Set<String> ids(Severity severity) {

@@ -1,0 +1,294 @@
+package org.standproud.advice.remedy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.standproud.advice.trial.PassHandling;
+import org.standproud.setup.Machine;
+
+/**
+ * Puts two or three changes together. From what each change does alone ({@link Shortfalls}) every
+ * set of two and three is reckoned: whether it is likely to do, and how long it takes. Those that
+ * are likely to do are judged, the quickest first; one that does is made as small as will do, the
+ * passes first because each costs its time again, and no change is left in it that it can do
+ * without: every smaller set of its changes is judged. Sets are passed over that hold the changes
+ * of a known way and are slower than it.
+ */
+final class Combinations {
+
+  /** Set-ups judged before no further combination is begun. */
+  private static final int BUDGET = 110;
+
+  /** Ways beyond which no more combinations are looked for. */
+  private static final int ENOUGH = 4;
+
+  /** Sets that are judged before it is given up. */
+  private static final int TRIES = 16;
+
+  /** Reckoned shortfall up to which a set is judged in order of its time. */
+  private static final double LIKELY = 0.1;
+
+  /** A change that takes less than this off no shortfall is not put together with others. */
+  private static final double WORTH = 0.05;
+
+  private static final Set<ChangeKind> LIGHTER_CUT =
+      EnumSet.of(ChangeKind.DEPTH, ChangeKind.SIDE_DEPTH);
+
+  private final RemedySearch search;
+  private final List<Member> members = new ArrayList<>();
+  private final List<List<Member>> lighter = new ArrayList<>();
+  private final List<Candidate> candidates = new ArrayList<>();
+  private final List<Proved> found = new ArrayList<>();
+  private final Map<Set<Step>, Double> failed = new HashMap<>();
+
+  /** Changes put together: what they are reckoned to leave, and to add in time in s. */
+  private record Candidate(List<Step> steps, double left, double addedS) {
+
+    Set<Step> heavy() {
+      return steps.stream()
+          .filter(step -> !LIGHTER_CUT.contains(step.kind()))
+          .collect(Collectors.toSet());
+    }
+
+    Set<ChangeKind> kinds() {
+      return steps.stream().map(Step::kind).collect(Collectors.toSet());
+    }
+  }
+
+  Combinations(RemedySearch search) {
+    this.search = search;
+  }
+
+  /** The ways there are, those of one change included. */
+  List<Proved> with(List<Proved> singles) {
+    found.addAll(singles);
+    for (Ladder ladder : search.ladders()) {
+      if (LIGHTER_CUT.contains(ladder.kind())) {
+        lighter.add(Member.everyRung(ladder, search));
+      } else {
+        Member.probed(ladder, search).stream().filter(this::helps).forEach(members::add);
+      }
+    }
+    reckon();
+    List<Candidate> rest = tryAll(likelyFirst(candidates), true);
+    tryAll(rest, false);
+    return found;
+  }
+
+  private boolean helps(Member member) {
+    double[] base = search.shortfalls().of(search.base());
+    for (int i = 0; i < base.length; i++) {
+      double gain = base[i] - member.shortfalls()[i];
+      if (gain > WORTH || Double.isNaN(base[i]) && !Double.isNaN(member.shortfalls()[i])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void reckon() {
+    for (int a = 0; a < members.size(); a++) {
+      add(List.of(members.get(a)));
+      for (int b = a + 1; b < members.size(); b++) {
+        if (members.get(a).kind() != members.get(b).kind()) {
+          add(List.of(members.get(a), members.get(b)));
+          for (int c = b + 1; c < members.size(); c++) {
+            if (members.get(c).kind() != members.get(b).kind()
+                && members.get(c).kind() != members.get(a).kind()) {
+              add(List.of(members.get(a), members.get(b), members.get(c)));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** Such a set by itself, and with the lightest cut it is likely to need. */
+  private void add(List<Member> set) {
+    if (set.size() > 1) {
+      candidates.add(candidate(set));
+    }
+    if (set.size() < 3) {
+      for (List<Member> rungs : lighter) {
+        Candidate best = null;
+        for (Member rung : rungs) {
+          best = candidate(Stream.concat(set.stream(), Stream.of(rung)).toList());
+          if (best.left() <= LIKELY) {
+            break;
+          }
+        }
+        if (best != null) {
+          candidates.add(best);
+        }
+      }
+    }
+  }
+
+  private Candidate candidate(List<Member> set) {
+    double baseS = Passes.onceS(search.base());
+    double onceS = baseS;
+    double setUpS = 0;
+    int passes = 1;
+    for (Member member : set) {
+      onceS *= baseS > 0 ? member.onceS() / baseS : 1;
+      setUpS += member.kind().setUpS().likely();
+      passes *= member.passes();
+    }
+    Machine machine = search.setup().machine();
+    return new Candidate(
+        set.stream().map(Member::step).toList(),
+        search.shortfalls().left(set.stream().map(Member::shortfalls).toList()),
+        setUpS + PassHandling.likelyS(passes, onceS, machine) - baseS);
+  }
+
+  private static List<Candidate> likelyFirst(List<Candidate> candidates) {
+    return candidates.stream()
+        .sorted(
+            Comparator.comparingDouble((Candidate c) -> Math.max(LIKELY, c.left()))
+                .thenComparingDouble(Candidate::addedS))
+        .toList();
+  }
+
+  /** Judges in order; gives back those put off because a part of them did worse than reckoned. */
+  private List<Candidate> tryAll(List<Candidate> ordered, boolean putOff) {
+    List<Candidate> later = new ArrayList<>();
+    for (Candidate candidate : ordered) {
+      if (failed.size() >= TRIES || !room()) {
+        return later;
+      }
+      if (failed.containsKey(candidate.heavy()) || isPassedOver(candidate)) {
+        continue;
+      }
+      if (putOff && candidate.left() + worseThanReckoned(candidate) > LIKELY) {
+        later.add(candidate);
+      } else {
+        judge(candidate);
+      }
+    }
+    return later;
+  }
+
+  private boolean room() {
+    long combined = found.stream().filter(p -> p.steps().size() > 1).count();
+    return combined < ENOUGH && search.judged() < BUDGET;
+  }
+
+  /** Whether a known way does with some of the changes and in no more time. */
+  private boolean isPassedOver(Candidate candidate) {
+    return found.stream()
+        .anyMatch(
+            way ->
+                candidate.kinds().containsAll(kinds(way))
+                    && (candidate.kinds().size() == way.steps().size()
+                        || addedS(way) <= candidate.addedS()));
+  }
+
+  private static Set<ChangeKind> kinds(Proved way) {
+    return way.steps().stream().map(Step::kind).collect(Collectors.toSet());
+  }
+
+  private double addedS(Proved way) {
+    double setUpS = way.steps().stream().mapToDouble(s -> s.kind().setUpS().likely()).sum();
+    return setUpS + Passes.allS(search.setup(), way) - Passes.onceS(search.base());
+  }
+
+  private double worseThanReckoned(Candidate candidate) {
+    Set<Step> heavy = candidate.heavy();
+    return failed.entrySet().stream()
+        .filter(part -> heavy.containsAll(part.getKey()))
+        .mapToDouble(Map.Entry::getValue)
+        .max()
+        .orElse(0);
+  }
+
+  private void judge(Candidate candidate) {
+    Proved proved = search.prove(candidate.steps());
+    if (!search.works(proved.judged())) {
+      double left = search.shortfalls().left(proved.judged());
+      proved = lightened(proved);
+      if (!search.works(proved.judged())) {
+        failed.put(candidate.heavy(), Math.max(0, left - candidate.left()));
+        return;
+      }
+    }
+    Proved least = least(proved);
+    if (found.stream().noneMatch(known -> known.setup().equals(least.setup()))) {
+      found.add(least);
+    }
+  }
+
+  /** With the lightest cut of its ladder, if it has one. */
+  private Proved lightened(Proved proved) {
+    for (int i = 0; i < proved.steps().size(); i++) {
+      Step step = proved.steps().get(i);
+      if (LIGHTER_CUT.contains(step.kind())) {
+        return search.prove(replaced(proved.steps(), i, step.ladder().size() - 1));
+      }
+    }
+    return proved;
+  }
+
+  /** Each change as small as will do, the passes first, and without what is not needed. */
+  private Proved least(Proved working) {
+    Proved least = working;
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < least.steps().size(); i++) {
+      order.add(LIGHTER_CUT.contains(least.steps().get(i).kind()) ? 0 : order.size(), i);
+    }
+    for (int at : order) {
+      least = smaller(least, at);
+    }
+    return withoutTheNeedless(least);
+  }
+
+  /** One of its changes as small as will do: the next rung down first, then by halves. */
+  private Proved smaller(Proved working, int at) {
+    int yes = working.steps().get(at).rung();
+    int no = -1;
+    int middle = yes - 1;
+    while (yes - no > 1) {
+      if (search.works(search.prove(replaced(working.steps(), at, middle)).judged())) {
+        yes = middle;
+      } else {
+        no = middle;
+      }
+      middle = (no + yes) >>> 1;
+    }
+    return search.prove(replaced(working.steps(), at, yes));
+  }
+
+  /** The smallest set of its changes that works, the set itself if no part of it does. */
+  private Proved withoutTheNeedless(Proved working) {
+    int size = working.steps().size();
+    return IntStream.range(1, (1 << size) - 1)
+        .boxed()
+        .sorted(Comparator.comparingInt(Integer::bitCount))
+        .map(part -> search.prove(part(working.steps(), part)))
+        .filter(part -> search.works(part.judged()))
+        .findFirst()
+        .orElse(working);
+  }
+
+  private static List<Step> part(List<Step> steps, int chosen) {
+    List<Step> part = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      if ((chosen >> i & 1) == 1) {
+        part.add(steps.get(i));
+      }
+    }
+    return part;
+  }
+
+  private static List<Step> replaced(List<Step> steps, int at, int rung) {
+    List<Step> all = new ArrayList<>(steps);
+    all.set(at, steps.get(at).ladder().at(rung));
+    return all;
+  }
+}

@@ -1,0 +1,37 @@
+package org.standproud.advice.remedy;
+
+import org.standproud.advice.trial.CutterSwap;
+import org.standproud.advice.trial.Judged;
+import org.standproud.advice.trial.PassHandling;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.time.PassTime;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
+
+/** How many passes a changed cut takes, and how long they take. */
+final class Passes {
+
+  private Passes() {}
+
+  /** Passes that take off what one pass took off before. */
+  static int of(Setup before, Setup after) {
+    int levels = PassTime.passes(before.cut().axialDepthM(), after.cut().axialDepthM());
+    return before.cut().operation() == Operation.BROAD_SIDE
+        ? levels * PassTime.passes(CutterSwap.sideDepthM(before), CutterSwap.sideDepthM(after))
+        : levels;
+  }
+
+  /** Likely time of one pass in s; nothing if it is not known. */
+  static double onceS(Judged judged) {
+    return judged.evidence().get(Vocabulary.PASS_TIME) instanceof Value.Quantity time
+        ? time.band().likely()
+        : 0;
+  }
+
+  /** Likely time in s of all passes of a changed cut, with what lies between them. */
+  static double allS(Setup before, Proved after) {
+    return PassHandling.likelyS(
+        of(before, after.setup()), onceS(after.judged()), after.setup().machine());
+  }
+}
