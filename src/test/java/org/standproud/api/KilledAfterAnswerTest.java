@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,11 +24,11 @@ class KilledAfterAnswerTest {
   private @TempDir Path audit;
 
   @Test
-  void anAnswerThatWasSentIsThereAfterTheServiceIsKilled() throws Exception {
+  void anAnswerThatWasSentIsThereAfterTheServiceIsKilledAndStillUnderItsKey() throws Exception {
     Process service = start();
     HttpResponse<String> answer;
     try (BufferedReader said = service.inputReader()) {
-      answer = new RunningService.Caller(port(said)).assess(RunningService.seed("03"));
+      answer = sent(new RunningService.Caller(port(said)));
     } finally {
       service.destroyForcibly().waitFor();
     }
@@ -36,7 +37,18 @@ class KilledAfterAnswerTest {
     try (RunningService again = RunningService.start(audit, RULES)) {
       String self = answer.headers().firstValue("Location").orElseThrow();
       assertThat(again.get(self).body()).isEqualTo(answer.body());
+      assertThat(sent(again.caller()).body()).isEqualTo(answer.body());
+      assertThat(RunningService.json(again.get("/v1/assessments")).get("assessments").size())
+          .isEqualTo(1);
     }
+  }
+
+  private static HttpResponse<String> sent(RunningService.Caller to) {
+    return to.send(
+        to.to("/v1/assessments")
+            .header("Content-Type", "application/json")
+            .header("Idempotency-Key", "traveler-0103-20")
+            .POST(HttpRequest.BodyPublishers.ofString(RunningService.seed("03").toString())));
   }
 
   private Process start() throws IOException {

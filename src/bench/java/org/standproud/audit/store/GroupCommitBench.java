@@ -89,7 +89,13 @@ public final class GroupCommitBench {
     Seal seal = new Seal(keys.chain().open(), keys.signing().open());
     ExecutorService pool = Executors.newFixedThreadPool(callers);
     try (Records store =
-        new Records(database, seal, keys.checkpoints(), Clock.systemUTC(), largestGroup)) {
+        new Records(
+            database,
+            seal,
+            keys.checkpoints(),
+            Clock.systemUTC(),
+            Following.NOTHING,
+            largestGroup)) {
       List<Callable<Long>> work = new ArrayList<>();
       for (int i = 0; i < records; i++) {
         String job = "J-" + i;

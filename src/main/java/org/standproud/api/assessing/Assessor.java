@@ -13,18 +13,14 @@ import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Versions;
 import org.standproud.audit.canonical.CanonicalJson;
-import org.standproud.audit.canonical.NotCanonical;
 import org.standproud.audit.replay.Made;
 import org.standproud.audit.replay.Occasion;
 import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.Problem;
 import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.RequestText;
 import org.standproud.setup.reading.SetupReader;
-import tools.jackson.databind.JsonNode;
 
 /**
  * The one path from a request to an answer: read, work out the evidence, let the cards judge it,
@@ -82,35 +78,56 @@ public final class Assessor {
   /**
    * An answer that is on disk.
    *
-   * @param id its id
-   * @param json the very text that was stored
+   * @param record what was stored
    */
-  public record Answered(UUID id, CanonicalJson json) {}
+  public record Answered(AuditRecord record) {
+
+    /** Its id. */
+    public UUID id() {
+      return record.id();
+    }
+
+    /** The very text that was stored. */
+    public CanonicalJson json() {
+      return record.account().answer();
+    }
+  }
 
   /**
    * Answers a request.
    *
    * @param json the request
    * @param caller who asks
-   * @throws NotReady if there is no catalogue or no rule base
    * @throws MalformedRequest if the request is not JSON
+   */
+  public Answered assess(String json, String caller) throws InterruptedException {
+    return assess(SetupRequest.of(json), caller, records);
+  }
+
+  /**
+   * Answers a request, and puts the record on disk in a way of the caller's own.
+   *
+   * @param request the request
+   * @param caller who asks
+   * @param keeping puts the record on disk
+   * @throws NotReady if there is no catalogue or no rule base
    * @throws SetupRefused if it says no set-up
    * @throws org.standproud.audit.store.RecordNotStored if the answer could not be put on disk
    * @throws InterruptedException if interrupted before the answer was known to be on disk
    */
-  public Answered assess(String json, String caller) throws InterruptedException {
+  public Answered assess(SetupRequest request, String caller, RecordKeeping keeping)
+      throws InterruptedException {
     // Taken once: the assessment finishes on the revisions it began with.
     RuleBase rules = ruleBase.get();
     Catalogue shelves = catalogue.get();
-    JsonNode request = parsed(json);
-    Setup setup = accepted(new SetupReader(shelves).read(request));
-    CanonicalJson asked = canonical(request);
+    Setup setup = accepted(new SetupReader(shelves).read(request.tree()));
+    CanonicalJson asked = request.canonical();
     Versions versions = new Versions(rules.revision().id(), shelves.revision(), engine);
     UUID id = AuditRecord.newId();
     Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
     List<Acceptance> accepted = acceptances.apply(setup.job().jobOrder());
     Made made = MAKING.make(setup, rules, new Occasion(id, now, versions, accepted));
-    records.append(
+    AuditRecord record =
         new AuditRecord(
             id,
             now,
@@ -118,27 +135,9 @@ public final class Assessor {
             made.judged(),
             versions,
             new Account(asked, made.setup(), made.evidence(), made.trace(), made.answer()),
-            made.findings()));
-    return new Answered(id, made.answer());
-  }
-
-  private static JsonNode parsed(String json) {
-    try {
-      return RequestText.json(json);
-    } catch (RequestText.Malformed e) {
-      throw new MalformedRequest(e);
-    }
-  }
-
-  private static CanonicalJson canonical(JsonNode request) {
-    try {
-      return CanonicalJson.of(request);
-    } catch (NotCanonical e) {
-      throw new SetupRefused(
-          List.of(
-              new Problem(
-                  "", null, "this cannot be kept unchanged: " + e.getMessage(), null, null, null)));
-    }
+            made.findings());
+    keeping.append(record);
+    return new Answered(record);
   }
 
   private static Setup accepted(Reading reading) {

@@ -15,7 +15,7 @@ public final class SetupRefused extends RuntimeException {
    *
    * @param problems everything that is wrong with it, at least one
    */
-  SetupRefused(List<Problem> problems) {
+  public SetupRefused(List<Problem> problems) {
     super(problems.size() + " things are wrong with the set-up");
     this.problems = List.copyOf(problems);
   }

@@ -1,6 +1,7 @@
 package org.standproud.api.assessments;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.headers.Header;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.net.URI;
 import java.security.Principal;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -19,12 +21,16 @@ import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.api.assessing.Answer;
 import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.EvidenceAccount;
+import org.standproud.api.assessing.SetupRequest;
 import org.standproud.api.assessing.TraceAccount;
+import org.standproud.api.idempotency.IdempotencyKey;
+import org.standproud.api.idempotency.OnceOnly;
 import org.standproud.api.problem.BadParameter;
 import org.standproud.api.problem.NotThere;
 import org.standproud.audit.Account;
@@ -38,11 +44,16 @@ import org.standproud.audit.store.StoredRecord;
 @RequestMapping(path = "/v1/assessments", produces = MediaType.APPLICATION_JSON_VALUE)
 class AssessmentsController {
 
-  private final Assessor assessor;
+  private static final String KEY =
+      "Names the request, so that it can be sent again after a silence: the same key with the same"
+          + " request gets the same answer and leaves one record. A UUID is best. Kept for"
+          + " standproud.idempotency.kept.";
+
+  private final OnceOnly assessor;
   private final Records records;
   private final Bodies bodies;
 
-  AssessmentsController(Assessor assessor, Records records, Bodies bodies) {
+  AssessmentsController(OnceOnly assessor, Records records, Bodies bodies) {
     this.assessor = assessor;
     this.records = records;
     this.bodies = bodies;
@@ -64,9 +75,15 @@ class AssessmentsController {
               schema = @Schema(type = "string", format = "uri-reference")),
       content = @Content(schema = @Schema(implementation = Answer.class)))
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
-  ResponseEntity<byte[]> assess(HttpServletRequest request, Principal caller)
+  ResponseEntity<byte[]> assess(
+      HttpServletRequest request,
+      @Parameter(description = KEY) @RequestHeader(name = IdempotencyKey.HEADER, required = false)
+          @Nullable String key,
+      Principal caller)
       throws IOException, InterruptedException {
-    Assessor.Answered answered = assessor.assess(bodies.text(request), caller.getName());
+    IdempotencyKey named = IdempotencyKey.read(caller.getName(), key);
+    Assessor.Answered answered =
+        assessor.assess(SetupRequest.of(bodies.text(request)), caller.getName(), named);
     return ResponseEntity.created(URI.create("/v1/assessments/" + answered.id()))
         .contentType(MediaType.APPLICATION_JSON)
         .body(answered.json().utf8());

@@ -62,6 +62,16 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ResponseEntity<ProblemDetail> keyReused(KeyReused e) {
+    return told(ProblemKind.KEY_REUSED.because(e));
+  }
+
+  @ExceptionHandler
+  ResponseEntity<ProblemDetail> keyInUse(KeyInUse e) {
+    return later(ProblemKind.KEY_IN_USE.because(e));
+  }
+
+  @ExceptionHandler
   ResponseEntity<ProblemDetail> notThere(NotThere e) {
     return told(ProblemKind.NOT_FOUND.because(e));
   }

@@ -63,6 +63,18 @@ public enum ProblemKind {
       HttpStatus.CONFLICT,
       "This does not fit what is there",
       "The detail says what stands in the way."),
+  /** A key that stands for another request. */
+  KEY_REUSED(
+      HttpStatus.UNPROCESSABLE_CONTENT,
+      "This Idempotency-Key stands for another request",
+      "Nothing was judged. A key stands for one request, told apart by what it says and not by its"
+          + " white space; take a new key for a new request."),
+  /** A key whose first request is still being answered. */
+  KEY_IN_USE(
+      HttpStatus.CONFLICT,
+      "The first request with this Idempotency-Key is still being answered",
+      "Nothing was judged. Send the same request with the same key again after the time that"
+          + " Retry-After tells: it gets the answer of the first."),
   /** A method the address does not know. */
   METHOD_NOT_ALLOWED(
       HttpStatus.METHOD_NOT_ALLOWED,

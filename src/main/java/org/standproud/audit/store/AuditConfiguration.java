@@ -3,6 +3,7 @@ package org.standproud.audit.store;
 import java.nio.file.Path;
 import java.time.Clock;
 import javax.sql.DataSource;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.context.annotation.Bean;
@@ -37,8 +38,14 @@ class AuditConfiguration {
   Records records(
       DataSource dataSource,
       Seal seal,
-      @Value("${standproud.audit.checkpoints}") Path checkpoints) {
-    return new Records(dataSource, seal, new CheckpointFile(checkpoints), Clock.systemUTC());
+      @Value("${standproud.audit.checkpoints}") Path checkpoints,
+      ObjectProvider<Following> following) {
+    return new Records(
+        dataSource,
+        seal,
+        new CheckpointFile(checkpoints),
+        Clock.systemUTC(),
+        following.getIfAvailable(() -> Following.NOTHING));
   }
 
   @Bean

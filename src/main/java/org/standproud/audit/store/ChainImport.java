@@ -35,7 +35,7 @@ public final class ChainImport {
    */
   public ChainImport(DataSource dataSource, Seal seal) {
     this.tables = new RecordTables(dataSource);
-    this.ruleBases = new RuleBaseArchive(dataSource);
+    this.ruleBases = new RuleBaseArchive(dataSource, Following.NOTHING);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.seal = seal;
   }

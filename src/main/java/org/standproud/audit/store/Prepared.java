@@ -10,13 +10,20 @@ import org.standproud.audit.canonical.CanonicalJson;
 /**
  * A record made ready in its caller's thread, so that the one writer only seals and inserts.
  *
+ * @param record the record
  * @param columns what its row repeats of it
  * @param body its text
  * @param findings what its rows of findings say
  * @param taken the records whose texts go in the same transaction
+ * @param alongside what else is written in the same transaction
  */
 record Prepared(
-    Columns columns, CanonicalJson body, List<RecordedFinding> findings, List<Masked> taken) {
+    ChainRecord record,
+    Columns columns,
+    CanonicalJson body,
+    List<RecordedFinding> findings,
+    List<Masked> taken,
+    Alongside alongside) {
 
   /** What an acceptance leaves among the findings, so that it can be found and counted by card. */
   static final String ACCEPTED = "accepted";
@@ -31,11 +38,12 @@ record Prepared(
   record Masked(long sequence, String digest, AuditRecord left) {}
 
   static Prepared of(ChainRecord record) {
-    return of(record, List.of());
+    return of(record, List.of(), Alongside.NOTHING);
   }
 
-  static Prepared of(ChainRecord record, List<Masked> taken) {
-    return new Prepared(Columns.of(record), record.body(), findings(record), taken);
+  static Prepared of(ChainRecord record, List<Masked> taken, Alongside alongside) {
+    return new Prepared(
+        record, Columns.of(record), record.body(), findings(record), taken, alongside);
   }
 
   static List<RecordedFinding> findings(ChainRecord record) {

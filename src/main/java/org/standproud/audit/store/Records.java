@@ -40,6 +40,7 @@ public final class Records implements AutoCloseable {
   private final RecordTables tables;
   private final TransactionTemplate transaction;
   private final Seal seal;
+  private final Following following;
   private final RuleBaseArchive ruleBases;
   private final RecordSearch search;
   private final StoredChain audit;
@@ -57,15 +58,38 @@ public final class Records implements AutoCloseable {
    *     holds less than the checkpoints state
    */
   public Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock) {
-    this(dataSource, seal, outside, clock, LARGEST_GROUP);
+    this(dataSource, seal, outside, clock, Following.NOTHING);
+  }
+
+  /**
+   * Opens the store.
+   *
+   * @param dataSource a database with the audit tables
+   * @param seal seals the records and signs checkpoints
+   * @param outside where checkpoints go
+   * @param clock time of checkpoints
+   * @param following what follows every record and rule base in its transaction
+   * @throws IllegalStateException when another key sealed the records there, or when the database
+   *     holds less than the checkpoints state
+   */
+  public Records(
+      DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock, Following following) {
+    this(dataSource, seal, outside, clock, following, LARGEST_GROUP);
   }
 
   /** With another limit on how many records one transaction holds, to measure what that does. */
-  Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock, int largestGroup) {
+  Records(
+      DataSource dataSource,
+      Seal seal,
+      CheckpointFile outside,
+      Clock clock,
+      Following following,
+      int largestGroup) {
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.seal = seal;
-    this.ruleBases = new RuleBaseArchive(dataSource);
+    this.following = following;
+    this.ruleBases = new RuleBaseArchive(dataSource, following);
     claimChain();
     this.search = new RecordSearch(dataSource);
     this.audit = new StoredChain(tables, seal, ruleBases, outside, clock);
@@ -88,16 +112,31 @@ public final class Records implements AutoCloseable {
    * @throws InterruptedException when interrupted; the record may be stored nevertheless
    */
   public Stored append(ChainRecord record) throws InterruptedException {
+    return append(record, Alongside.NOTHING);
+  }
+
+  /**
+   * Puts a record on disk and into the chain, and something of the caller's with it. Where that
+   * cannot be written the record is not stored either.
+   *
+   * @param record what to keep
+   * @param alongside what is written in the same transaction
+   * @return its place, once both are on disk
+   * @throws StoreBusy when too many records wait
+   * @throws RecordNotStored when they could not be stored
+   * @throws InterruptedException when interrupted; both may be stored nevertheless
+   */
+  public Stored append(ChainRecord record, Alongside alongside) throws InterruptedException {
     if (record instanceof Withholding) {
       throw new IllegalArgumentException(
           "texts are withheld by Retention, together with its record");
     }
-    return writer.append(Prepared.of(record));
+    return writer.append(Prepared.of(record, List.of(), alongside));
   }
 
   /** Puts a record that takes texts away into the chain, and takes them, in one transaction. */
   Stored withhold(Withholding order, List<Prepared.Masked> taken) throws InterruptedException {
-    return writer.append(Prepared.of(order, taken));
+    return writer.append(Prepared.of(order, taken, Alongside.NOTHING));
   }
 
   /** The key that checks the checkpoints of this service. */
@@ -306,6 +345,8 @@ public final class Records implements AutoCloseable {
     }
     tables.insert(links, group);
     group.forEach(record -> record.taken().forEach(tables::mask));
+    group.forEach(record -> record.alongside().write());
+    following.records(group.stream().map(Prepared::record).toList());
     tables.moveHead(links.get(links.size() - 1), digest);
     return links;
   }

@@ -6,6 +6,8 @@ import java.util.function.Consumer;
 import javax.sql.DataSource;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.KeptRuleBase;
 
@@ -19,9 +21,13 @@ public final class RuleBaseArchive {
   public static final String NAME = "ruleBase";
 
   private final JdbcClient client;
+  private final TransactionTemplate transaction;
+  private final Following following;
 
-  RuleBaseArchive(DataSource dataSource) {
+  RuleBaseArchive(DataSource dataSource, Following following) {
     this.client = JdbcClient.create(dataSource);
+    this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
+    this.following = following;
   }
 
   /**
@@ -34,22 +40,30 @@ public final class RuleBaseArchive {
       return;
     }
     try {
-      client
-          .sql(
-              "insert into rule_base_revision (id, content_hash, author, published_at, content)"
-                  + " values (?, ?, ?, ?, ?)")
-          .params(
-              ruleBase.revision().id(),
-              ruleBase.revision().contentHash(),
-              ruleBase.revision().author(),
-              ruleBase.revision().time().atOffset(ZoneOffset.UTC),
-              ruleBase.text().text())
-          .update();
+      transaction.executeWithoutResult(
+          status -> {
+            insert(ruleBase);
+            following.ruleBase(ruleBase);
+          });
     } catch (DuplicateKeyException another) {
       if (find(ruleBase.revision().id()).isEmpty()) { // Else another service kept it meanwhile.
         throw another;
       }
     }
+  }
+
+  private void insert(KeptRuleBase ruleBase) {
+    client
+        .sql(
+            "insert into rule_base_revision (id, content_hash, author, published_at, content)"
+                + " values (?, ?, ?, ?, ?)")
+        .params(
+            ruleBase.revision().id(),
+            ruleBase.revision().contentHash(),
+            ruleBase.revision().author(),
+            ruleBase.revision().time().atOffset(ZoneOffset.UTC),
+            ruleBase.text().text())
+        .update();
   }
 
   /**

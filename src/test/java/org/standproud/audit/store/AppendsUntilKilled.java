@@ -6,11 +6,15 @@ import java.time.Clock;
 import java.time.Instant;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcConnectionPool;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.SampleRecords;
 import org.standproud.audit.chain.KeyPlaces;
 
-/** A service in small: appends without end from several threads, and says what was acknowledged. */
+/**
+ * A service in small: appends without end from several threads, each record with an idempotency key
+ * beside it, and says what was acknowledged.
+ */
 final class AppendsUntilKilled {
 
   private static final int CALLERS = 8;
@@ -43,21 +47,29 @@ final class AppendsUntilKilled {
     PrintStream acknowledged = System.out;
     System.setOut(System.err);
     Path directory = Path.of(arguments[0]);
-    Records records = open(database(directory), directory);
+    JdbcConnectionPool database = database(directory);
+    Records records = open(database, directory);
+    JdbcClient keys = JdbcClient.create(database);
     for (int caller = 0; caller < CALLERS; caller++) {
-      new Thread(() -> appendWithoutEnd(records, acknowledged)).start();
+      new Thread(() -> appendWithoutEnd(records, keys, acknowledged)).start();
     }
   }
 
-  private static void appendWithoutEnd(Records records, PrintStream acknowledged) {
+  private static void appendWithoutEnd(Records records, JdbcClient keys, PrintStream acknowledged) {
     try {
       while (true) {
         AuditRecord record = SampleRecords.stopped("J-1", Instant.now());
-        Stored stored = records.append(record);
+        Stored stored = records.append(record, () -> keep(record, keys));
         acknowledged.println(stored.id() + " " + stored.sequence() + " " + stored.seal() + " .");
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  private static void keep(AuditRecord record, JdbcClient keys) {
+    keys.sql("insert into idempotency_key values ('traveler', ?, 'f', ?, current_timestamp)")
+        .params(record.id().toString(), record.id())
+        .update();
   }
 }

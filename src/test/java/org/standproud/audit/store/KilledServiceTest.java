@@ -15,6 +15,7 @@ import org.h2.jdbcx.JdbcConnectionPool;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.chain.ChainReport;
@@ -84,12 +85,23 @@ class KilledServiceTest {
         assertThat(found.record().findings()).extracting(RecordedFinding::kind).hasSize(2);
         assertThat(AuditRecord.from(found.record().body())).isEqualTo(found.record());
       }
+      assertThat(recordsWithoutTheirKey(database)).isZero();
       ChainReport report = records.verify();
       assertThat(report.faults()).isEmpty();
       assertThat(report.intact()).isGreaterThanOrEqualTo(atLeast);
     } finally {
       database.dispose(); // Lets go of the file for the next round.
     }
+  }
+
+  /** A foreign key sees to it that no key is without its record. */
+  private static long recordsWithoutTheirKey(JdbcConnectionPool database) {
+    return JdbcClient.create(database)
+        .sql(
+            "select count(*) from audit_record"
+                + " where id not in (select record_id from idempotency_key)")
+        .query(Long.class)
+        .single();
   }
 
   private static Stored stored(String line) {

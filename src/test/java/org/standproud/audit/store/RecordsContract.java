@@ -74,6 +74,27 @@ abstract class RecordsContract {
   }
 
   @Test
+  void whatCannotBeWrittenAlongsideARecordKeepsTheRecordOutAndSpoilsNoOther() throws Exception {
+    AuditRecord kept = SampleRecords.stopped("J-1", SEVEN);
+    AuditRecord lost = SampleRecords.stopped("J-2", SEVEN);
+    records.append(kept, () -> key("k", kept));
+    assertThatThrownBy(() -> records.append(lost, () -> key("k", lost)))
+        .isInstanceOf(RecordNotStored.class);
+
+    assertThat(records.find(lost.id())).isEmpty();
+    records.append(lost, () -> key("l", lost));
+    assertThat(records.verify()).isEqualTo(new ChainReport(2, 2, List.of()));
+    assertThat(sql.sql("select count(*) from idempotency_key").query(Long.class).single())
+        .isEqualTo(2);
+  }
+
+  private void key(String key, AuditRecord record) {
+    sql.sql("insert into idempotency_key values ('traveler', ?, 'f', ?, current_timestamp)")
+        .params(key, record.id())
+        .update();
+  }
+
+  @Test
   void aRecordIsFoundByItsIdJustAsItWasAppended() throws Exception {
     AuditRecord record = SampleRecords.stopped("J-1", SEVEN);
     Stored stored = records.append(record);
