@@ -2,12 +2,14 @@ package org.standproud.api;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import javax.sql.DataSource;
 import org.apache.catalina.core.StandardHost;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.info.BuildProperties;
+import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.context.annotation.Bean;
@@ -18,7 +20,9 @@ import org.standproud.api.assessing.NotReady;
 import org.standproud.api.assessing.ThisProgram;
 import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.ProblemValve;
+import org.standproud.api.shop.CatalogueStore;
 import org.standproud.api.shop.RuleShelf;
+import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.api.shop.ShopCatalogue;
 import org.standproud.audit.replay.Replayer;
 import org.standproud.audit.store.AcceptanceBook;
@@ -40,20 +44,34 @@ class ApiConfiguration {
   private static final Logger LOG = LoggerFactory.getLogger(ApiConfiguration.class);
 
   @Bean
-  ShopCatalogue shopCatalogue(@Value("${standproud.catalogue.directory}") Path folder) {
-    ShopCatalogue catalogue = ShopCatalogue.read(folder);
-    if (catalogue.get().isEmpty()) {
-      LOG.error("No catalogue in {}: {}", folder, catalogue.fault());
+  SeedCatalogue seedCatalogue(@Value("${standproud.catalogue.directory}") Path folder) {
+    SeedCatalogue seeds = SeedCatalogue.read(folder);
+    if (seeds.get().isEmpty()) {
+      LOG.error("No catalogue in {}: {}", folder, seeds.fault());
     }
-    return catalogue;
+    return seeds;
   }
 
-  /** Cards that are refused do not stop the service, which then says why it is not ready. */
+  @Bean
+  @DependsOnDatabaseInitialization
+  CatalogueStore catalogueStore(DataSource dataSource) {
+    return new CatalogueStore(dataSource, Clock.systemUTC());
+  }
+
+  @Bean
+  ShopCatalogue shopCatalogue(CatalogueStore store, SeedCatalogue seeds) {
+    return new ShopCatalogue(store, seeds);
+  }
+
+  /**
+   * Cards that are refused do not stop the service, which then says why it is not ready. They are
+   * tried on demonstration set-ups, which stand on the catalogue beside them in the files.
+   */
   @Bean
   RuleShelf ruleShelf(
       @Value("${standproud.rules.directory}") Path folder,
       @Value("${standproud.catalogue.directory}") Path catalogueFolder,
-      ShopCatalogue catalogue,
+      SeedCatalogue catalogue,
       Records records) {
     DemonstrationSetups setups =
         new DemonstrationSetups(
@@ -100,7 +118,7 @@ class ApiConfiguration {
         new ThisProgram(
             version(build),
             new Making(EvidenceGathering::of),
-            catalogue.get().orElse(Catalogue.EMPTY)),
+            () -> catalogue.get().orElse(Catalogue.EMPTY)),
         records.ruleBases()::find,
         acceptances::find,
         Vocabulary.all(),

@@ -41,10 +41,7 @@ record Member(Step step, double[] shortfalls, int passes, double onceS) {
     List<Member> all = new ArrayList<>();
     Member below =
         new Member(
-            ladder.at(0),
-            search.shortfalls().of(search.base()),
-            1,
-            Passes.onceS(search.base()));
+            ladder.at(0), search.shortfalls().of(search.base()), 1, Passes.onceS(search.base()));
     int rung = 0;
     for (Member above : probed) {
       for (; rung <= above.step.rung(); rung++) {

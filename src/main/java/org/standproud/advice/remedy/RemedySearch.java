@@ -3,7 +3,6 @@ package org.standproud.advice.remedy;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,7 +22,8 @@ import org.standproud.setup.catalogue.Catalogue;
  * <p>Single changes: on each ladder the end and two rungs between are judged; between a rung that
  * does and one below it that does not, the ladder is halved until they are neighbours. That is the
  * smallest change of the ladder wherever more change helps more; the rung below is known not to do.
- * {@link Combinations} puts them together. The order is fixed: the same set-up gets the same answer.
+ * {@link Combinations} puts them together. The order is fixed: the same set-up gets the same
+ * answer.
  */
 final class RemedySearch {
 

@@ -86,7 +86,8 @@ final class Shortfalls {
         && need.fact().type() instanceof Fact.Number type) {
       Band band = q.band();
       double worse = need.wantsMore() ? band.low() : band.high();
-      boolean off = worse <= 0 || need.wantsMore() ? worse <= type.least() : worse >= type.greatest();
+      boolean off =
+          worse <= 0 || need.wantsMore() ? worse <= type.least() : worse >= type.greatest();
       double ratio = need.wantsMore() ? need.limit() / worse : worse / need.limit();
       return off ? Double.NaN : Math.log(ratio);
     }

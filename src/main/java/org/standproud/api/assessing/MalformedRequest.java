@@ -15,7 +15,7 @@ public final class MalformedRequest extends RuntimeException {
    *
    * @param cause what reading found
    */
-  MalformedRequest(RequestText.Malformed cause) {
+  public MalformedRequest(RequestText.Malformed cause) {
     super(cause.getMessage(), cause);
     this.line = cause.line();
     this.column = cause.column();

@@ -1,6 +1,7 @@
 package org.standproud.api.assessing;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.Engine;
 import org.standproud.audit.replay.Made;
@@ -16,16 +17,16 @@ public final class ThisProgram implements Engine {
 
   private final String version;
   private final Making making;
-  private final Catalogue shelves;
+  private final Supplier<Catalogue> shelves;
 
   /**
    * The program as it runs.
    *
    * @param version its version
    * @param making makes answers
-   * @param shelves the catalogue of today
+   * @param shelves gives the catalogue of today
    */
-  public ThisProgram(String version, Making making, Catalogue shelves) {
+  public ThisProgram(String version, Making making, Supplier<Catalogue> shelves) {
     this.version = version;
     this.making = making;
     this.shelves = shelves;
@@ -38,7 +39,7 @@ public final class ThisProgram implements Engine {
 
   @Override
   public String catalogue() {
-    return shelves.revision();
+    return shelves.get().revision();
   }
 
   @Override
@@ -48,7 +49,7 @@ public final class ThisProgram implements Engine {
 
   @Override
   public Optional<CanonicalJson> resolve(CanonicalJson request) {
-    return new SetupReader(shelves).read(request.tree()) instanceof Reading.Accepted accepted
+    return new SetupReader(shelves.get()).read(request.tree()) instanceof Reading.Accepted accepted
         ? Optional.of(CanonicalJson.parse(CanonicalText.of(accepted.setup())))
         : Optional.empty();
   }

@@ -60,6 +60,17 @@ public class Bodies {
    * @throws MalformedRequest if it is not UTF-8
    */
   public String text(HttpServletRequest request) throws IOException {
+    return text(request, limitBytes);
+  }
+
+  /**
+   * The body of a call that has a limit of its own, as text.
+   *
+   * @param limitBytes most bytes
+   * @throws BodyTooLarge if it is longer than the limit, whatever length it claims
+   * @throws MalformedRequest if it is not UTF-8
+   */
+  public String text(HttpServletRequest request, int limitBytes) throws IOException {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLarge(limitBytes);
     }

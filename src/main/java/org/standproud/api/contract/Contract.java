@@ -1,5 +1,6 @@
 package org.standproud.api.contract;
 
+import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.info.Info;
@@ -10,6 +11,8 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import java.io.IOException;
 import java.io.InputStream;
@@ -33,7 +36,9 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 class Contract {
 
   private static final String ASSESS = "assess";
+  private static final String KEY = "key";
   private static final String JSON = "application/json";
+  private static final Set<String> CONDITIONAL = Set.of("putItem", "removeItem");
   private static final String MAY_BE_ABSENT = "?";
 
   @Bean
@@ -53,6 +58,17 @@ class Contract {
                     new License()
                         .name("Apache-2.0")
                         .url("https://www.apache.org/licenses/LICENSE-2.0")))
+        .components(
+            new Components()
+                .addSecuritySchemes(
+                    KEY,
+                    new SecurityScheme()
+                        .type(SecurityScheme.Type.HTTP)
+                        .scheme("bearer")
+                        .description(
+                            "A key of this service, or a token it trusts; only where"
+                                + " standproud.access=keys.")))
+        .security(List.of(new SecurityRequirement(), new SecurityRequirement().addList(KEY)))
         .servers(List.of(new Server().url("/").description("this service")));
   }
 
@@ -81,6 +97,12 @@ class Contract {
       shelf.setItems(item);
       answers(operation(api, "getShelf"), shelf);
       answers(operation(api, "getItem"), item);
+      answers(operation(api, "putItem"), item);
+      operation(api, "putItem")
+          .requestBody(
+              new RequestBody()
+                  .required(true)
+                  .content(new Content().addMediaType(JSON, new MediaType().schema(item))));
     };
   }
 
@@ -178,6 +200,12 @@ class Contract {
           operation, "503", "Not ready, or too busy to store the answer; nothing was answered.");
     } else if ("reloadRules".equals(operation.getOperationId())) {
       problem(operation, "422", "The cards are refused; errors lists all that is wrong.");
+    } else if (CONDITIONAL.contains(String.valueOf(operation.getOperationId()))) {
+      problem(operation, "412", "The item is not the one that was fetched.");
+      problem(operation, "422", "The request says no item; errors lists all that is wrong.");
+      problem(operation, "428", "It is not said which item is changed.");
+    } else if ("importCutters".equals(operation.getOperationId())) {
+      problem(operation, "422", "Nothing is taken in; rows tells what is wrong with each.");
     } else if (path.contains("{")) {
       problem(operation, "404", "There is nothing of this name.");
     }

@@ -13,6 +13,7 @@ final class ProblemSchema {
 
   private static final String SETUP_ERROR = "SetupError";
   private static final String CARD_ERROR = "CardError";
+  private static final String IMPORTED_ROW = "ImportedRow";
 
   private ProblemSchema() {}
 
@@ -27,7 +28,9 @@ final class ProblemSchema {
     Schema<Object> error = new Schema<>();
     error.addOneOfItem(ref(SETUP_ERROR));
     error.addOneOfItem(ref(CARD_ERROR));
-    Schema<Object> errors = typed("array", "Everything that is wrong with a set-up or with cards.");
+    Schema<Object> errors =
+        typed(
+            "array", "Everything that is wrong with a set-up, an item of the catalogue, or cards.");
     errors.setItems(error);
     Schema<Object> problem = typed("object", "What went wrong, RFC 9457.");
     problem.addProperty("type", type);
@@ -40,6 +43,9 @@ final class ProblemSchema {
     problem.addProperty("line", typed("integer", "Line where reading JSON stopped, from 1."));
     problem.addProperty("column", typed("integer", "Column where reading JSON stopped, from 1."));
     problem.addProperty("errors", errors);
+    Schema<Object> rows = typed("array", "What became of each row of an import.");
+    rows.setItems(ref(IMPORTED_ROW));
+    problem.addProperty("rows", rows);
     problem.setRequired(List.of("type", "title", "status", "detail"));
     return problem;
   }

@@ -77,8 +77,10 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
-  ResponseEntity<ProblemDetail> conflict(Conflict e) {
-    return told(ProblemKind.CONFLICT.because(e));
+  ResponseEntity<ProblemDetail> refused(Refused e) {
+    ProblemDetail problem = e.kind().because(e);
+    e.members().forEach(problem::setProperty);
+    return told(problem);
   }
 
   @ExceptionHandler

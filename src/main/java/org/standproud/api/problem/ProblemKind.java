@@ -33,6 +33,28 @@ public enum ProblemKind {
       "The rule cards are refused",
       "Everything that is wrong is listed in errors by file, line and column. The rule base that"
           + " was in service before still serves."),
+  /** JSON that says no item of the catalogue. */
+  ITEM_REFUSED(
+      HttpStatus.UNPROCESSABLE_CONTENT,
+      "The request does not say an item of this shelf",
+      "Everything that is wrong is listed in errors, as for a set-up. Nothing was changed."),
+  /** A table with rows that cannot be taken in. */
+  IMPORT_REFUSED(
+      HttpStatus.UNPROCESSABLE_CONTENT,
+      "The import is refused",
+      "The member rows tells of each row what is wrong with it, if anything. Nothing was changed."),
+  /** Something else is there than the caller believes. */
+  PRECONDITION_FAILED(
+      HttpStatus.PRECONDITION_FAILED,
+      "This is not what is there",
+      "Somebody changed it meanwhile, or it is there already, or not at all. Fetch it again, look at"
+          + " what changed, and send its ETag as If-Match."),
+  /** A change that does not say what it changes. */
+  PRECONDITION_REQUIRED(
+      HttpStatus.PRECONDITION_REQUIRED,
+      "Say what you change",
+      "Send the ETag of what you fetched as If-Match, or If-None-Match: * to make something new, so"
+          + " that nobody's change is lost."),
   /** Nobody says who asks. */
   KEY_WANTED(
       HttpStatus.UNAUTHORIZED,
@@ -201,8 +223,10 @@ public enum ProblemKind {
       case 406 -> NOT_ACCEPTABLE;
       case 409 -> CONFLICT;
       case 410 -> GONE;
+      case 412 -> PRECONDITION_FAILED;
       case 413 -> TOO_LARGE;
       case 415 -> UNSUPPORTED_MEDIA_TYPE;
+      case 428 -> PRECONDITION_REQUIRED;
       case 429 -> TOO_MANY_CALLS;
       case 503 -> NOT_READY;
       default -> status >= 500 ? INTERNAL : REFUSED;

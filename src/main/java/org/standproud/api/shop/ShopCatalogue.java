@@ -1,54 +1,58 @@
 package org.standproud.api.shop;
 
-import java.io.IOException;
-import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CatalogueReader;
-import org.standproud.setup.reading.CatalogueReading;
-import org.standproud.setup.reading.Problem;
 
-/** The catalogue as it was read when the service started, or why there is none. */
+/** The catalogue in service, or why there is none. */
 public final class ShopCatalogue {
 
-  private final @Nullable Catalogue catalogue;
-  private final String fault;
-
-  private ShopCatalogue(@Nullable Catalogue catalogue, String fault) {
-    this.catalogue = catalogue;
-    this.fault = fault;
-  }
+  private final CatalogueStore store;
+  private final String seedFault;
 
   /**
-   * Reads the four files of a folder.
+   * The catalogue of a store, which begins with the seeds.
    *
-   * @param folder the folder
+   * @param store the store
+   * @param seeds what an empty store begins with
    */
-  public static ShopCatalogue read(Path folder) {
-    try {
-      CatalogueReading reading = CatalogueReader.read(folder);
-      if (reading instanceof CatalogueReading.Loaded loaded) {
-        return new ShopCatalogue(loaded.catalogue(), "");
-      }
-      CatalogueReading.Refused refused = (CatalogueReading.Refused) reading;
-      Problem first = refused.problems().get(0);
-      return new ShopCatalogue(
-          null,
-          "the catalogue has %d faults; the first: %s: %s"
-              .formatted(refused.problems().size(), first.pointer(), first.message()));
-    } catch (IOException e) {
-      return new ShopCatalogue(null, "the catalogue cannot be read: " + e.getMessage());
+  public ShopCatalogue(CatalogueStore store, SeedCatalogue seeds) {
+    this.store = store;
+    this.seedFault = seeds.fault();
+    List<Shelved.Change> all = new ArrayList<>();
+    seeds
+        .told()
+        .forEach(
+            (shelf, items) ->
+                items.forEach(
+                    (name, told) ->
+                        all.add(new Shelved.Change(shelf, name, CanonicalJson.of(told)))));
+    if (!all.isEmpty() && store.now().sequence() == 0) {
+      store.change(
+          now -> now.sequence() == 0 ? all : List.of(),
+          "start of the service",
+          "the files of the shop, as the catalogue began");
     }
   }
 
-  /** The catalogue; empty if it could not be read. */
+  /** The catalogue; empty if there is none yet. */
   public Optional<Catalogue> get() {
-    return Optional.ofNullable(catalogue);
+    try {
+      Shelved now = store.now();
+      return now.sequence() == 0 ? Optional.empty() : Optional.of(now.catalogue());
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   /** Why there is no catalogue; empty if there is one. */
   public String fault() {
-    return fault;
+    try {
+      return store.now().sequence() == 0 ? seedFault : "";
+    } catch (IllegalArgumentException e) {
+      return "an item of the catalogue cannot be read: " + e.getMessage();
+    }
   }
 }

@@ -1,4 +1,4 @@
-/** What the shop keeps in files: catalogue, demonstration set-ups and rule cards, as loaded. */
+/** What the shop keeps: the catalogue with its revisions, and the rule cards of its folder. */
 @NullMarked
 package org.standproud.api.shop;
 

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.Machine;
@@ -16,6 +16,7 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Vise;
 import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Reads a catalogue from four YAML files, with the same fields as a request: {@code machines.yaml},
@@ -26,29 +27,7 @@ public final class CatalogueReader {
 
   private static final int MOST_ITEMS = 5000;
 
-  private static final Shelf<Machine> MACHINES =
-      new Shelf<>("machines", MachineFields.SHAPE, MachineFields::machine, MachineFields.NAME);
-  private static final Shelf<Vise> VISES =
-      new Shelf<>("vises", ViseFields.SHAPE, ViseFields::vise, ViseFields.NAME);
-  private static final Shelf<Cutter> CUTTERS =
-      new Shelf<>("cutters", CutterFields.SHAPE, CutterFields::cutter, CutterFields.NAME);
-  private static final Shelf<Material> MATERIALS =
-      new Shelf<>("materials", MaterialFields.SHAPE, MaterialFields::material, MaterialFields.NAME);
-
   private CatalogueReader() {}
-
-  /** One file: its list, the fields of an item, and how an item is made of them. */
-  private record Shelf<P>(String name, Shape<P> shape, Function<Values, P> item, Text<P> itemName) {
-
-    String file() {
-      return name + ".yaml";
-    }
-
-    Parts<Map<String, P>, P> list() {
-      return new Parts<>(
-          name, shape, MOST_ITEMS, true, m -> List.copyOf(m.values()), "the " + name);
-    }
-  }
 
   /**
    * Reads the four files of a folder.
@@ -58,8 +37,8 @@ public final class CatalogueReader {
    */
   public static CatalogueReading read(Path folder) throws IOException {
     Map<String, String> texts = new LinkedHashMap<>();
-    for (Shelf<?> shelf : List.of(MACHINES, VISES, CUTTERS, MATERIALS)) {
-      texts.put(shelf.file(), Files.readString(folder.resolve(shelf.file())));
+    for (CatalogueShelf shelf : CatalogueShelf.values()) {
+      texts.put(file(shelf), Files.readString(folder.resolve(file(shelf))));
     }
     return read(texts);
   }
@@ -71,48 +50,73 @@ public final class CatalogueReader {
    */
   public static CatalogueReading read(Map<String, String> texts) {
     List<Problem> problems = new ArrayList<>();
-    Map<String, Machine> machines = shelf(MACHINES, texts, problems);
-    Map<String, Vise> vises = shelf(VISES, texts, problems);
-    Map<String, Cutter> cutters = shelf(CUTTERS, texts, problems);
-    Map<String, Material> materials = shelf(MATERIALS, texts, problems);
-    if (!problems.isEmpty()) {
-      return new CatalogueReading.Refused(problems);
+    Map<CatalogueShelf, Map<String, ObjectNode>> told = new EnumMap<>(CatalogueShelf.class);
+    for (CatalogueShelf shelf : CatalogueShelf.values()) {
+      told.put(shelf, shelf(shelf, texts.get(file(shelf)), problems));
     }
-    String revision = CanonicalText.digest(new Catalogue(machines, vises, cutters, materials, ""));
-    return new CatalogueReading.Loaded(
-        new Catalogue(machines, vises, cutters, materials, revision));
+    return problems.isEmpty()
+        ? new CatalogueReading.Loaded(CatalogueShelf.catalogue(told), told)
+        : new CatalogueReading.Refused(problems);
   }
 
-  private static <P> Map<String, P> shelf(
-      Shelf<P> shelf, Map<String, String> texts, List<Problem> problems) {
-    String text = texts.get(shelf.file());
+  /** A catalogue with the revision of its content. */
+  static Catalogue sealed(
+      Map<String, Machine> machines,
+      Map<String, Vise> vises,
+      Map<String, Cutter> cutters,
+      Map<String, Material> materials) {
+    String revision = CanonicalText.digest(new Catalogue(machines, vises, cutters, materials, ""));
+    return new Catalogue(machines, vises, cutters, materials, revision);
+  }
+
+  private static String file(CatalogueShelf shelf) {
+    return shelf.words() + ".yaml";
+  }
+
+  private static Map<String, ObjectNode> shelf(
+      CatalogueShelf shelf, @Nullable String text, List<Problem> problems) {
     if (text == null) {
       return Map.of();
     }
     Faults faults = new Faults();
-    Map<String, P> items = Map.of();
+    Map<String, ObjectNode> items = Map.of();
     try {
-      items = items(shelf, RequestText.yaml(text), faults);
+      items = items(shelf.words(), shelf.kind(), RequestText.yaml(text), faults);
     } catch (RequestText.Malformed e) {
       faults.add(
           new Problem(
               "", null, "this is not well-formed YAML: " + e.getMessage(), null, null, null));
     }
-    faults.list().forEach(p -> problems.add(inFile(shelf.file(), p)));
+    faults.list().forEach(p -> problems.add(inFile(file(shelf), p)));
     return items;
   }
 
-  private static <P> Map<String, P> items(Shelf<P> shelf, JsonNode file, Faults faults) {
+  private static <P> Map<String, ObjectNode> items(
+      String listName, ShelfKind<P> kind, JsonNode file, Faults faults) {
     Choice<Map<String, P>, UnitSystem> unitsField =
         Choice.of("units", UnitSystem.class, m -> null, "units of plain numbers");
-    Place place = new Place("", SetupReader.units(file), Catalogue.EMPTY, faults);
-    Parts<Map<String, P>, P> list = shelf.list();
+    UnitSystem units = SetupReader.units(file);
+    Place place = new Place("", units, Catalogue.EMPTY, faults);
+    Parts<Map<String, P>, P> list =
+        new Parts<>(
+            listName,
+            kind.shape(),
+            MOST_ITEMS,
+            true,
+            m -> List.copyOf(m.values()),
+            "the " + listName);
     Values read = new Shape<>("file", List.of(unitsField, list)).read(file, place);
     List<Values> rows = read.get(list);
-    Map<String, P> items = new LinkedHashMap<>();
-    refuseDoubles(rows, shelf.itemName(), place.child(shelf.name()));
-    if (faults.none() && rows != null) {
-      rows.forEach(row -> items.put(row.need(shelf.itemName()), shelf.item().apply(row)));
+    refuseDoubles(rows, kind.name(), place.child(listName));
+    return faults.none() ? told(file.path(listName), kind.name().name(), units) : Map.of();
+  }
+
+  private static Map<String, ObjectNode> told(JsonNode rows, String nameField, UnitSystem units) {
+    Map<String, ObjectNode> items = new LinkedHashMap<>();
+    for (JsonNode row : rows) {
+      ObjectNode item = (ObjectNode) row.deepCopy();
+      item.put(CatalogueShelf.UNITS, units.words());
+      items.put(item.get(nameField).stringValue(), item);
     }
     return items;
   }

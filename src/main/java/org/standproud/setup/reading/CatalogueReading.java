@@ -1,7 +1,9 @@
 package org.standproud.setup.reading;
 
 import java.util.List;
+import java.util.Map;
 import org.standproud.setup.catalogue.Catalogue;
+import tools.jackson.databind.node.ObjectNode;
 
 /** What came of reading the files of a catalogue. */
 public sealed interface CatalogueReading {
@@ -10,8 +12,10 @@ public sealed interface CatalogueReading {
    * The files say a catalogue.
    *
    * @param catalogue the catalogue
+   * @param told its items as they were told, by shelf and name
    */
-  record Loaded(Catalogue catalogue) implements CatalogueReading {}
+  record Loaded(Catalogue catalogue, Map<CatalogueShelf, Map<String, ObjectNode>> told)
+      implements CatalogueReading {}
 
   /**
    * The files do not say a catalogue.

@@ -52,8 +52,12 @@ public final class FieldGuide {
    * @param units the system in which ranges are told
    */
   public static List<Entry> entries(UnitSystem units) {
+    return entries(RequestFields.SHAPE, units);
+  }
+
+  static List<Entry> entries(Shape<?> shape, UnitSystem units) {
     List<Entry> entries = new ArrayList<>();
-    walk("", RequestFields.SHAPE, units, entries);
+    walk("", shape, units, entries);
     return entries;
   }
 

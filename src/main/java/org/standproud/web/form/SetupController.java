@@ -19,6 +19,7 @@ import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.assessing.SetupRefused;
 import org.standproud.api.problem.NotThere;
+import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.api.shop.ShopCatalogue;
 import org.standproud.mechanics.gathering.DemonstrationSetups;
 import org.standproud.setup.UnitSystem;
@@ -45,13 +46,14 @@ class SetupController {
       ShopCatalogue shop,
       Assessor assessor,
       RecordedAnswers answers,
+      SeedCatalogue seeds,
       @Value("${standproud.catalogue.directory}") Path catalogueFolder) {
     this.shop = shop;
     this.assessor = assessor;
     this.answers = answers;
     this.demonstrations =
         new DemonstrationSetups(
-            catalogueFolder.resolve("setups"), shop.get().orElse(Catalogue.EMPTY));
+            catalogueFolder.resolve("setups"), seeds.get().orElse(Catalogue.EMPTY));
   }
 
   /** What the form holds: the units of its plain numbers and what stands in its fields. */

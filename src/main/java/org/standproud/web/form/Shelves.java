@@ -6,7 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CatalogueText;
+import org.standproud.setup.reading.CatalogueShelf;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -20,10 +20,10 @@ record Shelves(Map<String, Map<String, ObjectNode>> items) {
   static Shelves of(Catalogue catalogue, UnitSystem units) {
     return new Shelves(
         Map.of(
-            "machine", CatalogueText.machines(catalogue, units),
-            "vise", CatalogueText.vises(catalogue, units),
-            "cutter", CatalogueText.cutters(catalogue, units),
-            "material", CatalogueText.materials(catalogue, units)));
+            "machine", CatalogueShelf.MACHINES.items(catalogue, units),
+            "vise", CatalogueShelf.VISES.items(catalogue, units),
+            "cutter", CatalogueShelf.CUTTERS.items(catalogue, units),
+            "material", CatalogueShelf.MATERIALS.items(catalogue, units)));
   }
 
   /** The names on the shelf of a field. */

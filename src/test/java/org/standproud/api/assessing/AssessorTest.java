@@ -15,7 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.standproud.api.shop.RuleShelf;
-import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.store.StoreBusy;
@@ -39,7 +39,7 @@ class AssessorTest {
 
   @BeforeAll
   static void readTheShop() throws IOException {
-    catalogue = ShopCatalogue.read(Path.of("seeds")).get().orElseThrow();
+    catalogue = SeedCatalogue.read(Path.of("seeds")).get().orElseThrow();
     RuleShelf shelf =
         new RuleShelf(
             Path.of("rules"),

@@ -18,7 +18,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.standproud.api.assessing.Making;
 import org.standproud.api.assessing.ThisProgram;
-import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.Account;
 import org.standproud.audit.Asked;
@@ -49,7 +49,7 @@ final class RecordedShop {
 
   static final Instant NOON = Instant.parse("2026-11-25T12:00:00.123456Z");
   static final Clock AT_NOON = Clock.fixed(NOON, ZoneOffset.UTC);
-  static final Catalogue CATALOGUE = ShopCatalogue.read(Path.of("seeds")).get().orElseThrow();
+  static final Catalogue CATALOGUE = SeedCatalogue.read(Path.of("seeds")).get().orElseThrow();
   static final String VERSION = "0.1.0";
 
   private final Map<String, KeptRuleBase> archive = new HashMap<>();
@@ -174,7 +174,7 @@ final class RecordedShop {
 
   Replayer replayer(String version, Function<Setup, Evidence> mechanics, Catalogue shelves) {
     return new Replayer(
-        new ThisProgram(version, new Making(mechanics), shelves),
+        new ThisProgram(version, new Making(mechanics), () -> shelves),
         revision -> Optional.ofNullable(archive.get(revision)),
         id -> Optional.ofNullable(acceptances.get(id)),
         Vocabulary.all(),

@@ -26,7 +26,7 @@ import org.standproud.api.assessing.SetupRequest;
 import org.standproud.api.problem.KeyInUse;
 import org.standproud.api.problem.KeyReused;
 import org.standproud.api.shop.RuleShelf;
-import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.audit.chain.KeyPlaces;
 import org.standproud.audit.store.RecordQuery;
 import org.standproud.audit.store.Records;
@@ -42,7 +42,7 @@ class OnceOnlyTest {
 
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");
   private static final IdempotencyKey KEY = new IdempotencyKey("traveler", "k-1");
-  private static final Catalogue SHELVES = ShopCatalogue.read(Path.of("seeds")).get().orElseThrow();
+  private static final Catalogue SHELVES = SeedCatalogue.read(Path.of("seeds")).get().orElseThrow();
   private static final RuleShelf CARDS = cards();
 
   private final SetupRequest request = request("03-tall-plate-barely-gripped");

@@ -16,8 +16,9 @@ import org.standproud.api.access.Caller;
 import org.standproud.api.access.Role;
 import org.standproud.api.access.journal.AccessEntry;
 import org.standproud.api.access.journal.AccessJournal;
-import org.standproud.api.problem.Conflict;
 import org.standproud.api.problem.NotThere;
+import org.standproud.api.problem.ProblemKind;
+import org.standproud.api.problem.Refused;
 
 /**
  * The keys of the service. Each call looks its key up in the database, so a key that was revoked at
@@ -86,7 +87,7 @@ public final class KeyRing {
    * @param expires when the new one expires
    * @param by who makes it
    * @throws NotThere if there is no such key
-   * @throws Conflict if it is replaced already, or opens nothing any more
+   * @throws Refused if it is replaced already, or opens nothing any more
    */
   public Issued rotate(String id, Duration overlap, Instant expires, String by) {
     if (overlap.isNegative() || overlap.compareTo(LONGEST_OVERLAP) > 0) {
@@ -99,10 +100,12 @@ public final class KeyRing {
           Instant now = now();
           String closed = old.closed(now);
           if (closed != null) {
-            throw new Conflict(closed + " Make a new one.");
+            throw new Refused(ProblemKind.CONFLICT, closed + " Make a new one.");
           }
           if (table.isReplaced(id)) {
-            throw new Conflict("The key is being replaced already; rotate the one that does.");
+            throw new Refused(
+                ProblemKind.CONFLICT,
+                "The key is being replaced already; rotate the one that does.");
           }
           Issued issued = insert(old.caller(), old.roles(), expires, by, id);
           Instant end = now.plus(overlap);

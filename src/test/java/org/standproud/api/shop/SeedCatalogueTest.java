@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-class ShopCatalogueTest {
+class SeedCatalogueTest {
 
   @Test
   void aCatalogueThatCannotBeReadSaysWhy() {
-    ShopCatalogue none = ShopCatalogue.read(Path.of("seeds/none"));
+    SeedCatalogue none = SeedCatalogue.read(Path.of("seeds/none"));
     assertThat(none.get()).isEmpty();
     assertThat(none.fault()).startsWith("the catalogue cannot be read");
   }

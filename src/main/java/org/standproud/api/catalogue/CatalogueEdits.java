@@ -1,0 +1,203 @@
+package org.standproud.api.catalogue;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.enums.ParameterIn;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.security.Principal;
+import java.util.List;
+import java.util.Map;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.api.assessing.MalformedRequest;
+import org.standproud.api.assessments.Bodies;
+import org.standproud.api.problem.BadParameter;
+import org.standproud.api.problem.ProblemKind;
+import org.standproud.api.problem.Refused;
+import org.standproud.api.shop.CatalogueStore;
+import org.standproud.api.shop.Shelved;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.reading.CatalogueShelf;
+import org.standproud.setup.reading.Problem;
+import org.standproud.setup.reading.RequestText;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Changes of single items of the catalogue, each with who made it and why. */
+@Tag(name = "Catalogue")
+@RestController
+@RequestMapping(path = "/v1/catalogue", produces = MediaType.APPLICATION_JSON_VALUE)
+class CatalogueEdits {
+
+  private static final String NAME = "name";
+
+  private final CatalogueStore store;
+  private final Bodies bodies;
+
+  CatalogueEdits(CatalogueStore store, Bodies bodies) {
+    this.store = store;
+    this.bodies = bodies;
+  }
+
+  @Operation(
+      operationId = "putItem",
+      summary = "Put an item on a shelf, or change it",
+      description =
+          "The body is the item as getItem shows it and a request would describe it; the name in the"
+              + " address counts. Say what you change: If-Match with the ETag you fetched, or"
+              + " If-None-Match: * for something new. The next assessment names the new revision"
+              + " of the catalogue.",
+      parameters = {
+        @Parameter(
+            in = ParameterIn.HEADER,
+            name = "If-Match",
+            description = "the ETag of the item that is changed",
+            schema = @Schema(type = "string")),
+        @Parameter(
+            in = ParameterIn.HEADER,
+            name = "If-None-Match",
+            description = "an asterisk, to put something new on the shelf",
+            schema = @Schema(type = "string"))
+      })
+  @ApiResponse(responseCode = "200", description = "The item as it stands now.")
+  @ApiResponse(responseCode = "201", description = "The item, new on the shelf.")
+  @PutMapping(path = "/{shelf}/{name}", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<ObjectNode> put(
+      @PathVariable CatalogueShelf shelf,
+      @PathVariable String name,
+      @RequestParam(defaultValue = "metric") UnitSystem units,
+      @RequestParam(defaultValue = "") @Schema(description = "why, for the history") String note,
+      @Parameter(hidden = true) @RequestHeader HttpHeaders headers,
+      HttpServletRequest request,
+      Principal author)
+      throws IOException {
+    Expected expected = Expected.of(headers);
+    CanonicalJson told = told(shelf, name, units, bodies.text(request));
+    boolean[] fresh = new boolean[1];
+    Shelved after =
+        store.change(
+            now -> {
+              Shelved.Item there = now.item(shelf, name);
+              expected.check(there);
+              fresh[0] = there == null;
+              return there != null && there.told().equals(told)
+                  ? List.of()
+                  : List.of(new Shelved.Change(shelf, name, told));
+            },
+            author.getName(),
+            note(note));
+    Shelved.Item item = after.item(shelf, name);
+    return ResponseEntity.status(fresh[0] ? HttpStatus.CREATED : HttpStatus.OK)
+        .eTag(new Shelved.Item(told).revision())
+        .body(shelf.written(item == null ? told.tree() : item.told().tree(), units));
+  }
+
+  @Operation(
+      operationId = "removeItem",
+      summary = "Take an item off a shelf",
+      description = "Its history stays; requests can no longer name it.",
+      parameters =
+          @Parameter(
+              in = ParameterIn.HEADER,
+              name = "If-Match",
+              description = "the ETag of the item",
+              schema = @Schema(type = "string")))
+  @ApiResponse(responseCode = "204", description = "It is off the shelf.")
+  @DeleteMapping("/{shelf}/{name}")
+  ResponseEntity<Void> remove(
+      @PathVariable CatalogueShelf shelf,
+      @PathVariable String name,
+      @RequestParam(defaultValue = "") @Schema(description = "why, for the history") String note,
+      @Parameter(hidden = true) @RequestHeader HttpHeaders headers,
+      Principal author) {
+    Expected expected = Expected.of(headers);
+    store.change(
+        now -> {
+          expected.check(now.item(shelf, name));
+          return List.of(new Shelved.Change(shelf, name, null));
+        },
+        author.getName(),
+        note(note));
+    return ResponseEntity.noContent().build();
+  }
+
+  private static CanonicalJson told(
+      CatalogueShelf shelf, String name, UnitSystem units, String body) {
+    JsonNode item = parsed(body);
+    if (item instanceof ObjectNode object) {
+      if (!object.has(NAME)) {
+        object.put(NAME, name);
+      } else if (!name.equals(object.path(NAME).asString(null))) {
+        refuse(
+            List.of(
+                new Problem(
+                    "/" + NAME,
+                    object.path(NAME).toString(),
+                    "the address names another item",
+                    name,
+                    null,
+                    null)));
+      }
+      refuseUnits(object);
+      object.put(CatalogueShelf.UNITS, units.words());
+    }
+    refuse(shelf.problems(item));
+    return CanonicalJson.of(item);
+  }
+
+  private static void refuseUnits(ObjectNode item) {
+    if (item.has(CatalogueShelf.UNITS)) {
+      refuse(
+          List.of(
+              new Problem(
+                  "/" + CatalogueShelf.UNITS,
+                  item.path(CatalogueShelf.UNITS).toString(),
+                  "the units of plain numbers are told in the address",
+                  "?units=metric or ?units=inch",
+                  null,
+                  null)));
+    }
+  }
+
+  private static JsonNode parsed(String body) {
+    try {
+      return RequestText.json(body);
+    } catch (RequestText.Malformed e) {
+      throw new MalformedRequest(e);
+    }
+  }
+
+  private static void refuse(List<Problem> problems) {
+    if (!problems.isEmpty()) {
+      throw new Refused(
+          ProblemKind.ITEM_REFUSED,
+          problems.size() + " things are wrong with the item",
+          Map.of("errors", problems));
+    }
+  }
+
+  /** A note that fits. */
+  static String note(String note) {
+    if (note.length() > CatalogueStore.LONGEST_NOTE
+        || note.chars()
+            .anyMatch(c -> Character.isISOControl(c) || Character.isSurrogate((char) c))) {
+      throw new BadParameter(
+          "note", "one line of at most " + CatalogueStore.LONGEST_NOTE + " characters is wanted");
+    }
+    return note;
+  }
+}
