@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param hss what HSS cutters may do in it
  * @param carbide what carbide cutters may do in it
  * @param source where the row was read, and how surely
+ * @param forceCoefficients what the cutting force is worked out from; null for Kienzle's law
  */
 public record Material(
     String name,
@@ -31,7 +32,43 @@ public record Material(
     @Nullable Double hardnessBrinell,
     CuttingRange hss,
     CuttingRange carbide,
-    String source) {
+    String source,
+    @Nullable ForceCoefficients forceCoefficients) {
+
+  /** A material whose cutting force follows Kienzle's law. */
+  public Material(
+      String name,
+      MaterialGroup group,
+      Band specificCuttingForcePa,
+      Band chipExponent,
+      Band youngsModulusPa,
+      double poissonsRatio,
+      double densityKgPerM3,
+      Band yieldPa,
+      @Nullable Double hardnessBrinell,
+      CuttingRange hss,
+      CuttingRange carbide,
+      String source) {
+    this(
+        name,
+        group,
+        specificCuttingForcePa,
+        chipExponent,
+        youngsModulusPa,
+        poissonsRatio,
+        densityKgPerM3,
+        yieldPa,
+        hardnessBrinell,
+        hss,
+        carbide,
+        source,
+        null);
+  }
+
+  /** What the cutting force is worked out from: as said, else Kienzle's law. */
+  public ForceCoefficients forceLaw() {
+    return forceCoefficients == null ? ForceCoefficients.KIENZLE : forceCoefficients;
+  }
 
   /** The published range for a tool material. */
   public CuttingRange rangeFor(ToolMaterial tool) {

@@ -95,6 +95,36 @@ class AssessmentsTest {
         .isCloseTo(30 / 25.4, Offset.offset(5e-6)); // answers show six figures
   }
 
+  @Test
+  void theForcesOfASetUpMayBeWorkedOutFromAPublishedSet() {
+    String example =
+        RunningService.text(Path.of("api-docs/examples/published-force-coefficients.json"));
+    JsonNode said = assess(example);
+    assertThat(fact(said, "force law").get("value").stringValue())
+        .isEqualTo("al 6061-t6 with carbide, set 160");
+    assertThat(said.get("assumptions").toString())
+        .contains("stock.material.forceCoefficients", "no axial terms")
+        .doesNotContain("measured in ISO 513 group");
+
+    JsonNode steel = assess(example.replace("\"6061-T6\"", "\"1045 hot rolled\""));
+    assertThat(steel.get("assumptions").toString())
+        .contains("measured in ISO 513 group N, the stock is of group P");
+
+    JsonNode usual = assess(RunningService.text(Path.of("api-docs/examples/setup.json")));
+    assertThat(fact(usual, "force law").get("value").stringValue()).isEqualTo("kienzle");
+  }
+
+  @Test
+  void aSetOfCoefficientsThatNobodyPublishedIsRefusedWithTheSetsThereAre() {
+    String request =
+        RunningService.text(Path.of("api-docs/examples/published-force-coefficients.json"))
+            .replace("set 160", "set 999");
+    HttpResponse<String> answer = service.assess(request);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("forceCoefficients", "al 6061-t6 with carbide, set 160", "kienzle");
+  }
+
   /**
    * Set-up 01 is milled by a cutter wider than the stock; the sense of its push follows the feed.
    */

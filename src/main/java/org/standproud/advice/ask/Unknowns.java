@@ -241,7 +241,8 @@ final class Unknowns {
         m.hardnessBrinell(),
         m.hss(),
         m.carbide(),
-        m.source());
+        m.source(),
+        m.forceCoefficients());
   }
 
   private @Nullable Band fact(Fact fact) {

@@ -17,6 +17,7 @@ import org.standproud.setup.CutterKind;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
+import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.JawSurface;
 import org.standproud.setup.MachineKind;
@@ -163,6 +164,11 @@ public final class Vocabulary {
       computed("exit chip", SMALL_LENGTH, 0, 0.01, "Chip where a tooth leaves.", "ChipThickness");
 
   // Forces on the stock.
+  public static final Fact FORCE_LAW =
+      word(
+          "force law",
+          ForceCoefficients.values(),
+          "What the cutting force is worked out from: Kienzle's law or a published set.");
   public static final Fact PEAK_TANGENTIAL_FORCE =
       force("peak tangential force", "Greatest tangential force of the cutter.");
   public static final Fact PUSH_PLUS_X =

@@ -19,4 +19,13 @@ public enum BandEnd {
       case HIGH -> band.high();
     };
   }
+
+  /** The other end; the likely value is its own opposite. */
+  public BandEnd opposite() {
+    return switch (this) {
+      case LOW -> HIGH;
+      case LIKELY -> LIKELY;
+      case HIGH -> LOW;
+    };
+  }
 }

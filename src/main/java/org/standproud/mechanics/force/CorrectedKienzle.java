@@ -40,8 +40,8 @@ import org.standproud.setup.ToolMaterial;
 public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assumptions) {
 
   private static final Band MILLING = new Band(1.0, 1.1, 1.2);
-  private static final Band HSS = new Band(1.1, 1.2, 1.44);
-  private static final Band LIFT_PER_TAN_HELIX = new Band(0.1, 0.5, 0.8);
+  static final Band HSS = new Band(1.1, 1.2, 1.44);
+  static final Band LIFT_PER_TAN_HELIX = new Band(0.1, 0.5, 0.8);
   private static final double RAKE_SLOPE_PER_DEG = 1 / 66.7;
   private static final double CATALOGUE_RAKE_SLOPE_PER_DEG = 1 / 100.0;
 

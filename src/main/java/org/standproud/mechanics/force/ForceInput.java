@@ -24,13 +24,13 @@ public record ForceInput(
     assumptions = List.copyOf(assumptions);
   }
 
-  /** The pass of a set-up under Kienzle's law with its corrections. */
+  /** The pass of a set-up under the law its material names. */
   public static ForceInput from(Setup setup) {
     return of(setup.stock(), setup.cutter(), setup.cut());
   }
 
   /**
-   * A pass under Kienzle's law with its corrections.
+   * A pass under the law its material names, with its corrections.
    *
    * @param stock the piece
    * @param cutter the cutter
@@ -38,7 +38,10 @@ public record ForceInput(
    */
   public static ForceInput of(Stock stock, Cutter cutter, Cut cut) {
     CorrectedKienzle law = CorrectedKienzle.of(stock.material(), cutter);
-    return new ForceInput(stock, cutter, cut, law.model(), law.assumptions());
+    return PublishedCoefficients.of(stock.material().forceLaw())
+        .map(set -> PublishedForce.of(set, stock.material(), cutter, law))
+        .map(set -> new ForceInput(stock, cutter, cut, set.model(), set.assumptions()))
+        .orElseGet(() -> new ForceInput(stock, cutter, cut, law.model(), law.assumptions()));
   }
 
   /** The same pass under another law. */

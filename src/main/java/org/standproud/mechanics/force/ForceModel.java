@@ -15,6 +15,24 @@ public sealed interface ForceModel {
    */
   ForceSplit split(BandEnd end);
 
+  /** The bands of what a draw takes single values of, see {@link ForceDraw}. */
+  Unknowns unknowns();
+
+  /**
+   * What is not known of a law.
+   *
+   * @param specificForcePa kc1.1 in Pa, or exactly 1
+   * @param exponent mc, without unit
+   * @param factor on the force, without unit
+   * @param normalRatio normal to tangential force, without unit
+   * @param liftRatio along-edge to tangential force, or the factor on it, without unit
+   */
+  record Unknowns(
+      Band specificForcePa, Band exponent, Band factor, Band normalRatio, Band liftRatio) {}
+
+  /** Likely force normal to the edge over tangential force, without unit. */
+  double likelyNormalRatio();
+
   /**
    * Kienzle's law with ratios for the other directions.
    *
@@ -40,13 +58,17 @@ public sealed interface ForceModel {
 
     @Override
     public ForceSplit split(BandEnd end) {
-      BandEnd opposite =
-          switch (end) {
-            case LOW -> BandEnd.HIGH;
-            case LIKELY -> BandEnd.LIKELY;
-            case HIGH -> BandEnd.LOW;
-          };
-      return new ForceSplit(end.of(normalRatio), opposite.of(liftRatio));
+      return new ForceSplit(end.of(normalRatio), end.opposite().of(liftRatio));
+    }
+
+    @Override
+    public Unknowns unknowns() {
+      return new Unknowns(specificForcePa, exponent, factor, normalRatio, liftRatio);
+    }
+
+    @Override
+    public double likelyNormalRatio() {
+      return normalRatio.likely();
     }
   }
 
@@ -54,9 +76,16 @@ public sealed interface ForceModel {
    * The linear-edge law with published or measured coefficients.
    *
    * @param coefficients the six constants
-   * @param factor wear, without unit, over zero
+   * @param factor on all of them, without unit, over zero
+   * @param along on the two along the edge, without unit, positive lifts the work
    */
-  record LinearEdge(CuttingCoefficients coefficients, Band factor) implements ForceModel {
+  record LinearEdge(CuttingCoefficients coefficients, Band factor, Band along)
+      implements ForceModel {
+
+    /** The coefficients as they are, for a cutter with the helix they were measured with. */
+    public LinearEdge(CuttingCoefficients coefficients, Band factor) {
+      this(coefficients, factor, Band.exactly(1));
+    }
 
     @Override
     public EdgeLaw law(BandEnd end) {
@@ -65,7 +94,17 @@ public sealed interface ForceModel {
 
     @Override
     public ForceSplit split(BandEnd end) {
-      return new ForceSplit(1, 1);
+      return new ForceSplit(1, end.opposite().of(along));
+    }
+
+    @Override
+    public Unknowns unknowns() {
+      return new Unknowns(Band.exactly(1), Band.exactly(0), factor, Band.exactly(1), along);
+    }
+
+    @Override
+    public double likelyNormalRatio() {
+      return coefficients.radialChipPa() / coefficients.tangentialChipPa();
     }
   }
 }

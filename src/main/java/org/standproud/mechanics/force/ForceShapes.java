@@ -11,49 +11,48 @@ import org.standproud.mechanics.engagement.PassGeometry;
 import org.standproud.setup.Band;
 
 /**
- * The peaks of the force of a pass, ready to be asked many times for single values of its inputs
- * (Kienzle's law). The force goes in proportion to K kc1.1, so its shape is worked out once per
- * unit of it, on a grid of exponent, feed and run-out, and interpolated between; what is
- * interpolated is the shape over {@code h^(1-mc)} with h the greatest chip of an even tooth, which
- * without run-out does not change along the grid at all. For a given shape the greatest force along
- * an axis is a convex function of the ratio of normal to tangential force, and chords between the
- * ratios worked out lie on or above it: never too little force. Upright, the force is the sum of
- * the tangential forces times lift less thrust.
+ * The peaks of the force of a pass, ready to be asked many times for single values of its inputs.
+ * The force goes in proportion to K kc1.1 (Kienzle's law) or to the factor on the coefficients
+ * (linear-edge law), so its shape is worked out once per unit of it, on a grid of exponent, feed
+ * and run-out, and interpolated between; what is interpolated is the shape over the force of an
+ * even tooth at its greatest chip, which without run-out does not change along the grid at all. For
+ * a given shape the greatest force along an axis is a convex function of the ratio of normal to
+ * tangential force, or of the factor along the edge, and chords between the places worked out lie
+ * on or above it: never too little force.
  *
  * <p>Chips below the range of the law count as {@link ThinChip#FLOORED}, the most force.
  */
 public final class ForceShapes {
 
-  private static final double UNIT_PA = 1e9;
   private static final int NODES = 3;
-  private static final int RATIOS = 4;
-  private static final int PEAKS = 5;
+  private static final int SHARES = 4;
+  private static final int PEAKS = 6;
 
   private final double[] exponents;
   private final double[] feedsM;
   private final double[] runOutsM;
-  private final double[] ratios;
+  private final double[] shares;
   private final double chipPerFeed;
-  private final double cosine;
+  private final ShapedLaw law;
   private final double[][][][] shapes;
 
-  private ForceShapes(ForceInput input, ForceModel.Kienzle law, PassGeometry plan, Arc arc) {
+  private ForceShapes(ForceInput input, PassGeometry plan, Arc arc) {
     Band runOut =
         input.cutter().runOutM() == null
             ? ForceCases.UNKNOWN_RUN_OUT_M
             : Band.exactly(input.cutter().runOutM());
-    this.exponents = nodes(law.exponent(), NODES);
     this.feedsM = nodes(input.cut().feedPerToothM(), NODES);
     this.runOutsM = nodes(runOut, NODES);
-    this.ratios = nodes(law.normalRatio(), RATIOS);
     EdgeInCut edge =
         EdgeInCut.of(
             input.cut().axialDepthM(),
             input.cutter().enteringAngleRad(),
             input.cutter().cornerRadiusM());
     this.chipPerFeed = edge.sine() * arc.greatestSine();
-    this.cosine = edge.cosine();
-    Shaper shaper = new Shaper(input, plan, arc, edge, ratios);
+    this.law = ShapedLaw.of(input.model(), edge.cosine());
+    this.exponents = nodes(law.exponent(), NODES);
+    this.shares = nodes(law.share(), SHARES);
+    Shaper shaper = new Shaper(input, law, plan, arc, edge, shares);
     this.shapes = new double[exponents.length][feedsM.length][runOutsM.length][];
     for (int i = 0; i < exponents.length; i++) {
       for (int j = 0; j < feedsM.length; j++) {
@@ -71,17 +70,13 @@ public final class ForceShapes {
   /**
    * The shapes of a pass.
    *
-   * @param input the pass, under Kienzle's law
+   * @param input the pass
    * @return empty if the cutter passes beside the stock
    * @throws OutsideValidity if an input is outside the range of the formulas
-   * @throws IllegalArgumentException if the law is another one
    */
   public static Optional<ForceShapes> of(ForceInput input) {
-    if (!(input.model() instanceof ForceModel.Kienzle law)) {
-      throw new IllegalArgumentException("shapes are made of Kienzle's law only");
-    }
     PassGeometry plan = PassGeometry.of(input.stock(), input.cutter(), input.cut());
-    return plan.steadyArc().map(arc -> new ForceShapes(input, law, plan, arc));
+    return plan.steadyArc().map(arc -> new ForceShapes(input, plan, arc));
   }
 
   /** Run-out over its band in m: as measured, else as taken for one not measured. */
@@ -93,15 +88,15 @@ public final class ForceShapes {
   /** The peaks at single values; values beyond the bands the shapes were made of are clipped. */
   public PathPeaks at(ForceDraw draw) {
     double[] shape = shapeAt(draw);
-    double force = draw.specificForcePa() / UNIT_PA * unit(draw.exponent(), draw.feedM());
-    double upright = (draw.liftRatio() - draw.normalRatio() * cosine) * shape[4] * force;
+    double force = law.force(draw) * unit(draw.exponent(), draw.feedM());
+    double[] upright = law.upright(shape, draw);
     return new PathPeaks(
         shape[0] * force,
         shape[1] * force,
         shape[2] * force,
         shape[3] * force,
-        Math.min(0, upright),
-        Math.max(0, upright));
+        upright[0] * force,
+        upright[1] * force);
   }
 
   /** Interpolated in all four directions. */
@@ -109,7 +104,7 @@ public final class ForceShapes {
     double a = place(exponents, draw.exponent());
     double b = place(feedsM, draw.feedM());
     double c = place(runOutsM, draw.runOutM());
-    double d = place(ratios, draw.normalRatio());
+    double d = place(shares, law.share(draw));
     double[] sum = new double[PEAKS];
     for (int corner = 0; corner < 16; corner++) {
       double weight =
@@ -129,7 +124,7 @@ public final class ForceShapes {
   }
 
   private double unit(double exponent, double feedM) {
-    return Math.pow(feedM * chipPerFeed * 1e3, 1 - exponent);
+    return law.unit(exponent, feedM * chipPerFeed);
   }
 
   private static double[] nodes(Band band, int count) {
@@ -164,6 +159,7 @@ public final class ForceShapes {
   /** Works out one node of the grid. */
   private static final class Shaper {
     private final ForceInput input;
+    private final ShapedLaw law;
     private final PassGeometry plan;
     private final ArcNodes nodes;
     private final EdgeInCut edge;
@@ -172,13 +168,20 @@ public final class ForceShapes {
     private final double wrapRad;
     private final List<List<Arc>> arcs = new ArrayList<>();
 
-    Shaper(ForceInput input, PassGeometry plan, Arc arc, EdgeInCut edge, double[] ratios) {
+    Shaper(
+        ForceInput input,
+        ShapedLaw law,
+        PassGeometry plan,
+        Arc arc,
+        EdgeInCut edge,
+        double[] shares) {
       this.input = input;
+      this.law = law;
       this.plan = plan;
       this.nodes = new ArcNodes(arc);
       this.edge = edge;
-      for (double ratio : ratios) {
-        splits.add(new ForceSplit(ratio, 0));
+      for (double share : shares) {
+        splits.add(law.split(share));
       }
       this.absent =
           ForceCases.withChipped(
@@ -197,7 +200,7 @@ public final class ForceShapes {
     double[] shape(double exponent, double feedM, double runOutM) {
       ForceCase pass =
           new ForceCase(
-              new KienzleLaw(UNIT_PA, exponent, ThinChip.FLOORED),
+              law.law(exponent),
               splits,
               ToothRing.of(input.cutter().teeth(), absent, runOutM),
               feedM,
@@ -213,7 +216,7 @@ public final class ForceShapes {
           shape[at + 1] = Math.max(shape[at + 1], found.greatestN(ForceExtremes.X));
           shape[at + 2] = Math.min(shape[at + 2], found.leastN(ForceExtremes.Y));
           shape[at + 3] = Math.max(shape[at + 3], found.greatestN(ForceExtremes.Y));
-          shape[at + 4] = Math.max(shape[at + 4], found.greatestN(ForceExtremes.TANGENTIAL));
+          law.takeUpright(found, shape, at);
         }
       }
       return shape;

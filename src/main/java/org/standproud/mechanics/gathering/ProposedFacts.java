@@ -17,6 +17,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.FEED_DRIVE;
 import static org.standproud.mechanics.evidence.Vocabulary.FEED_PER_TOOTH;
 import static org.standproud.mechanics.evidence.Vocabulary.FIXED_JAW_PACKING;
 import static org.standproud.mechanics.evidence.Vocabulary.FIXED_PACKING_DEPTH;
+import static org.standproud.mechanics.evidence.Vocabulary.FORCE_LAW;
 import static org.standproud.mechanics.evidence.Vocabulary.GRIP_DEPTH;
 import static org.standproud.mechanics.evidence.Vocabulary.HIGH_SPOT;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_HEIGHT;
@@ -83,6 +84,8 @@ final class ProposedFacts {
   private static void stateStock(Setup setup, FactSheet sheet) {
     Stock stock = setup.stock();
     sheet.word(MATERIAL_GROUP, stock.material().group(), Basis.on("stock.material"));
+    sheet.word(
+        FORCE_LAW, stock.material().forceLaw(), Basis.on("stock.material.forceCoefficients"));
     sheet.given(
         STOCK_SURFACE,
         stock.surface(),

@@ -43,9 +43,7 @@ final class Draws {
   }
 
   private static Draws of(Setup setup, ForceInput force, ForceShapes shapes) {
-    if (!(force.model() instanceof ForceModel.Kienzle law)) {
-      throw new IllegalStateException("a set-up is judged by Kienzle's law");
-    }
+    ForceModel.Unknowns law = force.model().unknowns();
     DrawnHold hold =
         DrawnHold.of(
             new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.OILY));

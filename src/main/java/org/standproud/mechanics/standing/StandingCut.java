@@ -6,7 +6,6 @@ import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.Engagement;
-import org.standproud.mechanics.force.BandEnd;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.holding.HoldingInput;
@@ -160,6 +159,6 @@ public record StandingCut(
     Cutter cutter = setup.cutter();
     EdgeInCut edge =
         EdgeInCut.of(cut.axialDepthM(), cutter.enteringAngleRad(), cutter.cornerRadiusM());
-    return ForceInput.from(setup).model().split(BandEnd.LIKELY).normal() * edge.sine();
+    return ForceInput.from(setup).model().likelyNormalRatio() * edge.sine();
   }
 }

@@ -9,6 +9,7 @@ import static org.standproud.setup.units.QuantityKind.STRESS;
 
 import java.util.List;
 import org.standproud.setup.CuttingRange;
+import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.Material;
 import org.standproud.setup.MaterialGroup;
 
@@ -90,6 +91,15 @@ final class MaterialFields {
   static final Text<Material> SOURCE =
       new Text<>("source", 400, true, Material::source, "where the row was read, and how surely");
 
+  static final Choice<Material, ForceCoefficients> FORCE_COEFFICIENTS =
+      Choice.<Material, ForceCoefficients>of(
+              "forceCoefficients",
+              ForceCoefficients.class,
+              Material::forceCoefficients,
+              "what the cutting force is worked out from: kienzle (specificCuttingForce and"
+                  + " chipExponent) if left out, or one published set of mechanistic coefficients")
+          .mayBeUnknown();
+
   static final Shape<Material> SHAPE =
       new Shape<>(
           "material",
@@ -105,7 +115,8 @@ final class MaterialFields {
               HARDNESS,
               HSS,
               CARBIDE,
-              SOURCE));
+              SOURCE,
+              FORCE_COEFFICIENTS));
 
   private MaterialFields() {}
 
@@ -122,7 +133,8 @@ final class MaterialFields {
         v.get(HARDNESS),
         range(v.need(HSS)),
         range(v.need(CARBIDE)),
-        v.need(SOURCE));
+        v.need(SOURCE),
+        v.get(FORCE_COEFFICIENTS));
   }
 
   private static CuttingRange range(Values v) {

@@ -68,4 +68,37 @@ class ForceShapesTest {
       assertThat(quick.greatestZN()).isCloseTo(whole.z().greatestN().likely(), within(near));
     }
   }
+
+  /** By hand: forces go with the factor, and the factor along the edge only moves the upright. */
+  @Test
+  void thePeaksOfPublishedCoefficientsAreThoseOfTheWholeReckoning() {
+    Well19937c random = new Well19937c(20261126);
+    CuttingCoefficients set = PublishedCoefficients.AL_7075_T6_CARBIDE_190.coefficients();
+    Band along = new Band(-0.2, 0.6, 1);
+    for (int i = 0; i < 60; i++) {
+      PassFixture pass = pass(random);
+      Band feeds = new Band(0.05, 0.1, 0.2);
+      ForceShapes shapes =
+          ForceShapes.of(
+                  input(pass, feeds, new ForceModel.LinearEdge(set, new Band(0.7, 1, 1.45), along)))
+              .orElseThrow();
+      double factor = 0.7 + 0.75 * random.nextDouble();
+      double share = along.low() + random.nextDouble() * along.width();
+      double feed = feeds.low() + feeds.width() * random.nextDouble();
+      PathForces whole =
+          PassForces.of(
+                  input(
+                      pass,
+                      Band.exactly(feed),
+                      new ForceModel.LinearEdge(set, Band.exactly(factor), Band.exactly(share))))
+              .orElseThrow()
+              .path();
+      PathPeaks quick = shapes.at(new ForceDraw(factor, 0, feed / 1e3, 0.01e-3, 1, share));
+      double near = 0.05 * whole.greatestInPlaneN().likely();
+      assertThat(quick.greatestXN()).isCloseTo(whole.x().greatestN().likely(), within(near));
+      assertThat(quick.leastYN()).isCloseTo(whole.y().leastN().likely(), within(near));
+      assertThat(quick.leastZN()).isCloseTo(whole.z().leastN().likely(), within(near));
+      assertThat(quick.greatestZN()).isCloseTo(whole.z().greatestN().likely(), within(near));
+    }
+  }
 }

@@ -159,7 +159,8 @@ class EvidenceOrderTest {
             m.hardnessBrinell(),
             m.hss(),
             m.carbide(),
-            m.source());
+            m.source(),
+            m.forceCoefficients());
     Stock t = s.stock();
     Stock stock =
         new Stock(

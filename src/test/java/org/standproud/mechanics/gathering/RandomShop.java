@@ -14,6 +14,7 @@ import org.standproud.setup.CuttingRange;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
+import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.JawSurface;
@@ -42,6 +43,7 @@ import org.standproud.setup.Vise;
 public final class RandomShop {
 
   private final RandomGenerator random;
+  private final RandomGenerator laws;
 
   /**
    * A shop.
@@ -50,6 +52,7 @@ public final class RandomShop {
    */
   public RandomShop(long seed) {
     this.random = new Well19937c(seed);
+    this.laws = new Well19937c(~seed);
   }
 
   /** The next set-up. */
@@ -125,7 +128,10 @@ public final class RandomShop {
         chance(0.5) ? null : Double.valueOf(200),
         range,
         range,
-        "random");
+        "random",
+        laws.nextDouble() < 0.7
+            ? null
+            : ForceCoefficients.values()[laws.nextInt(ForceCoefficients.values().length)]);
   }
 
   private Hold hold(double gripM) {
@@ -239,7 +245,7 @@ public final class RandomShop {
         one(Operation.values()),
         one(Stage.values()),
         log(2e-5, 0.05),
-        chance(0.1) ? 0 : reach * between(-0.98, 0.98),
+        chance(0.1) ? 0 : reach * between(-1.05, 1.05),
         one(FeedDirection.values()),
         log(0.5, 400),
         about(log(3e-6, 5e-4), 0.5),
