@@ -1,12 +1,18 @@
 package org.standproud.mechanics.published;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
- * A line chart as SVG: axes through the least values, one polyline a curve, its name at its end.
+ * A line chart as SVG: round numbers on both axes, a dark line at nothing, one polyline a curve,
+ * its name at its end; names that would stand on one another are moved apart.
  */
 final class Chart {
 
@@ -14,8 +20,9 @@ final class Chart {
   private static final int HEIGHT = 360;
   private static final int LEFT = 70;
   private static final int RIGHT = 150;
-  private static final int TOP = 20;
+  private static final int TOP = 28;
   private static final int BOTTOM = 50;
+  private static final int LINE = 14;
   private static final String[] COLOURS = {"#1b5e9b", "#b3261e", "#2e7d32", "#6a3d9a", "#8a5a00"};
 
   private final String across;
@@ -54,45 +61,80 @@ final class Chart {
     double[] x = range(curves.stream().map(Curve::x).toList());
     double[] y = range(curves.stream().map(Curve::y).toList());
     StringBuilder svg = new StringBuilder(header(WIDTH, HEIGHT));
-    for (int k = 0; k <= 4; k++) {
-      double atX = x[0] + k * (x[1] - x[0]) / 4;
-      double atY = y[0] + k * (y[1] - y[0]) / 4;
+    for (double atX : ticks(x)) {
       svg.append(line(placeX(atX, x), TOP, placeX(atX, x), HEIGHT - BOTTOM, "#ddd", 1));
-      svg.append(line(LEFT, placeY(atY, y), WIDTH - RIGHT, placeY(atY, y), "#ddd", 1));
       svg.append(text(placeX(atX, x), HEIGHT - BOTTOM + 18, "middle", "#333", number(atX)));
+    }
+    for (double atY : ticks(y)) {
+      String colour = atY == 0 && y[0] < 0 ? "#666" : "#ddd";
+      svg.append(line(LEFT, placeY(atY, y), WIDTH - RIGHT, placeY(atY, y), colour, 1));
       svg.append(text(LEFT - 8, placeY(atY, y) + 4, "end", "#333", number(atY)));
     }
     svg.append(text((LEFT + WIDTH - RIGHT) / 2.0, HEIGHT - 10, "middle", "#000", across));
-    svg.append(text(LEFT, TOP - 6, "start", "#000", up));
+    svg.append(text(LEFT, TOP - 10, "start", "#000", up));
     for (int c = 0; c < curves.size(); c++) {
-      draw(curves.get(c), COLOURS[c % COLOURS.length], x, y, svg);
+      svg.append(polyline(curves.get(c), COLOURS[c % COLOURS.length], x, y));
     }
+    names(x, y, svg);
     return svg.append("</svg>\n").toString();
   }
 
-  private void draw(Curve curve, String colour, double[] x, double[] y, StringBuilder svg) {
-    svg.append("<polyline fill=\"none\" stroke-width=\"2\" stroke=\"").append(colour);
-    svg.append("\" points=\"");
+  private static String polyline(Curve curve, String colour, double[] x, double[] y) {
+    StringBuilder svg = new StringBuilder("<polyline fill=\"none\" stroke-width=\"2\" stroke=\"");
+    svg.append(colour).append("\" points=\"");
     for (int k = 0; k < curve.x().length; k++) {
       svg.append(k == 0 ? "" : " ").append(px(placeX(curve.x()[k], x)));
       svg.append(',').append(px(placeY(curve.y()[k], y)));
     }
-    svg.append("\"/>\n");
-    double end = placeY(curve.y()[curve.y().length - 1], y) + 4;
-    svg.append(
-        text(placeX(curve.x()[curve.x().length - 1], x) + 6, end, "start", colour, curve.name()));
+    return svg.append("\"/>\n").toString();
   }
 
+  /** The name of each curve at its end, from the top down, each at least a line below the last. */
+  private void names(double[] x, double[] y, StringBuilder svg) {
+    List<Curve> downward =
+        curves.stream().sorted(Comparator.comparingDouble(c -> -c.y()[c.y().length - 1])).toList();
+    double last = Double.NEGATIVE_INFINITY;
+    for (Curve curve : downward) {
+      int end = curve.y().length - 1;
+      last = Math.max(last + LINE, placeY(curve.y()[end], y) + 4);
+      String colour = COLOURS[curves.indexOf(curve) % COLOURS.length];
+      svg.append(text(WIDTH - RIGHT + 6, last, "start", colour, curve.name()));
+    }
+  }
+
+  /** Least and greatest value, widened to whole ticks; from nothing if that is near. */
   private static double[] range(List<double[]> values) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double[] some : values) {
-      for (double value : some) {
-        low = Math.min(low, value);
-        high = Math.max(high, value);
+      low = Math.min(low, Arrays.stream(some).min().orElseThrow());
+      high = Math.max(high, Arrays.stream(some).max().orElseThrow());
+    }
+    low = low > 0 && low < high / 2 ? 0 : low;
+    double step = step(low, high);
+    return new double[] {
+      step * Math.floor(low / step + 1e-9), step * Math.ceil(high / step - 1e-9)
+    };
+  }
+
+  /** 1, 2 or 5 times a power of ten, so that four to nine ticks stand on the axis. */
+  private static double step(double low, double high) {
+    double rough = (high - low) / 7;
+    double power = Math.pow(10, Math.floor(Math.log10(rough)));
+    for (double times : new double[] {1, 2, 5}) {
+      if (times * power >= rough) {
+        return times * power;
       }
     }
-    return new double[] {low > 0 && low < high / 2 ? 0 : low, high};
+    return 10 * power;
+  }
+
+  private static double[] ticks(double[] range) {
+    double step = step(range[0], range[1]);
+    int count = (int) Math.round((range[1] - range[0]) / step);
+    return IntStream.rangeClosed(0, count)
+        .mapToDouble(k -> step * (Math.round(range[0] / step) + k))
+        .toArray();
   }
 
   private static double placeX(double value, double[] range) {
@@ -141,6 +183,7 @@ final class Chart {
   }
 
   private static String number(double value) {
-    return String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.0f", value);
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros();
+    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 }

@@ -34,6 +34,7 @@ final class Pictures {
     return switch (subject) {
       case ENGAGEMENT -> plan();
       case FORCE -> turn();
+      case MATERIAL -> twoTables();
       case POWER -> specificForce();
       case HOLDING -> tipLimits();
       case CONTACT -> compression();
@@ -55,6 +56,8 @@ final class Pictures {
       case FORCE ->
           "Force on a plate 10 thick over one turn of a centred face mill D 63, z 5, kappa 45, one"
               + " tooth missing: the tooth behind the gap takes a double bite.";
+      case MATERIAL ->
+          "Specific cutting force of C45 by two published tables: why a stock carries a band.";
       case POWER -> "Specific cutting force over the chip, constants of VDI 3323.";
       case HOLDING ->
           "Force across the jaws that tips a stock, over the depth of a wire at the movable jaw:"
@@ -73,12 +76,14 @@ final class Pictures {
 
   private static String plan() {
     Arc arc = PassFixture.pass(80, 6, 60, -5, 0.15).cutting().arc();
-    StringBuilder svg = new StringBuilder(Chart.header(420, 300));
-    svg.append("<rect x=\"20\" y=\"25\" width=\"330\" height=\"180\" fill=\"#e8e8e8\"/>\n");
-    double x = 150;
-    double y = 130;
+    StringBuilder svg = new StringBuilder(Chart.header(640, 330));
+    double x = 200;
+    double y = 160;
     double radius = 120;
-    svg.append("<rect x=\"20\" y=\"25\" width=\"130\" height=\"180\" fill=\"#fff\"/>\n");
+    // 1.5 px a millimetre: the stock is 60 wide, its middle 5 mm toward y'
+    svg.append("<rect x=\"200\" y=\"62.5\" width=\"330\" height=\"180\" fill=\"#e8e8e8\"/>\n");
+    svg.append(Chart.text(522, 234, "end", "#333", "stock, 60 mm wide"));
+    svg.append(Chart.text(82, 290, "end", "#333", "cutter D 80"));
     svg.append(
         String.format(
             Locale.ROOT,
@@ -97,8 +102,8 @@ final class Pictures {
     svg.append(points).append("\"/>\n");
     svg.append(Chart.line(x, y, x + 170, y, "#1b5e9b", 2));
     svg.append(Chart.text(x + 175, y + 4, "start", "#1b5e9b", "feed x'"));
-    svg.append(Chart.line(x, y, x, y - 125, "#1b5e9b", 1));
-    svg.append(Chart.text(x + 6, 16, "start", "#1b5e9b", "y', phi = 0, clockwise"));
+    svg.append(Chart.line(x, y, x, y - 135, "#1b5e9b", 1));
+    svg.append(Chart.text(x, 16, "middle", "#1b5e9b", "y', phi = 0, clockwise"));
     svg.append(angle(x, y, radius, arc.entryRad(), "phi_st"));
     svg.append(angle(x, y, radius, arc.exitRad(), "phi_ex"));
     return svg.append("</svg>\n").toString();
@@ -109,7 +114,7 @@ final class Pictures {
     double endY = y - radius * Math.cos(rad);
     String words = String.format(Locale.ROOT, "%s %.1f deg", name, Math.toDegrees(rad));
     return Chart.line(x, y, endX, endY, "#b3261e", 1)
-        + Chart.text(endX + 8, endY, "start", "#b3261e", words);
+        + Chart.text(endX + 12, endY + 4, "start", "#b3261e", words);
   }
 
   private static String turn() {
@@ -126,6 +131,15 @@ final class Pictures {
         .curve("x, along", degrees, turn.stream().mapToDouble(s -> s.force().xN()).toArray())
         .curve("y, across", degrees, turn.stream().mapToDouble(s -> s.force().yN()).toArray())
         .curve("z, up", degrees, turn.stream().mapToDouble(s -> s.force().zN()).toArray())
+        .svg();
+  }
+
+  private static String twoTables() {
+    KienzleLaw classes = new KienzleLaw(1500e6, 0.22, ThinChip.AS_WRITTEN);
+    KienzleLaw grades = new KienzleLaw(2220e6, 0.14, ThinChip.AS_WRITTEN);
+    return new Chart("chip h, mm", "k_c, MPa")
+        .curve("grade table, C45", 0.02, 0.4, 60, h -> grades.specificForcePaAt(h / 1e3) / 1e6)
+        .curve("VDI 3323 class 2", 0.02, 0.4, 60, h -> classes.specificForcePaAt(h / 1e3) / 1e6)
         .svg();
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import org.standproud.setup.Band;
 
 /**
  * A source of published values. A test gives each value through a row of it; that checks the value
@@ -65,6 +66,23 @@ public record PublishedTable(Subject subject, String source, SourceTag tag) {
     public Row percent(
         String quantity, String unit, double published, double computed, double percent) {
       return figure(quantity, unit, published, computed, Math.abs(published) * percent / 100);
+    }
+
+    /**
+     * Checks that a band holds a published value: what is computed is the value of the band nearest
+     * to it.
+     *
+     * @param tolerance by how much the band may miss it, for figures that were rounded
+     */
+    public Row held(String quantity, String unit, double published, Band band, double tolerance) {
+      double nearest = Math.max(band.low(), Math.min(published, band.high()));
+      return figure(quantity, unit, published, nearest, tolerance);
+    }
+
+    /** Checks that a value taken on the safe side is no more than the published one. */
+    public Row noMoreThan(String quantity, String unit, double published, double computed) {
+      assertThat(computed).as("%s, %s", name, quantity).isLessThanOrEqualTo(published);
+      return figure(quantity, unit, published, computed, published);
     }
   }
 }

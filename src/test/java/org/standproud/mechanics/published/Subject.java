@@ -5,7 +5,12 @@ import java.util.List;
 /** A section of the page of the mechanics: its title and the classes whose javadoc it shows. */
 public enum Subject {
   /** Plan view of the pass. */
-  ENGAGEMENT("Engagement", "engagement.FeedFrame", "engagement.Arc", "engagement.EdgeInCut"),
+  ENGAGEMENT(
+      "Engagement",
+      "engagement.FeedFrame",
+      "engagement.Arc",
+      "engagement.EdgeInCut",
+      "direction.FirstContact"),
   /** Force laws and their sum over the teeth. */
   FORCE(
       "Cutting force",
@@ -13,8 +18,11 @@ public enum Subject {
       "force.ThinChip",
       "force.CorrectedKienzle",
       "force.LinearEdgeLaw",
+      "force.PublishedForce",
       "force.RevolutionSweep",
       "force.ToothRing"),
+  /** Constants of the stock and published cutting data. */
+  MATERIAL("Stock and cutting data", "cutter.PublishedRange"),
   /** Power and torque. */
   POWER("Power and torque", "spindle.CuttingPower", "spindle.UnitPower"),
   /** Clamping and friction. */

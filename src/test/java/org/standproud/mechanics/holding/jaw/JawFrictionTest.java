@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.Hold;
@@ -53,6 +57,47 @@ class JawFrictionTest {
     Band band = band(jaw, StockSurface.MACHINED, FaceState.CLEAN);
     assertThat(band.low()).isLessThanOrEqualTo(low);
     assertThat(band.high()).isLessThanOrEqualTo(high);
+  }
+
+  private static final PublishedTable PAIRS =
+      new PublishedTable(
+          Subject.HOLDING,
+          "static friction of clean and greased pairs: clamped-joint friction table 2009;"
+              + " engineering guide appendix A-32; table quoting Gieck and Davis; open textbook"
+              + " appendix A",
+          SourceTag.FOUND);
+
+  /** The least friction that is counted on is never more than what was published for a pair. */
+  @Tag(PublishedTable.TESTS)
+  @ParameterizedTest(name = "{0}: {3}")
+  @CsvSource({
+    "'steel on steel, machined, degreased', GROUND, CLEAN, .12",
+    "'steel on steel, untreated', GROUND, CLEAN, .15",
+    "'steel on cast iron, degreased', GROUND, CLEAN, .15",
+    "'steel on cast iron, untreated', GROUND, CLEAN, .18",
+    "'aluminium alloys, degreased', SOFT, CLEAN, .08",
+    "'aluminium alloys, untreated', SOFT, CLEAN, .12",
+    "'sand-blasted steel', SERRATED, CLEAN, .45",
+    "'steel on steel, guide, dry', GROUND, CLEAN, .12",
+    "'steel on steel, guide, greased', GROUND, OILY, .12",
+    "'steel on steel, clean, laboratory', GROUND, CLEAN, .78",
+    "'steel on steel, oxide film', GROUND, CLEAN, .27",
+    "'steel on steel, Gieck', GROUND, CLEAN, .15",
+    "'steel on steel, Davis', GROUND, CLEAN, .31",
+    "'aluminium on mild steel, sliding', GROUND, CLEAN, .47",
+    "'aluminium on mild steel, static', GROUND, CLEAN, .61",
+    "'brass on steel', GROUND, CLEAN, .51",
+    "'brass on steel, greased', GROUND, OILY, .19",
+    "'cast iron on steel', GROUND, CLEAN, .40",
+    "'cast iron on steel, greased', GROUND, OILY, .21",
+    "'cast iron on cast iron, static', WORN, CLEAN, 1.1",
+    "'cast iron on cast iron, sliding', WORN, CLEAN, .15",
+    "'cast iron on cast iron, greased', WORN, OILY, .07"
+  })
+  void theLeastFrictionTakenIsNoMoreThanPublished(
+      String pair, JawSurface jaw, FaceState state, double published) {
+    Band taken = band(jaw, StockSurface.MACHINED, state);
+    PAIRS.row(pair).noMoreThan("least friction taken", "", published, taken.low());
   }
 
   @ParameterizedTest
