@@ -76,6 +76,8 @@ class ContractTest {
     JsonNode links = answer.get("links");
     assertThat(faults("TraceAccount", fetched(links, "trace"))).isEmpty();
     assertThat(faults("EvidenceAccount", fetched(links, "evidence"))).isEmpty();
+    JsonNode chance = get(links.get("self").stringValue() + "/chance?draws=100");
+    assertThat(faults("ChanceOfHolding", chance)).isEmpty();
   }
 
   @Test

@@ -9,10 +9,8 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import java.util.function.BiFunction;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
-import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -28,15 +26,11 @@ import org.standproud.advice.remedy.Remedies;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.BadParameter;
-import org.standproud.api.problem.NotThere;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
-import org.standproud.audit.store.Records;
-import org.standproud.audit.store.StoredRecord;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CanonicalText;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
 
@@ -49,12 +43,12 @@ class CounselController {
   private static final double LEAST_STOCK_M = 1e-5;
   private static final double GREATEST_STOCK_M = 0.2;
 
-  private final Records records;
+  private final JudgedSetups setups;
   private final RuleShelf rules;
   private final ShopCatalogue shop;
 
-  CounselController(Records records, RuleShelf rules, ShopCatalogue shop) {
-    this.records = records;
+  CounselController(JudgedSetups setups, RuleShelf rules, ShopCatalogue shop) {
+    this.setups = setups;
     this.rules = rules;
     this.shop = shop;
   }
@@ -130,7 +124,7 @@ class CounselController {
       content = @Content(schema = @Schema(type = "string")))
   @GetMapping(path = "/envelope.svg", produces = "image/svg+xml")
   ResponseEntity<byte[]> envelopeDrawing(@PathVariable UUID id) {
-    String svg = EnvelopeDrawing.svg(SafeEnvelope.of(setup(id), ruleBase()).cut());
+    String svg = EnvelopeDrawing.svg(SafeEnvelope.of(setups.of(id), ruleBase()).cut());
     return ResponseEntity.ok()
         .contentType(MediaType.valueOf("image/svg+xml"))
         .body(svg.getBytes(StandardCharsets.UTF_8));
@@ -167,7 +161,7 @@ class CounselController {
   ResponseEntity<byte[]> compare(
       @PathVariable UUID id,
       @Parameter(description = "id of the other assessment") @RequestParam("with") UUID other) {
-    Setup after = setup(other);
+    Setup after = setups.of(other);
     return told(id, (before, ruleBase) -> Comparison.of(before, after, ruleBase));
   }
 
@@ -189,7 +183,7 @@ class CounselController {
 
   private ResponseEntity<byte[]> told(UUID id, BiFunction<Setup, RuleBase, Object> counsel) {
     RuleBase ruleBase = ruleBase();
-    Object advised = counsel.apply(setup(id), ruleBase);
+    Object advised = counsel.apply(setups.of(id), ruleBase);
     return ResponseEntity.ok()
         .contentType(MediaType.APPLICATION_JSON)
         .body(PlainJson.canonical(new Counsel(id, ruleBase.revision().id(), advised)).utf8());
@@ -201,15 +195,5 @@ class CounselController {
 
   private Catalogue shelves() {
     return shop.get().orElseThrow(() -> new NotReady(shop.fault()));
-  }
-
-  private Setup setup(UUID id) {
-    StoredRecord stored =
-        records.find(id).orElseThrow(() -> new NotThere("No assessment has the id " + id + "."));
-    if (stored.gone()) {
-      throw new ErrorResponseException(HttpStatus.GONE);
-    }
-    byte[] text = stored.record().account().setup().utf8();
-    return CanonicalText.setup(new String(text, StandardCharsets.UTF_8));
   }
 }

@@ -13,6 +13,8 @@ import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
+import org.springframework.util.ClassUtils;
+import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.WebRequest;
@@ -135,10 +137,11 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
       HttpStatusCode status,
       WebRequest request) {
     ProblemKind kind = ProblemKind.of(status.value());
+    Object said = e instanceof ErrorResponseException ours ? ours.getBody() : body;
     String detail =
         kind == ProblemKind.INTERNAL
             ? "The fault is in the log."
-            : body instanceof ProblemDetail told && told.getDetail() != null
+            : said instanceof ProblemDetail told && told.getDetail() != null
                 ? told.getDetail()
                 : kind.meaning();
     ProblemDetail problem = kind.because(detail);
@@ -150,6 +153,9 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
   }
 
   private static String wanted(Class<?> type) {
+    if (Number.class.isAssignableFrom(ClassUtils.resolvePrimitiveIfNecessary(type))) {
+      return "a number in its range is wanted";
+    }
     if (!type.isEnum()) {
       return "an id such as 0197f3c2-7b1e-7c44-9d0a-3f6b2a1c5e77 is wanted";
     }
