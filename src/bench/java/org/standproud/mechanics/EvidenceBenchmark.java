@@ -22,6 +22,7 @@ import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.plate.RememberedPlates;
 import org.standproud.mechanics.reach.Reach;
 import org.standproud.mechanics.sampling.HoldingChance;
 import org.standproud.mechanics.sampling.SamplingPlan;
@@ -97,9 +98,15 @@ public class EvidenceBenchmark {
     return HoldingChance.of(setup, SamplingPlan.USUAL).orElseThrow();
   }
 
-  /** The whole evidence. */
+  /** The whole evidence, its plate met for the first time. */
   @Benchmark
   public Evidence evidence() {
+    return EvidenceGathering.of(setup, new RememberedPlates(1));
+  }
+
+  /** The whole evidence, its plate met before. */
+  @Benchmark
+  public Evidence evidenceOfAPlateMetBefore() {
     return EvidenceGathering.of(setup);
   }
 }

@@ -8,7 +8,7 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.plate.RememberedPlates;
 import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
@@ -19,12 +19,17 @@ import org.standproud.setup.Setup;
  */
 public final class EvidenceGathering {
 
+  /** Shared by all threads; an answer is the same whether its plate was kept or not. */
+  private static final RememberedPlates PLATES = new RememberedPlates(256);
+
   private final Setup meant;
+  private final RememberedPlates plates;
   private final Setup setup;
   private final FactSheet sheet = new FactSheet();
 
-  private EvidenceGathering(Setup meant) {
+  private EvidenceGathering(Setup meant, RememberedPlates plates) {
     this.meant = meant;
+    this.plates = plates;
     this.setup = HandFeed.asTheTeethSeeIt(meant);
   }
 
@@ -34,7 +39,17 @@ public final class EvidenceGathering {
    * @param setup a checked set-up
    */
   public static Evidence of(Setup setup) {
-    return new EvidenceGathering(setup).gather();
+    return of(setup, PLATES);
+  }
+
+  /**
+   * The same with plates kept elsewhere.
+   *
+   * @param setup a checked set-up
+   * @param plates where the plates met before are kept
+   */
+  public static Evidence of(Setup setup, RememberedPlates plates) {
+    return new EvidenceGathering(setup, plates).gather();
   }
 
   private Evidence gather() {
@@ -73,7 +88,7 @@ public final class EvidenceGathering {
   private void judgeHold(Engagement.Cutting cutting, PassForces forces) {
     StandingCut cut = StandingCut.of(setup, cutting, forces);
     HoldingFacts.state(cut, sheet);
-    PlateFacts facts = new PlateFacts(cut, PlateResponse.of(cut.plate()));
+    PlateFacts facts = new PlateFacts(cut, plates.of(cut.plate()));
     facts.stateStatics(sheet);
     sheet.attempt(() -> facts.stateSwing(sheet));
     sheet.attempt(() -> facts.stateStability(sheet));

@@ -68,16 +68,16 @@ final class PlateFacts {
 
   void stateSwing(FactSheet sheet) {
     Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
-    ForcedResponse likely = swing(forces.likelyRevolution(SAMPLES_A_TURN));
-    ForcedResponse heaviest = swing(forces.heaviestRevolution(SAMPLES_A_TURN));
+    List<ForcedResponse> swings =
+        ForcedResponse.ofBoth(
+            swing(acrossN(forces.likelyRevolution(SAMPLES_A_TURN))),
+            acrossN(forces.heaviestRevolution(SAMPLES_A_TURN)));
+    Band likely = swings.get(0).amplitudeM();
+    Band heaviest = swings.get(1).amplitudeM();
     sheet.number(TUNING, tuning(), basis);
     sheet.number(
         VIBRATION_AMPLITUDE,
-        Band.spanning(
-            likely.amplitudeM().likely(),
-            likely.amplitudeM().low(),
-            likely.amplitudeM().high(),
-            heaviest.amplitudeM().high()),
+        Band.spanning(likely.likely(), likely.low(), likely.high(), heaviest.high()),
         basis);
   }
 
@@ -93,16 +93,18 @@ final class PlateFacts {
     return natural.map(f -> order * toothHz / f);
   }
 
-  private ForcedResponse swing(List<ForceSample> turn) {
-    double[] acrossN = turn.stream().mapToDouble(sample -> sample.force().yN()).toArray();
-    return ForcedResponse.of(
-        new ForcedInput(
-            acrossN,
-            setup.cut().spindleSpeedRevPerS(),
-            setup.cutter().teeth(),
-            plate.modesAtCorner(),
-            plate.flexibilityAtCornerMPerN(),
-            StabilityInput.USUAL_DAMPING));
+  private static double[] acrossN(List<ForceSample> turn) {
+    return turn.stream().mapToDouble(sample -> sample.force().yN()).toArray();
+  }
+
+  private ForcedInput swing(double[] acrossN) {
+    return new ForcedInput(
+        acrossN,
+        setup.cut().spindleSpeedRevPerS(),
+        setup.cutter().teeth(),
+        plate.modesAtCorner(),
+        plate.flexibilityAtCornerMPerN(),
+        StabilityInput.USUAL_DAMPING);
   }
 
   void stateStability(FactSheet sheet) {

@@ -7,9 +7,8 @@ import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.NormOps_DDRM;
+import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,7 +32,7 @@ final class RitzHalf {
   private final HeightFunctions heights;
   private final int parity;
   private final DMatrixRMaj stiffness;
-  private @Nullable LinearSolverDense<DMatrixRMaj> solver;
+  private @Nullable Factors factors;
   private @Nullable PlatePoint lastPoint;
   private double[] lastVector = {};
 
@@ -145,17 +144,34 @@ final class RitzHalf {
 
   /** Coefficients of the shape under a unit load vector, in the units of the class. */
   double[] respond(double[] load) {
-    LinearSolverDense<DMatrixRMaj> ready = solver;
+    Factors ready = factors;
     if (ready == null) {
-      ready = LinearSolverFactory_DDRM.symmPosDef(size());
-      if (!ready.setA(stiffness.copy())) {
+      ready = Factors.of(stiffness);
+      factors = ready;
+    }
+    double[] answer = load.clone();
+    TriangularSolver_DDRM.solveL(ready.lower, answer, size());
+    TriangularSolver_DDRM.solveU(ready.upper, answer, size());
+    return answer;
+  }
+
+  /**
+   * Cholesky's factors L L' of the stiffness. Both are kept, so that either solution runs along
+   * rows.
+   *
+   * @param lower L
+   * @param upper L'
+   */
+  private record Factors(double[] lower, double[] upper) {
+
+    static Factors of(DMatrixRMaj stiffness) {
+      var cholesky = DecompositionFactory_DDRM.chol(stiffness.numRows, true);
+      if (!cholesky.decompose(stiffness.copy())) {
         throw new IllegalStateException("the root does not hold the plate");
       }
-      solver = ready;
+      DMatrixRMaj lower = cholesky.getT(null);
+      return new Factors(lower.data, CommonOps_DDRM.transpose(lower, null).data);
     }
-    DMatrixRMaj answer = new DMatrixRMaj(size(), 1);
-    ready.solve(DMatrixRMaj.wrap(size(), 1, load.clone()), answer);
-    return answer.data;
   }
 
   /**

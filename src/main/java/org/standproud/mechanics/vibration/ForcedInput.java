@@ -50,4 +50,14 @@ public record ForcedInput(
   public double[] forceN() {
     return forceN.clone();
   }
+
+  /** How many samples the force has. */
+  int samples() {
+    return forceN.length;
+  }
+
+  /** The same stock at the same speed under another force. */
+  ForcedInput under(double[] otherForceN) {
+    return new ForcedInput(otherForceN, revPerS, teeth, modes, flexibilityMPerN, dampingRatio);
+  }
 }

@@ -1,6 +1,7 @@
 package org.standproud.mechanics.vibration;
 
 import java.util.List;
+import org.standproud.mechanics.OutsideValidity;
 import org.standproud.setup.Band;
 
 /**
@@ -42,18 +43,36 @@ public record ForcedResponse(
    * @param input force and stock
    */
   public static ForcedResponse of(ForcedInput input) {
+    return of(input, SwingGains.of(input));
+  }
+
+  /**
+   * Computes the swing under another force as well, on the same stock at the same speed.
+   *
+   * @param input force and stock
+   * @param otherForceN the other force, as many samples
+   * @return the swing under the force of the input, then under the other
+   */
+  public static List<ForcedResponse> ofBoth(ForcedInput input, double[] otherForceN) {
+    OutsideValidity.within(
+        "force samples", otherForceN.length, input.samples(), input.samples(), "");
+    SwingGains gains = SwingGains.of(input);
+    return List.of(of(input, gains), of(input.under(otherForceN), gains));
+  }
+
+  private static ForcedResponse of(ForcedInput input, SwingGains gains) {
     double[] amplitudes = harmonicsN(input.forceN());
     double likely = 0;
     double high = 0;
     int worst = 1;
-    Band worstBand = Band.exactly(0);
+    double worstHigh = 0;
     for (int k = 1; k < amplitudes.length; k++) {
-      Band swing = swingPerN(input, k * input.revPerS()).times(amplitudes[k]);
-      likely += swing.likely();
-      high += swing.high();
-      if (swing.high() > worstBand.high()) {
+      double swing = gains.high(k) * amplitudes[k];
+      likely += gains.likely(k) * amplitudes[k];
+      high += swing;
+      if (swing > worstHigh) {
         worst = k;
-        worstBand = swing;
+        worstHigh = swing;
       }
     }
     double toothHz = input.teeth() * input.revPerS();
@@ -62,7 +81,7 @@ public record ForcedResponse(
         new Band(0, likely, high),
         worst,
         worst * input.revPerS(),
-        worstBand,
+        new Band(0, gains.likely(worst) * amplitudes[worst], worstHigh),
         (int) nearest[0],
         nearest[1],
         resonant(input.modes(), toothHz));
@@ -78,19 +97,16 @@ public record ForcedResponse(
   static double[] harmonicsN(double[] samples) {
     int n = samples.length;
     int half = (n - 1) / 2;
-    double[] cos = new double[n];
-    double[] sin = new double[n];
+    Turn turn = Turn.of(n);
+    double[] cos = turn.cos;
+    double[] sin = turn.sin;
     double[] even = new double[half + 1];
     double[] odd = new double[half + 1];
-    for (int j = 0; j < n; j++) {
-      cos[j] = Math.cos(2 * Math.PI * j / n);
-      sin[j] = Math.sin(2 * Math.PI * j / n);
-    }
     for (int j = 1; j <= half; j++) {
       even[j] = samples[j] + samples[n - j];
       odd[j] = samples[j] - samples[n - j];
     }
-    double[] amplitudes = new double[Math.min(MOST_HARMONICS, half) + 1];
+    double[] amplitudes = new double[harmonics(n) + 1];
     for (int k = 0; k < amplitudes.length; k++) {
       double opposite = n % 2 == 0 ? samples[n / 2] * (k % 2 == 0 ? 1 : -1) : 0;
       double re = samples[0] + opposite;
@@ -104,39 +120,9 @@ public record ForcedResponse(
           at -= n;
         }
       }
-      amplitudes[k] = (k == 0 ? 1 : 2) * Math.hypot(re, im) / n;
+      amplitudes[k] = (k == 0 ? 1 : 2) * Math.sqrt(re * re + im * im) / n;
     }
     return amplitudes;
-  }
-
-  private static Band swingPerN(ForcedInput input, double hz) {
-    Band damping = input.dampingRatio();
-    double likely = 0;
-    double high = 0;
-    double modalLikely = 0;
-    double modalHigh = 0;
-    for (ModeBand mode : input.modes()) {
-      Band f = mode.frequencyHz();
-      Band k = mode.stiffnessNPerM();
-      likely += gain(hz / f.likely(), damping.likely()) / k.likely();
-      high += worstGain(hz / f.high(), hz / f.low(), damping.low()) / k.low();
-      modalLikely += 1 / k.likely();
-      modalHigh += 1 / k.low();
-    }
-    likely += Math.max(0, input.flexibilityMPerN().likely() - modalLikely);
-    high += Math.max(0, input.flexibilityMPerN().high() - modalHigh);
-    return new Band(0, likely, Math.max(high, likely));
-  }
-
-  private static double gain(double ratio, double zeta) {
-    double spring = 1 - ratio * ratio;
-    double damper = 2 * zeta * ratio;
-    return 1 / Math.sqrt(spring * spring + damper * damper);
-  }
-
-  private static double worstGain(double least, double greatest, double zeta) {
-    double peak = Math.sqrt(1 - 2 * zeta * zeta);
-    return gain(Math.max(least, Math.min(greatest, peak)), zeta);
   }
 
   /** The tooth-passing harmonic nearest to any likely natural frequency, and the ratio of both. */
@@ -166,5 +152,31 @@ public record ForcedResponse(
       }
     }
     return (int) Math.min(lowest, Integer.MAX_VALUE);
+  }
+
+  /** Harmonics that so many samples of a turn carry. */
+  static int harmonics(int samples) {
+    return Math.min(MOST_HARMONICS, (samples - 1) / 2);
+  }
+
+  /** Cosine and sine at equal steps of a turn; the last number of steps asked for is kept. */
+  private record Turn(double[] cos, double[] sin) {
+
+    private static volatile Turn last = new Turn(new double[0], new double[0]);
+
+    static Turn of(int steps) {
+      Turn kept = last;
+      if (kept.cos.length != steps) {
+        double[] cos = new double[steps];
+        double[] sin = new double[steps];
+        for (int j = 0; j < steps; j++) {
+          cos[j] = Math.cos(2 * Math.PI * j / steps);
+          sin[j] = Math.sin(2 * Math.PI * j / steps);
+        }
+        kept = new Turn(cos, sin);
+        last = kept;
+      }
+      return kept;
+    }
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.hipparchus.complex.Complex;
 import org.standproud.mechanics.OutsideValidity;
@@ -31,6 +30,7 @@ public final class StabilityLobes {
   public static final double CAP_M = 1;
 
   private static final int POINTS_EACH_SIDE = 40;
+  private static final int POINTS = 2 * POINTS_EACH_SIDE + 3;
   private static final double REACH = 0.6;
 
   private final double[] hz;
@@ -148,7 +148,12 @@ public final class StabilityLobes {
   }
 
   private static double[] grid(List<DampedMode> modes) {
-    return modes.stream().flatMapToDouble(StabilityLobes::about).sorted().toArray();
+    double[] grid = new double[modes.size() * POINTS];
+    for (int m = 0; m < modes.size(); m++) {
+      putAbout(modes.get(m), grid, m * POINTS);
+    }
+    Arrays.sort(grid);
+    return grid;
   }
 
   /**
@@ -156,21 +161,20 @@ public final class StabilityLobes {
    * where the real part of a single mode is least and greatest: {@code f_n sqrt(1 +- 2 zeta)}.
    * Between them the limit of several modes is missed by less than a thousandth.
    */
-  private static DoubleStream about(DampedMode mode) {
+  private static void putAbout(DampedMode mode, double[] points, int at) {
     double zeta = mode.dampingRatio();
     double growth = Math.exp(Math.log1p(REACH / zeta) / POINTS_EACH_SIDE);
-    double[] points = new double[2 * POINTS_EACH_SIDE + 3];
+    int middle = at + POINTS_EACH_SIDE;
     double stretch = 1;
     for (int i = 0; i <= POINTS_EACH_SIDE; i++) {
       double away = zeta * (stretch - 1);
-      points[POINTS_EACH_SIDE - i] = mode.frequencyHz() * (1 - away);
-      points[POINTS_EACH_SIDE + i] = mode.frequencyHz() * (1 + away);
+      points[middle - i] = mode.frequencyHz() * (1 - away);
+      points[middle + i] = mode.frequencyHz() * (1 + away);
       stretch *= growth;
     }
-    points[2 * POINTS_EACH_SIDE + 1] = mode.frequencyHz() * Math.sqrt(1 + 2 * zeta);
+    points[at + POINTS - 2] = mode.frequencyHz() * Math.sqrt(1 + 2 * zeta);
     // Damping of one half leaves no greatest real part above zero frequency.
-    points[2 * POINTS_EACH_SIDE + 2] = mode.frequencyHz() * Math.sqrt(Math.max(1e-4, 1 - 2 * zeta));
-    return Arrays.stream(points);
+    points[at + POINTS - 1] = mode.frequencyHz() * Math.sqrt(Math.max(1e-4, 1 - 2 * zeta));
   }
 
   private boolean mayChatterNear(int branch, int i) {

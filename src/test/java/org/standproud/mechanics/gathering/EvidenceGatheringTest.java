@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -14,9 +16,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.plate.RememberedPlates;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
@@ -110,6 +114,29 @@ class EvidenceGatheringTest {
             .toList();
     assertThat(assumed).contains("hold.clampingForce", "stock.highSpot", "hold.stop");
     assertThat(band(evidence, Vocabulary.HOLDING_MARGIN).low()).isLessThan(1);
+  }
+
+  /** Two kept at a time, so that most are dropped and solved again while others are read. */
+  @Test
+  void plateMetBeforeOrNotTheEvidenceIsTheSameToTheLastBitInEveryThread() throws IOException {
+    List<Setup> all = new ArrayList<>();
+    for (Path file : setups().toList()) {
+      all.add(read(Files.readString(file)));
+    }
+    List<List<EvidenceValue>> fresh =
+        all.stream()
+            .map(setup -> EvidenceGathering.of(setup, new RememberedPlates(1)).values())
+            .toList();
+    RememberedPlates shared = new RememberedPlates(2);
+    List<Integer> turns =
+        IntStream.range(0, 10 * all.size())
+            .parallel()
+            .map(i -> i % all.size())
+            .boxed()
+            .filter(i -> !EvidenceGathering.of(all.get(i), shared).values().equals(fresh.get(i)))
+            .toList();
+    assertThat(turns).isEmpty();
+    assertThat(shared.size()).isLessThanOrEqualTo(2);
   }
 
   private static Setup read(String json) {
