@@ -16,7 +16,6 @@ import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.Placeholder;
 import org.standproud.rules.trace.Reading;
-import org.standproud.setup.units.Dimension;
 import org.standproud.setup.units.QuantityKind;
 
 /** Writes what a card has to say, in the caller's units. */
@@ -78,7 +77,7 @@ final class FindingWriter {
       return wording.words(fact, placeholder.value());
     }
     if (placeholder.dimension() != null && placeholder.value() instanceof Value.Quantity number) {
-      return wording.words(kind(trace, placeholder.dimension()), number.band().likely());
+      return wording.words(DecidingNumber.kind(trace, placeholder.dimension()), number.band().likely());
     }
     return placeholder.written() == null ? placeholder.name() : placeholder.written();
   }
@@ -88,9 +87,9 @@ final class FindingWriter {
     if (margin == null || margin.dimension() == null) {
       return null;
     }
-    QuantityKind kind = kind(trace, margin.dimension());
+    QuantityKind kind = DecidingNumber.kind(trace, margin.dimension());
     String value = wording.words(kind, margin.value());
-    String worst = wording.words(kind, worst(margin));
+    String worst = wording.words(kind, DecidingNumber.worst(margin));
     StringBuilder told =
         new StringBuilder("the limit is ")
             .append(wording.words(kind, margin.threshold()))
@@ -112,25 +111,5 @@ final class FindingWriter {
       }
     }
     return told.toString();
-  }
-
-  /** The unit in which the facts of that dimension are told that the card reads. */
-  private QuantityKind kind(CardTrace trace, Dimension dimension) {
-    return read(trace).stream()
-        .map(Fact::type)
-        .filter(Fact.Number.class::isInstance)
-        .map(type -> ((Fact.Number) type).kind())
-        .filter(kind -> kind.dimension() == dimension)
-        .findFirst()
-        .orElse(QuantityKind.of(dimension));
-  }
-
-  /** The value at the worst ends of the bands: as far past the threshold as the margin says. */
-  private static double worst(Margin margin) {
-    double side = margin.value() - margin.threshold();
-    double toward = Math.signum(side) * Math.signum(margin.clearance());
-    return margin.clearance() == 0
-        ? margin.value()
-        : margin.threshold() + toward * margin.adverse();
   }
 }

@@ -1,6 +1,7 @@
 package org.standproud.advice.compare;
 
 import org.jspecify.annotations.Nullable;
+import org.standproud.advice.DecidingNumber;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
 import org.standproud.rules.trace.CardTrace;
@@ -24,7 +25,7 @@ public record Distance(Quantity value, Quantity limit, Quantity clearance, Quant
     if (margin == null || margin.dimension() == null) {
       return null;
     }
-    QuantityKind kind = QuantityKind.of(margin.dimension());
+    QuantityKind kind = DecidingNumber.kind(card, margin.dimension());
     return new Distance(
         wording.quantity("value", kind, Band.exactly(margin.value())),
         wording.quantity("limit", kind, Band.exactly(margin.threshold())),

@@ -4,33 +4,20 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
-import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.holding.other.ClampedMargins;
-import org.standproud.rules.card.Protects;
-import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
-import org.standproud.setup.Band;
 
 /**
- * The cards that set limits to the margins of a hold, whatever holds the stock: those that protect
- * holding and read a margin, themselves or through a judgement, and nothing of jaws or packing.
+ * The cards that have something to say of a job whatever holds it: all but those that speak of jaws
+ * and packing, themselves or through a judgement of such a card.
  */
 final class HoldingCards {
-
-  private static final Set<Fact> MARGINS =
-      Set.of(
-          Vocabulary.SLIP_MARGIN,
-          Vocabulary.LIFT_MARGIN,
-          Vocabulary.TIP_MARGIN_FIXED,
-          Vocabulary.TIP_MARGIN_MOVABLE,
-          Vocabulary.HOLDING_MARGIN);
 
   private static final Set<Fact> OF_THE_VISE =
       Set.of(
@@ -41,27 +28,45 @@ final class HoldingCards {
           Vocabulary.BEST_PACKING_DEPTH,
           Vocabulary.JAW_SURFACE,
           Vocabulary.JAW_HEIGHT,
-          Vocabulary.JAW_WIDTH);
+          Vocabulary.JAW_WIDTH,
+          Vocabulary.LOAD_JAW,
+          Vocabulary.FIRST_CONTACT_JAW,
+          Vocabulary.MAY_ROCK,
+          Vocabulary.CONTACT_RATIO,
+          Vocabulary.NO_GAP_MARGIN,
+          Vocabulary.JAW_PRESSURE_RATIO,
+          Vocabulary.CLAMP_BOW,
+          Vocabulary.SEAT,
+          Vocabulary.VISE_RUN_OUT,
+          Vocabulary.VISE_FORCE,
+          Vocabulary.STATED_CLAMPING_FORCE);
 
   private final RuleBase ruleBase;
-  private final Set<String> ids;
+  private final Set<String> asked;
+  private final Set<String> notAsked;
 
   HoldingCards(RuleBase ruleBase) {
     this.ruleBase = ruleBase;
-    Set<String> judgements =
+    Set<String> ofTheVise =
         ruleBase.cards().stream()
-            .filter(card -> card.card().derives() != null && reads(card, MARGINS))
+            .filter(card -> reads(card, OF_THE_VISE))
             .map(HoldingCards::derived)
             .collect(Collectors.toSet());
-    this.ids =
-        ruleBase.cards().stream()
-            .filter(card -> card.card().flags() && card.card().protects() == Protects.HOLDING)
-            .filter(card -> !reads(card, OF_THE_VISE))
-            .filter(
-                card ->
-                    reads(card, MARGINS) || !Collections.disjoint(card.judgements(), judgements))
-            .map(CompiledCard::id)
-            .collect(Collectors.toSet());
+    this.notAsked =
+        ids(ruleBase.cards().stream().filter(card -> isOfTheVise(card, ofTheVise)).toList());
+    this.asked = ids(ruleBase.cards());
+    this.asked.removeAll(notAsked);
+  }
+
+  private static boolean isOfTheVise(CompiledCard card, Set<String> judgements) {
+    return reads(card, OF_THE_VISE) || !Collections.disjoint(card.judgements(), judgements);
+  }
+
+  private static Set<String> ids(List<CompiledCard> cards) {
+    return cards.stream()
+        .filter(card -> card.card().flags())
+        .map(CompiledCard::id)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static String derived(CompiledCard card) {
@@ -72,34 +77,20 @@ final class HoldingCards {
     return !Collections.disjoint(new HashSet<>(card.facts()), facts);
   }
 
-  /** The cards asked. */
-  Set<String> ids() {
-    return ids;
+  /** The cards asked, in the order of their ids. */
+  Set<String> asked() {
+    return asked;
   }
 
-  /** What the cards say of evidence with other margins in it, gravest first. */
+  /** The cards that speak of jaws and packing, in the order of their ids. */
+  Set<String> notAsked() {
+    return notAsked;
+  }
+
+  /** What the cards asked have to say of a job held another way. */
   List<CardTrace> findings(Evidence evidence) {
     return ruleBase.evaluate(evidence).findings().stream()
-        .filter(finding -> ids.contains(finding.id()))
-        .filter(finding -> finding.severity() != Severity.NOTE)
-        .sorted((a, b) -> b.severity().compareTo(a.severity()))
+        .filter(finding -> asked.contains(finding.id()))
         .toList();
-  }
-
-  /** Evidence of the cut with the margins and the standing height of another hold in it. */
-  static Evidence with(Evidence evidence, ClampedMargins margins, double standsM, double backedM) {
-    return evidence.with(
-        List.of(
-            value(Vocabulary.SLIP_MARGIN, margins.slipMargin()),
-            value(Vocabulary.LIFT_MARGIN, margins.liftMargin()),
-            value(Vocabulary.TIP_MARGIN_FIXED, margins.tipMarginTowardSupport()),
-            value(Vocabulary.TIP_MARGIN_MOVABLE, margins.tipMarginAway()),
-            value(Vocabulary.HOLDING_MARGIN, margins.combinedMargin()),
-            value(Vocabulary.STICK_OUT, Band.exactly(standsM)),
-            value(Vocabulary.GRIP_DEPTH, Band.exactly(backedM))));
-  }
-
-  private static EvidenceValue value(Fact fact, Band band) {
-    return new EvidenceValue(fact, new Value.Quantity(band), List.of("another hold"), List.of());
   }
 }

@@ -24,7 +24,7 @@ import org.standproud.setup.Machine;
 final class Combinations {
 
   /** Set-ups judged before no further combination is begun. */
-  private static final int BUDGET = 110;
+  private static final int BUDGET = 100;
 
   /** Ways beyond which no more combinations are looked for. */
   private static final int ENOUGH = 4;

@@ -8,10 +8,9 @@ import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Rework;
+import org.standproud.advice.trial.SuitingCutters;
 import org.standproud.mechanics.spindle.SpindleSpeeds;
 import org.standproud.setup.Cut;
-import org.standproud.setup.Cutter;
-import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
@@ -23,10 +22,8 @@ final class CutLadders {
   /** More cutters than this are not tried: the likeliest diameters first. */
   private static final int CUTTERS = 8;
 
-  /** A cutter a third wider than the stock is what a machinist reaches for first. */
-  private static final double WIDER_THAN_STOCK = 1.33;
-
-  private static final int[] PASSES = {2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40};
+  /** More passes than the last nobody takes: another hold is quicker. */
+  private static final int[] PASSES = {2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
 
   /** Steps of the preferred numbers R10 of ISO 3. */
   private static final double[] SLOWER = {0.8, 0.63, 0.5, 0.4, 0.315, 0.25};
@@ -174,31 +171,9 @@ final class CutLadders {
   }
 
   private void cutters(Catalogue shop) {
-    boolean keep = cut.operation() == Operation.BROAD_SIDE || spans(setup.cutter());
-    double wanted =
-        keep ? setup.cutter().diameterM() : WIDER_THAN_STOCK * setup.stock().thicknessM();
-    shop.cutters().values().stream()
-        .filter(c -> !c.name().equals(setup.cutter().name()))
-        .filter(this::suits)
-        .sorted(Comparator.comparingDouble(c -> Math.abs(Math.log(c.diameterM() / wanted))))
+    SuitingCutters.of(setup, shop).stream()
         .limit(CUTTERS)
         .forEach(c -> ladders.add(Ladder.of(ChangeKind.CUTTER, s -> CutterSwap.with(s, c))));
-  }
-
-  private boolean spans(Cutter c) {
-    return c.diameterM() > setup.stock().thicknessM();
-  }
-
-  /** Whole teeth, not worn, long enough, same hand; square on a side, wide on a top edge. */
-  private boolean suits(Cutter c) {
-    boolean whole = c.missingTeeth().isEmpty() && c.chippedTeeth().isEmpty();
-    boolean sharp = c.edge() == EdgeCondition.FRESH || c.edge() == EdgeCondition.USED;
-    boolean square = c.enteringAngleRad() > Math.toRadians(89);
-    return whole
-        && sharp
-        && c.spin() == setup.cutter().spin()
-        && c.greatestDepthM() >= cut.axialDepthM()
-        && (cut.operation() == Operation.TOP_EDGE ? spans(c) : square);
   }
 
   private void add(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {

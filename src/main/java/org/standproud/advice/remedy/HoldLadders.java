@@ -31,6 +31,7 @@ final class HoldLadders {
 
   private static final double INCH_WIRE_M = 0.0254 / 8;
   private static final double CARD_M = 0.4 * MM;
+  private static final double INCH_CARD_M = 0.0254 / 64;
 
   /** What a milled or carefully filed face still shows under a straight edge; no source. */
   private static final double TRUED_M = 0.02 * MM;
@@ -170,8 +171,8 @@ final class HoldLadders {
       ladders.add(
           Ladder.of(
               ChangeKind.PACKING,
-              s -> carded(s, others, CARD_M),
-              s -> carded(s, others, 2 * CARD_M)));
+              s -> carded(s, others, cardM()),
+              s -> carded(s, others, 2 * cardM())));
     }
     if (others.stream().anyMatch(HoldLadders::isLine)) {
       ladders.add(Ladder.of(ChangeKind.PACKING, s -> Rework.of(s).packing(movable).done()));
@@ -202,9 +203,12 @@ final class HoldLadders {
             PackingKind.WIRE,
             PackingMaterial.COPPER,
             sizeM,
-            s.hold().gripDepthM() / 2);
-    Setup inTheMiddle = Rework.of(s).packing(joined(others, wire)).done();
-    return Rework.of(s).packing(joined(others, at(wire, bestDepthM(inTheMiddle, sizeM)))).done();
+            bestDepthM(s, sizeM));
+    return Rework.of(s).packing(joined(others, wire)).done();
+  }
+
+  private double cardM() {
+    return setup.units() == UnitSystem.INCH ? INCH_CARD_M : CARD_M;
   }
 
   private static Setup carded(Setup s, List<Packing> others, double thickM) {

@@ -1,5 +1,6 @@
 package org.standproud.advice.remedy;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import org.standproud.advice.Verdict;
 import org.standproud.advice.trial.Judged;
 import org.standproud.advice.trial.Trials;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -18,6 +20,7 @@ import org.standproud.setup.catalogue.Catalogue;
  * @param score its score
  * @param ways sets of one to three changes that clear every stop, or every caution where there is
  *     no stop, best first; none can lose a change
+ * @param alsoWorthDoing what takes a caution away in a few minutes on top of the first way
  * @param byCard for each stop and caution, what clears it alone
  * @param nearest where there is no way: the single changes that come nearest
  * @param conclusion what comes of it, in one sentence
@@ -27,6 +30,7 @@ public record Remedies(
     String verdict,
     int score,
     List<Remedy> ways,
+    List<Remedy> alsoWorthDoing,
     List<CardRemedies> byCard,
     List<Remedy> nearest,
     String conclusion,
@@ -35,6 +39,7 @@ public record Remedies(
   /** Copies the lists. */
   public Remedies {
     ways = List.copyOf(ways);
+    alsoWorthDoing = List.copyOf(alsoWorthDoing);
     byCard = List.copyOf(byCard);
     nearest = List.copyOf(nearest);
   }
@@ -59,48 +64,71 @@ public record Remedies(
    */
   public static Remedies of(Setup setup, Trials trials, Catalogue shop) {
     RemedySearch search = new RemedySearch(setup, trials, shop);
-    RemedyWriter writer = new RemedyWriter(setup, search.base());
-    List<Remedy> ways = told(search.ways(), writer);
+    Judged base = search.base();
+    RemedyWriter writer = new RemedyWriter(setup, base, trials.ruleBase());
+    List<Proved> ways = worthTelling(search.ways(), writer);
     List<CardRemedies> byCard =
         search.singles().entrySet().stream()
-            .map(
-                e ->
-                    new CardRemedies(
-                        e.getKey().id(),
-                        trials.ruleBase().card(e.getKey().id()).card().title(),
-                        e.getKey().severity().words(),
-                        told(e.getValue(), writer)))
+            .map(e -> byCard(e.getKey(), e.getValue(), trials.ruleBase(), writer))
             .toList();
-    Judged base = search.base();
-    boolean right = base.verdict() == Verdict.RUN || base.ids().isEmpty();
-    List<Remedy> nearest =
-        ways.isEmpty() && !right
-            ? search.nearest().stream().map(writer::remedy).toList()
-            : List.<Remedy>of();
+    List<Proved> nearest = ways.isEmpty() ? search.nearest() : List.<Proved>of();
     return new Remedies(
         base.verdict().words(),
         base.score(),
-        ways,
+        ways.stream().map(writer::remedy).toList(),
+        ways.isEmpty() ? List.of() : alsoWorthDoing(ways.get(0), trials, shop),
         byCard,
-        nearest,
+        nearest.stream().map(writer::remedy).toList(),
         conclusion(base, ways),
         trials.count());
   }
 
-  /** Better verdicts first, then less time, then the better score; of one kind only the first. */
-  private static List<Remedy> told(List<Proved> proved, RemedyWriter writer) {
+  private static CardRemedies byCard(
+      CardKind finding, List<Proved> cleared, RuleBase ruleBase, RemedyWriter writer) {
     Set<List<String>> kinds = new HashSet<>();
-    return proved.stream()
-        .sorted(
-            Comparator.comparing((Proved p) -> p.judged().verdict())
-                .thenComparing(p -> writer.cost(p).added())
-                .thenComparing(p -> -p.judged().left()))
-        .map(writer::remedy)
-        .filter(remedy -> kinds.add(remedy.kinds()))
-        .toList();
+    return new CardRemedies(
+        finding.id(),
+        ruleBase.card(finding.id()).card().title(),
+        finding.severity().words(),
+        cleared.stream()
+            .sorted(bestFirst(writer))
+            .map(proved -> writer.remedy(proved, Set.of(finding.id())))
+            .filter(remedy -> kinds.add(remedy.kinds()))
+            .toList());
   }
 
-  private static String conclusion(Judged base, List<Remedy> ways) {
+  private static List<Remedy> alsoWorthDoing(Proved way, Trials trials, Catalogue shop) {
+    RemedyWriter writer = new RemedyWriter(way.setup(), way.judged(), trials.ruleBase());
+    return LittleMore.onTopOf(way, trials, shop).stream().map(writer::remedy).toList();
+  }
+
+  /** Better verdicts first, then less time, then the better score. */
+  private static Comparator<Proved> bestFirst(RemedyWriter writer) {
+    return Comparator.comparing((Proved p) -> p.judged().verdict())
+        .thenComparing(p -> writer.cost(p).added())
+        .thenComparing(p -> -p.judged().left());
+  }
+
+  /** The best first, without those that a better one beats in score and number of changes too. */
+  private static List<Proved> worthTelling(List<Proved> ways, RemedyWriter writer) {
+    List<Proved> told = new ArrayList<>();
+    ways.stream()
+        .sorted(bestFirst(writer))
+        .forEach(
+            way -> {
+              if (told.stream().noneMatch(better -> beats(better, way))) {
+                told.add(way);
+              }
+            });
+    return told;
+  }
+
+  private static boolean beats(Proved better, Proved way) {
+    return better.steps().size() <= way.steps().size()
+        && better.judged().score() >= way.judged().score();
+  }
+
+  private static String conclusion(Judged base, List<Proved> ways) {
     String what = base.isStopped() ? "stop" : "caution";
     if (base.stops().isEmpty() && base.cautions().isEmpty()) {
       return "Nothing has to be changed.";
@@ -110,9 +138,13 @@ public record Remedies(
           + what
           + (base.isStopped() ? ": hold it another way." : ".");
     }
-    int changes = ways.get(0).kinds().size();
-    return changes == 1
-        ? "One change clears every " + what + "."
-        : changes + " changes together clear every " + what + "; none of them does so alone.";
+    int changes = ways.get(0).steps().size();
+    String cleared =
+        changes == 1
+            ? "One change clears every " + what + "."
+            : changes + " changes together clear every " + what + "; none of them does so alone.";
+    return base.verdict() == Verdict.NOT_JUDGED
+        ? "Measure first what nobody told. As little as is known: " + cleared
+        : cleared;
   }
 }

@@ -8,6 +8,7 @@ import org.standproud.advice.compare.FieldChange;
  *
  * @param kinds what is changed, in words
  * @param changes every field that changes, with old and new value
+ * @param argument what to do and why, in two sentences
  * @param verdict what to do with the changed set-up
  * @param score its score
  * @param clears findings that go
@@ -20,6 +21,7 @@ import org.standproud.advice.compare.FieldChange;
 public record Remedy(
     List<String> kinds,
     List<FieldChange> changes,
+    String argument,
     String verdict,
     int score,
     List<String> clears,

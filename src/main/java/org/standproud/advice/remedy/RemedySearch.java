@@ -28,7 +28,7 @@ import org.standproud.setup.catalogue.Catalogue;
 final class RemedySearch {
 
   /** Set-ups judged before the smallest change for a single caution is no longer narrowed down. */
-  private static final int CAUTION_BUDGET = 120;
+  private static final int CAUTION_BUDGET = 110;
 
   /** Half-made changes that are told where nothing works. */
   private static final int NEAREST = 4;

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.standproud.advice.Wording;
 import org.standproud.advice.compare.SetupFields;
 import org.standproud.advice.trial.Judged;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Band;
 import org.standproud.setup.Seat;
@@ -22,14 +25,30 @@ final class RemedyWriter {
   private final Setup setup;
   private final Judged base;
   private final Wording wording;
+  private final Argument argument;
 
-  RemedyWriter(Setup setup, Judged base) {
+  RemedyWriter(Setup setup, Judged base, RuleBase ruleBase) {
     this.setup = setup;
     this.base = base;
     this.wording = new Wording(setup.units());
+    this.argument = new Argument(setup, base, ruleBase);
   }
 
+  /** A change, argued from the gravest of what it clears. */
   Remedy remedy(Proved proved) {
+    Set<String> stops = without(base.stops(), proved.judged().ids());
+    return remedy(
+        proved, stops.isEmpty() ? without(base.cautions(), proved.judged().ids()) : stops);
+  }
+
+  private static Set<String> without(Set<String> before, Set<String> after) {
+    Set<String> gone = new TreeSet<>(before);
+    gone.removeAll(after);
+    return gone;
+  }
+
+  /** A change, argued from some of the cards that it clears. */
+  Remedy remedy(Proved proved, Set<String> cleared) {
     Map<String, CardKind> before = byId(base);
     Map<String, CardKind> after = byId(proved.judged());
     List<String> clears = new ArrayList<>();
@@ -54,6 +73,7 @@ final class RemedyWriter {
     return new Remedy(
         proved.steps().stream().map(Step::kind).sorted().map(ChangeKind::words).toList(),
         SetupFields.changes(setup, proved.setup()),
+        argument.of(proved, cleared),
         proved.judged().verdict().words(),
         proved.judged().score(),
         clears.stream().sorted().toList(),
@@ -101,10 +121,10 @@ final class RemedyWriter {
     for (Step step : proved.steps()) {
       switch (step.kind()) {
         case GRIP -> needs.add(lower(proved.setup()));
-        case CLAMP -> needs.add("a handle or wrench that gives the force; count it, do not guess");
-        case DEPTH, SIDE_DEPTH -> needs.add("the whole depth taken in that many passes");
+        case CLAMP -> needs.add("a torque wrench on the screw: the force is reckoned, not felt");
         case CUTTER -> needs.add("that cutter at the machine, with good edges");
-        case PACKING -> needs.add("soft packing of that size, laid level along the whole grip");
+        case PACKING -> needs.add("packing of that size, laid level along the whole grip");
+        case FACES -> needs.add("a straight edge to prove the faces by: no light under it");
         case STOP -> needs.add("a stop bolted down, not a clamped one, touching the stock");
         default -> {}
       }

@@ -216,7 +216,7 @@ class RemediesTest {
             .filter(ladder -> ladder.kind() == ChangeKind.DEPTH)
             .findFirst()
             .orElseThrow();
-    Cost cost = new RemedyWriter(setup, search.base()).cost(search.prove(List.of(depth.at(0))));
+    Cost cost = new RemedyWriter(setup, search.base(), DemoShop.CARDS).cost(search.prove(List.of(depth.at(0))));
     assertThat(cost.passes()).isEqualTo(2);
     assertThat(cost.cutAfter()).isEqualTo(2 * cost.cutBefore());
     assertThat(cost.setUpLeast()).isLessThan(cost.setUpGreatest());
