@@ -78,6 +78,20 @@ class ContractTest {
     assertThat(faults("EvidenceAccount", fetched(links, "evidence"))).isEmpty();
     JsonNode chance = get(links.get("self").stringValue() + "/chance?draws=100");
     assertThat(faults("ChanceOfHolding", chance)).isEmpty();
+    assertThat(faults("CounselRemedies", fetched(links, "remedies"))).isEmpty();
+    assertThat(faults("CounselOtherHolds", fetched(links, "otherHolds"))).isEmpty();
+    assertThat(faults("CounselAskBack", fetched(links, "questions"))).isEmpty();
+  }
+
+  @Test
+  void anEnvelopeAPlanAndTwoSetUpsComparedAreAsTheContractSays() {
+    String one = RunningService.json(service.assess(RunningService.seed("08"))).get("id").stringValue();
+    String other =
+        RunningService.json(service.assess(RunningService.seed("05"))).get("id").stringValue();
+    String of = "/v1/assessments/" + one;
+    assertThat(faults("CounselSafeEnvelope", get(of + "/envelope"))).isEmpty();
+    assertThat(faults("CounselPassPlan", get(of + "/plan?remove=3"))).isEmpty();
+    assertThat(faults("CounselComparedSetups", get(of + "/changes?with=" + other))).isEmpty();
   }
 
   @Test

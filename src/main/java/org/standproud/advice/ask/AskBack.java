@@ -92,19 +92,19 @@ public record AskBack(String verdict, int score, Quantity deciding, List<Questio
   }
 
   private static Question question(Unknown unknown, Judged base, Fact deciding, Trials trials) {
-    List<Question.Answer> answers =
+    List<Question.Outcome> answers =
         unknown.cases().stream()
             .map(
                 c -> {
                   Judged then = trials.of(c.setup());
-                  return new Question.Answer(
+                  return new Question.Outcome(
                       c.value(), then.verdict().words(), then.score(), List.copyOf(then.stops()));
                 })
             .toList();
     return new Question(
         unknown.input(),
         unknown.measure(),
-        answers.stream().map(Question.Answer::verdict).distinct().count() > 1,
+        answers.stream().map(Question.Outcome::verdict).distinct().count() > 1,
         share(unknown.likely(), base, deciding, trials),
         answers);
   }

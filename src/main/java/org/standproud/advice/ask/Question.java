@@ -18,7 +18,7 @@ public record Question(
     String measure,
     boolean changesVerdict,
     @Nullable Double share,
-    List<Answer> answers) {
+    List<Outcome> answers) {
 
   /** Copies the list. */
   public Question {
@@ -27,8 +27,8 @@ public record Question(
 
   /** Difference between the best and the worst score it may come to. */
   public int spread() {
-    return answers.stream().mapToInt(Answer::score).max().orElse(0)
-        - answers.stream().mapToInt(Answer::score).min().orElse(0);
+    return answers.stream().mapToInt(Outcome::score).max().orElse(0)
+        - answers.stream().mapToInt(Outcome::score).min().orElse(0);
   }
 
   /**
@@ -39,10 +39,10 @@ public record Question(
    * @param score the score then
    * @param stops stops that stand then
    */
-  public record Answer(String value, String verdict, int score, List<String> stops) {
+  public record Outcome(String value, String verdict, int score, List<String> stops) {
 
     /** Copies the list. */
-    public Answer {
+    public Outcome {
       stops = List.copyOf(stops);
     }
   }

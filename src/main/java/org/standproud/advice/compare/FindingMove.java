@@ -20,5 +20,5 @@ public record FindingMove(
     Move move,
     @Nullable String before,
     @Nullable String after,
-    @Nullable Distance distanceBefore,
-    @Nullable Distance distanceAfter) {}
+    @Nullable Reserve distanceBefore,
+    @Nullable Reserve distanceAfter) {}

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
 import org.standproud.advice.trial.Judged;
+import org.standproud.advice.trial.PassHandling;
 import org.standproud.advice.trial.Rework;
 import org.standproud.advice.trial.Trials;
 import org.standproud.mechanics.evidence.Fact;
@@ -27,7 +28,8 @@ import org.standproud.setup.units.QuantityKind;
  *
  * @param conclusion what comes of it, in one sentence
  * @param passes the passes; empty if there is no depth at which the stock may be roughed
- * @param cutMinutes likely time of all passes
+ * @param cutMinutes likely time of all passes, with the way back and the setting of the depth between
+ *     them; measuring and deburring come on top
  */
 public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMinutes) {
 
@@ -134,6 +136,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
         told.add(pass);
         minutes += pass.minutes();
       }
+      minutes += (passes.size() - 1) * PassHandling.betweenS(setup.machine()).likely() / 60;
       boolean runs = passes.stream().noneMatch(p -> variants.judged(p).isStopped());
       return new PassPlan(conclusion(passes.size() - 1, runs), told, minutes);
     }

@@ -44,6 +44,13 @@ public record Remedies(
     nearest = List.copyOf(nearest);
   }
 
+  /** Whether no stop stands against it, as it is or after some way told. */
+  public boolean viseHolds() {
+    return !ways.isEmpty()
+        || !verdict.equals(Verdict.DO_NOT_RUN.words())
+            && !verdict.equals(Verdict.NOT_JUDGED.words());
+  }
+
   /**
    * The remedies for a set-up.
    *

@@ -55,13 +55,33 @@ public record Answer(
    * @param trace what every card said and why
    * @param evidence every fact in SI units with its formula, inputs and assumptions
    * @param acceptances what people have decided about its findings by now
+   * @param remedies the nearest set-ups that work
+   * @param otherHolds other ways to hold the job
+   * @param questions what to measure first
+   * @param envelope how far the cut may go
    */
-  public record Links(String self, String trace, String evidence, String acceptances) {
+  public record Links(
+      String self,
+      String trace,
+      String evidence,
+      String acceptances,
+      String remedies,
+      String otherHolds,
+      String questions,
+      String envelope) {
 
     /** The links of an assessment. */
     static Links to(UUID id) {
       String self = "/v1/assessments/" + id;
-      return new Links(self, self + "/trace", self + "/evidence", self + "/acceptances");
+      return new Links(
+          self,
+          self + "/trace",
+          self + "/evidence",
+          self + "/acceptances",
+          self + "/remedies",
+          self + "/other-holds",
+          self + "/questions",
+          self + "/envelope");
     }
   }
 

@@ -13,9 +13,9 @@ import org.standproud.advice.Cautions;
  * @param counsel what is advised
  * @param cautions the usual cautions
  */
-record Counsel(UUID assessment, String ruleBase, Object counsel, List<String> cautions) {
+record Counsel<T>(UUID assessment, String ruleBase, T counsel, List<String> cautions) {
 
-  Counsel(UUID assessment, String ruleBase, Object counsel) {
+  Counsel(UUID assessment, String ruleBase, T counsel) {
     this(assessment, ruleBase, counsel, Cautions.all());
   }
 }

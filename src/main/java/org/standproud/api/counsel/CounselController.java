@@ -17,14 +17,15 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.advice.ask.AskBack;
-import org.standproud.advice.compare.Comparison;
+import org.standproud.advice.compare.ComparedSetups;
+import org.standproud.advice.envelope.Envelope;
 import org.standproud.advice.envelope.EnvelopeDrawing;
 import org.standproud.advice.envelope.SafeEnvelope;
 import org.standproud.advice.hold.OtherHolds;
 import org.standproud.advice.plan.PassPlan;
 import org.standproud.advice.remedy.Remedies;
+import org.standproud.advice.trial.Trials;
 import org.standproud.api.assessing.NotReady;
-import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.BadParameter;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
@@ -46,11 +47,14 @@ class CounselController {
   private final JudgedSetups setups;
   private final RuleShelf rules;
   private final ShopCatalogue shop;
+  private final RecentRemedies recent;
 
-  CounselController(JudgedSetups setups, RuleShelf rules, ShopCatalogue shop) {
+  CounselController(
+      JudgedSetups setups, RuleShelf rules, ShopCatalogue shop, RecentRemedies recent) {
     this.setups = setups;
     this.rules = rules;
     this.shop = shop;
+    this.recent = recent;
   }
 
   @Operation(
@@ -59,43 +63,36 @@ class CounselController {
       description =
           "For each stop and caution the smallest changes that clear it, alone and together, each"
               + " judged again before it is told, with its cost; says so when nothing works.")
-  @ApiResponse(
-      responseCode = "200",
-      description = "The remedies, best first.",
-      content = @Content(schema = @Schema(type = "object")))
+  @ApiResponse(responseCode = "200", description = "The remedies, best first.")
   @GetMapping("/remedies")
-  ResponseEntity<byte[]> remedies(@PathVariable UUID id) {
-    return told(id, (setup, ruleBase) -> Remedies.of(setup, ruleBase, shelves()));
+  Counsel<Remedies> remedies(@PathVariable UUID id) {
+    return told(id, (setup, ruleBase) -> recent.of(setup, ruleBase, shelves()));
   }
 
   @Operation(
       operationId = "getOtherHolds",
       summary = "Other ways to hold the job",
       description = "Angle plate, side of the vise and flat on the table, judged and priced.")
-  @ApiResponse(
-      responseCode = "200",
-      description = "The other holds, best first.",
-      content = @Content(schema = @Schema(type = "object")))
+  @ApiResponse(responseCode = "200", description = "The other holds, best first.")
   @GetMapping("/other-holds")
-  ResponseEntity<byte[]> otherHolds(@PathVariable UUID id) {
+  Counsel<OtherHolds> otherHolds(@PathVariable UUID id) {
     return told(
         id,
-        (setup, ruleBase) -> {
-          boolean righted = !Remedies.of(setup, ruleBase, shelves()).ways().isEmpty();
-          return OtherHolds.of(setup, righted, ruleBase, shelves());
-        });
+        (setup, ruleBase) ->
+            OtherHolds.of(
+                setup,
+                recent.of(setup, ruleBase, shelves()).viseHolds(),
+                ruleBase,
+                shelves()));
   }
 
   @Operation(
       operationId = "getQuestions",
       summary = "What to measure first",
       description = "Each unknown with what the answer would be at either end of it.")
-  @ApiResponse(
-      responseCode = "200",
-      description = "The questions, most wanted first.",
-      content = @Content(schema = @Schema(type = "object")))
+  @ApiResponse(responseCode = "200", description = "The questions, most wanted first.")
   @GetMapping("/questions")
-  ResponseEntity<byte[]> questions(@PathVariable UUID id) {
+  Counsel<AskBack> questions(@PathVariable UUID id) {
     return told(id, AskBack::of);
   }
 
@@ -105,29 +102,35 @@ class CounselController {
       description =
           "The region of depth and width, and of depth and speed, where no stop stands, with the"
               + " card that limits each edge.")
-  @ApiResponse(
-      responseCode = "200",
-      description = "The safe envelope.",
-      content = @Content(schema = @Schema(type = "object")))
+  @ApiResponse(responseCode = "200", description = "The safe envelope.")
   @GetMapping("/envelope")
-  ResponseEntity<byte[]> envelope(@PathVariable UUID id) {
+  Counsel<SafeEnvelope> envelope(@PathVariable UUID id) {
     return told(id, SafeEnvelope::of);
   }
 
   @Operation(
       operationId = "getEnvelopeDrawing",
       summary = "How far the cut may go, drawn",
-      description = "SVG of the envelope of depth and width.")
+      description = "SVG of one of the two envelopes.")
   @ApiResponse(
       responseCode = "200",
       description = "The drawing.",
       content = @Content(schema = @Schema(type = "string")))
   @GetMapping(path = "/envelope.svg", produces = "image/svg+xml")
-  ResponseEntity<byte[]> envelopeDrawing(@PathVariable UUID id) {
-    String svg = EnvelopeDrawing.svg(SafeEnvelope.of(setups.of(id), ruleBase()).cut());
+  ResponseEntity<byte[]> envelopeDrawing(
+      @PathVariable UUID id,
+      @Parameter(description = "what the depth is drawn over: the cut or the spindle speed")
+          @RequestParam(name = "over", defaultValue = "cut")
+          Drawn over) {
+    Trials trials = new Trials(ruleBase());
+    Envelope envelope =
+        switch (over) {
+          case CUT -> SafeEnvelope.cut(setups.of(id), trials, SafeEnvelope.FINENESS);
+          case SPEED -> SafeEnvelope.speed(setups.of(id), trials, SafeEnvelope.FINENESS);
+        };
     return ResponseEntity.ok()
         .contentType(MediaType.valueOf("image/svg+xml"))
-        .body(svg.getBytes(StandardCharsets.UTF_8));
+        .body(EnvelopeDrawing.svg(envelope).getBytes(StandardCharsets.UTF_8));
   }
 
   @Operation(
@@ -136,12 +139,9 @@ class CounselController {
       description =
           "Rough and finish passes for the stock to remove, each judged, with where to stop and"
               + " measure.")
-  @ApiResponse(
-      responseCode = "200",
-      description = "The passes in order.",
-      content = @Content(schema = @Schema(type = "object")))
+  @ApiResponse(responseCode = "200", description = "The passes in order.")
   @GetMapping("/plan")
-  ResponseEntity<byte[]> plan(
+  Counsel<PassPlan> plan(
       @PathVariable UUID id,
       @Parameter(description = "stock to remove, in the length unit of the set-up")
           @RequestParam("remove")
@@ -153,16 +153,13 @@ class CounselController {
       operationId = "getChanges",
       summary = "Two assessments compared",
       description = "What changed in the set-up, and which findings moved by how much.")
-  @ApiResponse(
-      responseCode = "200",
-      description = "The comparison, this assessment first.",
-      content = @Content(schema = @Schema(type = "object")))
+  @ApiResponse(responseCode = "200", description = "The comparison, this assessment first.")
   @GetMapping("/changes")
-  ResponseEntity<byte[]> compare(
+  Counsel<ComparedSetups> compare(
       @PathVariable UUID id,
       @Parameter(description = "id of the other assessment") @RequestParam("with") UUID other) {
     Setup after = setups.of(other);
-    return told(id, (before, ruleBase) -> Comparison.of(before, after, ruleBase));
+    return told(id, (before, ruleBase) -> ComparedSetups.of(before, after, ruleBase));
   }
 
   private static double stockM(double remove, Setup setup) {
@@ -181,12 +178,9 @@ class CounselController {
     return stockM;
   }
 
-  private ResponseEntity<byte[]> told(UUID id, BiFunction<Setup, RuleBase, Object> counsel) {
+  private <T> Counsel<T> told(UUID id, BiFunction<Setup, RuleBase, T> counsel) {
     RuleBase ruleBase = ruleBase();
-    Object advised = counsel.apply(setups.of(id), ruleBase);
-    return ResponseEntity.ok()
-        .contentType(MediaType.APPLICATION_JSON)
-        .body(PlainJson.canonical(new Counsel(id, ruleBase.revision().id(), advised)).utf8());
+    return new Counsel<>(id, ruleBase.revision().id(), counsel.apply(setups.of(id), ruleBase));
   }
 
   private RuleBase ruleBase() {

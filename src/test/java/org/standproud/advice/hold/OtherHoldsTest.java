@@ -64,8 +64,8 @@ class OtherHoldsTest {
   @Test
   void noCardOfJawsOrPackingIsAskedAboutAHoldWithoutThem() {
     HoldingCards cards = new HoldingCards(DemoShop.CARDS);
-    assertThat(cards.ids()).isNotEmpty();
-    assertThat(cards.ids())
+    assertThat(cards.asked()).isNotEmpty();
+    assertThat(cards.asked())
         .allSatisfy(
             id ->
                 assertThat(
@@ -89,6 +89,44 @@ class OtherHoldsTest {
       boolean runs = List.of("run", "run with care").contains(holds.holds().get(0).verdict());
       assertThat(holds.recommended()).isEqualTo(runs);
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void aHoldWithAStopThatCouldNotBeJudgedIsNeverShownAsSafe(String name) {
+    for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
+      if (hold.open().stream().anyMatch(open -> open.severity().equals("stop"))) {
+        assertThat(hold.verdict()).isIn("not judged", "do not run");
+      }
+    }
+  }
+
+  @Test
+  void howItRingsInAnotherHoldIsLeftOpenAndSaid() {
+    for (OtherHold hold : of(DemoShop.setup("03"), false).holds()) {
+      assertThat(hold.open()).extracting(HeldFinding::card).contains("VIB-001", "VIB-003");
+      assertThat(hold.verdict()).isNotEqualTo("run");
+    }
+  }
+
+  @Test
+  void aTallPlateStandingFreeAboveTheBackingIsNotSaidNotToSpring() {
+    OtherHold side =
+        of(DemoShop.setup("11"), false).holds().stream()
+            .filter(h -> h.way().contains("side of the vise"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(side.open()).extracting(HeldFinding::card).contains("VIB-012");
+  }
+
+  @Test
+  void aCutterThatWillNotGoInUprightGoesInOverAPlateThatLies() {
+    OtherHolds holds = of(DemoShop.setup("11"), false);
+    assertThat(holds.recommended()).isTrue();
+    assertThat(holds.holds().get(0).way()).contains("flat on the table");
+    assertThat(holds.holds().get(0).against())
+        .extracting(HeldFinding::card)
+        .doesNotContain("REACH-001");
   }
 
   @Test

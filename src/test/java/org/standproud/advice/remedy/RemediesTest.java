@@ -1,6 +1,7 @@
 package org.standproud.advice.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +26,7 @@ import org.standproud.setup.Stop;
 class RemediesTest {
 
   /** Set-ups judged for a bad set-up at most: each is a full run of the mechanics. */
-  private static final int MOST_JUDGED = 220;
+  private static final int MOST_JUDGED = 140;
 
   static List<String> names() {
     return DemoShop.names();
@@ -37,35 +38,57 @@ class RemediesTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void everyWayToldClearsEveryStopWhenItIsJudgedAfreshWithTheWholeTrace(String name) {
-    Setup setup = DemoShop.setup(name);
+  void everyWayOfADemonstrationSetUpIsRightWhenItIsJudgedAfresh(String name) {
+    assertRight(DemoShop.setup(name));
+  }
+
+  @Property(tries = 8)
+  void everyWayOfAnySetUpIsRightWhenItIsJudgedAfresh(@ForAll @LongRange(max = 99_999) long seed) {
+    assertRight(DemoShop.perturbed(seed));
+  }
+
+  /** Ways clear every stop, cost no score, add no stop and cannot do without one of their changes. */
+  private static void assertRight(Setup setup) {
     RemedySearch search = search(setup, DemoShop.trials());
+    Judged base = search.base();
     for (Proved way : search.ways()) {
       Judged afresh = DemoShop.trials().of(way.setup());
       assertThat(afresh.stops()).as(way.steps().toString()).isEmpty();
       assertThat(afresh.verdict()).isIn(Verdict.RUN, Verdict.RUN_WITH_CARE);
-      assertThat(afresh.left()).isGreaterThanOrEqualTo(search.base().left());
+      assertNoWorse(way, base);
+      assertNoPartWorks(way, search);
     }
+    search
+        .singles()
+        .forEach(
+            (finding, remedies) ->
+                assertThat(remedies)
+                    .allSatisfy(
+                        r -> {
+                          assertThat(r.steps()).hasSize(1);
+                          assertThat(r.judged().ids()).doesNotContain(finding.id());
+                          assertNoWorse(r, base);
+                        }));
   }
 
-  @ParameterizedTest
-  @MethodSource("names")
-  void noWayToldCanDoWithoutOneOfItsChanges(String name) {
-    RemedySearch search = search(DemoShop.setup(name), DemoShop.trials());
-    for (Proved way : search.ways()) {
-      int changes = way.steps().size();
-      assertThat(changes).isBetween(1, 3);
-      for (int subset = 0; subset < (1 << changes) - 1; subset++) {
-        int chosen = subset;
-        List<Step> part =
-            IntStream.range(0, changes)
-                .filter(i -> (chosen >> i & 1) == 1)
-                .mapToObj(way.steps()::get)
-                .toList();
-        assertThat(search.works(search.prove(part).judged()))
-            .as("without a part of %s", way.steps())
-            .isFalse();
-      }
+  private static void assertNoWorse(Proved way, Judged base) {
+    assertThat(way.judged().score()).isGreaterThanOrEqualTo(base.score());
+    assertThat(base.stops()).containsAll(way.judged().stops());
+  }
+
+  private static void assertNoPartWorks(Proved way, RemedySearch search) {
+    int changes = way.steps().size();
+    assertThat(changes).isBetween(1, 3);
+    for (int subset = 0; subset < (1 << changes) - 1; subset++) {
+      int chosen = subset;
+      List<Step> part =
+          IntStream.range(0, changes)
+              .filter(i -> (chosen >> i & 1) == 1)
+              .mapToObj(way.steps()::get)
+              .toList();
+      assertThat(search.works(search.prove(part).judged()))
+          .as("without a part of %s", way.steps())
+          .isFalse();
     }
   }
 
@@ -89,37 +112,6 @@ class RemediesTest {
     Remedies once = Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE);
     assertThat(once.judged()).isLessThanOrEqualTo(MOST_JUDGED);
     assertThat(Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE)).isEqualTo(once);
-  }
-
-  @Property(tries = 12)
-  void aRemedyNeverLowersTheScoreNorAddsAStop(@ForAll @LongRange(min = 0, max = 999) long seed) {
-    Setup setup = DemoShop.perturbed(seed);
-    Trials trials = DemoShop.trials();
-    RemedySearch search = search(setup, trials);
-    Judged base = search.base();
-    assertThat(search.ways()).allSatisfy(way -> assertNoWorse(way, base));
-    assertThat(search.singles().values())
-        .allSatisfy(list -> assertThat(list).allSatisfy(way -> assertNoWorse(way, base)));
-  }
-
-  private static void assertNoWorse(Proved way, Judged base) {
-    assertThat(way.judged().score()).isGreaterThanOrEqualTo(base.score());
-    assertThat(base.stops()).containsAll(way.judged().stops());
-  }
-
-  @Property(tries = 12)
-  void whatIsToldToClearACardClearsIt(@ForAll @LongRange(min = 0, max = 999) long seed) {
-    RemedySearch search = search(DemoShop.perturbed(seed), DemoShop.trials());
-    search
-        .singles()
-        .forEach(
-            (finding, remedies) ->
-                assertThat(remedies)
-                    .allSatisfy(
-                        r -> {
-                          assertThat(r.steps()).hasSize(1);
-                          assertThat(r.judged().ids()).doesNotContain(finding.id());
-                        }));
   }
 
   @Test
@@ -218,7 +210,9 @@ class RemediesTest {
             .orElseThrow();
     Cost cost = new RemedyWriter(setup, search.base(), DemoShop.CARDS).cost(search.prove(List.of(depth.at(0))));
     assertThat(cost.passes()).isEqualTo(2);
-    assertThat(cost.cutAfter()).isEqualTo(2 * cost.cutBefore());
+    assertThat(cost.cutAfter()).isGreaterThan(2 * cost.cutBefore());
+    assertThat(cost.added())
+        .isCloseTo(cost.setUpLikely() + cost.cutAfter() - cost.cutBefore(), within(0.011));
     assertThat(cost.setUpLeast()).isLessThan(cost.setUpGreatest());
     assertThat(cost.source()).contains("common practice, no source");
   }

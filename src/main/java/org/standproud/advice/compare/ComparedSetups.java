@@ -25,7 +25,7 @@ import org.standproud.setup.Setup;
  * @param scoreAfter score of the other
  * @param moves what became of each finding of either, worst first
  */
-public record Comparison(
+public record ComparedSetups(
     List<FieldChange> changes,
     String verdictBefore,
     String verdictAfter,
@@ -34,7 +34,7 @@ public record Comparison(
     List<FindingMove> moves) {
 
   /** Copies the lists. */
-  public Comparison {
+  public ComparedSetups {
     changes = List.copyOf(changes);
     moves = List.copyOf(moves);
   }
@@ -46,13 +46,13 @@ public record Comparison(
    * @param after the other
    * @param ruleBase the cards
    */
-  public static Comparison of(Setup before, Setup after, RuleBase ruleBase) {
+  public static ComparedSetups of(Setup before, Setup after, RuleBase ruleBase) {
     Evidence from = EvidenceGathering.of(before);
     Evidence to = EvidenceGathering.of(after);
     RuleTrace was = ruleBase.evaluate(from);
     RuleTrace is = ruleBase.evaluate(to);
     Wording wording = new Wording(before.units());
-    return new Comparison(
+    return new ComparedSetups(
         SetupFields.changes(before, after),
         Adviser.verdict(was.findings(), from).words(),
         Adviser.verdict(is.findings(), to).words(),
@@ -77,8 +77,8 @@ public record Comparison(
         move(was, is),
         told(was),
         told(is),
-        Distance.of(was, wording),
-        Distance.of(is, wording));
+        Reserve.of(was, wording),
+        Reserve.of(is, wording));
   }
 
   private static Move move(CardTrace was, CardTrace is) {

@@ -17,16 +17,16 @@ import org.standproud.setup.units.QuantityKind;
  * @param clearance distance between them, positive on the good side
  * @param adverse the same at the worst ends of the bands
  */
-public record Distance(Quantity value, Quantity limit, Quantity clearance, Quantity adverse) {
+public record Reserve(Quantity value, Quantity limit, Quantity clearance, Quantity adverse) {
 
   /** The distance of a card; null if no number decides it. */
-  static @Nullable Distance of(CardTrace card, Wording wording) {
+  static @Nullable Reserve of(CardTrace card, Wording wording) {
     Margin margin = card.margin();
     if (margin == null || margin.dimension() == null) {
       return null;
     }
     QuantityKind kind = DecidingNumber.kind(card, margin.dimension());
-    return new Distance(
+    return new Reserve(
         wording.quantity("value", kind, Band.exactly(margin.value())),
         wording.quantity("limit", kind, Band.exactly(margin.threshold())),
         wording.quantity("clearance", kind, Band.exactly(margin.clearance())),

@@ -12,7 +12,7 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 
 /** Two set-ups side by side. */
-class ComparisonTest {
+class ComparedSetupsTest {
 
   static List<String> names() {
     return DemoShop.names();
@@ -22,7 +22,7 @@ class ComparisonTest {
   @MethodSource("names")
   void aSetUpDiffersInNothingFromItself(String name) {
     Setup setup = DemoShop.setup(name);
-    Comparison same = Comparison.of(setup, setup, DemoShop.CARDS);
+    ComparedSetups same = ComparedSetups.of(setup, setup, DemoShop.CARDS);
     assertThat(same.changes()).isEmpty();
     assertThat(same.moves()).allMatch(move -> move.move() == Move.STAYS);
     assertThat(same.scoreAfter()).isEqualTo(same.scoreBefore());
@@ -42,15 +42,15 @@ class ComparisonTest {
   void whatIsNewOneWayIsGoneTheOtherWay() {
     Setup before = DemoShop.setup("03");
     Setup after = Rework.of(before).grip(0.04).depth(0.0005).done();
-    Comparison there = Comparison.of(before, after, DemoShop.CARDS);
-    Comparison back = Comparison.of(after, before, DemoShop.CARDS);
+    ComparedSetups there = ComparedSetups.of(before, after, DemoShop.CARDS);
+    ComparedSetups back = ComparedSetups.of(after, before, DemoShop.CARDS);
     assertThat(cards(there, Move.GONE)).isEqualTo(cards(back, Move.NEW)).isNotEmpty();
     assertThat(cards(there, Move.NEW)).isEqualTo(cards(back, Move.GONE));
     assertThat(there.scoreAfter()).isEqualTo(back.scoreBefore());
     assertThat(there.scoreAfter()).isGreaterThan(there.scoreBefore());
   }
 
-  private static List<String> cards(Comparison comparison, Move move) {
+  private static List<String> cards(ComparedSetups comparison, Move move) {
     return comparison.moves().stream()
         .filter(m -> m.move() == move)
         .map(FindingMove::card)
@@ -61,7 +61,7 @@ class ComparisonTest {
   @Test
   void aDeeperGripIsFartherFromTipping() {
     Setup before = DemoShop.setup("03");
-    Comparison deeper = Comparison.of(before, Rework.of(before).grip(0.02).done(), DemoShop.CARDS);
+    ComparedSetups deeper = ComparedSetups.of(before, Rework.of(before).grip(0.02).done(), DemoShop.CARDS);
     FindingMove tip =
         deeper.moves().stream().filter(m -> m.card().equals("HOLD-008")).findFirst().orElseThrow();
     assertThat(tip.distanceBefore()).isNotNull();
