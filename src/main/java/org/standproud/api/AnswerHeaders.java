@@ -10,6 +10,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.standproud.api.conditional.Keepable;
 
 /**
  * No answer is taken for another type than it says, and none that tells of a job is kept on its
@@ -24,12 +25,18 @@ public class AnswerHeaders extends OncePerRequestFilter {
 
   AnswerHeaders() {}
 
+  /** Tells of no job, so callers may keep it and ask whether it still holds. */
+  static final String CATALOGUE = "/v1/catalogue";
+
   @Override
   protected void doFilterInternal(
       HttpServletRequest request, HttpServletResponse response, FilterChain chain)
       throws ServletException, IOException {
     response.setHeader("X-Content-Type-Options", "nosniff");
-    if (request.getRequestURI().startsWith("/v1/")) {
+    String address = request.getRequestURI();
+    if (address.startsWith(CATALOGUE)) {
+      response.setHeader(HttpHeaders.CACHE_CONTROL, Keepable.ASK_EACH_TIME);
+    } else if (address.startsWith("/v1/")) {
       response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
     }
     chain.doFilter(request, response);

@@ -12,8 +12,10 @@ import org.springframework.boot.info.BuildProperties;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.web.filter.ShallowEtagHeaderFilter;
 import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.Making;
 import org.standproud.api.assessing.NotReady;
@@ -132,6 +134,14 @@ class ApiConfiguration {
   @Bean
   JacksonModule words() {
     return PlainJson.words();
+  }
+
+  @Bean
+  FilterRegistrationBean<ShallowEtagHeaderFilter> catalogueTags() {
+    FilterRegistrationBean<ShallowEtagHeaderFilter> tags =
+        new FilterRegistrationBean<>(new ShallowEtagHeaderFilter());
+    tags.addUrlPatterns(AnswerHeaders.CATALOGUE, AnswerHeaders.CATALOGUE + "/*");
+    return tags;
   }
 
   /** Names on the shelf hold slashes, which clients send as %2F; every refusal is a problem. */

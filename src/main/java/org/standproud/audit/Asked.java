@@ -1,5 +1,6 @@
 package org.standproud.audit;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,13 +11,16 @@ import org.jspecify.annotations.Nullable;
  * @param workMaster work master, null when the caller named none
  * @param operation operation of the job, null when the caller named none
  * @param machine machine name, null when the caller named none
+ * @param trace trace-id of W3C Trace Context, null when there is none; left out of the text then,
+ *     as it was before there was one
  */
 public record Asked(
     String caller,
     @Nullable String jobOrder,
     @Nullable String workMaster,
     @Nullable String operation,
-    @Nullable String machine) {
+    @Nullable String machine,
+    @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String trace) {
 
   /** Refuses words that could not be searched for. */
   public Asked {
@@ -25,5 +29,24 @@ public record Asked(
     Words.optional("work master", workMaster);
     Words.optional("operation", operation);
     Words.optional("machine", machine);
+    Words.optional("trace", trace);
+  }
+
+  /**
+   * Somebody who asked outside of any trace.
+   *
+   * @param caller who asked
+   * @param jobOrder job order, null when the caller named none
+   * @param workMaster work master, null when the caller named none
+   * @param operation operation of the job, null when the caller named none
+   * @param machine machine name, null when the caller named none
+   */
+  public Asked(
+      String caller,
+      @Nullable String jobOrder,
+      @Nullable String workMaster,
+      @Nullable String operation,
+      @Nullable String machine) {
+    this(caller, jobOrder, workMaster, operation, machine, null);
   }
 }

@@ -153,6 +153,7 @@ public final class Assessor {
         setup.job().jobOrder(),
         setup.job().workMaster(),
         setup.job().operation(),
-        setup.machine().name());
+        setup.machine().name(),
+        TraceId.current());
   }
 }

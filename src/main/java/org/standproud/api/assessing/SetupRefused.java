@@ -16,7 +16,10 @@ public final class SetupRefused extends RuntimeException {
    * @param problems everything that is wrong with it, at least one
    */
   public SetupRefused(List<Problem> problems) {
-    super(problems.size() + " things are wrong with the set-up");
+    super(
+        problems.size() == 1
+            ? "One thing is wrong with the set-up"
+            : problems.size() + " things are wrong with the set-up");
     this.problems = List.copyOf(problems);
   }
 

@@ -8,6 +8,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.URI;
 import java.security.Principal;
@@ -29,6 +30,7 @@ import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.EvidenceAccount;
 import org.standproud.api.assessing.SetupRequest;
 import org.standproud.api.assessing.TraceAccount;
+import org.standproud.api.conditional.Keepable;
 import org.standproud.api.idempotency.IdempotencyKey;
 import org.standproud.api.idempotency.OnceOnly;
 import org.standproud.api.problem.BadParameter;
@@ -110,14 +112,16 @@ class AssessmentsController {
   @Operation(
       operationId = "getAssessment",
       summary = "Fetch an assessment",
-      description = "Byte for byte what was sent when it was made.")
+      description =
+          "Byte for byte what was sent when it was made. Its ETag may be kept and sent as"
+              + " If-None-Match; 304 says that the answer still stands.")
   @ApiResponse(
       responseCode = "200",
       description = "The assessment.",
       content = @Content(schema = @Schema(implementation = Answer.class)))
   @GetMapping("/{id}")
-  ResponseEntity<byte[]> get(@PathVariable UUID id) {
-    return sent(account(id).answer());
+  ResponseEntity<byte[]> get(@PathVariable UUID id, HttpServletResponse response) {
+    return sent(account(id).answer(), response);
   }
 
   @Operation(
@@ -131,8 +135,8 @@ class AssessmentsController {
       description = "The trace.",
       content = @Content(schema = @Schema(implementation = TraceAccount.class)))
   @GetMapping("/{id}/trace")
-  ResponseEntity<byte[]> trace(@PathVariable UUID id) {
-    return sent(account(id).trace());
+  ResponseEntity<byte[]> trace(@PathVariable UUID id, HttpServletResponse response) {
+    return sent(account(id).trace(), response);
   }
 
   @Operation(
@@ -146,8 +150,8 @@ class AssessmentsController {
       description = "The evidence.",
       content = @Content(schema = @Schema(implementation = EvidenceAccount.class)))
   @GetMapping("/{id}/evidence")
-  ResponseEntity<byte[]> evidence(@PathVariable UUID id) {
-    return sent(account(id).evidence());
+  ResponseEntity<byte[]> evidence(@PathVariable UUID id, HttpServletResponse response) {
+    return sent(account(id).evidence(), response);
   }
 
   private Account account(UUID id) {
@@ -164,7 +168,9 @@ class AssessmentsController {
     return stored.record().account();
   }
 
-  private static ResponseEntity<byte[]> sent(CanonicalJson json) {
-    return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(json.utf8());
+  private static ResponseEntity<byte[]> sent(CanonicalJson json, HttpServletResponse response) {
+    return Keepable.under(response, json.sha256())
+        .contentType(MediaType.APPLICATION_JSON)
+        .body(json.utf8());
   }
 }

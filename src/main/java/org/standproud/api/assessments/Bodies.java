@@ -2,9 +2,12 @@ package org.standproud.api.assessments;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.lang.reflect.RecordComponent;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.util.unit.DataSize;
@@ -35,6 +38,11 @@ public class Bodies {
     this.limitBytes = Math.toIntExact(limit.toBytes());
   }
 
+  /** Most bytes in a body, or in a line of a longer one. */
+  public int limitBytes() {
+    return limitBytes;
+  }
+
   /**
    * What the body says; a member that is not known is refused, never left unheard.
    *
@@ -47,10 +55,22 @@ public class Bodies {
     try {
       return MAPPER.readValue(text(request), type);
     } catch (DatabindException e) {
-      throw new BadParameter("body", String.valueOf(e.getOriginalMessage()));
+      throw new BadParameter("body", wanted(e, type));
     } catch (JacksonException e) {
       throw new MalformedRequest(String.valueOf(e.getOriginalMessage()));
     }
+  }
+
+  private static String wanted(DatabindException e, Class<?> type) {
+    String members =
+        Arrays.stream(type.getRecordComponents())
+            .map(RecordComponent::getName)
+            .collect(Collectors.joining(", "));
+    String where =
+        e.getPath().stream()
+            .map(step -> step.getPropertyName() == null ? "*" : step.getPropertyName())
+            .collect(Collectors.joining("/"));
+    return "its members are " + members + (where.isEmpty() ? "" : "; look at " + where);
   }
 
   /**

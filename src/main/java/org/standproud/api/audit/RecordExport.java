@@ -6,7 +6,7 @@ import java.io.Writer;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.jspecify.annotations.Nullable;
+import org.standproud.api.csv.InertCell;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.store.RecordQuery;
 import org.standproud.audit.store.Records;
@@ -74,11 +74,11 @@ final class RecordExport {
       table.printRecord(
           r.id(),
           r.time(),
-          inert(r.asked().caller()),
-          inert(r.asked().jobOrder()),
-          inert(r.asked().workMaster()),
-          inert(r.asked().operation()),
-          inert(r.asked().machine()),
+          InertCell.of(r.asked().caller()),
+          InertCell.of(r.asked().jobOrder()),
+          InertCell.of(r.asked().workMaster()),
+          InertCell.of(r.asked().operation()),
+          InertCell.of(r.asked().machine()),
           r.judged().verdict(),
           r.judged().score(),
           r.findings().stream()
@@ -93,10 +93,5 @@ final class RecordExport {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** A spreadsheet would run what begins so; an apostrophe makes it text. */
-  private static @Nullable String inert(@Nullable String word) {
-    return word != null && "=+-@\t".indexOf(word.charAt(0)) >= 0 ? "'" + word : word;
   }
 }

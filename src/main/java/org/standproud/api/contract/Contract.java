@@ -193,9 +193,14 @@ class Contract {
   private static void addProblems(String path, Operation operation) {
     if (ASSESS.equals(operation.getOperationId())) {
       problem(operation, "400", "The request is not JSON; line and column say where.");
+      problem(operation, "409", "The first request with this key is being answered; try again.");
       problem(operation, "413", "The body is too large.");
       problem(operation, "415", "The body is not application/json.");
-      problem(operation, "422", "The request says no set-up; errors lists all that is wrong.");
+      problem(
+          operation,
+          "422",
+          "The request says no set-up and errors lists all that is wrong; or the key stands for"
+              + " another request.");
       problem(
           operation, "503", "Not ready, or too busy to store the answer; nothing was answered.");
     } else if ("reloadRules".equals(operation.getOperationId())) {

@@ -46,6 +46,9 @@ final class ProblemSchema {
     Schema<Object> rows = typed("array", "What became of each row of an import.");
     rows.setItems(ref(IMPORTED_ROW));
     problem.addProperty("rows", rows);
+    problem.addProperty(
+        "trace",
+        typed("string", "Trace-id of the request by W3C Trace Context, as the logs carry it."));
     problem.setRequired(List.of("type", "title", "status", "detail"));
     return problem;
   }

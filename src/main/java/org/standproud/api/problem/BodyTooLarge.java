@@ -11,6 +11,15 @@ public final class BodyTooLarge extends RuntimeException {
    * @param limitBytes most bytes in a body
    */
   public BodyTooLarge(long limitBytes) {
-    super("A body may have " + limitBytes + " bytes at most.");
+    this("A body may have " + limitBytes + " bytes at most.");
+  }
+
+  /**
+   * Says what is too much.
+   *
+   * @param what in one sentence, with the limit
+   */
+  public BodyTooLarge(String what) {
+    super(what);
   }
 }

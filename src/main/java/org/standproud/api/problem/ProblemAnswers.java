@@ -1,6 +1,7 @@
 package org.standproud.api.problem;
 
 import java.net.URI;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.util.ClassUtils;
 import org.springframework.web.ErrorResponseException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.WebRequest;
@@ -137,19 +139,36 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
       HttpStatusCode status,
       WebRequest request) {
     ProblemKind kind = ProblemKind.of(status.value());
-    Object said = e instanceof ErrorResponseException ours ? ours.getBody() : body;
     String detail =
         kind == ProblemKind.INTERNAL
             ? "The fault is in the log."
-            : said instanceof ProblemDetail told && told.getDetail() != null
-                ? told.getDetail()
-                : kind.meaning();
+            : Objects.requireNonNullElse(told(e, body), kind.meaning());
     ProblemDetail problem = kind.because(detail);
     problem.setStatus(status.value());
     if (kind == ProblemKind.INTERNAL) {
       logged(problem, e);
     }
     return new ResponseEntity<>(problem, problemHeaders(headers), status);
+  }
+
+  @Override
+  protected @Nullable ResponseEntity<Object> handleMissingServletRequestParameter(
+      MissingServletRequestParameterException e,
+      HttpHeaders headers,
+      HttpStatusCode status,
+      WebRequest request) {
+    return new ResponseEntity<>(
+        ProblemKind.BAD_PARAMETER.because(new BadParameter(e.getParameterName(), "it is missing")),
+        problemHeaders(headers),
+        status);
+  }
+
+  /** What a controller of ours had to say, or a handler of the framework. */
+  private static @Nullable String told(Exception e, @Nullable Object body) {
+    if (e.getClass() == ErrorResponseException.class) {
+      return ((ErrorResponseException) e).getBody().getDetail();
+    }
+    return body instanceof ProblemDetail problem ? problem.getDetail() : null;
   }
 
   private static String wanted(Class<?> type) {

@@ -1,21 +1,17 @@
 package org.standproud.audit.store;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
-import java.util.concurrent.atomic.AtomicInteger;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.springframework.jdbc.core.simple.JdbcClient;
 
 class PeopleAndRetentionOnPostgresTest extends PeopleAndRetentionContract {
 
-  private static final AtomicInteger DATABASES = new AtomicInteger();
-  private static EmbeddedPostgres server;
+  private static PostgresServer server;
 
   @BeforeAll
   static void start() throws IOException {
-    server = EmbeddedPostgres.start();
+    server = new PostgresServer();
   }
 
   @AfterAll
@@ -25,8 +21,6 @@ class PeopleAndRetentionOnPostgresTest extends PeopleAndRetentionContract {
 
   @Override
   DataSource emptyDatabase() {
-    String name = "people" + DATABASES.incrementAndGet();
-    JdbcClient.create(server.getPostgresDatabase()).sql("create database " + name).update();
-    return server.getDatabase("postgres", name);
+    return server.emptyDatabase();
   }
 }

@@ -54,6 +54,8 @@ final class ReplayCommand implements Callable<Integer> {
     try (ConfigurableApplicationContext service =
         new SpringApplicationBuilder(parent.application())
             .web(WebApplicationType.NONE)
+            // Only what a replay needs is made, not what waits for callers.
+            .lazyInitialization(true)
             .properties("spring.main.banner-mode=off", "logging.level.root=warn")
             .run()) {
       AuditRecord record =

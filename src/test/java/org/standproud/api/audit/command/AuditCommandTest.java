@@ -20,6 +20,7 @@ import org.standproud.Standproud;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.SampleRecords;
 import org.standproud.audit.chain.KeyPlaces;
+import org.standproud.audit.store.PostgresServer;
 import org.standproud.audit.store.Records;
 import org.standproud.audit.store.Seal;
 
@@ -69,6 +70,31 @@ class AuditCommandTest {
         .as(said)
         .isZero();
     assertThatTheRecordIsIn(elsewhere);
+  }
+
+  @Test
+  void aChainInPostgresIsExportedByTheCommandAndComesBackWholeInAnotherDatabase() throws Exception {
+    try (PostgresServer server = new PostgresServer()) {
+      String first = server.emptyDatabaseUrl();
+      String second = server.emptyDatabaseUrl();
+      Path moved = keysCarriedTo("moved");
+      Path file = exported();
+      assertThat(restoredTo(first, file, moved)).as(said).isZero();
+      Path again = place.resolve("again.ndjson");
+      assertThat(audit("export", again.toString(), "--directory", moved.toString(), "--url", first))
+          .as(said)
+          .isZero();
+      Path elsewhere = keysCarriedTo("elsewhere");
+      assertThat(restoredTo(second, again, elsewhere)).as(said).isZero();
+      assertThat(said).contains("2 record(s) as they were written");
+      assertThat(restoredTo(second, again, elsewhere)).isEqualTo(2);
+      assertThat(audit("backup", place.resolve("x.zip").toString(), "--url", first)).isEqualTo(2);
+      assertThat(said).contains("pg_dump");
+    }
+  }
+
+  private int restoredTo(String url, Path file, Path keys) {
+    return audit("restore", file.toString(), "--directory", keys.toString(), "--url", url);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.standproud.audit.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -13,42 +14,50 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
-import org.h2.jdbcx.JdbcConnectionPool;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.Acceptance;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Person;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.SampleRecords;
+import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.ChainExport;
 import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.chain.KeyPlaces;
 import org.standproud.audit.chain.Link;
 import org.standproud.audit.chain.PublicCheck;
+import org.standproud.audit.replay.KeptRuleBase;
+import org.standproud.rules.engine.Revision;
 
-/** A database that the first version wrote, opened by this one. */
-class UpgradeTest {
+/** A database that an earlier version wrote, opened by this one; run on each kind of database. */
+abstract class UpgradeContract {
 
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");
   private static final Clock CLOCK = Clock.fixed(SEVEN.plusSeconds(3600), ZoneOffset.UTC);
 
   private final List<AuditRecord> old = new ArrayList<>();
-  private @TempDir Path directory;
-  private JdbcConnectionPool database;
+  @TempDir Path directory;
+  private DataSource database;
   private KeyPlaces keys;
   private Seal seal;
+
+  /** An empty database of the kind under test. */
+  abstract DataSource emptyDatabase() throws Exception;
 
   @BeforeEach
   void theFirstVersionKeepsThreeRecordsAndStatesThem() throws Exception {
     keys = new KeyPlaces(directory);
     seal = new Seal(keys.chain().open(), keys.signing().open());
-    database =
-        JdbcConnectionPool.create("jdbc:h2:file:" + directory.resolve("standproud"), "sa", "");
+    database = emptyDatabase();
     Flyway.configure().dataSource(database).target("1").load().migrate();
     JdbcClient sql = JdbcClient.create(database);
     Link last = new Link(0, ChainKey.GENESIS, ChainKey.GENESIS, SampleRecords.passed(SEVEN).body());
@@ -99,6 +108,53 @@ class UpgradeTest {
   }
 
   @Test
+  void whatTheVersionBeforeKeptIsWholeAfterTheUpgradeWithItsRuleBaseAndItsDecisions()
+      throws Exception {
+    migrate("3");
+    Acceptance given = acceptance(old.get(0));
+    try (Records records = open()) {
+      records.ruleBases().keep(ruleBase());
+      records.append(given);
+    }
+    migrate();
+    try (Records records = open()) {
+      assertThat(records.verify()).isEqualTo(new ChainReport(4, 4, List.of()));
+      assertThat(new AcceptanceBook(records).find(given.id())).hasValue(given);
+      assertThat(records.ruleBases().find("r-1")).hasValue(ruleBase());
+      AuditRecord next = SampleRecords.passed(SEVEN);
+      records.append(next, () -> key(next));
+      assertThat(records.verify()).isEqualTo(new ChainReport(5, 5, List.of()));
+    }
+  }
+
+  private void key(AuditRecord record) {
+    JdbcClient.create(database)
+        .sql("insert into idempotency_key values ('traveler', 'k', 'f', ?, current_timestamp)")
+        .param(record.id())
+        .update();
+  }
+
+  private static Acceptance acceptance(AuditRecord of) {
+    return new Acceptance(
+        AuditRecord.newId(),
+        SEVEN,
+        of.id(),
+        of.asked().jobOrder(),
+        of.findings().get(0).cardId(),
+        of.findings().get(0).severity(),
+        CanonicalJson.parse("{}"),
+        new Person("M. Weaver", "foreman"),
+        "a second clamp holds the top",
+        SEVEN.plusSeconds(86_400),
+        false);
+  }
+
+  private static KeptRuleBase ruleBase() {
+    return new KeptRuleBase(
+        new Revision("r-1", "c-1", "tool room", "first", SEVEN, null), Map.of("a.yaml", "id: A"));
+  }
+
+  @Test
   void anEndCutOffBeforeTheUpgradeIsStillCaught() {
     JdbcClient sql = JdbcClient.create(database);
     sql.sql("delete from audit_finding where sequence = 3").update();
@@ -109,13 +165,17 @@ class UpgradeTest {
         .update();
     migrate();
 
-    org.assertj.core.api.Assertions.assertThatThrownBy(this::open)
+    assertThatThrownBy(this::open)
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("ends at record 2");
   }
 
   private void migrate() {
-    Flyway.configure().dataSource(database).load().migrate();
+    migrate("latest");
+  }
+
+  private void migrate(String to) {
+    Flyway.configure().dataSource(database).target(to).load().migrate();
   }
 
   private Records open() {

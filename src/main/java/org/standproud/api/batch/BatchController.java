@@ -1,0 +1,158 @@
+package org.standproud.api.batch;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.Principal;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.api.assessments.Bodies;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Set-ups by the thousand, from a shop system or from a table. */
+@Tag(name = "Assessments")
+@RestController
+@RequestMapping("/v1/assessments/batch")
+class BatchController {
+
+  private static final Logger LOG = LoggerFactory.getLogger(BatchController.class);
+  private static final String CSV = "text/csv";
+  private static final String NDJSON = MediaType.APPLICATION_NDJSON_VALUE;
+
+  private final Batch batch;
+  private final Bodies bodies;
+  private final JsonMapper json;
+
+  BatchController(Batch batch, Bodies bodies, JsonMapper json) {
+    this.batch = batch;
+    this.bodies = bodies;
+    this.json = json;
+  }
+
+  @Operation(
+      operationId = "assessBatch",
+      summary = "Judge many set-ups, a line each",
+      description =
+          "Streamed both ways, in order: a line of the answer for every line that is not blank, with"
+              + " the status that a request of its own would have got. A line is a set-up, or an"
+              + " object with setup and idempotencyKey. Read while you send: who does not take the"
+              + " answers is not read on. What was answered is on disk, so after a break only the"
+              + " rest has to be sent again, or with keys, all of it.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content =
+                  @Content(
+                      mediaType = NDJSON,
+                      schema = @Schema(type = "string", format = "binary"))))
+  @ApiResponse(
+      responseCode = "200",
+      description = "A line for every line. 200 says only that the batch was read.",
+      content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineAnswer.class)))
+  @PostMapping(consumes = NDJSON, produces = NDJSON)
+  void ndjson(HttpServletRequest request, HttpServletResponse response, Principal caller)
+      throws IOException, InterruptedException {
+    NdjsonEntries lines = new NdjsonEntries(request.getInputStream(), bodies.limitBytes());
+    judge(lines, caller, response, asNdjson(response));
+  }
+
+  @Operation(
+      operationId = "assessTable",
+      summary = "Judge a table of set-ups, a row each",
+      description =
+          "The table is CSV by RFC 4180 with a heading row. The map says which column stands for"
+              + " which field, in which unit, and what every row has in common. A cell that is empty"
+              + " is not told. A column that is neither mapped nor ignored is refused, so that none"
+              + " is left unheard. Answered as a batch is; line counts rows after the heading.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content =
+                  @Content(mediaType = CSV, schema = @Schema(type = "string", format = "binary"))))
+  @ApiResponse(
+      responseCode = "200",
+      description = "A line for every row. 200 says only that the table was read.",
+      content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineAnswer.class)))
+  @PostMapping(consumes = CSV, produces = NDJSON)
+  void table(
+      @RequestParam
+          @Schema(
+              description =
+                  "JSON with columns (heading to JSON Pointer, or to field and unit), common (what"
+                      + " every row has in common, as in a set-up), ignore (headings), key (heading"
+                      + " of the idempotency key) and separator",
+              example =
+                  "{\"columns\":{\"Job\":\"/job/jobOrder\",\"Height\":{\"field\":\"/stock/height\","
+                      + "\"unit\":\"in\"}}}")
+          String map,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      Principal caller)
+      throws IOException, InterruptedException {
+    TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
+    judge(rows, caller, response, asNdjson(response));
+  }
+
+  @Operation(
+      operationId = "assessTableToTable",
+      summary = "Judge a table of set-ups, answered as a table",
+      description =
+          "As above, but answered as CSV. No cell begins like a formula: one that would is led by an"
+              + " apostrophe.")
+  @ApiResponse(responseCode = "200", description = "A row for every row.")
+  @PostMapping(consumes = CSV, produces = CSV)
+  void tableToTable(
+      @RequestParam String map,
+      HttpServletRequest request,
+      HttpServletResponse response,
+      Principal caller)
+      throws IOException, InterruptedException {
+    TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
+    response.setContentType(CSV);
+    response.setCharacterEncoding(StandardCharsets.UTF_8.name());
+    try (TableAnswers out = new TableAnswers(response.getWriter())) {
+      judge(rows, caller, response, out);
+    }
+  }
+
+  private void judge(
+      InOrder.Source<Entry> source,
+      Principal caller,
+      HttpServletResponse response,
+      InOrder.Sink<LineAnswer> sink)
+      throws IOException, InterruptedException {
+    try {
+      batch.judge(source, caller.getName(), sink);
+    } catch (IOException e) {
+      if (!response.isCommitted()) {
+        throw e;
+      }
+      LOG.info("The caller of a batch went away: {}", e.toString());
+    }
+  }
+
+  private InOrder.Sink<LineAnswer> asNdjson(HttpServletResponse response) throws IOException {
+    response.setContentType(NDJSON);
+    OutputStream out = response.getOutputStream();
+    return (answer, last) -> {
+      out.write(json.writeValueAsBytes(answer));
+      out.write('\n');
+      if (last) {
+        out.flush();
+      }
+    };
+  }
+}

@@ -1,0 +1,81 @@
+package org.standproud.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.standproud.Standproud;
+import org.standproud.api.audit.command.AuditCommand;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * What an auditor types two years later, when the service is stopped and the cards have changed.
+ */
+class ReplayCommandTest {
+
+  private static final Path CARD = Path.of("reach/REACH-001.yaml");
+
+  private @TempDir Path audit;
+  private @TempDir Path rules;
+  private String said = "";
+
+  @Test
+  void theAnswerComesAgainAtItsRevisionByteForByteAndAtAnotherTheDifferenceIsShown()
+      throws IOException {
+    put("severity: stop");
+    JsonNode answer;
+    try (RunningService service = RunningService.start(audit, rules)) {
+      answer = RunningService.json(service.assess(RunningService.seed("11")));
+    }
+    String id = answer.get("id").stringValue();
+    assertThat(answer.get("verdict").stringValue()).isEqualTo("do not run");
+
+    put("severity: caution");
+    assertThat(audit("replay", id)).as(said).isZero();
+    JsonNode replay = JsonMapper.shared().readTree(said);
+    assertThat(replay.get("outcome").stringValue()).isEqualToIgnoringCase("reproduced");
+    assertThat(replay.get("differences").size()).isZero();
+    assertThat(replay.get("ruleBase")).isEqualTo(answer.at("/versions/ruleBase"));
+
+    assertThat(audit("replay", id, "--at", "today")).as(said).isEqualTo(1);
+    JsonNode today = JsonMapper.shared().readTree(said);
+    assertThat(today.at("/recorded/verdict").stringValue()).isEqualTo("do not run");
+    assertThat(today.at("/now/verdict").stringValue()).isEqualTo("run with care");
+    assertThat(today.get("findings").toString()).contains("REACH-001");
+
+    String recorded = answer.at("/versions/ruleBase").stringValue();
+    assertThat(audit("replay", id, "--at", recorded)).as(said).isZero();
+    assertThat(audit("replay", id, "--at", "0".repeat(64))).isEqualTo(2);
+    assertThat(audit("replay", "00000000-0000-0000-0000-000000000000")).isEqualTo(2);
+  }
+
+  private int audit(String... arguments) {
+    Map<String, String> settings =
+        Map.of(
+            "standproud.audit.directory", audit.toString(),
+            "standproud.rules.directory", rules.toString());
+    settings.forEach(System::setProperty);
+    StringWriter text = new StringWriter();
+    try {
+      int code = AuditCommand.run(Standproud.class, List.of(arguments), new PrintWriter(text));
+      said = text.toString();
+      return code;
+    } finally {
+      settings.keySet().forEach(System::clearProperty);
+    }
+  }
+
+  private void put(String severity) throws IOException {
+    String card = Files.readString(Path.of("rules").resolve(CARD));
+    Files.createDirectories(rules.resolve(CARD).getParent());
+    Files.writeString(rules.resolve(CARD), card.replace("severity: stop", severity));
+  }
+}

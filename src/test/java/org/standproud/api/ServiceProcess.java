@@ -1,0 +1,70 @@
+package org.standproud.api;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.standproud.Standproud;
+
+/** The service in a process of its own, which ends as kill -9 ends it. */
+final class ServiceProcess implements AutoCloseable {
+
+  private static final Pattern STARTED = Pattern.compile("Tomcat started on port (\\d+)");
+
+  private final Process process;
+  private final RunningService.Caller caller;
+
+  private ServiceProcess(Process process, int port) {
+    this.process = process;
+    this.caller = new RunningService.Caller(port);
+  }
+
+  /**
+   * Starts a service on the shop's cards.
+   *
+   * @param audit where its records lie
+   * @param more settings, and options of the virtual machine, which begin with -X
+   */
+  static ServiceProcess start(Path audit, String... more) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    List.of(more).stream().filter(option -> option.startsWith("-X")).forEach(command::add);
+    command.addAll(
+        List.of("-cp", System.getProperty("java.class.path"), Standproud.class.getName()));
+    command.addAll(RunningService.arguments(audit, Path.of("rules")));
+    List.of(more).stream().filter(option -> !option.startsWith("-X")).forEach(command::add);
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    BufferedReader said = process.inputReader();
+    int port = port(said);
+    Thread heard = new Thread(() -> said.lines().forEach(line -> {}));
+    heard.setDaemon(true);
+    heard.start(); // Or its log would fill the pipe, and it would wait.
+    return new ServiceProcess(process, port);
+  }
+
+  RunningService.Caller caller() {
+    return caller;
+  }
+
+  @Override
+  public void close() throws InterruptedException {
+    process.toHandle().destroyForcibly();
+    process.waitFor();
+  }
+
+  private static int port(BufferedReader said) throws IOException {
+    List<String> lines = new ArrayList<>();
+    String line;
+    while ((line = said.readLine()) != null) {
+      lines.add(line);
+      Matcher started = STARTED.matcher(line);
+      if (started.find()) {
+        return Integer.parseInt(started.group(1));
+      }
+    }
+    throw new IllegalStateException("the service did not start: " + String.join("\n", lines));
+  }
+}
