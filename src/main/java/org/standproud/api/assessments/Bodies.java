@@ -94,7 +94,17 @@ public class Bodies {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLarge(limitBytes);
     }
-    byte[] body = request.getInputStream().readNBytes(limitBytes + 1);
+    return text(request.getInputStream().readNBytes(limitBytes + 1));
+  }
+
+  /**
+   * A body as text.
+   *
+   * @param body its bytes; of a longer one the first that are too many are enough
+   * @throws BodyTooLarge if it is longer than the limit
+   * @throws MalformedRequest if it is not UTF-8
+   */
+  public String text(byte[] body) {
     if (body.length > limitBytes) {
       throw new BodyTooLarge(limitBytes);
     }

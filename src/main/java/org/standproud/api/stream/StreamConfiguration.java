@@ -1,0 +1,80 @@
+package org.standproud.api.stream;
+
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.apache.kafka.clients.admin.Admin;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.kafka.core.KafkaAdmin;
+import org.springframework.kafka.core.KafkaTemplate;
+import org.springframework.kafka.listener.AfterRollbackProcessor;
+import org.springframework.kafka.listener.DefaultAfterRollbackProcessor;
+import org.springframework.util.backoff.ExponentialBackOff;
+import org.standproud.api.assessments.Bodies;
+import org.standproud.api.idempotency.OnceOnly;
+import org.standproud.api.problem.ProblemTelling;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The streaming intake, when standproud.stream.enabled says so; the broker is spring.kafka's. */
+@Configuration(proxyBeanMethods = false)
+@ConditionalOnProperty("standproud.stream.enabled")
+@EnableConfigurationProperties(StreamTopics.class)
+class StreamConfiguration {
+
+  private static final long FIRST_WAIT_MS = 500;
+  private static final long LONGEST_WAIT_MS = 30_000;
+  private static final long BROKER_PATIENCE_S = 30;
+
+  /** Several to a core, because each also waits for the disk, where a group commits at once. */
+  @Bean(destroyMethod = "shutdown")
+  ExecutorService streamWorkers() {
+    return Executors.newFixedThreadPool(8 * Runtime.getRuntime().availableProcessors());
+  }
+
+  @Bean
+  SetupIntake setupIntake(
+      OnceOnly assessor,
+      Bodies bodies,
+      ProblemTelling problems,
+      KafkaTemplate<byte[], byte[]> broker,
+      KafkaAdmin admin,
+      StreamTopics topics,
+      JsonMapper json,
+      ExecutorService streamWorkers)
+      throws InterruptedException {
+    MessageKey keys = new MessageKey(topicId(admin, topics.setups()), topics.caller());
+    return new SetupIntake(
+        new MessageJudging(assessor, bodies, problems, keys), broker, topics, json, streamWorkers);
+  }
+
+  /**
+   * A group that could not be judged comes again for ever, at growing intervals: nothing is lost.
+   */
+  @Bean
+  AfterRollbackProcessor<Object, Object> groupComesAgain() {
+    ExponentialBackOff waits = new ExponentialBackOff(FIRST_WAIT_MS, 2);
+    waits.setMaxInterval(LONGEST_WAIT_MS);
+    return new DefaultAfterRollbackProcessor<>(waits);
+  }
+
+  private static String topicId(KafkaAdmin admin, String topic) throws InterruptedException {
+    try (Admin client = Admin.create(admin.getConfigurationProperties())) {
+      return client
+          .describeTopics(List.of(topic))
+          .allTopicNames()
+          .get(BROKER_PATIENCE_S, TimeUnit.SECONDS)
+          .get(topic)
+          .topicId()
+          .toString();
+    } catch (ExecutionException | TimeoutException e) {
+      throw new IllegalStateException(
+          "The broker does not tell of the topic " + topic + "; make it, or look at the broker", e);
+    }
+  }
+}
