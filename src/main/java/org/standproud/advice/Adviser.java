@@ -11,10 +11,12 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.UnitSystem;
 
@@ -67,6 +69,20 @@ public final class Adviser {
    */
   public static Verdict verdict(List<CardTrace> findings, Evidence evidence) {
     return verdict(findings, stop -> decides(stop, evidence));
+  }
+
+  /**
+   * The same for a set-up that was judged without reasons.
+   *
+   * @param ruleBase what judged
+   * @param kinds what it said
+   * @param evidence the facts that were judged
+   */
+  public static Verdict verdict(RuleBase ruleBase, RuleKinds kinds, Evidence evidence) {
+    return verdict(
+        kinds.findings(),
+        stop ->
+            stop.truth() == Truth.TRUE || Untold.of(ruleBase.reads(stop.id()), evidence).isEmpty());
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Reading;
@@ -17,12 +18,18 @@ final class Untold {
 
   /** What to measure or say for one card, in the order in which the card reads its facts. */
   static List<String> of(CardTrace card, Evidence evidence) {
+    return of(
+        card.conditions().stream()
+            .flatMap(condition -> condition.read().stream())
+            .map(Reading::fact)
+            .toList(),
+        evidence);
+  }
+
+  /** What to measure or say of some facts, in their order. */
+  static List<String> of(List<Fact> facts, Evidence evidence) {
     Set<String> measures = new LinkedHashSet<>();
-    card.conditions().stream()
-        .flatMap(condition -> condition.read().stream())
-        .map(Reading::fact)
-        .map(evidence::detail)
-        .forEach(value -> collect(value, measures));
+    facts.stream().map(evidence::detail).forEach(value -> collect(value, measures));
     return List.copyOf(measures);
   }
 

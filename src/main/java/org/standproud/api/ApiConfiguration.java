@@ -30,11 +30,7 @@ import org.standproud.audit.replay.Replayer;
 import org.standproud.audit.store.AcceptanceBook;
 import org.standproud.audit.store.Records;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.gathering.DemonstrationSetups;
 import org.standproud.mechanics.gathering.EvidenceGathering;
-import org.standproud.rules.card.CardError;
-import org.standproud.rules.gate.Coverage;
-import org.standproud.rules.gate.Gate;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.databind.JacksonModule;
@@ -63,35 +59,6 @@ class ApiConfiguration {
   @Bean
   ShopCatalogue shopCatalogue(CatalogueStore store, SeedCatalogue seeds) {
     return new ShopCatalogue(store, seeds);
-  }
-
-  /**
-   * Cards that are refused do not stop the service, which then says why it is not ready. They are
-   * tried on demonstration set-ups, which stand on the catalogue beside them in the files.
-   */
-  @Bean
-  RuleShelf ruleShelf(
-      @Value("${standproud.rules.directory}") Path folder,
-      @Value("${standproud.catalogue.directory}") Path catalogueFolder,
-      SeedCatalogue catalogue,
-      Records records) {
-    DemonstrationSetups setups =
-        new DemonstrationSetups(
-            catalogueFolder.resolve("setups"), catalogue.get().orElse(Catalogue.EMPTY));
-    RuleShelf shelf =
-        new RuleShelf(
-            folder,
-            new Gate(
-                Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE),
-            kept -> {
-              kept.rebuild(Vocabulary.all(), new QuantityText());
-              records.ruleBases().keep(kept);
-            });
-    shelf.load();
-    for (CardError error : shelf.faults()) {
-      LOG.error("No rule base from {}: {}", folder, error);
-    }
-    return shelf;
   }
 
   @Bean

@@ -8,15 +8,14 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
 import org.standproud.rules.gate.GateResult;
+import org.standproud.rules.impact.Impact;
 import org.standproud.rules.trace.Kind;
-import org.standproud.rules.trace.RuleKinds;
 
 /** Four cards and a gate for tests of what is done with cards. */
 public final class SmallCards {
@@ -63,8 +62,8 @@ public final class SmallCards {
   }
 
   /** A verdict: what stops, what is open, or run. */
-  public static final Function<RuleKinds, String> VERDICT =
-      kinds ->
+  public static final Impact.Verdicts VERDICT =
+      (base, kinds, evidence) ->
           kinds.findings().stream()
                   .anyMatch(f -> f.severity() == Severity.STOP && f.kind() == Kind.FAIL)
               ? "do not run"

@@ -58,6 +58,22 @@ public final class AccessTable {
           new Row(READ, "/v1/rules/**", ANY_ROLE, "the cards"),
           new Row(WRITE, "/v1/rules/reload", Set.of(RULE_PUBLISHER), "put the cards into service"),
           new Row(WRITE, "/v1/rules/**", Set.of(RULE_EDITOR), "try and propose cards"),
+          new Row(READ, "/v1/rule-base/**", ANY_ROLE, "revisions, proposals and their effect"),
+          new Row(
+              WRITE,
+              "/v1/rule-base/proposals/*/publication",
+              Set.of(RULE_PUBLISHER),
+              "put proposed cards into service"),
+          new Row(
+              WRITE,
+              "/v1/rule-base/revisions/*/rollback",
+              Set.of(RULE_PUBLISHER),
+              "put old cards into service again"),
+          new Row(
+              WRITE,
+              "/v1/rule-base/**",
+              Set.of(RULE_EDITOR, RULE_PUBLISHER),
+              "check, try and propose cards; see what they would change"),
           new Row(READ, "/", ANY_ROLE, "the page to describe a set-up"),
           new Row(WRITE, "/", Set.of(CALLER), "judge the set-up on the page"),
           new Row(READ, "/assessments/**", ANY_ROLE, "the page and the sheet of an answer"),

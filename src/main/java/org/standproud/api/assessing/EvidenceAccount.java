@@ -1,9 +1,18 @@
 package org.standproud.api.assessing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Vocabulary;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * All evidence for one set-up, in SI units and unrounded, in the order of the vocabulary.
@@ -11,6 +20,12 @@ import org.standproud.mechanics.evidence.EvidenceValue;
  * @param facts every fact
  */
 public record EvidenceAccount(List<FactLine> facts) {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
+
+  private static final Map<String, Fact> FACTS =
+      Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
 
   /**
    * One fact with what it stood on.
@@ -25,6 +40,27 @@ public record EvidenceAccount(List<FactLine> facts) {
 
   static EvidenceAccount of(Evidence evidence) {
     return new EvidenceAccount(evidence.values().stream().map(EvidenceAccount::line).toList());
+  }
+
+  /**
+   * Evidence as it was kept; facts that this program no longer has a name for are left out.
+   *
+   * @param kept what a record holds
+   */
+  public static Evidence read(CanonicalJson kept) {
+    return MAPPER.readValue(kept.text(), EvidenceAccount.class).evidence();
+  }
+
+  private Evidence evidence() {
+    List<EvidenceValue> values = new ArrayList<>();
+    for (FactLine line : facts) {
+      Fact fact = FACTS.get(line.value().fact());
+      if (fact != null) {
+        values.add(
+            new EvidenceValue(fact, line.value().value(), line.inputs(), line.assumptions()));
+      }
+    }
+    return new Evidence(values);
   }
 
   private static FactLine line(EvidenceValue value) {

@@ -51,6 +51,20 @@ public record FactValue(
     return new FactValue(name, null, null, null, null, ((Value.Missing) value).measure());
   }
 
+  /** The value told. */
+  Value value() {
+    if (band != null) {
+      return new Value.Quantity(new Band(band.low(), band.likely(), band.high()));
+    }
+    if (word != null) {
+      return new Value.Text(word);
+    }
+    if (yes != null) {
+      return new Value.Truth(yes);
+    }
+    return new Value.Missing(measure == null ? fact : measure);
+  }
+
   /** A unit; null for the pure number. */
   static @Nullable String unit(String code) {
     return code.isEmpty() ? null : code;

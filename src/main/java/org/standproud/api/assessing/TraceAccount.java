@@ -112,7 +112,8 @@ public record TraceAccount(
       @Nullable Double likely,
       @Nullable Double certain) {}
 
-  static TraceAccount of(RuleTrace trace) {
+  /** What a rule base said, as it is told. */
+  public static TraceAccount of(RuleTrace trace) {
     Map<String, String> judgements = new TreeMap<>();
     trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth)));
     return new TraceAccount(

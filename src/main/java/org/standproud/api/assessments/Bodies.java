@@ -32,6 +32,9 @@ public class Bodies {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 
+  private static final JsonMapper WITH_GAPS =
+      MAPPER.rebuild().disable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES).build();
+
   private final int limitBytes;
 
   Bodies(@Value("${standproud.api.largest-body}") DataSize limit) {
@@ -52,8 +55,24 @@ public class Bodies {
    * @throws BadParameter if it says something else
    */
   public <T> T read(HttpServletRequest request, Class<T> type) throws IOException {
+    return read(text(request), type, MAPPER);
+  }
+
+  /**
+   * What a text says, where any member may be left out; one left out is null.
+   *
+   * @param json the text
+   * @param type a record of the members there may be
+   * @throws MalformedRequest if it is not JSON
+   * @throws BadParameter if it says something else
+   */
+  public static <T> T readWithGaps(String json, Class<T> type) {
+    return read(json, type, WITH_GAPS);
+  }
+
+  private static <T> T read(String json, Class<T> type, JsonMapper mapper) {
     try {
-      return MAPPER.readValue(text(request), type);
+      return mapper.readValue(json, type);
     } catch (DatabindException e) {
       throw new BadParameter("body", wanted(e, type));
     } catch (JacksonException e) {

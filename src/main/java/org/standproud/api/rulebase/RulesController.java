@@ -1,20 +1,37 @@
 package org.standproud.api.rulebase;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.api.assessing.NotReady;
-import org.standproud.api.problem.CardsRefused;
+import org.standproud.api.problem.BadParameter;
 import org.standproud.api.problem.NotThere;
 import org.standproud.api.shop.RuleShelf;
+import org.standproud.rules.desk.CardDesk;
+import org.standproud.rules.desk.CardEdit;
+import org.standproud.rules.desk.DeskAnswer;
+import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
-import org.standproud.rules.gate.GateResult;
 
 /** The rule cards in service, and the way to have the folder read again. */
 @Tag(name = "Rules", description = "The shop's rule cards.")
@@ -23,9 +40,13 @@ import org.standproud.rules.gate.GateResult;
 class RulesController {
 
   private final RuleShelf shelf;
+  private final CardDesk desk;
+  private final Edits edits;
 
-  RulesController(RuleShelf shelf) {
+  RulesController(RuleShelf shelf, CardDesk desk, Edits edits) {
     this.shelf = shelf;
+    this.desk = desk;
+    this.edits = edits;
   }
 
   /**
@@ -34,48 +55,138 @@ class RulesController {
    * @param revision the revision now in service
    * @param changed whether it is another than before
    * @param rules how many cards it has
+   * @param proposal what waits for a second person to publish it
    */
-  record Reloaded(String revision, boolean changed, int rules) {}
+  record Reloaded(String revision, boolean changed, int rules, @Nullable ProposalLine proposal) {}
 
   @Operation(operationId = "listRules", summary = "The rule base in service")
   @ApiResponse(responseCode = "200", description = "Its revision and its cards.")
   @GetMapping
-  RuleList rules() {
-    return RuleList.of(inService());
+  ResponseEntity<RuleList> rules() {
+    RuleBase base = inService();
+    return ResponseEntity.ok().eTag('"' + base.revision().id() + '"').body(RuleList.of(base));
   }
 
   @Operation(
       operationId = "getRule",
       summary = "A whole card",
-      description = "Conditions in words, limits, source and examples.")
+      description =
+          "Conditions in words, limits, source and examples. Its ETag is what a change of it has to"
+              + " name.")
   @ApiResponse(responseCode = "200", description = "The card.")
   @GetMapping("/{id}")
-  RuleCard rule(@PathVariable String id) {
+  ResponseEntity<RuleCard> rule(@PathVariable String id) {
     RuleBase base = inService();
+    CompiledCard card = card(base, id);
+    String revision = base.revision().id();
+    return ResponseEntity.ok()
+        .eTag(CardTag.ofCard(text(card), revision))
+        .body(RuleCard.of(revision, card));
+  }
+
+  @Operation(operationId = "getRuleText", summary = "A card as it is written")
+  @ApiResponse(
+      responseCode = "200",
+      description = "Its text.",
+      content = @Content(mediaType = Edits.YAML, schema = @Schema(type = "string")))
+  @GetMapping(path = "/{id}/text", produces = Edits.YAML)
+  ResponseEntity<byte[]> ruleText(@PathVariable String id) {
+    String text = text(card(inService(), id));
+    return ResponseEntity.ok()
+        .eTag(CardTag.ofText(text))
+        .contentType(MediaType.parseMediaType(Edits.YAML))
+        .body(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Operation(
+      operationId = "putRule",
+      summary = "Propose a card written anew",
+      description =
+          "If-Match with the ETag of the card as you saw it, or If-None-Match: * with the path of"
+              + " the new card as the parameter file. The card goes through the gate and waits to be"
+              + " published, with whatever else is in service.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content = @Content(mediaType = Edits.YAML, schema = @Schema(type = "string"))))
+  @ApiResponse(responseCode = "201", description = "It passed and waits.")
+  @PutMapping(path = "/{id}", consumes = Edits.YAML)
+  ResponseEntity<Publication> put(
+      @PathVariable String id,
+      @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
+      @RequestHeader(name = "If-None-Match", required = false) @Nullable String ifNoneMatch,
+      @RequestParam(required = false) @Nullable String file,
+      @RequestParam(required = false) @Nullable String author,
+      @RequestParam String note,
+      HttpServletRequest request)
+      throws IOException {
+    Latest latest = Latest.at(desk);
+    String there = latest.file(id).orElse(file);
+    if (there == null) {
+      throw new BadParameter("file", "the path of the new card, such as holding/HOLD-900.yaml");
+    }
+    CardTag.require(ifMatch, ifNoneMatch, latest.files().get(there));
+    CardEdit edit = new CardEdit(Map.of(there, edits.text(request)), Set.of(), latest.id());
+    return proposed(edit, author, note, request);
+  }
+
+  @Operation(
+      operationId = "deleteRule",
+      summary = "Propose to take a card away",
+      description = "If-Match with the ETag of the card as you saw it. Its id is never used again.")
+  @ApiResponse(responseCode = "201", description = "It waits to be taken away.")
+  @DeleteMapping(path = "/{id}")
+  ResponseEntity<Publication> delete(
+      @PathVariable String id,
+      @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
+      @RequestParam(required = false) @Nullable String author,
+      @RequestParam String note,
+      HttpServletRequest request) {
+    Latest latest = Latest.at(desk);
+    String file = latest.file(id).orElseThrow(RulesController::none);
+    CardTag.require(ifMatch, null, latest.files().get(file));
+    return proposed(new CardEdit(Map.of(), Set.of(file), latest.id()), author, note, request);
+  }
+
+  private ResponseEntity<Publication> proposed(
+      CardEdit edit, @Nullable String author, String note, HttpServletRequest request) {
+    return Publication.answer(desk.propose(edit, Edits.author(request, author), Edits.note(note)));
+  }
+
+  private String text(CompiledCard card) {
+    return desk.files(inService().revision().id())
+        .map(files -> files.get(card.card().file()))
+        .orElseThrow(RulesController::none);
+  }
+
+  private static CompiledCard card(RuleBase base, String id) {
     return base.cards().stream()
         .filter(card -> card.id().equals(id))
         .findFirst()
-        .map(card -> RuleCard.of(base.revision().id(), card))
-        .orElseThrow(() -> new NotThere("No card in service has this id."));
+        .orElseThrow(RulesController::none);
+  }
+
+  private static NotThere none() {
+    return new NotThere("No card in service has this id.");
   }
 
   @Operation(
       operationId = "reloadRules",
       summary = "Read the folder of cards again",
       description =
-          "Takes all cards through the gate: read, check, run every example. If one is refused, all"
-              + " are, with every error by file, line and column, and the revision in service stays."
-              + " Assessments under way finish on the revision they began with.")
+          "Takes what was edited in the folder through the gate: read, check, run every example. If"
+              + " one card is refused, all are, with every error by file, line and column, and the"
+              + " revision in service stays. Assessments under way finish on the revision they began"
+              + " with.")
   @ApiResponse(responseCode = "200", description = "The cards passed and serve.")
   @PostMapping("/reload")
   Reloaded reload() {
     String before = shelf.ruleBase().map(b -> b.revision().id()).orElse("");
-    if (shelf.load() instanceof GateResult.Rejected rejected) {
-      throw new CardsRefused(rejected.errors());
-    }
+    DeskAnswer answer = shelf.load();
+    ProposalLine waits = Publication.of(answer).proposal();
     RuleBase now = inService();
     String revision = now.revision().id();
-    return new Reloaded(revision, !revision.equals(before), now.cards().size());
+    return new Reloaded(revision, !revision.equals(before), now.cards().size(), waits);
   }
 
   private RuleBase inService() {

@@ -49,6 +49,11 @@ class AuditConfiguration {
   }
 
   @Bean
+  RevisionLog revisionLog(DataSource dataSource, Records records) {
+    return new RevisionLog(dataSource, records.ruleBases());
+  }
+
+  @Bean
   AcceptanceBook acceptanceBook(Records records) {
     return new AcceptanceBook(records);
   }

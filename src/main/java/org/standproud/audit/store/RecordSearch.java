@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.RowMapper;
@@ -59,23 +60,42 @@ public final class RecordSearch {
 
   /** Gives every row, newest first; only some are held in memory at a time. */
   void each(RecordQuery query, Consumer<RecordTables.Row> use) {
-    List<RecordTables.Row> rows = rows(query, Long.MAX_VALUE, ROWS_AT_A_TIME);
-    while (!rows.isEmpty()) {
-      rows.forEach(use);
-      rows = rows(query, rows.get(rows.size() - 1).link().sequence(), ROWS_AT_A_TIME);
-    }
+    stream(query).forEach(use);
+  }
+
+  /** The same, read as it is drawn. */
+  Stream<RecordTables.Row> stream(RecordQuery query) {
+    return Stream.iterate(
+            rows(query, Long.MAX_VALUE, ROWS_AT_A_TIME),
+            page -> !page.isEmpty(),
+            page -> rows(query, page.get(page.size() - 1).link().sequence(), ROWS_AT_A_TIME))
+        .flatMap(List::stream);
+  }
+
+  long count(RecordQuery query) {
+    Where where = where(query);
+    return client
+        .sql("select count(*) from audit_record r" + where.text())
+        .params(where.values)
+        .query(Long.class)
+        .single();
   }
 
   List<RecordTables.Row> rows(RecordQuery query, long before, int most) {
     return rows(query, before, most, RecordTables::readRow);
   }
 
-  private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {
+  private static Where where(RecordQuery query) {
     Where where = new Where();
     where.add("r.record_type = ?", RecordType.ASSESSMENT.word());
     where.times(query);
     where.words(query, false);
     where.finding(query);
+    return where;
+  }
+
+  private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {
+    Where where = where(query);
     where.add("r.sequence < ?", before);
     return client
         .sql(

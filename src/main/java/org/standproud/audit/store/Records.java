@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
@@ -205,6 +206,24 @@ public final class Records implements AutoCloseable {
    */
   public void each(RecordQuery query, Consumer<StoredRecord> use) {
     search.each(query, row -> use.accept(answer(row)));
+  }
+
+  /**
+   * Every answer that a query finds, newest first, read a page at a time as the stream is drawn.
+   *
+   * @param query which
+   */
+  public Stream<StoredRecord> stream(RecordQuery query) {
+    return search.stream(query).map(Records::answer);
+  }
+
+  /**
+   * How many answers a query finds.
+   *
+   * @param query which
+   */
+  public long count(RecordQuery query) {
+    return search.count(query);
   }
 
   /** Rows of answers before a place, newest first. */

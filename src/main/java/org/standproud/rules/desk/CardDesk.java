@@ -6,16 +6,22 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
+import org.standproud.rules.desk.DeskAnswer.Cancelled;
+import org.standproud.rules.desk.DeskAnswer.NotThere;
+import org.standproud.rules.desk.DeskAnswer.Proposed;
+import org.standproud.rules.desk.DeskAnswer.Published;
+import org.standproud.rules.desk.DeskAnswer.Refused;
+import org.standproud.rules.desk.DeskAnswer.SecondPersonNeeded;
+import org.standproud.rules.desk.DeskAnswer.Stale;
+import org.standproud.rules.desk.DeskAnswer.Unchanged;
 import org.standproud.rules.engine.Authorship;
-import org.standproud.rules.engine.Revision;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.ActiveRuleBase;
 import org.standproud.rules.gate.Gate;
@@ -31,6 +37,9 @@ import org.standproud.rules.impact.PastJobs;
  * meanwhile.
  */
 public final class CardDesk {
+
+  private static final Authorship DRAFT =
+      new Authorship("draft", "not published", Instant.EPOCH, null);
 
   private final Gate gate;
   private final RevisionStore store;
@@ -69,23 +78,28 @@ public final class CardDesk {
     this.clock = clock;
   }
 
+  /** The rule base in service here, if there is one. */
+  public Optional<RuleBase> inService() {
+    return active.get();
+  }
+
   /**
    * What the gate says of cards, without keeping anything.
    *
-   * @param files the text of each file by its path
+   * @param edit what changes of the cards in the store
    */
-  public GateResult validate(Map<String, String> files) {
-    return gate.check(files, draft());
+  public GateResult validate(CardEdit edit) {
+    return gate.check(edit.onto(files()), DRAFT);
   }
 
   /**
    * Tries cards on a set-up; they need not pass the gate, only be fit to be built.
    *
-   * @param files the text of each file by its path
+   * @param edit what changes of the cards in the store
    * @param evidence the facts of the set-up
    */
-  public Trial tryOn(Map<String, String> files, Evidence evidence) {
-    Gate.Draft draft = gate.draft(files, draft());
+  public Trial tryOn(CardEdit edit, Evidence evidence) {
+    Gate.Draft draft = gate.draft(edit.onto(files()), DRAFT);
     return new Trial(
         draft.ruleBase() == null ? null : draft.ruleBase().evaluate(evidence),
         active.get().map(base -> base.evaluate(evidence)).orElse(null),
@@ -93,36 +107,57 @@ public final class CardDesk {
         draft.warnings());
   }
 
-  private Authorship draft() {
-    return new Authorship("draft", "not published", Instant.EPOCH, null);
-  }
-
   /**
-   * Proposes cards: they pass the gate, are judged on past jobs and wait to be published.
+   * Proposes cards: they pass the gate and wait to be published. The same cards proposed again by
+   * the same person are the same proposal.
    *
-   * @param files the text of each file by its path
+   * @param edit what changes of the cards in the store
    * @param proposer who proposes them
    * @param note why, in one sentence
-   * @param progress watches the work on past jobs and may end it
-   * @return Proposed, Refused, Unchanged or Cancelled
+   * @return Proposed, Refused, Unchanged or Stale
    */
-  public DeskAnswer propose(
-      Map<String, String> files, String proposer, String note, Impact.Progress progress) {
+  public DeskAnswer propose(CardEdit edit, String proposer, String note) {
     Optional<StoredRevision> latest = store.latest();
+    return edit.isStale(latest)
+        ? stale(latest)
+        : propose(edit.onto(files(latest)), latest, proposer, note);
+  }
+
+  private DeskAnswer propose(
+      Map<String, String> files, Optional<StoredRevision> latest, String proposer, String note) {
     String onto = latest.map(StoredRevision::id).orElse(null);
-    Checked checked = check(files, new Authorship(proposer, note, now(), onto), latest, progress);
-    if (checked.passed == null || checked.impact == null) {
-      return checked.answer();
+    GateResult result = gate.check(files, new Authorship(proposer, note, now(), onto));
+    if (!(result instanceof GateResult.Published passed)) {
+      return refused(result);
+    }
+    if (saysTheSame(passed.ruleBase(), latest)) {
+      return new Unchanged(latest.get());
     }
     Proposal proposal =
-        new Proposal(UUID.randomUUID().toString(), proposer, note, now(), onto, hashes(files));
-    store.keep(proposal, files.values());
-    return new DeskAnswer.Proposed(proposal, checked.passed.warnings(), checked.impact);
+        new Proposal(UUID.randomUUID().toString(), proposer, note, now(), onto, files);
+    Optional<Proposal> same =
+        store.proposals().stream()
+            .filter(p -> p.files().equals(proposal.files()) && p.proposer().equals(proposer))
+            .filter(p -> onto == null ? p.onto() == null : onto.equals(p.onto()))
+            .findFirst();
+    if (same.isEmpty()) {
+      store.keep(proposal);
+    }
+    return new Proposed(same.orElse(proposal), passed.warnings());
   }
 
   /** The proposals that wait, oldest first. */
   public List<Proposal> proposals() {
     return store.proposals();
+  }
+
+  /**
+   * A proposal that waits.
+   *
+   * @param id its id
+   */
+  public Optional<Proposal> proposal(String id) {
+    return store.proposals().stream().filter(p -> p.id().equals(id)).findFirst();
   }
 
   /**
@@ -143,45 +178,52 @@ public final class CardDesk {
    * @return Published, Refused, Unchanged, Stale, SecondPersonNeeded, Cancelled or NotThere
    */
   public DeskAnswer publish(String proposal, String publisher, Impact.Progress progress) {
-    Optional<Proposal> found =
-        store.proposals().stream().filter(p -> p.id().equals(proposal)).findFirst();
+    Optional<Proposal> found = proposal(proposal);
     if (found.isEmpty()) {
-      return new DeskAnswer.NotThere(proposal);
+      return new NotThere(proposal);
     }
     Proposal waiting = found.get();
     if (publishing == Publishing.TWO_PERSONS
         && waiting.proposer().strip().equalsIgnoreCase(publisher.strip())) {
-      return new DeskAnswer.SecondPersonNeeded(waiting);
+      return new SecondPersonNeeded(waiting);
     }
-    DeskAnswer answer =
-        serve(
-            texts(waiting.files()),
-            new Account(waiting.proposer(), publisher, waiting.note()),
-            waiting.onto(),
-            progress);
-    if (answer instanceof DeskAnswer.Published || answer instanceof DeskAnswer.Unchanged) {
+    Account account = new Account(waiting.proposer(), publisher, waiting.note());
+    DeskAnswer answer = serve(waiting.files(), account, waiting.onto(), progress);
+    if (answer instanceof Published || answer instanceof Unchanged) {
       store.drop(proposal);
     }
     return answer;
   }
 
   /**
-   * Proposes cards and publishes them at once; where it takes two persons they wait for the second.
+   * Proposes cards and publishes them at once; where it takes two persons they wait for the second,
+   * unless they are the first of all.
    *
-   * @param files the text of each file by its path
+   * @param edit what changes of the cards in the store
    * @param author who writes and publishes them
    * @param note why, in one sentence
    * @param progress watches the work on past jobs and may end it
    * @return Published, Proposed, Refused, Unchanged, Stale or Cancelled
    */
-  public DeskAnswer publish(
-      Map<String, String> files, String author, String note, Impact.Progress progress) {
-    return publishing == Publishing.TWO_PERSONS
-        ? propose(files, author, note, progress)
+  public DeskAnswer publish(CardEdit edit, String author, String note, Impact.Progress progress) {
+    Optional<StoredRevision> latest = store.latest();
+    return edit.isStale(latest)
+        ? stale(latest)
+        : publish(edit.onto(files(latest)), latest, author, note, progress);
+  }
+
+  private DeskAnswer publish(
+      Map<String, String> files,
+      Optional<StoredRevision> latest,
+      String author,
+      String note,
+      Impact.Progress progress) {
+    return publishing == Publishing.TWO_PERSONS && latest.isPresent()
+        ? propose(files, latest, author, note)
         : serve(
             files,
             new Account(author, author, note),
-            store.latest().map(StoredRevision::id).orElse(null),
+            latest.map(StoredRevision::id).orElse(null),
             progress);
   }
 
@@ -196,10 +238,10 @@ public final class CardDesk {
    */
   public DeskAnswer rollBack(
       String revision, String author, String note, Impact.Progress progress) {
-    Optional<Map<String, String>> files = files(revision);
-    return files.isPresent()
-        ? publish(files.get(), author, note, progress)
-        : new DeskAnswer.NotThere(revision);
+    return store
+        .files(revision)
+        .map(files -> publish(files, store.latest(), author, note, progress))
+        .orElseGet(() -> new NotThere(revision));
   }
 
   /**
@@ -215,25 +257,30 @@ public final class CardDesk {
     try {
       Optional<StoredRevision> latest = store.latest();
       if (latest.isEmpty()) {
-        return new DeskAnswer.NotThere("");
+        return new NotThere("");
       }
       StoredRevision revision = latest.get();
       if (active.get().map(b -> b.revision().id().equals(revision.id())).orElse(false)) {
-        return new DeskAnswer.Unchanged(revision);
+        return new Unchanged(revision);
       }
-      GateResult result = gate.check(texts(revision.files()), revision.authorship());
+      GateResult result = gate.check(files(latest), revision.authorship());
       if (!(result instanceof GateResult.Published passed)) {
         return refused(result);
       }
-      if (!passed.ruleBase().revision().id().equals(revision.id())) {
+      if (!passed.ruleBase().revision().equals(revision.revision())) {
         throw new StoreDamaged("the cards of revision " + revision.id() + " were changed");
       }
       active.accept(passed);
       ImpactReport none = impact.of(passed.ruleBase(), PastJobs.NONE, Impact.Progress.UNWATCHED);
-      return new DeskAnswer.Published(revision, passed.warnings(), none);
+      return new Published(revision, passed.warnings(), none);
     } finally {
       publication.unlock();
     }
+  }
+
+  /** The latest revision in the store, if there is one. */
+  public Optional<StoredRevision> latest() {
+    return store.latest();
   }
 
   /** Every revision, oldest first. */
@@ -247,15 +294,32 @@ public final class CardDesk {
    * @param revision its id
    */
   public Optional<Map<String, String>> files(String revision) {
-    return store.revisions().stream()
-        .filter(r -> r.id().equals(revision))
-        .findFirst()
-        .map(r -> texts(r.files()));
+    return store.files(revision);
   }
 
-  /** The texts in service by their paths; empty if none are. */
+  /** The texts of the latest revision by their paths; empty if there is none. */
   public Map<String, String> files() {
-    return store.latest().map(r -> texts(r.files())).orElseGet(Map::of);
+    return files(store.latest());
+  }
+
+  private Map<String, String> files(Optional<StoredRevision> revision) {
+    return revision
+        .map(
+            r ->
+                store
+                    .files(r.id())
+                    .orElseThrow(() -> new StoreDamaged("the cards of " + r.id() + " are gone")))
+        .orElseGet(Map::of);
+  }
+
+  /**
+   * Of some files those whose text no revision ever had.
+   *
+   * @param files the text of each file by its path
+   * @return the paths
+   */
+  public Set<String> unseen(Map<String, String> files) {
+    return store.unseen(files);
   }
 
   /**
@@ -265,17 +329,17 @@ public final class CardDesk {
    * @param after id of the later
    */
   public Optional<RevisionDiff> diff(String before, String after) {
-    return files(before)
-        .flatMap(b -> files(after).map(a -> RevisionDiff.between(cards(b), cards(a))));
+    return files(before).flatMap(b -> files(after).map(a -> diff(b, a)));
   }
 
   /**
-   * What differs between the cards in service and others.
+   * What differs between some cards and others; a card that cannot be read counts as gone.
    *
-   * @param files the text of each other file by its path; a card that cannot be read counts as gone
+   * @param before the text of each file by its path
+   * @param after the same later
    */
-  public RevisionDiff diff(Map<String, String> files) {
-    return RevisionDiff.between(cards(files()), cards(files));
+  public RevisionDiff diff(Map<String, String> before, Map<String, String> after) {
+    return RevisionDiff.between(cards(before), cards(after));
   }
 
   /**
@@ -297,39 +361,19 @@ public final class CardDesk {
 
   private record Account(String author, String publisher, String note) {}
 
-  /** What the gate and the past jobs say; no impact if the answer is known without it. */
-  private record Checked(
-      GateResult.@Nullable Published passed,
-      @Nullable ImpactReport impact,
-      Supplier<DeskAnswer> early) {
-    DeskAnswer answer() {
-      return early.get();
-    }
+  private static boolean saysTheSame(RuleBase cards, Optional<StoredRevision> latest) {
+    String content = cards.revision().contentHash();
+    return latest.map(r -> r.revision().contentHash().equals(content)).orElse(false);
   }
 
-  private Checked check(
-      Map<String, String> files,
-      Authorship by,
-      Optional<StoredRevision> latest,
-      Impact.Progress progress) {
-    GateResult result = gate.check(files, by);
-    if (!(result instanceof GateResult.Published passed)) {
-      return new Checked(null, null, () -> refused(result));
-    }
-    String content = passed.ruleBase().revision().contentHash();
-    if (latest.map(r -> r.contentHash().equals(content)).orElse(false)) {
-      return new Checked(passed, null, () -> new DeskAnswer.Unchanged(latest.get()));
-    }
-    ImpactReport report = impact(passed.ruleBase(), progress);
-    return report.complete()
-        ? new Checked(passed, report, () -> new DeskAnswer.Stale(by.parent()))
-        : new Checked(passed, null, () -> new DeskAnswer.Cancelled(report));
+  private static Stale stale(Optional<StoredRevision> latest) {
+    return new Stale(latest.map(StoredRevision::id).orElse(null));
   }
 
   private static DeskAnswer refused(GateResult result) {
     return result instanceof GateResult.Rejected rejected
-        ? new DeskAnswer.Refused(rejected.errors(), rejected.warnings())
-        : new DeskAnswer.Refused(List.of(), result.warnings());
+        ? new Refused(rejected.errors(), rejected.warnings())
+        : new Refused(List.of(), result.warnings());
   }
 
   private DeskAnswer serve(
@@ -339,51 +383,40 @@ public final class CardDesk {
       Optional<StoredRevision> latest = store.latest();
       String parent = latest.map(StoredRevision::id).orElse(null);
       if (!(parent == null ? onto == null : parent.equals(onto))) {
-        return new DeskAnswer.Stale(parent);
+        return stale(latest);
       }
-      Authorship by = new Authorship(account.author, account.note, now(), parent);
-      Checked checked = check(files, by, latest, progress);
-      if (checked.passed == null || checked.impact == null) {
-        return checked.answer();
+      GateResult result =
+          gate.check(files, new Authorship(account.author, account.note, now(), parent));
+      if (!(result instanceof GateResult.Published passed)) {
+        return refused(result);
       }
-      StoredRevision stored = stored(checked.passed.ruleBase().revision(), account, latest, files);
-      if (!store.append(stored, files.values())) {
-        return new DeskAnswer.Stale(store.latest().map(StoredRevision::id).orElse(null));
+      if (saysTheSame(passed.ruleBase(), latest)) {
+        // Another program may have published what this one could not build until now.
+        return active.get().isPresent() ? new Unchanged(latest.get()) : follow();
       }
-      active.accept(checked.passed);
-      return new DeskAnswer.Published(stored, checked.passed.warnings(), checked.impact);
+      ImpactReport report = impact(passed.ruleBase(), progress);
+      return report.complete()
+          ? swap(passed, report, account.publisher, latest, files)
+          : new Cancelled(report);
     } finally {
       publication.unlock();
     }
   }
 
-  private static StoredRevision stored(
-      Revision revision,
-      Account account,
+  /** On disk first, then in service: an answer never names a revision that can be lost. */
+  private DeskAnswer swap(
+      GateResult.Published passed,
+      ImpactReport report,
+      String publisher,
       Optional<StoredRevision> latest,
       Map<String, String> files) {
-    return new StoredRevision(
-        latest.map(StoredRevision::number).orElse(0L) + 1,
-        revision.id(),
-        revision.contentHash(),
-        account.author,
-        account.publisher,
-        account.note,
-        revision.time(),
-        revision.parent(),
-        hashes(files));
-  }
-
-  private static Map<String, String> hashes(Map<String, String> files) {
-    Map<String, String> hashes = new TreeMap<>();
-    files.forEach((file, text) -> hashes.put(file, TextHash.of(text)));
-    return hashes;
-  }
-
-  private Map<String, String> texts(Map<String, String> hashes) {
-    Map<String, String> texts = new TreeMap<>();
-    hashes.forEach((file, hash) -> texts.put(file, store.text(hash)));
-    return texts;
+    long number = latest.map(StoredRevision::number).orElse(0L) + 1;
+    StoredRevision stored = new StoredRevision(number, passed.ruleBase().revision(), publisher);
+    if (!store.append(stored, files)) {
+      return stale(store.latest());
+    }
+    active.accept(passed);
+    return new Published(stored, passed.warnings(), report);
   }
 
   private Instant now() {

@@ -32,10 +32,8 @@ public sealed interface DeskAnswer {
    *
    * @param proposal the proposal
    * @param warnings what is odd all the same
-   * @param impact what they would change for past jobs
    */
-  record Proposed(Proposal proposal, List<CardWarning> warnings, ImpactReport impact)
-      implements DeskAnswer {
+  record Proposed(Proposal proposal, List<CardWarning> warnings) implements DeskAnswer {
     /** Copies the list. */
     public Proposed {
       warnings = List.copyOf(warnings);

@@ -12,25 +12,23 @@ import java.nio.file.Path;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.rules.gate.CardFolder;
-import org.standproud.rules.impact.Impact;
 
 /**
- * Takes edits of the folder of cards over the same desk as all others. An editor writes several
- * files and each in several steps, so a change counts only once two looks in a row have seen the
- * same. What the folder held when the watch began is not taken for a change.
+ * Sees when the folder of cards was edited. An editor writes several files and each in several
+ * steps, so a change counts only once two looks in a row have seen the same. What the folder held
+ * when the watch began is not taken for a change.
  */
 public final class FolderWatch implements AutoCloseable {
 
   private final Path folder;
-  private final CardDesk desk;
-  private final String author;
+  private final Function<CardFolder.Contents, DeskAnswer> taking;
   private final WatchService events;
   private CardFolder.@Nullable Contents handled;
   private CardFolder.@Nullable Contents seen;
@@ -39,18 +37,17 @@ public final class FolderWatch implements AutoCloseable {
    * Begins to watch.
    *
    * @param folder the folder of cards
-   * @param desk where changes are taken
-   * @param author in whose name
-   * @throws IOException if the folder cannot be read or watched
+   * @param taking takes what the folder holds once a change has come to rest
+   * @throws IOException if its file system cannot be watched
    */
-  public FolderWatch(Path folder, CardDesk desk, String author) throws IOException {
+  public FolderWatch(Path folder, Function<CardFolder.Contents, DeskAnswer> taking)
+      throws IOException {
     this.folder = folder;
-    this.desk = desk;
-    this.author = author;
+    this.taking = taking;
     this.events = folder.getFileSystem().newWatchService();
     this.handled = contents();
     this.seen = handled;
-    register();
+    registerWhatIsThere();
   }
 
   /**
@@ -66,11 +63,7 @@ public final class FolderWatch implements AutoCloseable {
       return Optional.empty();
     }
     handled = now;
-    return Optional.of(
-        now.errors().isEmpty()
-            ? desk.publish(
-                now.files(), author, "edited in the folder of cards", Impact.Progress.UNWATCHED)
-            : new DeskAnswer.Refused(now.errors(), List.of()));
+    return Optional.of(taking.apply(now));
   }
 
   /** Whether the last look saw a change that has not come to rest. */
@@ -118,7 +111,7 @@ public final class FolderWatch implements AutoCloseable {
   private Optional<DeskAnswer> lookSafely() {
     try {
       return look();
-    } catch (UncheckedIOException | StoreDamaged e) {
+    } catch (RuntimeException e) {
       return Optional.of(new DeskAnswer.Failed(String.valueOf(e.getMessage())));
     }
   }

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param note why, in one sentence
  * @param time when
  * @param onto the revision they were written against, or null if there was none
- * @param files the hash of the text of each file by its path
+ * @param files the text of each file by its path
  */
 public record Proposal(
     String id,

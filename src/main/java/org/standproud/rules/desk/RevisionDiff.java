@@ -18,7 +18,7 @@ import org.standproud.rules.card.Written;
  * @param changed what changed in each card that both have and that is not the same
  */
 public record RevisionDiff(
-    List<String> added, List<String> removed, Map<String, List<FieldChange>> changed) {
+    List<String> added, List<String> removed, Map<String, List<PartChange>> changed) {
 
   /** Copies the collections. */
   public RevisionDiff {
@@ -34,10 +34,10 @@ public record RevisionDiff(
    * @param before as it was, empty if it was not there
    * @param after as it is, empty if it is gone
    */
-  public record FieldChange(String field, String before, String after) {}
+  public record PartChange(String field, String before, String after) {}
 
   /** Whether nothing differs. */
-  public boolean isEmpty() {
+  public boolean nothing() {
     return added.isEmpty() && removed.isEmpty() && changed.isEmpty();
   }
 
@@ -52,11 +52,11 @@ public record RevisionDiff(
     Map<String, Card> now = byId(after);
     List<String> added = now.keySet().stream().filter(id -> !old.containsKey(id)).toList();
     List<String> removed = old.keySet().stream().filter(id -> !now.containsKey(id)).toList();
-    Map<String, List<FieldChange>> changed = new TreeMap<>();
+    Map<String, List<PartChange>> changed = new TreeMap<>();
     now.forEach(
         (id, card) -> {
           Card was = old.get(id);
-          List<FieldChange> changes = was == null ? List.of() : changes(was, card);
+          List<PartChange> changes = was == null ? List.of() : changes(was, card);
           if (!changes.isEmpty()) {
             changed.put(id, changes);
           }
@@ -69,17 +69,17 @@ public record RevisionDiff(
         .collect(Collectors.toMap(c -> c.id().text(), c -> c, (a, b) -> b, TreeMap::new));
   }
 
-  private static List<FieldChange> changes(Card before, Card after) {
+  private static List<PartChange> changes(Card before, Card after) {
     Map<String, String> old = fields(before);
     Map<String, String> now = fields(after);
-    List<FieldChange> changes = new ArrayList<>();
+    List<PartChange> changes = new ArrayList<>();
     Map<String, String> all = new LinkedHashMap<>(old);
     now.forEach(all::putIfAbsent);
     for (String field : all.keySet()) {
       String was = old.getOrDefault(field, "");
       String is = now.getOrDefault(field, "");
       if (!was.equals(is)) {
-        changes.add(new FieldChange(field, was, is));
+        changes.add(new PartChange(field, was, is));
       }
     }
     return changes;

@@ -1,8 +1,9 @@
 package org.standproud.rules.desk;
 
-import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where revisions are kept, in an order that only grows. Several replicas may share one store. What
@@ -20,18 +21,25 @@ public interface RevisionStore {
    * Adds a revision after the latest.
    *
    * @param revision the revision; its number follows the latest and its parent is the latest
-   * @param texts the texts of its files
+   * @param files the text of each of its files by its path
    * @return false if another revision came first, in which case nothing is added
    */
-  boolean append(StoredRevision revision, Collection<String> texts);
+  boolean append(StoredRevision revision, Map<String, String> files);
 
   /**
-   * The text of a file.
+   * The text of each file of a revision by its path, if there is such a revision.
    *
-   * @param hash its hash, see {@link TextHash}
-   * @throws StoreDamaged if there is none, or it is not what its hash says
+   * @param revision its id
    */
-  String text(String hash);
+  Optional<Map<String, String>> files(String revision);
+
+  /**
+   * Of some files those whose text no revision ever had.
+   *
+   * @param files the text of each file by its path
+   * @return the paths
+   */
+  Set<String> unseen(Map<String, String> files);
 
   /** Every proposal that is neither published nor withdrawn, oldest first. */
   List<Proposal> proposals();
@@ -40,9 +48,8 @@ public interface RevisionStore {
    * Keeps a proposal.
    *
    * @param proposal the proposal
-   * @param texts the texts of its files
    */
-  void keep(Proposal proposal, Collection<String> texts);
+  void keep(Proposal proposal);
 
   /**
    * Lets a proposal go; does nothing if there is none.

@@ -1,7 +1,10 @@
 package org.standproud.rules.engine;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.language.Condition;
@@ -20,5 +23,12 @@ record Prepared(Written text, Condition condition, String words, List<Fact> fact
     List<Fact> facts = new ArrayList<>();
     condition.facts(facts::add);
     return new Prepared(text, condition, condition.toWords(), facts.stream().distinct().toList());
+  }
+
+  /** The facts it hangs on, those behind the judgements it reads too. */
+  List<Fact> reads(Map<String, List<Fact>> behind) {
+    Set<Fact> all = new LinkedHashSet<>(facts);
+    condition.judgements(name -> all.addAll(behind.getOrDefault(name, List.of())));
+    return List.copyOf(all);
   }
 }

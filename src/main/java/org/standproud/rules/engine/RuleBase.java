@@ -111,6 +111,19 @@ public final class RuleBase {
     return card;
   }
 
+  /**
+   * The facts that the conditions of a card hang on, those behind its judgements too.
+   *
+   * @param id the id of the card
+   * @throws IllegalArgumentException if there is no such card
+   */
+  public List<Fact> reads(String id) {
+    return card(id).preparedWhen().stream()
+        .flatMap(condition -> condition.reads(behind).stream())
+        .distinct()
+        .toList();
+  }
+
   private Weighing weigh(Evidence evidence) {
     Readings readings = new Readings(facts, evidence);
     return new Weighing(cards, network.run(readings), readings);

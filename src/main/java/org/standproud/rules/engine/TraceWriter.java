@@ -1,9 +1,7 @@
 package org.standproud.rules.engine;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
@@ -69,9 +67,8 @@ final class TraceWriter {
   private ConditionTrace condition(Prepared prepared) {
     Condition condition = prepared.condition();
     Truth truth = condition.evaluate(readings, judgements);
-    Set<Fact> facts = new LinkedHashSet<>(prepared.facts());
-    condition.judgements(name -> facts.addAll(behind.getOrDefault(name, List.of())));
-    List<Reading> read = facts.stream().map(f -> new Reading(f, readings.value(f))).toList();
+    List<Reading> read =
+        prepared.reads(behind).stream().map(f -> new Reading(f, readings.value(f))).toList();
     return new ConditionTrace(
         prepared.text(),
         prepared.words(),

@@ -93,6 +93,6 @@ final class Weighing {
     Truth truth = quiet ? Truth.FALSE : card.truth(readings, judgements);
     Kind kind = kind(card.card(), applies, truth);
     boolean finding = card.card().flags() && (kind == Kind.FAIL || kind == Kind.OPEN);
-    return new CardKind(card.id(), kind, severity(card), finding);
+    return new CardKind(card.id(), kind, truth, severity(card), finding);
   }
 }

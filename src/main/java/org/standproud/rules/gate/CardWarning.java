@@ -1,8 +1,10 @@
 package org.standproud.rules.gate;
 
+import java.util.Locale;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.engine.CompiledCard;
+import org.standproud.setup.Worded;
 
 /**
  * Something odd about a card that is no error: it can serve, but its author should look again.
@@ -14,7 +16,7 @@ import org.standproud.rules.engine.CompiledCard;
 public record CardWarning(Kind kind, String card, CardError place) {
 
   /** What can be odd. */
-  public enum Kind {
+  public enum Kind implements Worded {
     /** Its scope and conditions contradict each other: it can never hold. */
     NEVER_HOLDS,
     /** It and the card whose finding it would change can never hold together. */
@@ -24,7 +26,12 @@ public record CardWarning(Kind kind, String card, CardError place) {
     /** Whenever it flags, another card flags too and is graver. */
     SHADOWED,
     /** No card reads the judgement it derives. */
-    JUDGEMENT_UNREAD
+    JUDGEMENT_UNREAD;
+
+    @Override
+    public String words() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
   }
 
   static CardWarning at(Kind kind, CompiledCard card, Written where, String message) {

@@ -8,8 +8,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Function;
 import java.util.stream.Stream;
+import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.RuleKinds;
 
@@ -21,27 +21,41 @@ public final class Impact {
 
   private static final int JOBS_AT_ONCE = 64;
 
-  private final Function<RuleKinds, String> verdict;
+  private final Verdicts verdicts;
   private final int workers;
 
   /**
    * On all cores.
    *
-   * @param verdict the verdict that findings come to; called from several threads
+   * @param verdicts the verdict that findings come to
    */
-  public Impact(Function<RuleKinds, String> verdict) {
-    this(verdict, Runtime.getRuntime().availableProcessors());
+  public Impact(Verdicts verdicts) {
+    this(verdicts, Runtime.getRuntime().availableProcessors());
   }
 
   /**
    * On some cores.
    *
-   * @param verdict the verdict that findings come to; called from several threads
+   * @param verdicts the verdict that findings come to
    * @param workers how many jobs are judged at a time, at least one
    */
-  public Impact(Function<RuleKinds, String> verdict, int workers) {
-    this.verdict = verdict;
+  public Impact(Verdicts verdicts, int workers) {
+    this.verdicts = verdicts;
     this.workers = workers;
+  }
+
+  /** What findings come to; asked from several threads. */
+  @FunctionalInterface
+  public interface Verdicts {
+
+    /**
+     * The verdict, in words.
+     *
+     * @param ruleBase the cards that judged
+     * @param kinds what they said
+     * @param evidence of what
+     */
+    String of(RuleBase ruleBase, RuleKinds kinds, Evidence evidence);
   }
 
   /** Watches the work and may end it. */
@@ -144,7 +158,7 @@ public final class Impact {
         tally.addUnreadable(job);
         return;
       }
-      tally.add(job, kinds, verdict.apply(kinds));
+      tally.add(job, kinds, verdicts.of(candidate, kinds, job.evidence()));
     }
 
     private synchronized List<PastJob> next(int justDone) {

@@ -1,24 +1,16 @@
 package org.standproud.web.recorded;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Grade;
 import org.standproud.api.assessing.Answer;
 import org.standproud.api.assessing.EvidenceAccount;
-import org.standproud.api.assessing.FactValue;
 import org.standproud.api.assessing.TraceAccount;
 import org.standproud.audit.Account;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.evidence.EvidenceValue;
-import org.standproud.mechanics.evidence.Fact;
-import org.standproud.mechanics.evidence.Value;
-import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.SourceKind;
-import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Worded;
@@ -66,7 +58,7 @@ public record RecordedAnswer(
     return new RecordedAnswer(
         CanonicalText.setup(account.setup().text()),
         MAPPER.readValue(account.answer().text(), Answer.class),
-        evidence(MAPPER.readValue(account.evidence().text(), EvidenceAccount.class)),
+        EvidenceAccount.read(account.evidence()),
         margins(MAPPER.readValue(account.trace().text(), TraceAccount.class)));
   }
 
@@ -84,37 +76,6 @@ public record RecordedAnswer(
       }
     }
     return margins;
-  }
-
-  /** Facts that this program no longer has a name for are left out. */
-  private static Evidence evidence(EvidenceAccount account) {
-    Map<String, Fact> facts = new HashMap<>();
-    Vocabulary.all().forEach(fact -> facts.put(fact.name(), fact));
-    List<EvidenceValue> values = new ArrayList<>();
-    for (EvidenceAccount.FactLine line : account.facts()) {
-      Fact fact = facts.get(line.value().fact());
-      if (fact != null) {
-        values.add(new EvidenceValue(fact, value(line.value()), line.inputs(), line.assumptions()));
-      }
-    }
-    return new Evidence(values);
-  }
-
-  private static Value value(FactValue told) {
-    FactValue.@Nullable Numbers band = told.band();
-    if (band != null) {
-      return new Value.Quantity(new Band(band.low(), band.likely(), band.high()));
-    }
-    String word = told.word();
-    if (word != null) {
-      return new Value.Text(word);
-    }
-    Boolean yes = told.yes();
-    if (yes != null) {
-      return new Value.Truth(yes);
-    }
-    String measure = told.measure();
-    return new Value.Missing(measure == null ? told.fact() : measure);
   }
 
   /** Reads a choice from the words that stand for it. */

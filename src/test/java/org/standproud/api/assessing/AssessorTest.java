@@ -14,15 +14,16 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.store.StoreBusy;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.CanonicalText;
@@ -40,17 +41,11 @@ class AssessorTest {
   @BeforeAll
   static void readTheShop() throws IOException {
     catalogue = SeedCatalogue.read(Path.of("seeds")).get().orElseThrow();
-    RuleShelf shelf =
-        new RuleShelf(
-            Path.of("rules"),
-            new Gate(
-                Vocabulary.all(),
-                new QuantityText(),
-                name -> Optional.empty(),
-                Coverage.Demand.REFUSE),
-            kept -> {});
-    shelf.load();
-    rules = shelf.ruleBase().orElseThrow();
+    Gate gate =
+        new Gate(
+            Vocabulary.all(), new QuantityText(), name -> Optional.empty(), Coverage.Demand.REFUSE);
+    Authorship by = new Authorship("engineer", "note", Instant.EPOCH, null);
+    rules = ((GateResult.Published) gate.check(Path.of("rules"), by)).ruleBase();
     request = Files.readString(Path.of("seeds/setups/03-tall-plate-barely-gripped.json"));
   }
 

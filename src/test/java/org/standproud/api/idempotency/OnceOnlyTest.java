@@ -25,15 +25,17 @@ import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.SetupRequest;
 import org.standproud.api.problem.KeyInUse;
 import org.standproud.api.problem.KeyReused;
-import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.audit.chain.KeyPlaces;
 import org.standproud.audit.store.RecordQuery;
 import org.standproud.audit.store.Records;
 import org.standproud.audit.store.Seal;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.rules.engine.Authorship;
+import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -43,7 +45,7 @@ class OnceOnlyTest {
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");
   private static final IdempotencyKey KEY = new IdempotencyKey("traveler", "k-1");
   private static final Catalogue SHELVES = SeedCatalogue.read(Path.of("seeds")).get().orElseThrow();
-  private static final RuleShelf CARDS = cards();
+  private static final RuleBase CARDS = cards();
 
   private final SetupRequest request = request("03-tall-plate-barely-gripped");
   private @TempDir Path directory;
@@ -156,7 +158,7 @@ class OnceOnlyTest {
           } catch (Exception e) {
             throw new IllegalStateException(e);
           }
-          return CARDS.ruleBase().orElseThrow();
+          return CARDS;
         },
         jobOrder -> List.of(),
         records::append,
@@ -180,12 +182,11 @@ class OnceOnlyTest {
     }
   }
 
-  private static RuleShelf cards() {
+  private static RuleBase cards() {
     Gate gate =
         new Gate(
             Vocabulary.all(), new QuantityText(), name -> Optional.empty(), Coverage.Demand.REFUSE);
-    RuleShelf shelf = new RuleShelf(Path.of("rules"), gate, kept -> {});
-    shelf.load();
-    return shelf;
+    Authorship by = new Authorship("engineer", "note", Instant.EPOCH, null);
+    return ((GateResult.Published) gate.check(Path.of("rules"), by)).ruleBase();
   }
 }

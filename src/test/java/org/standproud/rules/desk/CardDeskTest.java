@@ -3,17 +3,15 @@ package org.standproud.rules.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.Shop;
 import org.standproud.rules.SmallCards;
@@ -25,7 +23,7 @@ import org.standproud.rules.desk.DeskAnswer.Refused;
 import org.standproud.rules.desk.DeskAnswer.SecondPersonNeeded;
 import org.standproud.rules.desk.DeskAnswer.Stale;
 import org.standproud.rules.desk.DeskAnswer.Unchanged;
-import org.standproud.rules.desk.RevisionDiff.FieldChange;
+import org.standproud.rules.desk.RevisionDiff.PartChange;
 import org.standproud.rules.gate.ActiveRuleBase;
 import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.impact.Impact;
@@ -41,14 +39,12 @@ class CardDeskTest {
   private static final Evidence PLATE =
       Shop.evidence(Shop.STICK_OUT, 0.044, Shop.GRIP_DEPTH, 0.020);
 
-  @TempDir Path folder;
-  private RevisionStore store;
+  private final RevisionsInMemory store = new RevisionsInMemory();
   private final ActiveRuleBase active = new ActiveRuleBase();
   private CardDesk desk;
 
   @BeforeEach
   void openTheDesk() {
-    store = new FolderRevisionStore(folder);
     desk = desk(Publishing.ONE_PERSON, active, PastJobs.NONE);
   }
 
@@ -64,7 +60,7 @@ class CardDeskTest {
   }
 
   private StoredRevision publish(Map<String, String> files) {
-    DeskAnswer answer = desk.publish(files, "engineer", "a note", UNWATCHED);
+    DeskAnswer answer = desk.publish(CardEdit.of(files), "engineer", "a note", UNWATCHED);
     assertThat(answer).isInstanceOf(Published.class);
     return ((Published) answer).revision();
   }
@@ -77,24 +73,25 @@ class CardDeskTest {
   void theFirstCardsPublishedServeAndAreKept() {
     StoredRevision first = publish(SmallCards.files());
     assertThat(first.number()).isEqualTo(1);
-    assertThat(first.parent()).isNull();
+    assertThat(first.revision().parent()).isNull();
     assertThat(serving()).isEqualTo(first.id());
     assertThat(desk.files()).isEqualTo(SmallCards.files());
-    assertThat(new FolderRevisionStore(folder).revisions()).containsExactly(first);
+    assertThat(store.revisions()).containsExactly(first);
   }
 
   @Test
   void eachRevisionNamesTheOneBeforeIt() {
     StoredRevision first = publish(SmallCards.files());
     StoredRevision second = publish(SmallCards.tall("2.1"));
-    assertThat(second.parent()).isEqualTo(first.id());
+    assertThat(second.revision().parent()).isEqualTo(first.id());
     assertThat(desk.revisions()).containsExactly(first, second);
   }
 
   @Test
   void cardsThatAreRefusedLeaveWhatServes() {
     StoredRevision first = publish(SmallCards.files());
-    DeskAnswer answer = desk.publish(SmallCards.tall("2.5 mm"), "engineer", "n", UNWATCHED);
+    DeskAnswer answer =
+        desk.publish(CardEdit.of(SmallCards.tall("2.5 mm")), "engineer", "n", UNWATCHED);
     assertThat(answer).isInstanceOf(Refused.class);
     assertThat(((Refused) answer).errors().toString()).contains("holding/tall.yaml:12");
     assertThat(serving()).isEqualTo(first.id());
@@ -104,20 +101,18 @@ class CardDeskTest {
   @Test
   void anExampleThatFailsLeavesWhatServes() {
     StoredRevision first = publish(SmallCards.files());
-    assertThat(desk.publish(SmallCards.tall("9"), "engineer", "n", UNWATCHED))
+    assertThat(desk.publish(CardEdit.of(SmallCards.tall("9")), "engineer", "n", UNWATCHED))
         .isInstanceOf(Refused.class);
     assertThat(serving()).isEqualTo(first.id());
   }
 
   @Test
-  void aStoreThatFailsLeavesWhatServes() throws Exception {
+  void aStoreThatFailsLeavesWhatServes() {
     StoredRevision first = publish(SmallCards.files());
-    Path revisions = folder.resolve("revisions");
-    Files.move(revisions, folder.resolve("gone"));
-    assertThatThrownBy(() -> desk.publish(SmallCards.tall("2.1"), "engineer", "n", UNWATCHED))
-        .isInstanceOf(java.io.UncheckedIOException.class);
+    store.fails(true);
+    assertThatThrownBy(() -> publish(SmallCards.tall("2.1"))).hasMessage("the disk is full");
     assertThat(serving()).isEqualTo(first.id());
-    Files.move(folder.resolve("gone"), revisions);
+    store.fails(false);
     assertThat(publish(SmallCards.tall("2.1")).number()).isEqualTo(2);
   }
 
@@ -126,14 +121,15 @@ class CardDeskTest {
     StoredRevision first = publish(SmallCards.files());
     Map<String, String> commented = SmallCards.files();
     commented.computeIfPresent(SmallCards.TALL, (f, t) -> "# a comment\n" + t);
-    assertThat(desk.publish(commented, "engineer", "n", UNWATCHED)).isEqualTo(new Unchanged(first));
+    assertThat(desk.publish(CardEdit.of(commented), "engineer", "n", UNWATCHED))
+        .isEqualTo(new Unchanged(first));
   }
 
   @Test
   void cardsCanBeTriedOnASetUpWithoutServing() {
     publish(SmallCards.files());
     String before = serving();
-    Trial trial = desk.tryOn(SmallCards.tall("2.1"), PLATE);
+    Trial trial = desk.tryOn(CardEdit.of(SmallCards.tall("2.1")), PLATE);
     assertThat(trial.trace().card("HOLD-001").kind()).isEqualTo(Kind.FAIL);
     assertThat(trial.inService().card("HOLD-001").kind()).isEqualTo(Kind.PASS);
     assertThat(trial.errors()).isEmpty();
@@ -142,16 +138,17 @@ class CardDeskTest {
 
   @Test
   void aCardWhoseExamplesFailCanBeTriedAndSaysWhatTheGateWouldSay() {
-    Trial trial = desk.tryOn(SmallCards.tall("9"), PLATE);
+    Trial trial = desk.tryOn(CardEdit.of(SmallCards.tall("9")), PLATE);
     assertThat(trial.trace().card("HOLD-001").kind()).isEqualTo(Kind.PASS);
     assertThat(trial.inService()).isNull();
     assertThat(trial.errors().toString()).contains("the example expects fail");
-    assertThat(desk.tryOn(SmallCards.tall("9 mm"), PLATE).trace()).isNull();
+    assertThat(desk.tryOn(CardEdit.of(SmallCards.tall("9 mm")), PLATE).trace()).isNull();
   }
 
   @Test
   void validatingKeepsNothing() {
-    assertThat(desk.validate(SmallCards.files())).isInstanceOf(GateResult.Published.class);
+    assertThat(desk.validate(CardEdit.of(SmallCards.files())))
+        .isInstanceOf(GateResult.Published.class);
     assertThat(desk.revisions()).isEmpty();
     assertThat(active.get()).isEmpty();
   }
@@ -159,14 +156,14 @@ class CardDeskTest {
   @Test
   void whoProposesMayNotPublishWhereItTakesTwo() {
     CardDesk two = desk(Publishing.TWO_PERSONS, active, PastJobs.NONE);
-    Proposed proposed = (Proposed) two.propose(SmallCards.files(), "Ann", "first", UNWATCHED);
+    Proposed proposed = (Proposed) two.propose(CardEdit.of(SmallCards.files()), "Ann", "first");
     String id = proposed.proposal().id();
     assertThat(two.proposals()).containsExactly(proposed.proposal());
     assertThat(two.publish(id, " ann ", UNWATCHED))
         .isEqualTo(new SecondPersonNeeded(proposed.proposal()));
     assertThat(active.get()).isEmpty();
     StoredRevision revision = ((Published) two.publish(id, "Bob", UNWATCHED)).revision();
-    assertThat(revision.author()).isEqualTo("Ann");
+    assertThat(revision.revision().author()).isEqualTo("Ann");
     assertThat(revision.publisher()).isEqualTo("Bob");
     assertThat(two.proposals()).isEmpty();
     assertThat(serving()).isEqualTo(revision.id());
@@ -186,7 +183,7 @@ class CardDeskTest {
   void aProposalWrittenAgainstAnOlderRevisionIsStale() {
     StoredRevision first = publish(SmallCards.files());
     String late =
-        ((Proposed) desk.propose(SmallCards.tall("2.1"), "Ann", "n", UNWATCHED)).proposal().id();
+        ((Proposed) desk.propose(CardEdit.of(SmallCards.tall("2.1")), "Ann", "n")).proposal().id();
     StoredRevision second = publish(SmallCards.tall("2.2"));
     assertThat(desk.publish(late, "Bob", UNWATCHED)).isEqualTo(new Stale(second.id()));
     assertThat(desk.proposals()).hasSize(1);
@@ -202,7 +199,7 @@ class CardDeskTest {
     publish(SmallCards.tall("2.1"));
     Published back = (Published) desk.rollBack(first.id(), "engineer", "too strict", UNWATCHED);
     assertThat(back.revision().number()).isEqualTo(3);
-    assertThat(back.revision().contentHash()).isEqualTo(first.contentHash());
+    assertThat(back.revision().revision().contentHash()).isEqualTo(first.revision().contentHash());
     assertThat(back.revision().id()).isNotEqualTo(first.id());
     assertThat(active.get().orElseThrow().evaluate(PLATE).card("HOLD-001").kind())
         .isEqualTo(Kind.PASS);
@@ -213,18 +210,25 @@ class CardDeskTest {
   void revisionsAreComparedCardByCard() {
     StoredRevision first = publish(SmallCards.files());
     Map<String, String> files = SmallCards.tall("2.1");
-    files.remove("direction/ease.yaml");
-    files.put("holding/new.yaml", files.get(SmallCards.TALL).replace("HOLD-001", "HOLD-002"));
-    DeskAnswer answer = desk.publish(files, "engineer", "n", UNWATCHED);
+    CardEdit edit =
+        new CardEdit(
+            Map.of(
+                SmallCards.TALL,
+                files.get(SmallCards.TALL),
+                "holding/new.yaml",
+                files.get(SmallCards.TALL).replace("HOLD-001", "HOLD-002")),
+            Set.of("direction/ease.yaml"),
+            null);
+    DeskAnswer answer = desk.publish(edit, "engineer", "n", UNWATCHED);
     StoredRevision second = ((Published) answer).revision();
     RevisionDiff diff = desk.diff(first.id(), second.id()).orElseThrow();
     assertThat(diff.added()).containsExactly("HOLD-002");
     assertThat(diff.removed()).containsExactly("DIR-020");
     assertThat(diff.changed())
         .containsExactly(
-            Map.entry("HOLD-001", List.of(new FieldChange("limit tall", "2.5", "2.1"))));
-    assertThat(desk.diff(SmallCards.files()).added()).containsExactly("DIR-020");
-    assertThat(desk.diff(first.id(), first.id()).orElseThrow().isEmpty()).isTrue();
+            Map.entry("HOLD-001", List.of(new PartChange("limit tall", "2.5", "2.1"))));
+    assertThat(desk.diff(desk.files(), SmallCards.files()).added()).containsExactly("DIR-020");
+    assertThat(desk.diff(first.id(), first.id()).orElseThrow().nothing()).isTrue();
   }
 
   @Test
@@ -237,58 +241,63 @@ class CardDeskTest {
     assertThat(theirs.get().orElseThrow().revision().id()).isEqualTo(first.id());
     assertThat(replica.follow()).isEqualTo(new Unchanged(first));
     StoredRevision second =
-        ((Published) replica.publish(SmallCards.tall("2.1"), "other", "n", UNWATCHED)).revision();
+        ((Published) replica.publish(CardEdit.of(SmallCards.tall("2.1")), "other", "n", UNWATCHED))
+            .revision();
     assertThat(desk.follow()).isInstanceOf(Published.class);
     assertThat(serving()).isEqualTo(second.id());
   }
 
   @Test
-  void ofTwoReplicasThatPublishAtOnceOneHasToLookAgain() {
+  void cardsChangedInTheStoreAreFoundOut() {
     StoredRevision first = publish(SmallCards.files());
-    StoredRevision theirs = publish(SmallCards.tall("2.1"));
-    StoredRevision ours =
-        new StoredRevision(2, "x", "y", "a", "a", "n", Instant.EPOCH, first.id(), Map.of());
-    assertThat(store.append(ours, List.of())).isFalse();
-    assertThat(store.latest()).contains(theirs);
-  }
-
-  @Test
-  void aCardChangedInTheStoreIsFoundOut() throws Exception {
-    StoredRevision first = publish(SmallCards.files());
-    String hash = first.files().get(SmallCards.TALL);
-    Path kept = folder.resolve("cards").resolve(hash);
-    Files.writeString(kept, Files.readString(kept).replace("2.5", "3.5"));
-    CardDesk replica = desk(Publishing.ONE_PERSON, new ActiveRuleBase(), PastJobs.NONE);
-    assertThatThrownBy(replica::follow).isInstanceOf(StoreDamaged.class).hasMessageContaining(hash);
-  }
-
-  @Test
-  void aLogThatNamesOtherCardsIsFoundOut() throws Exception {
-    publish(SmallCards.files());
-    StoredRevision second = publish(SmallCards.tall("2.1"));
-    Path log = folder.resolve("revisions/00000001.json");
-    String tall = TextHash.of(SmallCards.files().get(SmallCards.TALL));
-    Files.writeString(
-        log, Files.readString(log).replace(tall, second.files().get(SmallCards.TALL)));
-    Files.delete(folder.resolve("revisions/00000002.json"));
+    store.damage(first.id(), SmallCards.tall("2.4"));
     CardDesk replica = desk(Publishing.ONE_PERSON, new ActiveRuleBase(), PastJobs.NONE);
     assertThatThrownBy(replica::follow).isInstanceOf(StoreDamaged.class);
   }
 
   @Test
-  void aHashThatIsAPathIsNoHash() {
-    assertThatThrownBy(() -> store.text("../../etc/passwd")).isInstanceOf(StoreDamaged.class);
-    assertThatThrownBy(() -> store.drop("../revisions/00000001"))
-        .isInstanceOf(IllegalArgumentException.class);
+  void anEditIsLaidOverTheCardsThatAreThere() {
+    publish(SmallCards.files());
+    String tall = SmallCards.tall("2.1").get(SmallCards.TALL);
+    DeskAnswer answer =
+        desk.publish(CardEdit.of(Map.of(SmallCards.TALL, tall)), "engineer", "n", UNWATCHED);
+    assertThat(answer).isInstanceOf(Published.class);
+    assertThat(desk.files()).isEqualTo(SmallCards.tall("2.1"));
   }
 
   @Test
-  void whatIsProposedSaysWhatItWouldChangeForPastJobs() {
+  void anEditWrittenAgainstAnOlderRevisionIsStale() {
+    StoredRevision first = publish(SmallCards.files());
+    StoredRevision second = publish(SmallCards.tall("2.1"));
+    CardEdit late = new CardEdit(SmallCards.tall("2.2"), Set.of(), first.id());
+    assertThat(desk.publish(late, "engineer", "n", UNWATCHED)).isEqualTo(new Stale(second.id()));
+    assertThat(desk.propose(late, "engineer", "n")).isEqualTo(new Stale(second.id()));
+  }
+
+  @Test
+  void theFirstCardsOfAShopNeedNoSecondPerson() {
+    CardDesk two = desk(Publishing.TWO_PERSONS, active, PastJobs.NONE);
+    assertThat(two.publish(CardEdit.of(SmallCards.files()), "Ann", "first", UNWATCHED))
+        .isInstanceOf(Published.class);
+  }
+
+  @Test
+  void theSameCardsProposedAgainAreTheSameProposal() {
+    publish(SmallCards.files());
+    CardEdit edit = CardEdit.of(SmallCards.tall("2.1"));
+    DeskAnswer once = desk.propose(edit, "Ann", "n");
+    assertThat(desk.propose(edit, "Ann", "n")).isEqualTo(once);
+    assertThat(desk.proposals()).hasSize(1);
+  }
+
+  @Test
+  void whatIsPublishedSaysWhatItChangesForPastJobs() {
     PastJob ran = new PastJob("r1", "4711", PLATE, "run", Map.of());
     CardDesk busy = desk(Publishing.ONE_PERSON, active, () -> Stream.of(ran));
-    Proposed proposed = (Proposed) busy.propose(SmallCards.tall("2.1"), "Ann", "n", UNWATCHED);
-    assertThat(proposed.impact().byCard().get("HOLD-001").appears()).isEqualTo(1);
-    assertThat(proposed.impact().changed())
+    Published published =
+        (Published) busy.publish(CardEdit.of(SmallCards.tall("2.1")), "Ann", "n", UNWATCHED);
+    assertThat(published.impact().byCard().get("HOLD-001").appears()).isEqualTo(1);
+    assertThat(published.impact().changed())
         .singleElement()
         .satisfies(c -> assertThat(c.jobOrder()).isEqualTo("4711"));
   }
@@ -307,7 +316,8 @@ class CardDeskTest {
             return true;
           }
         };
-    assertThat(busy.publish(SmallCards.files(), "e", "n", ended)).isInstanceOf(Cancelled.class);
+    assertThat(busy.publish(CardEdit.of(SmallCards.files()), "e", "n", ended))
+        .isInstanceOf(Cancelled.class);
     assertThat(active.get()).isEmpty();
     assertThat(busy.revisions()).isEmpty();
   }

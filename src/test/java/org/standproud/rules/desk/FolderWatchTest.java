@@ -19,6 +19,7 @@ import org.standproud.rules.SmallCards;
 import org.standproud.rules.desk.DeskAnswer.Published;
 import org.standproud.rules.desk.DeskAnswer.Refused;
 import org.standproud.rules.gate.ActiveRuleBase;
+import org.standproud.rules.gate.CardFolder;
 import org.standproud.rules.impact.Impact;
 import org.standproud.rules.impact.PastJobs;
 
@@ -36,14 +37,15 @@ class FolderWatchTest {
     CardDesk desk =
         new CardDesk(
             SmallCards.gate(),
-            new FolderRevisionStore(folder.resolve("store")),
+            new RevisionsInMemory(),
             active,
             Publishing.ONE_PERSON,
             new Impact(SmallCards.VERDICT, 1),
             PastJobs.NONE,
             Clock.systemUTC());
-    desk.publish(SmallCards.files(), "engineer", "first", Impact.Progress.UNWATCHED);
-    watch = new FolderWatch(cards, desk, "rules folder");
+    FolderEdits edits = new FolderEdits(desk, "rules folder");
+    edits.take(CardFolder.read(cards));
+    watch = new FolderWatch(cards, edits::take);
   }
 
   @AfterEach

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +14,6 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.Shop;
 import org.standproud.rules.SmallCards;
@@ -41,7 +39,6 @@ class HotReloadTest {
   private static final Evidence PLATE =
       Shop.evidence(Shop.STICK_OUT, 0.044, Shop.GRIP_DEPTH, 0.020);
 
-  @TempDir Path folder;
   private final ActiveRuleBase active = new ActiveRuleBase();
   private final Map<String, Kind> expected = new ConcurrentHashMap<>();
   private final Queue<String> failures = new ConcurrentLinkedQueue<>();
@@ -54,7 +51,7 @@ class HotReloadTest {
     CardDesk desk =
         new CardDesk(
             SmallCards.gate(),
-            new FolderRevisionStore(folder),
+            new RevisionsInMemory(),
             active,
             Publishing.ONE_PERSON,
             new Impact(SmallCards.VERDICT, 1),
@@ -90,7 +87,8 @@ class HotReloadTest {
 
   private void reload(CardDesk desk, int i) {
     Map<String, String> files = SmallCards.tall(i % 2 == 0 ? "2.1" : "2.3");
-    DeskAnswer answer = desk.publish(files, "engineer", "reload " + i, Impact.Progress.UNWATCHED);
+    DeskAnswer answer =
+        desk.publish(CardEdit.of(files), "engineer", "reload " + i, Impact.Progress.UNWATCHED);
     assertThat(answer).isInstanceOf(DeskAnswer.Published.class);
     String revision = ((DeskAnswer.Published) answer).revision().id();
     expected.put(revision, i % 2 == 0 ? Kind.FAIL : Kind.PASS);

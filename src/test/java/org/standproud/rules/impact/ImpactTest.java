@@ -47,7 +47,7 @@ class ImpactTest {
     Map<String, Found> findings =
         kinds.findings().stream().collect(Collectors.toMap(CardKind::id, Found::of));
     return new PastJob(
-        record, "job " + record, evidence, SmallCards.VERDICT.apply(kinds), findings);
+        record, "job " + record, evidence, SmallCards.VERDICT.of(NOW, kinds, evidence), findings);
   }
 
   private static ImpactReport impact(Map<String, String> files, PastJob... jobs) {
@@ -176,7 +176,7 @@ class ImpactTest {
     PastJob job = past("1", plate(0.08, 0.02));
     Impact impact =
         new Impact(
-            kinds -> {
+            (base, kinds, evidence) -> {
               throw new UnsupportedOperationException("no verdict");
             },
             2);
@@ -210,6 +210,7 @@ class ImpactTest {
   }
 
   private static CardKind inShort(CardTrace trace) {
-    return new CardKind(trace.id(), trace.kind(), trace.severity(), trace.isFinding());
+    return new CardKind(
+        trace.id(), trace.kind(), trace.truth(), trace.severity(), trace.isFinding());
   }
 }

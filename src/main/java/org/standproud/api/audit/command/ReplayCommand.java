@@ -57,7 +57,7 @@ final class ReplayCommand implements Callable<Integer> {
             // Only what a replay needs is made, not what waits for callers.
             .lazyInitialization(true)
             .properties("spring.main.banner-mode=off", "logging.level.root=warn")
-            .run()) {
+            .run("--standproud.rules.folder=never")) {
       AuditRecord record =
           service
               .getBean(Records.class)

@@ -1,0 +1,44 @@
+package org.standproud.api.rulebase;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.standproud.rules.desk.CardEdit;
+
+/**
+ * A change of cards as it is sent, with what is to be done with it.
+ *
+ * @param files the text of each card file by its path; null takes the file away
+ * @param onto the revision it was written against
+ * @param author who wrote it
+ * @param note why
+ * @param setup the set-up to try it on
+ * @param record the assessment to try it on
+ */
+record EditBody(
+    @Nullable Map<String, @Nullable String> files,
+    @Nullable String onto,
+    @Nullable String author,
+    @Nullable String note,
+    @Nullable Map<String, Object> setup,
+    @Nullable UUID record) {
+
+  CardEdit edit() {
+    Map<String, String> written = new HashMap<>();
+    Set<String> removed = new HashSet<>();
+    if (files != null) {
+      files.forEach(
+          (file, text) -> {
+            if (text == null) {
+              removed.add(file);
+            } else {
+              written.put(file, text);
+            }
+          });
+    }
+    return new CardEdit(written, removed, onto);
+  }
+}

@@ -1,0 +1,91 @@
+package org.standproud.api.rulebase;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.security.Principal;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+import org.springframework.util.unit.DataSize;
+import org.standproud.api.access.Caller;
+import org.standproud.api.assessments.Bodies;
+import org.standproud.api.problem.BadParameter;
+
+/**
+ * Reads changes of cards: JSON with any number of files, or the YAML of one card with its path as
+ * the parameter {@code file}.
+ */
+@Component
+class Edits {
+
+  static final String YAML = "application/yaml";
+
+  private static final int LONGEST_NAME = 200;
+  private static final int LONGEST_NOTE = 1_000;
+
+  private final Bodies bodies;
+  private final int limitBytes;
+
+  Edits(Bodies bodies, @Value("${standproud.rules.largest-edit}") DataSize limit) {
+    this.bodies = bodies;
+    this.limitBytes = Math.toIntExact(limit.toBytes());
+  }
+
+  EditBody read(HttpServletRequest request) throws IOException {
+    String text = bodies.text(request, limitBytes);
+    return MediaType.parseMediaType(request.getContentType()).isCompatibleWith(yaml())
+        ? ofCard(text, request)
+        : Bodies.readWithGaps(text.isBlank() ? "{}" : text, EditBody.class);
+  }
+
+  String text(HttpServletRequest request) throws IOException {
+    return bodies.text(request, limitBytes);
+  }
+
+  private static MediaType yaml() {
+    return MediaType.parseMediaType(YAML);
+  }
+
+  private static EditBody ofCard(String text, HttpServletRequest request) {
+    String file = request.getParameter("file");
+    if (file == null) {
+      throw new BadParameter("file", "the path of the card, such as holding/HOLD-001.yaml");
+    }
+    return new EditBody(
+        Map.of(file, text),
+        request.getParameter("onto"),
+        request.getParameter("author"),
+        request.getParameter("note"),
+        null,
+        record(request.getParameter("record")));
+  }
+
+  private static @Nullable UUID record(@Nullable String text) {
+    try {
+      return text == null ? null : UUID.fromString(text);
+    } catch (IllegalArgumentException e) {
+      throw new BadParameter("record", "the id of an assessment is wanted");
+    }
+  }
+
+  /** Who acts: the caller if it is known who that is, else whom the request names. */
+  static String author(HttpServletRequest request, @Nullable String named) {
+    Principal caller = request.getUserPrincipal();
+    boolean known = caller != null && !caller.getName().equals(Caller.ANONYMOUS.name());
+    return told("author", known ? caller.getName() : named, LONGEST_NAME);
+  }
+
+  static String note(@Nullable String note) {
+    return told("note", note, LONGEST_NOTE);
+  }
+
+  private static String told(String name, @Nullable String text, int longest) {
+    if (text == null || text.isBlank() || text.length() > longest) {
+      throw new BadParameter(name, "has to be told in 1 to " + longest + " characters");
+    }
+    return text.strip();
+  }
+}

@@ -1,0 +1,115 @@
+package org.standproud.api.rulebase;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.api.problem.NotThere;
+import org.standproud.rules.desk.CardDesk;
+import org.standproud.rules.desk.Proposal;
+import org.standproud.rules.desk.RevisionDiff;
+import org.standproud.rules.impact.Impact;
+
+/** Cards that wait to be published. */
+@Tag(name = "Rule base", description = "How cards come into service.")
+@RestController
+@RequestMapping(path = "/v1/rule-base/proposals", produces = MediaType.APPLICATION_JSON_VALUE)
+class ProposalsController {
+
+  private final CardDesk desk;
+  private final Edits edits;
+
+  ProposalsController(CardDesk desk, Edits edits) {
+    this.desk = desk;
+    this.edits = edits;
+  }
+
+  /**
+   * A proposal with what it changes.
+   *
+   * @param proposal the proposal in short
+   * @param changes what differs from the cards in service
+   * @param files the text of each of its card files by its path
+   */
+  @Schema(name = "ProposedCards")
+  record ProposedCards(ProposalLine proposal, RevisionDiff changes, Map<String, String> files) {}
+
+  @Operation(
+      operationId = "proposeCards",
+      summary = "Propose cards",
+      description =
+          "They pass the gate and wait to be published: see what they would change for past jobs"
+              + " first. Nothing in service changes.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              content = @Content(schema = @Schema(implementation = EditBody.class))))
+  @ApiResponse(responseCode = "201", description = "The cards passed and wait.")
+  @PostMapping(consumes = {MediaType.APPLICATION_JSON_VALUE, Edits.YAML})
+  ResponseEntity<Publication> propose(HttpServletRequest request) throws IOException {
+    EditBody body = edits.read(request);
+    String author = Edits.author(request, body.author());
+    return Publication.answer(desk.propose(body.edit(), author, Edits.note(body.note())));
+  }
+
+  @Operation(operationId = "listProposals", summary = "The proposals that wait, oldest first")
+  @ApiResponse(responseCode = "200", description = "Those neither published nor withdrawn.")
+  @GetMapping
+  List<ProposalLine> list() {
+    return desk.proposals().stream().map(ProposalLine::of).toList();
+  }
+
+  @Operation(operationId = "getProposal", summary = "A proposal, with what it changes")
+  @ApiResponse(responseCode = "200", description = "The proposal.")
+  @GetMapping("/{id}")
+  ProposedCards get(@PathVariable UUID id) {
+    Proposal proposal = proposal(id);
+    return new ProposedCards(
+        ProposalLine.of(proposal), desk.diff(desk.files(), proposal.files()), proposal.files());
+  }
+
+  @Operation(operationId = "withdrawProposal", summary = "Let a proposal go")
+  @ApiResponse(responseCode = "204", description = "It no longer waits.")
+  @DeleteMapping("/{id}")
+  ResponseEntity<Void> withdraw(@PathVariable UUID id) {
+    desk.withdraw(proposal(id).id());
+    return ResponseEntity.noContent().build();
+  }
+
+  @Operation(
+      operationId = "publishProposal",
+      summary = "Put proposed cards into service",
+      description =
+          "The gate again, then past jobs judged again, then one swap; assessments under way finish"
+              + " on the revision they began with. Where it takes two persons, somebody else than"
+              + " the proposer has to ask.",
+      requestBody =
+          @RequestBody(content = @Content(schema = @Schema(implementation = EditBody.class))))
+  @ApiResponse(responseCode = "200", description = "They serve.")
+  @PostMapping(path = "/{id}/publication", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<Publication> publish(@PathVariable UUID id, HttpServletRequest request)
+      throws IOException {
+    String publisher = Edits.author(request, edits.read(request).author());
+    return Publication.answer(desk.publish(id.toString(), publisher, Impact.Progress.UNWATCHED));
+  }
+
+  private Proposal proposal(UUID id) {
+    return desk.proposal(id.toString())
+        .orElseThrow(() -> new NotThere("No proposal with this id waits."));
+  }
+}

@@ -1,0 +1,76 @@
+package org.standproud.api.rulebase;
+
+import java.net.URI;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.ErrorResponseException;
+import org.standproud.api.problem.CardsRefused;
+import org.standproud.api.problem.NotThere;
+import org.standproud.rules.desk.DeskAnswer;
+import org.standproud.rules.gate.CardWarning;
+import org.standproud.rules.impact.ImpactReport;
+
+/**
+ * What became of cards brought to the desk and not refused; one of revision and proposal is there.
+ *
+ * @param changed whether another revision serves now
+ * @param revision the revision in service now; absent if the cards wait to be published
+ * @param proposal the proposal that waits
+ * @param warnings what is odd about the cards all the same
+ * @param impact what changes for past jobs
+ */
+record Publication(
+    boolean changed,
+    @Nullable RevisionLine revision,
+    @Nullable ProposalLine proposal,
+    List<CardWarning> warnings,
+    @Nullable ImpactReport impact) {
+
+  /** 200 for what serves, 201 for what waits, and a problem for the rest. */
+  static ResponseEntity<Publication> answer(DeskAnswer answer) {
+    Publication publication = of(answer);
+    ProposalLine waits = publication.proposal();
+    return waits == null
+        ? ResponseEntity.ok(publication)
+        : ResponseEntity.created(URI.create(waits.self())).body(publication);
+  }
+
+  /** What serves or waits, and a problem for the rest. */
+  static Publication of(DeskAnswer answer) {
+    if (answer instanceof DeskAnswer.Published published) {
+      RevisionLine line = RevisionLine.of(published.revision());
+      return new Publication(true, line, null, published.warnings(), published.impact());
+    } else if (answer instanceof DeskAnswer.Unchanged same) {
+      return new Publication(false, RevisionLine.of(same.revision()), null, List.of(), null);
+    } else if (answer instanceof DeskAnswer.Proposed proposed) {
+      ProposalLine line = ProposalLine.of(proposed.proposal());
+      return new Publication(false, null, line, proposed.warnings(), null);
+    }
+    throw problem(answer);
+  }
+
+  private static RuntimeException problem(DeskAnswer answer) {
+    if (answer instanceof DeskAnswer.Refused refused) {
+      return new CardsRefused(refused.errors());
+    } else if (answer instanceof DeskAnswer.NotThere) {
+      return new NotThere("There is no such revision or proposal.");
+    } else if (answer instanceof DeskAnswer.Stale stale) {
+      return conflict(
+          "Another revision was published since this was written: "
+              + stale.latest()
+              + ". Look at what changed and bring it again.");
+    } else if (answer instanceof DeskAnswer.SecondPersonNeeded waiting) {
+      return conflict(
+          "Somebody else than " + waiting.proposal().proposer() + " has to publish this.");
+    }
+    return conflict("The work on past jobs was ended, so nothing was published.");
+  }
+
+  private static ErrorResponseException conflict(String detail) {
+    return new ErrorResponseException(
+        HttpStatus.CONFLICT, ProblemDetail.forStatusAndDetail(HttpStatus.CONFLICT, detail), null);
+  }
+}
