@@ -77,7 +77,8 @@ final class FindingWriter {
       return wording.words(fact, placeholder.value());
     }
     if (placeholder.dimension() != null && placeholder.value() instanceof Value.Quantity number) {
-      return wording.words(DecidingNumber.kind(trace, placeholder.dimension()), number.band().likely());
+      return wording.words(
+          DecidingNumber.kind(trace, placeholder.dimension()), number.band().likely());
     }
     return placeholder.written() == null ? placeholder.name() : placeholder.written();
   }

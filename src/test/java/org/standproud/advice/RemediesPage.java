@@ -172,7 +172,11 @@ final class RemediesPage {
   private static String margin(List<Quantity> margins) {
     return margins.isEmpty()
         ? ""
-        : margins.get(4).low() + " at worst, likely " + margins.get(4).value();
+        : String.format(
+            Locale.ROOT,
+            "%.3g at worst, likely %.3g",
+            margins.get(4).low(),
+            margins.get(4).value());
   }
 
   private static String minutes(double minutes) {

@@ -85,7 +85,8 @@ class ContractTest {
 
   @Test
   void anEnvelopeAPlanAndTwoSetUpsComparedAreAsTheContractSays() {
-    String one = RunningService.json(service.assess(RunningService.seed("08"))).get("id").stringValue();
+    String one =
+        RunningService.json(service.assess(RunningService.seed("08"))).get("id").stringValue();
     String other =
         RunningService.json(service.assess(RunningService.seed("05"))).get("id").stringValue();
     String of = "/v1/assessments/" + one;

@@ -23,8 +23,9 @@ import org.standproud.setup.Vise;
 /**
  * The job as it stands in another hold: for forces, reach and cutter a jaw as high as the backing
  * does as well as the backing, so the mechanics of the vise are asked with one. What they say of
- * margins is replaced, and the stops at both ends are not counted in it; what they say of spring and ring is not believed, because nobody knows how
- * stiff straps and backing are, and is left open.
+ * margins is replaced, and the stops at both ends are not counted in it; what they say of spring
+ * and ring is not believed, because nobody knows how stiff straps and backing are, and is left
+ * open.
  *
  * @param setup the set-up that the mechanics are asked about
  * @param cut what they say
@@ -34,12 +35,7 @@ import org.standproud.setup.Vise;
  * @param clearOfStrapsM distance from the cut down to the straps in m
  */
 record HeldJob(
-    Setup setup,
-    Evidence cut,
-    Straps straps,
-    double freeM,
-    double backedM,
-    double clearOfStrapsM) {
+    Setup setup, Evidence cut, Straps straps, double freeM, double backedM, double clearOfStrapsM) {
 
   private static final String MEASURE =
       "how the stock springs and rings in that hold: tug at it with an indicator on the edge, tap"
@@ -74,7 +70,8 @@ record HeldJob(
    * @param backedM height that is backed in m
    * @param clearOfStrapsM distance from the cut down to the straps in m
    */
-  static HeldJob of(Setup job, Straps straps, double underM, double backedM, double clearOfStrapsM) {
+  static HeldJob of(
+      Setup job, Straps straps, double underM, double backedM, double clearOfStrapsM) {
     Vise v = job.hold().vise();
     Vise asHigh =
         new Vise(

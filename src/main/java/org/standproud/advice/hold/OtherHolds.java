@@ -62,8 +62,7 @@ public record OtherHolds(
                 fewest(setup, cards, shop, r -> r.upright(Way.ANGLE_PLATE)),
                 fewest(setup, cards, shop, r -> r.upright(Way.VISE_SIDE)),
                 fewest(setup, cards, shop, r -> r.flat(shop))));
-    holds.sort(
-        Comparator.comparingInt(OtherHolds::rank).thenComparing(QUICKEST));
+    holds.sort(Comparator.comparingInt(OtherHolds::rank).thenComparing(QUICKEST));
     boolean holding = holds(holds.get(0));
     return new OtherHolds(
         holding && !viseHolds,

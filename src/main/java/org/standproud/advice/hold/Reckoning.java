@@ -8,6 +8,7 @@ import org.standproud.advice.Adviser;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Score;
 import org.standproud.advice.Wording;
+import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.PassHandling;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Evidence;
@@ -72,9 +73,7 @@ final class Reckoning {
     double tallestM = side ? heightM : heightM - cutM - OVER_THE_BACKING_M;
     Vise vise = setup.hold().vise();
     double backedM =
-        way == Way.VISE_SIDE
-            ? Math.min(tallestM, vise.bedHeightM() + vise.jawHeightM())
-            : tallestM;
+        way == Way.VISE_SIDE ? Math.min(tallestM, vise.bedHeightM() + vise.jawHeightM()) : tallestM;
     double overM = heightM - backedM;
     double clampM = side ? Math.max(backedM / 2, cutM - overM + STRAP_ROOM_M) : backedM / 2;
     if (backedM <= 0 || clampM > backedM - STRAP_ROOM_M / 2) {
@@ -158,7 +157,8 @@ final class Reckoning {
         List.of(
             straps.words() + ", clear of the cutter",
             STOPS,
-            length(UNDER_A_FLAT_PLATE_M) + " of packing under the plate, so that the cutter stays"
+            length(UNDER_A_FLAT_PLATE_M)
+                + " of packing under the plate, so that the cutter stays"
                 + " off the table"),
         edge
             ? "the edge is milled with the side of the cutter over the whole thickness and stands"
@@ -222,14 +222,20 @@ final class Reckoning {
   }
 
   private String argument(
-      Way way, HeldJob job, int passes, ClampedMargins margins, String verdict, double minutes, int open) {
+      Way way,
+      HeldJob job,
+      int passes,
+      ClampedMargins margins,
+      String verdict,
+      double minutes,
+      int open) {
     return "Hold it "
         + way.words()
         + ", take the "
         + job.setup().cutter().name()
         + " and feed toward "
         + job.setup().cut().feed().words()
-        + (passes == 1 ? " in one pass" : " in " + passes + " passes")
+        + inPasses(passes)
         + ": "
         + Math.round(way.setUpMin().likely())
         + " min to set up and "
@@ -241,6 +247,19 @@ final class Reckoning {
         + " times the load at worst, and the cards say "
         + verdict
         + (open == 0 ? "." : "; " + open + " of them cannot judge it.");
+  }
+
+  private String inPasses(int passes) {
+    double eachM =
+        setup.cut().operation() == Operation.TOP_EDGE
+            ? setup.cut().axialDepthM()
+            : CutterSwap.sideDepthM(setup);
+    if (passes == 1) {
+      return " in one pass of " + length(eachM);
+    }
+    return passes == parts
+        ? " in " + passes + " passes of " + length(eachM)
+        : " in " + parts + " levels of " + length(eachM) + ", " + passes / parts + " strips each";
   }
 
   private List<Quantity> margins(ClampedMargins margins) {

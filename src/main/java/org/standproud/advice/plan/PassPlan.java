@@ -22,14 +22,14 @@ import org.standproud.setup.units.QuantityKind;
 
 /**
  * The passes that take a given amount off: as few roughing passes of one depth as no stop stands
- * against, then one finishing pass of 0.25 mm or 0.010 in at no more than 0.08 mm a tooth (common
- * practice, no source). Each pass is judged on the stock that is left by then, with the cutter
- * placed and fed as it runs best.
+ * against, then one finishing pass of 0.25 mm or 0.010 in, or half or a quarter of that, at no more
+ * than 0.08 mm a tooth (common practice, no source). Each pass is judged on the stock that is left
+ * by then, with the cutter placed and fed as it runs best.
  *
  * @param conclusion what comes of it, in one sentence
  * @param passes the passes; empty if there is no depth at which the stock may be roughed
- * @param cutMinutes likely time of all passes, with the way back and the setting of the depth between
- *     them; measuring and deburring come on top
+ * @param cutMinutes likely time of all passes, with the way back and the setting of the depth
+ *     between them; measuring and deburring come on top
  */
 public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMinutes) {
 
@@ -37,8 +37,11 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   private static final double FINISH_INCH_M = 0.010 * 0.0254;
   private static final double FINISH_FEED_M = 0.08e-3;
 
-  /** Beyond this many roughing passes nobody goes on; the last is the finest tried. */
-  private static final int[] ROUGHING = {1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50};
+  /** Beyond this many roughing passes nobody goes on: another hold is quicker. */
+  private static final int[] ROUGHING = {1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
+
+  /** Parts of the usual allowance that are left for the last pass where more of it is stopped. */
+  private static final double[] LEFT_TO_FINISH = {1, 0.5, 0.25};
 
   /** Copies the list. */
   public PassPlan {
@@ -78,14 +81,24 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
     Planning(Setup setup, double wholeM, Trials trials) {
       double allowance = setup.units() == UnitSystem.INCH ? FINISH_INCH_M : FINISH_M;
       this.setup = setup;
-      this.finishM = Math.min(wholeM, allowance);
-      this.roughM = wholeM - finishM;
       this.variants = new Variants(trials);
       this.wording = new Wording(setup.units());
+      this.finishM = finishM(wholeM, Math.min(wholeM, allowance));
+      this.roughM = wholeM - finishM;
+    }
+
+    /** As much as the last pass may take; the whole allowance, if none of it may run. */
+    private double finishM(double wholeM, double mostM) {
+      for (double part : LEFT_TO_FINISH) {
+        if (runs(finishing(wholeM, part * mostM))) {
+          return part * mostM;
+        }
+      }
+      return mostM;
     }
 
     PassPlan plan() {
-      Setup finish = variants.best(finishing());
+      Setup finish = variants.best(finishing(roughM + finishM, finishM));
       if (roughM <= 0) {
         return told(List.of(finish));
       }
@@ -105,8 +118,8 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
       return told(passes);
     }
 
-    private Setup finishing() {
-      Setup pass = Variants.on(setup, roughM, finishM, Stage.FINISH);
+    private Setup finishing(double wholeM, double takesM) {
+      Setup pass = Variants.on(setup, wholeM - takesM, takesM, Stage.FINISH);
       Band feed = pass.cut().feedPerToothM();
       double slower = Math.min(1, FINISH_FEED_M / feed.likely());
       return Rework.of(pass).feed(feed.times(slower)).done();

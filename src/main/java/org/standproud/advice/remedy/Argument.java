@@ -1,12 +1,16 @@
 package org.standproud.advice.remedy;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.standproud.advice.DecidingNumber;
 import org.standproud.advice.Wording;
 import org.standproud.advice.trial.Judged;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Margin;
@@ -24,6 +28,7 @@ final class Argument {
   private final Judged base;
   private final RuleBase ruleBase;
   private final Wording wording;
+  private final Map<String, CardTrace> before = new HashMap<>();
 
   Argument(Setup setup, Judged base, RuleBase ruleBase) {
     this.setup = setup;
@@ -51,7 +56,7 @@ final class Argument {
   }
 
   private Turned turned(String card, Proved proved) {
-    CardTrace was = ruleBase.evaluate(base.evidence(), card);
+    CardTrace was = before.computeIfAbsent(card, id -> ruleBase.evaluate(base.evidence(), id));
     CardTrace is = ruleBase.evaluate(proved.judged().evidence(), card);
     Margin margin = is.margin();
     boolean counts = margin != null && was.margin() != null && margin.threshold() > 0;
@@ -71,12 +76,27 @@ final class Argument {
         + ": the "
         + is.comparison().replaceAll(" is (more|less|not) .*", "")
         + " is "
-        + wording.words(kind, DecidingNumber.worst(was))
+        + (isOffTheScale(turned.was())
+            ? "beyond any bound"
+            : wording.words(kind, DecidingNumber.worst(was)))
         + " at worst now and "
         + wording.words(kind, DecidingNumber.worst(is))
         + " then, where "
         + wording.words(kind, is.threshold())
         + " is the limit.";
+  }
+
+  /** Whether a number that is better small was cut off at the greatest that makes sense. */
+  private static boolean isOffTheScale(CardTrace trace) {
+    return trace.conditions().stream()
+        .flatMap(condition -> condition.read().stream())
+        .anyMatch(
+            reading ->
+                reading.fact().type() instanceof Fact.Number type
+                    && reading.value() instanceof Value.Quantity q
+                    && trace.margin() != null
+                    && DecidingNumber.worst(trace.margin()) >= type.greatest()
+                    && q.band().high() >= type.greatest());
   }
 
   private static String firstSentence(String text) {

@@ -1,5 +1,7 @@
 package org.standproud.advice.remedy;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +16,7 @@ import org.standproud.setup.Cut;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
+import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 
 /** What can be changed in the cut of a set-up. */
@@ -34,6 +37,9 @@ final class CutLadders {
   private static final double LEAST_DEPTH_M = 0.05e-3;
 
   private static final double LEAST_FEED_M = 5e-6;
+  private static final double MM_M = 1e-3;
+  private static final double INCH_M = 0.0254;
+  private static final MathContext TWO_FIGURES = new MathContext(2);
 
   private final Setup setup;
   private final Cut cut;
@@ -79,8 +85,14 @@ final class CutLadders {
     double now = cut.feedPerToothM().likely();
     add(
         ChangeKind.FEED,
-        DoubleStream.of(factors).filter(f -> f * now >= LEAST_FEED_M),
-        f -> s -> Rework.of(s).feed(s.cut().feedPerToothM().times(f)).done());
+        DoubleStream.of(factors).map(f -> round(f * now)).filter(feedM -> feedM >= LEAST_FEED_M),
+        feedM -> s -> Rework.of(s).feed(s.cut().feedPerToothM().times(feedM / now)).done());
+  }
+
+  /** To two figures of the caller's unit: nobody dials more. */
+  private double round(double feedM) {
+    double unitM = setup.units() == UnitSystem.INCH ? INCH_M : MM_M;
+    return BigDecimal.valueOf(feedM / unitM).round(TWO_FIGURES).doubleValue() * unitM;
   }
 
   private void speed() {

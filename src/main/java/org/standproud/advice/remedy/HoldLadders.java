@@ -199,11 +199,7 @@ final class HoldLadders {
     }
     Packing wire =
         new Packing(
-            JawSide.MOVABLE,
-            PackingKind.WIRE,
-            PackingMaterial.COPPER,
-            sizeM,
-            bestDepthM(s, sizeM));
+            JawSide.MOVABLE, PackingKind.WIRE, PackingMaterial.COPPER, sizeM, bestDepthM(s, sizeM));
     return Rework.of(s).packing(joined(others, wire)).done();
   }
 

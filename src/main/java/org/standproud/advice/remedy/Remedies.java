@@ -99,7 +99,8 @@ public record Remedies(
         finding.severity().words(),
         cleared.stream()
             .sorted(bestFirst(writer))
-            .map(proved -> writer.remedy(proved, Set.of(finding.id())))
+            // Only the best is argued with numbers: the why of the card is told with its finding.
+            .map(p -> writer.remedy(p, kinds.isEmpty() ? Set.of(finding.id()) : Set.of()))
             .filter(remedy -> kinds.add(remedy.kinds()))
             .toList());
   }

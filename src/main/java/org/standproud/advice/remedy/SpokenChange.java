@@ -169,7 +169,10 @@ final class SpokenChange {
     List<Packing> was = before.hold().packing();
     List<Packing> is = after.hold().packing();
     List<String> told = new ArrayList<>();
-    Stream.of(is).flatMap(List::stream).filter(p -> !was.contains(p)).forEach(p -> told.add(lay(p)));
+    Stream.of(is)
+        .flatMap(List::stream)
+        .filter(p -> !was.contains(p))
+        .forEach(p -> told.add(lay(p)));
     return told.isEmpty() ? "take the packing off the fixed jaw" : String.join(" and ", told);
   }
 

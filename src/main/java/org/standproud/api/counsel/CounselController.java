@@ -80,10 +80,7 @@ class CounselController {
         id,
         (setup, ruleBase) ->
             OtherHolds.of(
-                setup,
-                recent.of(setup, ruleBase, shelves()).viseHolds(),
-                ruleBase,
-                shelves()));
+                setup, recent.of(setup, ruleBase, shelves()).viseHolds(), ruleBase, shelves()));
   }
 
   @Operation(

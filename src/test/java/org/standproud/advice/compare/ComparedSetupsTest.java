@@ -61,7 +61,8 @@ class ComparedSetupsTest {
   @Test
   void aDeeperGripIsFartherFromTipping() {
     Setup before = DemoShop.setup("03");
-    ComparedSetups deeper = ComparedSetups.of(before, Rework.of(before).grip(0.02).done(), DemoShop.CARDS);
+    ComparedSetups deeper =
+        ComparedSetups.of(before, Rework.of(before).grip(0.02).done(), DemoShop.CARDS);
     FindingMove tip =
         deeper.moves().stream().filter(m -> m.card().equals("HOLD-008")).findFirst().orElseThrow();
     assertThat(tip.distanceBefore()).isNotNull();

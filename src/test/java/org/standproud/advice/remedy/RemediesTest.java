@@ -47,7 +47,9 @@ class RemediesTest {
     assertRight(DemoShop.perturbed(seed));
   }
 
-  /** Ways clear every stop, cost no score, add no stop and cannot do without one of their changes. */
+  /**
+   * Ways clear every stop, cost no score, add no stop and cannot do without one of their changes.
+   */
   private static void assertRight(Setup setup) {
     RemedySearch search = search(setup, DemoShop.trials());
     Judged base = search.base();
@@ -208,7 +210,9 @@ class RemediesTest {
             .filter(ladder -> ladder.kind() == ChangeKind.DEPTH)
             .findFirst()
             .orElseThrow();
-    Cost cost = new RemedyWriter(setup, search.base(), DemoShop.CARDS).cost(search.prove(List.of(depth.at(0))));
+    Cost cost =
+        new RemedyWriter(setup, search.base(), DemoShop.CARDS)
+            .cost(search.prove(List.of(depth.at(0))));
     assertThat(cost.passes()).isEqualTo(2);
     assertThat(cost.cutAfter()).isGreaterThan(2 * cost.cutBefore());
     assertThat(cost.added())
