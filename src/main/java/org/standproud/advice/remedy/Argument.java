@@ -59,9 +59,11 @@ final class Argument {
     CardTrace was = before.computeIfAbsent(card, id -> ruleBase.evaluate(base.evidence(), id));
     CardTrace is = ruleBase.evaluate(proved.judged().evidence(), card);
     Margin margin = is.margin();
-    boolean counts = margin != null && was.margin() != null && margin.threshold() > 0;
-    return new Turned(
-        was, is, counts ? margin.adverse() / margin.threshold() : Double.POSITIVE_INFINITY);
+    double reserve =
+        margin == null || was.margin() == null || margin.threshold() <= 0
+            ? Double.POSITIVE_INFINITY
+            : margin.adverse() / margin.threshold();
+    return new Turned(was, is, reserve);
   }
 
   private String because(Turned turned) {

@@ -3,6 +3,7 @@ package org.standproud.advice.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Wording;
 import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Judged;
@@ -136,8 +137,8 @@ final class SpokenChange {
         : "";
   }
 
-  private static String stop(Stop stop) {
-    return stop == Stop.BOTH ? "at both ends" : "at the " + stop.words() + " end";
+  private static String stop(@Nullable Stop stop) {
+    return stop == null || stop == Stop.BOTH ? "at both ends" : "at the " + stop.words() + " end";
   }
 
   private static String slides(Cut cut) {
