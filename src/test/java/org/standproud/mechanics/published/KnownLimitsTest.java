@@ -11,14 +11,21 @@ import org.standproud.mechanics.drive.ClimbPull;
 import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.PassFixture;
 import org.standproud.mechanics.engagement.PassGeometry;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.finish.CornerMark;
 import org.standproud.mechanics.finish.RoughnessGrade;
 import org.standproud.mechanics.finish.TramError;
+import org.standproud.mechanics.force.CuttingCoefficients;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.KienzleLaw;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.force.PublishedCoefficients;
 import org.standproud.mechanics.force.ThinChip;
+import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.gathering.RandomShop;
 import org.standproud.mechanics.holding.contact.JointStiffness;
 import org.standproud.mechanics.holding.contact.LineContact;
 import org.standproud.mechanics.holding.jaw.Bearing;
@@ -37,6 +44,11 @@ import org.standproud.mechanics.vibration.Stability;
 import org.standproud.mechanics.vibration.Stability.Doubt;
 import org.standproud.mechanics.vibration.StabilityInput;
 import org.standproud.setup.Band;
+import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.ForceCoefficients;
+import org.standproud.setup.Material;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
 
 /** Where each model stops being true, and that the package then refuses or says so. */
 @Tag(PublishedTable.TESTS)
@@ -244,5 +256,90 @@ class KnownLimitsTest {
         "A table that stands still",
         "feed",
         () -> PassTime.onePassS(new PassPath(0, .1, 0), Band.exactly(0)));
+  }
+
+  /** Whatever a stage refuses, the service has no number for its facts, and says what it wants. */
+  @Test
+  void whatIsRefusedIsMissingFromTheEvidenceAndNotANumber() {
+    PassFixture tooMuch = PassFixture.pass(63, 1, 10, 0, 2.5);
+    Evidence beyond = EvidenceGathering.of(setup(tooMuch));
+    flagged(
+        Subject.FORCE,
+        "A set-up with a chip beyond the law",
+        "its forces, margins and vibration are missing from the evidence with that reason, and every"
+            + " card that needs them is open",
+        missing(beyond, Vocabulary.PEAK_TANGENTIAL_FORCE)
+            && missing(beyond, Vocabulary.HOLDING_MARGIN)
+            && missing(beyond, Vocabulary.STABILITY_MARGIN));
+    PassFixture beside = PassFixture.pass(50, 4, 10, 42, 0.1);
+    flagged(
+        Subject.ENGAGEMENT,
+        "A cutter that passes beside the stock",
+        "nothing of a cut is in the evidence, and it says why",
+        missing(EvidenceGathering.of(setup(beside)), Vocabulary.MODE));
+  }
+
+  private static boolean missing(Evidence evidence, Fact fact) {
+    return evidence.get(fact) instanceof Value.Missing;
+  }
+
+  private static Setup setup(PassFixture pass) {
+    Setup any = new RandomShop(1).next();
+    return new Setup(
+        any.job(), pass.stock(), any.hold(), any.machine(), pass.cutter(), pass.cut(), any.units());
+  }
+
+  @Test
+  void publishedCoefficientsHoldForTheirStockOnly() {
+    Stock aluminium = PassFixture.pass(20, 4, 10, 0, 0.1).stock();
+    PassFixture pass = PassFixture.pass(20, 4, 10, 0, 0.1);
+    Material m = aluminium.material();
+    Material steel =
+        new Material(
+            m.name(),
+            m.group(),
+            m.specificCuttingForcePa(),
+            m.chipExponent(),
+            m.youngsModulusPa(),
+            m.poissonsRatio(),
+            m.densityKgPerM3(),
+            m.yieldPa(),
+            m.hardnessBrinell(),
+            m.hss(),
+            m.carbide(),
+            m.source(),
+            ForceCoefficients.AL_7075_T6_CARBIDE_190);
+    ForceInput foreign =
+        ForceInput.of(
+            new Stock(0.2, 0.01, 0.1, steel, null, null, null), pass.cutter(), pass.cut());
+    flagged(
+        Subject.FORCE,
+        "Published coefficients of aluminium asked for in steel",
+        "said in the assumptions, and the band is stretched to hold Kienzle's law for the steel",
+        foreign.assumptions().stream()
+            .anyMatch(a -> a.statement().contains("the stock is of group P")));
+    refused(
+        Subject.FORCE,
+        "Coefficients that no metal has",
+        "K_tc",
+        () -> new CuttingCoefficients(1e5, 0, 0, 0, 0, 0));
+    refused(
+        Subject.MATERIAL,
+        "A chip exponent over 0.6, which no tabled stock has",
+        "chip exponent",
+        () -> new KienzleLaw(1500e6, 0.7, ThinChip.AS_WRITTEN));
+    refused(
+        Subject.ENGAGEMENT,
+        "More than 60 teeth",
+        "number of teeth",
+        () -> forces(PassFixture.pass(80, 61, 10, 0, 0.1)));
+    refused(
+        Subject.FORCE,
+        "A run-out of more than 2 mm",
+        "run-out",
+        () ->
+            forces(
+                PassFixture.pass(20, 2, 10, 0, 0.1)
+                    .edges(EdgeCondition.FRESH, List.of(), List.of(), 2.5)));
   }
 }
