@@ -371,6 +371,10 @@ public final class Vocabulary {
       clearance("jaw clearance", "Distance of the cutter from the jaws along the pass.");
   public static final Fact HOLDER_CLEARANCE =
       clearance("holder clearance", "Distance of shank, arbor and holder from the stock.");
+  public static final Fact STOP_CLEARANCE =
+      clearance(
+          "stop clearance",
+          "Distance of cutter and holder from the stops, lead-in and run-out counted.");
   public static final Fact EDGE_LENGTH_LEFT =
       clearance("edge length left", "Cutting edge length less axial depth.");
 

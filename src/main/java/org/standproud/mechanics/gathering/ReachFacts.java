@@ -4,15 +4,19 @@ import static org.standproud.mechanics.evidence.Vocabulary.EDGE_LENGTH_LEFT;
 import static org.standproud.mechanics.evidence.Vocabulary.HEIGHT_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.HOLDER_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_CLEARANCE;
+import static org.standproud.mechanics.evidence.Vocabulary.STOP_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.TRAVEL_CLEARANCE;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.gathering.FactSheet.Basis;
 import org.standproud.mechanics.reach.Body;
 import org.standproud.mechanics.reach.Clearance;
 import org.standproud.mechanics.reach.Reach;
+import org.standproud.mechanics.reach.SideView;
+import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /** Whether it goes in, and what meets what on the way. */
@@ -31,10 +35,23 @@ final class ReachFacts {
     Set<Body> jaws = EnumSet.of(Body.FIXED_JAW, Body.MOVABLE_JAW);
     clearance(JAW_CLEARANCE, reach, jaws, sheet, basis);
     clearance(HOLDER_CLEARANCE, reach, EnumSet.complementOf(EnumSet.copyOf(jaws)), sheet, basis);
+    stops(reach, sheet);
     sheet.number(
         EDGE_LENGTH_LEFT,
         setup.cutter().greatestDepthM() - setup.cut().axialDepthM(),
         Basis.on("cutter", "cut.axialDepth"));
+  }
+
+  private static void stops(Reach reach, FactSheet sheet) {
+    Basis basis =
+        ROOM.and(Basis.on("hold.stop", "cut.leadIn", "cut.axialDepth"))
+            .assuming(List.of(SideView.STOP_HEIGHT));
+    Band roomM = reach.stopClearanceM();
+    if (roomM == null) {
+      sheet.missing(STOP_CLEARANCE, "there is no stop that the cutter could meet", basis);
+    } else {
+      sheet.number(STOP_CLEARANCE, roomM, basis);
+    }
   }
 
   private static void clearance(

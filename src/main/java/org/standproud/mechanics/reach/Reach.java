@@ -3,12 +3,14 @@ package org.standproud.mechanics.reach;
 import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.time.PassPath;
+import org.standproud.setup.Band;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
@@ -17,7 +19,7 @@ import org.standproud.setup.Setup;
 
 /**
  * Whether a set-up goes into the machine and what meets what on the way. All margins in m, positive
- * when there is room. Own geometry of boxes and rounds; the spindle nose, column and stops are not
+ * when there is room. Own geometry of boxes and rounds; the spindle nose and the column are not
  * drawn.
  *
  * @param daylightM room left between spindle nose and cutter when the cutter touches off on top of
@@ -32,6 +34,8 @@ import org.standproud.setup.Setup;
  * @param startM plan distance from cutter to stock before the feed starts; negative: the cutter
  *     comes down into the stock
  * @param clearances room between every moving and standing body on the way
+ * @param stopClearanceM room between the cutter with its holder and the stops, lead-in and run-out
+ *     counted; null if there is no stop
  * @param assumptions what was assumed
  */
 public record Reach(
@@ -43,6 +47,7 @@ public record Reach(
     double parallelsHeightM,
     double startM,
     List<Clearance> clearances,
+    @Nullable Band stopClearanceM,
     List<Assumption> assumptions) {
 
   private static final Assumption MIDDLE_OF_TRAVEL =
@@ -78,11 +83,12 @@ public record Reach(
         machine.travelYM() / 2 - FastMath.abs(setup.cut().offsetM()),
         hold.vise().greatestOpeningM()
             - setup.stock().thicknessM()
-            - SideView.packingM(hold, JawSide.FIXED)
-            - SideView.packingM(hold, JawSide.MOVABLE),
+            - EndView.packingM(hold, JawSide.FIXED)
+            - EndView.packingM(hold, JawSide.MOVABLE),
         hold.vise().jawHeightM() - hold.gripDepthM(),
         startM(setup),
-        new SideView(setup).clearances(),
+        new EndView(setup).clearances(),
+        new SideView(setup).stopClearanceM(),
         List.of(MIDDLE_OF_TRAVEL));
   }
 

@@ -1,128 +1,110 @@
 package org.standproud.mechanics.reach;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import org.hipparchus.util.FastMath;
-import org.locationtech.jts.geom.Envelope;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.standproud.mechanics.OutsideValidity;
-import org.standproud.setup.Cutter;
-import org.standproud.setup.Hold;
-import org.standproud.setup.JawSide;
-import org.standproud.setup.Packing;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.time.PassPath;
+import org.standproud.setup.Band;
+import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
 
 /**
- * The pass seen along X: cutter, holder, jaws and stock in the plane of Y and Z.
+ * The pass seen along Y: what cutter and holder sweep from the start of the lead-in to the end of
+ * the run-out, against jaws, stock and stops in the plane of X and Z.
  *
- * <p>The stock stands whole, as it does ahead of the cutter: what is above the edges must clear it.
- * The cutter goes past the whole length of the stock and of the jaws, so what overlaps in this view
- * meets somewhere on the way. Bodies are outlines of revolution about the cutter axis and boxes,
- * the body of a cutter as wide as its edges at their top; the vise is a jaw on each side reaching
- * {@value #JAW_BLOCK_M} m outward, at jaw height. Coordinates are rounded to a nanometre so that
- * faces that touch do not count as overlapping.
+ * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. How high it
+ * stands nobody says: it may be anywhere from the jaw top to the top of the stock, and half way is
+ * taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet, which is
+ * sure only of what stands across the whole thickness.
  */
-final class SideView {
+public final class SideView {
 
-  /** How far a jaw with what is behind it reaches outward at jaw height, in m. */
-  static final double JAW_BLOCK_M = 0.2;
+  /** What is taken for the height of a stop. */
+  public static final Assumption STOP_HEIGHT =
+      new Assumption(
+          "hold.stop",
+          "a stop may stand as low as the jaw top or as high as the top of the stock",
+          "conservative choice");
 
-  private static final GeometryFactory NANOMETRES = new GeometryFactory(new PrecisionModel(1e9));
+  /** How far a stop reaches along the jaws from the end of the stock, in m. */
+  static final double STOP_LENGTH_M = 0.02;
 
-  private final Map<Body, Geometry> moving = new EnumMap<>(Body.class);
-  private final Map<Body, Geometry> standing = new EnumMap<>(Body.class);
+  private final Setup setup;
+  private final double fromX;
+  private final double toX;
 
+  /**
+   * The view of a set-up.
+   *
+   * @param setup a set-up whose sizes were checked
+   */
   SideView(Setup setup) {
-    double endZ = setup.stickOutM() - setup.cut().axialDepthM();
-    placeCutter(setup.cutter(), setup.cut().offsetM(), endZ);
-    placeJaws(setup.hold(), setup.stock().thicknessM());
-    double halfThickness = setup.stock().thicknessM() / 2;
-    standing.put(
-        Body.STOCK,
-        box(-halfThickness, halfThickness, -setup.hold().gripDepthM(), setup.stickOutM()));
+    this.setup = setup;
+    PassPath path = PassPath.of(setup);
+    double half = path.stockLengthM() / 2;
+    boolean forward = setup.cut().feed() == FeedDirection.PLUS_X;
+    this.fromX = -half - (forward ? path.leadInM() : path.runOutM());
+    this.toX = half + (forward ? path.runOutM() : path.leadInM());
   }
 
-  /** Every pair of a moving and a standing body that must not meet. */
-  List<Clearance> clearances() {
-    List<Clearance> clearances = new ArrayList<>();
-    moving.forEach(
-        (mover, outline) ->
-            standing.forEach(
-                (stander, block) -> {
-                  if (mover != Body.CUTTING_PART || stander != Body.STOCK) {
-                    clearances.add(new Clearance(mover, stander, marginM(outline, block)));
-                  }
-                }));
-    return clearances;
+  /**
+   * Room between the cutter with all above it and the stops over the whole pass in m.
+   *
+   * @return null if the shop says that there is no stop
+   */
+  @Nullable Band stopClearanceM() {
+    double top = setup.stickOutM();
+    return setup.hold().stop() == Stop.NONE
+        ? null
+        : Band.spanning(toStopM(top / 2), toStopM(top), toStopM(0));
   }
 
-  private void placeCutter(Cutter cutter, double axisY, double endZ) {
-    double body = FastMath.min(cutter.fluteLengthM(), cutter.stickOutM());
-    double edges = FastMath.min(cutter.greatestDepthM(), body);
-    OutsideValidity.within("length of the edges", edges, 1e-5, 1, "m");
-    OutsideValidity.within("entering angle", cutter.enteringAngleRad(), 0.05, 1.75, "rad");
-    OutsideValidity.within("cutter diameter", cutter.diameterM(), 1e-4, 1, "m");
-    OutsideValidity.within("overhang", cutter.overhangM(), cutter.stickOutM(), 2, "m");
-    double flare = 2 * edges / FastMath.tan(cutter.enteringAngleRad());
-    double bodyDiameter = cutter.diameterM() + FastMath.max(0, flare);
-    round(Body.CUTTING_PART, axisY, cutter.diameterM(), endZ, edges);
-    round(Body.CUTTER_BODY, axisY, bodyDiameter, endZ + edges, body - edges);
-    round(Body.SHANK, axisY, cutter.shankDiameterM(), endZ + body, cutter.stickOutM() - body);
-    round(
-        Body.HOLDER,
-        axisY,
-        cutter.holderDiameterM(),
-        endZ + cutter.stickOutM(),
-        cutter.overhangM() - cutter.stickOutM());
+  /** The same with the top of the stops at one height above the jaw top in m. */
+  double toStopM(double topM) {
+    return stops(topM).stream()
+        .flatMapToDouble(stop -> swept().stream().mapToDouble(s -> Outline.marginM(s, stop)))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private void placeJaws(Hold hold, double thicknessM) {
-    double fixedY = thicknessM / 2 + packingM(hold, JawSide.FIXED);
-    double movableY = -thicknessM / 2 - packingM(hold, JawSide.MOVABLE);
-    double bottom = -hold.vise().jawHeightM();
-    standing.put(Body.FIXED_JAW, box(fixedY, fixedY + JAW_BLOCK_M, bottom, 0));
-    standing.put(Body.MOVABLE_JAW, box(movableY - JAW_BLOCK_M, movableY, bottom, 0));
+  /** Room between one moving body and the stock in m. */
+  double toStockM(Body moving) {
+    double half = setup.stock().lengthM() / 2;
+    Geometry stock = Outline.box(-half, half, -setup.hold().gripDepthM(), setup.stickOutM());
+    return parts().stream()
+        .filter(part -> part.body() == moving)
+        .mapToDouble(part -> Outline.marginM(swept(part), stock))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** Thickness of what lies between the stock and one jaw in m. */
-  static double packingM(Hold hold, JawSide side) {
-    return hold.packing().stream()
-        .filter(piece -> piece.side() == side)
-        .mapToDouble(Packing::sizeM)
-        .max()
-        .orElse(0);
-  }
-
-  private void round(Body body, double axisY, double diameterM, double fromZ, double lengthM) {
-    if (lengthM > 0) {
-      double radius = diameterM / 2;
-      moving.put(body, box(axisY - radius, axisY + radius, fromZ, fromZ + lengthM));
+  private List<Geometry> stops(double topM) {
+    double half = setup.stock().lengthM() / 2;
+    double bottomM = -setup.hold().vise().jawHeightM();
+    Stop stop = setup.hold().stop();
+    List<Geometry> stops = new ArrayList<>();
+    if (stop != Stop.NONE && stop != Stop.PLUS_X) {
+      stops.add(Outline.box(-half - STOP_LENGTH_M, -half, bottomM, topM));
     }
+    if (stop != Stop.NONE && stop != Stop.MINUS_X) {
+      stops.add(Outline.box(half, half + STOP_LENGTH_M, bottomM, topM));
+    }
+    return stops;
   }
 
-  private static double marginM(Geometry outline, Geometry block) {
-    if (!outline.getEnvelopeInternal().intersects(block.getEnvelopeInternal())) {
-      return outline.distance(block);
-    }
-    Geometry overlap = outline.intersection(block);
-    if (overlap.getArea() <= 0) {
-      return outline.distance(block);
-    }
-    Envelope common = overlap.getEnvelopeInternal();
-    return -FastMath.min(common.getWidth(), common.getHeight());
+  private List<CutterPart> parts() {
+    return CutterPart.of(setup.cutter(), setup.stickOutM() - setup.cut().axialDepthM());
   }
 
-  private static Geometry box(double fromY, double toY, double fromZ, double toZ) {
-    PrecisionModel rounding = NANOMETRES.getPrecisionModel();
-    return NANOMETRES.toGeometry(
-        new Envelope(
-            rounding.makePrecise(fromY),
-            rounding.makePrecise(toY),
-            rounding.makePrecise(fromZ),
-            rounding.makePrecise(toZ)));
+  private List<Geometry> swept() {
+    return parts().stream().map(this::swept).toList();
+  }
+
+  private Geometry swept(CutterPart part) {
+    double radius = part.diameterM() / 2;
+    return Outline.box(fromX - radius, toX + radius, part.fromZ(), part.toZ());
   }
 }

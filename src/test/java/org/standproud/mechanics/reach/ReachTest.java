@@ -4,16 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.FeedDirection;
+import org.standproud.setup.Hold;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
 
 /** Own geometry: every number here is added up by hand from the sizes of the small shop. */
@@ -158,5 +163,78 @@ class ReachTest {
         .isInstanceOf(OutsideValidity.class);
     assertThatThrownBy(() -> Reach.of(broadSide(END_MILL, Double.NaN, -.012)))
         .isInstanceOf(OutsideValidity.class);
+  }
+
+  private static SideView side(Cutter cutter, double axialDepthM) {
+    return new SideView(stopped(broadSide(cutter, axialDepthM, -.012), Stop.BOTH));
+  }
+
+  private static Setup stopped(Setup setup, @Nullable Stop stop) {
+    Hold h = setup.hold();
+    return new Setup(
+        setup.job(),
+        setup.stock(),
+        new Hold(
+            h.vise(),
+            h.gripDepthM(),
+            h.clampingForceN(),
+            h.handleTorqueNm(),
+            h.jawFriction(),
+            h.packing(),
+            h.seat(),
+            stop,
+            h.viseRunOutM()),
+        setup.machine(),
+        setup.cutter(),
+        setup.cut(),
+        setup.units());
+  }
+
+  /** Top at 60 mm, cutter 50 mm out of its holder: at 49 mm deep the holder stands at 61 mm. */
+  @Test
+  void seenFromTheSideAHolderClearsTheStockByAMillimetreOrTouchesIt() {
+    assertThat(side(END_MILL, .049).toStockM(Body.HOLDER)).isCloseTo(.001, within(1e-9));
+    assertThat(side(END_MILL, .050).toStockM(Body.HOLDER)).isZero();
+    assertThat(side(END_MILL, .051).toStockM(Body.HOLDER)).isCloseTo(-.001, within(1e-9));
+  }
+
+  /**
+   * Top at 60 mm, 4 mm deep: the edges pass at 56 mm, 1 mm over a stop of 55 mm, into one of 58.
+   */
+  @Test
+  void aStopIsClearedByAMillimetreOrMilled() {
+    SideView view = side(END_MILL, .004);
+    assertThat(view.toStopM(.055)).isCloseTo(.001, within(1e-9));
+    assertThat(view.toStopM(.056)).isZero();
+    assertThat(view.toStopM(.058)).isCloseTo(-.002, within(1e-9));
+  }
+
+  /** Nobody says how high the stop is: 4 mm into it at worst, 26 mm over half way, 56 at best. */
+  @Test
+  void theHeightOfAStopIsABandFromTheJawTopToTheTopOfTheStock() {
+    Band room = Reach.of(stopped(broadSide(END_MILL, .004, -.012), Stop.PLUS_X)).stopClearanceM();
+    assertThat(room).isNotNull();
+    assertThat(room.low()).isCloseTo(-.004, within(1e-9));
+    assertThat(room.likely()).isCloseTo(.026, within(1e-9));
+    assertThat(room.high()).isCloseTo(.056, within(1e-9));
+  }
+
+  @Test
+  void aStopThatNobodyMentionsMayBeThereAndOneThatIsDeniedIsNot() {
+    Setup told = broadSide(END_MILL, .004, -.012);
+    assertThat(Reach.of(stopped(told, Stop.NONE)).stopClearanceM()).isNull();
+    assertThat(Reach.of(stopped(told, null)).stopClearanceM())
+        .isEqualTo(Reach.of(stopped(told, Stop.BOTH)).stopClearanceM());
+  }
+
+  /** The stock ends at 60 mm and the cutter of 8 mm radius runs out to 68 mm and past a stop. */
+  @Test
+  void theRunOutCarriesTheCutterOverTheStopBeyondTheStockEitherWay() {
+    for (FeedDirection feed : FeedDirection.values()) {
+      Setup pass = SmallShop.plate(END_MILL, SmallShop.pass(Operation.TOP_EDGE, .004, 0, feed));
+      for (Stop stop : List.of(Stop.PLUS_X, Stop.MINUS_X)) {
+        assertThat(new SideView(stopped(pass, stop)).toStopM(.058)).isCloseTo(-.002, within(1e-9));
+      }
+    }
   }
 }
