@@ -250,7 +250,8 @@ public final class Vocabulary {
           LENGTH,
           0,
           0.5,
-          "Depth of a wire on the movable jaw that evens the two tip margins.",
+          "Depth of a wire on the movable jaw that suits this cut: deeper takes more push toward"
+              + " the fixed jaw and less away from it.",
           "BestPackingDepth");
 
   // The standing plate.

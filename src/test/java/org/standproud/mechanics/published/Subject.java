@@ -31,6 +31,8 @@ public enum Subject {
       "holding.screw.ScrewThread",
       "holding.jaw.JawFriction",
       "holding.jaw.RigidLimits",
+      "holding.jaw.BestPackingDepth",
+      "standing.EndLoad",
       "holding.slip.JawGrip"),
   /** Contact of rods and faces. */
   CONTACT(
