@@ -22,6 +22,7 @@ import org.standproud.rules.gate.Gate;
 import org.standproud.rules.pages.CardPages;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.ConditionTrace;
+import org.standproud.rules.trace.RuleTrace;
 import org.standproud.rules.trace.WhyNot;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.SetupReader;
@@ -181,11 +182,13 @@ public final class RulesCommand {
     }
     Reading.Accepted accepted = (Reading.Accepted) reading;
     Evidence evidence = EvidenceGathering.of(accepted.setup());
+    RuleTrace all = ruleBase.evaluate(evidence);
     for (CompiledCard card : cards(ruleBase, id)) {
-      CardTrace trace = ruleBase.evaluate(evidence, card.id());
+      CardTrace trace = all.card(card.id());
       out().println(trace.id() + " " + trace.kind().code() + ": " + trace.card().title());
       trace.conditions().forEach(this::tell);
-      WhyNot.of(trace, accepted.setup().units()).ifPresent(w -> out().println("  " + w.words()));
+      WhyNot.of(all, card.id(), accepted.setup().units())
+          .ifPresent(w -> out().println("  " + w.words()));
     }
     return 0;
   }

@@ -309,8 +309,8 @@ public final class CardCompiler {
   }
 
   private static void flatten(Condition condition, List<Condition> parts) {
-    if (condition instanceof Condition.All all) {
-      all.conditions().forEach(c -> flatten(c, parts));
+    if (condition instanceof Condition.Joined joined && joined.join() == Condition.Join.ALL) {
+      joined.conditions().forEach(c -> flatten(c, parts));
     } else {
       parts.add(condition);
     }

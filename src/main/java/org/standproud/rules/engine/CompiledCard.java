@@ -51,8 +51,8 @@ public final class CompiledCard {
     this.placeholders = List.copyOf(placeholders);
     List<Condition> all = new ArrayList<>(scope);
     all.addAll(when);
-    scopeAsOne = new Condition.All(scope);
-    whole = new Condition.All(all);
+    scopeAsOne = Condition.all(scope);
+    whole = Condition.all(all);
     prepare();
   }
 

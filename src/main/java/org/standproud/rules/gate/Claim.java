@@ -135,8 +135,8 @@ sealed interface Claim {
 
   /** The claims that a condition comes to: one, or one for each part that must hold. */
   static Stream<Claim> of(Condition condition) {
-    if (condition instanceof Condition.All all) {
-      return all.conditions().stream().flatMap(Claim::of);
+    if (condition instanceof Condition.Joined joined && joined.join() == Condition.Join.ALL) {
+      return joined.conditions().stream().flatMap(Claim::of);
     } else if (condition instanceof Condition.OneOf one) {
       return Stream.of(new Among(one.fact().name(), Set.copyOf(one.words())));
     } else if (condition instanceof Condition.Not not
@@ -191,10 +191,8 @@ sealed interface Claim {
   }
 
   private static String key(Condition condition) {
-    if (condition instanceof Condition.All all) {
-      return "all" + all.conditions().stream().map(Claim::key).sorted().toList();
-    } else if (condition instanceof Condition.Any any) {
-      return "any" + any.conditions().stream().map(Claim::key).sorted().toList();
+    if (condition instanceof Condition.Joined joined) {
+      return joined.join() + "" + joined.conditions().stream().map(Claim::key).sorted().toList();
     } else if (condition instanceof Condition.Not not) {
       return "not(" + key(not.condition()) + ")";
     } else if (condition instanceof Condition.Comparison c) {

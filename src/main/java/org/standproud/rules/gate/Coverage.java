@@ -14,12 +14,15 @@ import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.ConditionTrace;
 import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.Margin;
 
 /**
  * Which truths each condition was seen to take in the examples of its own card. Every condition has
  * to be seen to hold, not to hold and, if a missing fact can leave it open, open. An example the
- * card does not apply to shows nothing of its conditions.
+ * card does not apply to shows nothing of its conditions. Of a card that compares numbers one
+ * example has to be near a limit: that is where the next person will look.
  */
 public final class Coverage {
 
@@ -31,10 +34,16 @@ public final class Coverage {
     REFUSE
   }
 
+  /** A number is near its limit within this part of the larger, or where its band spans it. */
+  static final double NEAR = 0.25;
+
   private record Place(CompiledCard card, Written text, Condition condition) {}
 
   private final Readings nothingKnown;
   private final Map<Place, Set<Truth>> seen = new LinkedHashMap<>();
+
+  /** For each card that compares numbers whether some example is near a limit. */
+  private final Map<CompiledCard, Boolean> near = new LinkedHashMap<>();
 
   /**
    * Nothing seen yet.
@@ -58,9 +67,15 @@ public final class Coverage {
       return;
     }
     for (int i = 0; i < trace.conditions().size(); i++) {
+      ConditionTrace condition = trace.conditions().get(i);
       Set<Truth> truths = seen.get(place(card, i));
       if (truths != null) {
-        truths.add(trace.conditions().get(i).truth());
+        truths.add(condition.truth());
+      }
+      Margin margin = condition.margin();
+      if (margin != null) {
+        boolean close = condition.truth() == Truth.EITHER || margin.relative() <= NEAR;
+        near.merge(card, close, Boolean::logicalOr);
       }
     }
   }
@@ -86,7 +101,16 @@ public final class Coverage {
             gaps.add(CardError.at(file, place.text, message));
           }
         });
+    near.forEach((card, shown) -> gapNear(card, shown, gaps));
     return gaps;
+  }
+
+  private static void gapNear(CompiledCard card, boolean shown, List<CardError> gaps) {
+    if (!shown) {
+      Written last = card.card().examples().get(card.card().examples().size() - 1).says();
+      String message = "no example is near a limit: within a quarter of it, or in a band across it";
+      gaps.add(CardError.at(card.card().file(), last, message));
+    }
   }
 
   private boolean canBeOpen(Place place) {

@@ -56,10 +56,8 @@ public sealed interface Condition {
       consumer.accept(comparison);
     } else if (this instanceof Not not) {
       not.condition.comparisons(consumer);
-    } else if (this instanceof All all) {
-      all.conditions.forEach(c -> c.comparisons(consumer));
-    } else if (this instanceof Any any) {
-      any.conditions.forEach(c -> c.comparisons(consumer));
+    } else if (this instanceof Joined joined) {
+      joined.conditions.forEach(c -> c.comparisons(consumer));
     }
   }
 
@@ -328,64 +326,55 @@ public sealed interface Condition {
     }
   }
 
-  /**
-   * All conditions hold.
-   *
-   * @param conditions the conditions
-   */
-  record All(List<Condition> conditions) implements Condition {
-    /** Copies the list. */
-    public All {
-      conditions = List.copyOf(conditions);
+  /** How several conditions are joined. */
+  enum Join {
+    /** All must hold. */
+    ALL(" and ", Truth.TRUE),
+    /** One is enough. */
+    ANY(" or ", Truth.FALSE);
+
+    private final String word;
+    private final Truth ofNone;
+
+    Join(String word, Truth ofNone) {
+      this.word = word;
+      this.ofNone = ofNone;
     }
 
-    @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
-      Truth truth = Truth.TRUE;
-      for (Condition condition : conditions) {
-        truth = truth.and(condition.evaluate(readings, judgements));
-        if (truth == Truth.FALSE) {
-          return truth;
-        }
-      }
-      return truth;
-    }
-
-    @Override
-    public String toWords() {
-      return conditions.stream()
-          .map(c -> c instanceof Any ? "(" + c.toWords() + ")" : c.toWords())
-          .collect(Collectors.joining(" and "));
-    }
-
-    @Override
-    public void facts(Consumer<Fact> consumer) {
-      conditions.forEach(c -> c.facts(consumer));
-    }
-
-    @Override
-    public void judgements(Consumer<String> consumer) {
-      conditions.forEach(c -> c.judgements(consumer));
+    private Truth of(Truth a, Truth b) {
+      return this == ALL ? a.and(b) : a.or(b);
     }
   }
 
+  /** All of some conditions. */
+  static Joined all(List<Condition> conditions) {
+    return new Joined(Join.ALL, conditions);
+  }
+
+  /** At least one of some conditions. */
+  static Joined any(List<Condition> conditions) {
+    return new Joined(Join.ANY, conditions);
+  }
+
   /**
-   * At least one condition holds.
+   * Several conditions as one.
    *
+   * @param join whether all must hold or one is enough
    * @param conditions the conditions
    */
-  record Any(List<Condition> conditions) implements Condition {
+  record Joined(Join join, List<Condition> conditions) implements Condition {
     /** Copies the list. */
-    public Any {
+    public Joined {
       conditions = List.copyOf(conditions);
     }
 
     @Override
     public Truth evaluate(Readings readings, Judgements judgements) {
-      Truth truth = Truth.FALSE;
+      Truth decided = join.ofNone.not();
+      Truth truth = join.ofNone;
       for (Condition condition : conditions) {
-        truth = truth.or(condition.evaluate(readings, judgements));
-        if (truth == Truth.TRUE) {
+        truth = join.of(truth, condition.evaluate(readings, judgements));
+        if (truth == decided) {
           return truth;
         }
       }
@@ -394,9 +383,12 @@ public sealed interface Condition {
 
     @Override
     public String toWords() {
-      return conditions.stream()
-          .map(c -> c instanceof All ? "(" + c.toWords() + ")" : c.toWords())
-          .collect(Collectors.joining(" or "));
+      return conditions.stream().map(this::inside).collect(Collectors.joining(join.word));
+    }
+
+    private String inside(Condition part) {
+      boolean other = part instanceof Joined joined && joined.join != join;
+      return other ? "(" + part.toWords() + ")" : part.toWords();
     }
 
     @Override

@@ -101,7 +101,7 @@ final class TreeWalk {
       return infix(infix);
     } else if (node instanceof BetweenNode between) {
       Typed value = term(between.getValue());
-      return new Condition.All(
+      return Condition.all(
           List.of(
               compare(between, value, Relation.AT_LEAST, term(between.getStart())),
               compare(between, value, Relation.AT_MOST, term(between.getEnd()))));
@@ -111,10 +111,10 @@ final class TreeWalk {
       Condition decides = condition(choice.getCondition());
       Condition then = condition(choice.getThenExpression());
       Condition otherwise = condition(choice.getElseExpression());
-      return new Condition.Any(
+      return Condition.any(
           List.of(
-              new Condition.All(List.of(decides, then)),
-              new Condition.All(List.of(new Condition.Not(decides), otherwise))));
+              Condition.all(List.of(decides, then)),
+              Condition.all(List.of(new Condition.Not(decides), otherwise))));
     } else if (node instanceof FunctionInvocationNode call) {
       return new Condition.Not(condition(only(call, "not")));
     } else if (node instanceof QuantifiedExpressionNode quantified) {
@@ -161,7 +161,7 @@ final class TreeWalk {
       bound = null;
     }
     boolean some = node.getQuantifier() == QuantifiedExpressionNode.Quantifier.SOME;
-    return some ? new Condition.Any(each) : new Condition.All(each);
+    return some ? Condition.any(each) : Condition.all(each);
   }
 
   private static boolean reads(ASTNode node, String name) {
@@ -204,7 +204,7 @@ final class TreeWalk {
     if (operator == InfixOperator.AND || operator == InfixOperator.OR) {
       List<Condition> parts = new ArrayList<>();
       gather(node, operator, parts);
-      return operator == InfixOperator.AND ? new Condition.All(parts) : new Condition.Any(parts);
+      return operator == InfixOperator.AND ? Condition.all(parts) : Condition.any(parts);
     }
     Relation relation = relation(operator);
     if (relation == null) {
@@ -348,7 +348,7 @@ final class TreeWalk {
               ? within(range, number)
               : compare(node, number, Relation.EQUAL, term(member)));
     }
-    return any.size() == 1 ? any.get(0) : new Condition.Any(any);
+    return any.size() == 1 ? any.get(0) : Condition.any(any);
   }
 
   private Condition within(RangeNode range, Typed number) throws ConditionRefused {
@@ -363,7 +363,7 @@ final class TreeWalk {
       ends.add(
           compare(range, number, open ? Relation.LESS : Relation.AT_MOST, term(range.getEnd())));
     }
-    return ends.size() == 1 ? ends.get(0) : new Condition.All(ends);
+    return ends.size() == 1 ? ends.get(0) : Condition.all(ends);
   }
 
   private Condition compare(BaseNode node, Typed left, Relation relation, Typed right)

@@ -55,10 +55,9 @@ public final class MarginFinder {
           .computeIfAbsent(holds, h -> margin(comparison, h));
     } else if (condition instanceof Condition.Not not) {
       return of(not.condition(), !holds);
-    } else if (condition instanceof Condition.All all) {
-      return among(all.conditions(), holds, holds);
-    } else if (condition instanceof Condition.Any any) {
-      return among(any.conditions(), holds, !holds);
+    } else if (condition instanceof Condition.Joined joined) {
+      boolean all = joined.join() == Condition.Join.ALL;
+      return among(joined.conditions(), holds, all == holds);
     }
     return null;
   }

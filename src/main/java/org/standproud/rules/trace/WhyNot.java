@@ -29,7 +29,40 @@ public record WhyNot(
   private static final MathContext TOLD = new MathContext(3);
 
   /**
-   * Why a card kept quiet.
+   * Why a card kept quiet; where a judgement does not hold, why not, down to the condition of the
+   * card that derives it.
+   *
+   * @param trace what every card said
+   * @param card id of the card
+   * @param units in which numbers are told
+   * @return nothing if it did not keep quiet
+   * @throws IllegalArgumentException if there is no such card
+   */
+  public static Optional<WhyNot> of(RuleTrace trace, String card, UnitSystem units) {
+    return of(trace.card(card), units).map(why -> why.through(trace, units));
+  }
+
+  private WhyNot through(RuleTrace trace, UnitSystem units) {
+    return trace.cards().stream()
+        .filter(c -> c.card().derives() != null && c.card().derives().text().equals(condition))
+        .findFirst()
+        .flatMap(deriving -> of(trace, deriving.id(), units))
+        .map(deeper -> behind(deeper))
+        .orElse(this);
+  }
+
+  private WhyNot behind(WhyNot deeper) {
+    String tail = others == 0 ? "." : words.substring(words.indexOf("; " + others));
+    return new WhyNot(
+        card,
+        condition,
+        deeper.margin,
+        others,
+        card + " is quiet because it is not so that " + condition + tail + " " + deeper.words);
+  }
+
+  /**
+   * Why a card kept quiet, as far as its own conditions tell.
    *
    * @param trace what the card said
    * @param units in which numbers are told

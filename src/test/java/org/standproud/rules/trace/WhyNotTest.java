@@ -60,6 +60,17 @@ class WhyNotTest {
   }
 
   @Test
+  void aJudgementThatDoesNotHoldIsFollowedToTheConditionThatKeepsItFromHolding() {
+    Evidence rough = Shop.evidence(Shop.STAGE, "finish", Shop.SLIP, 2.0);
+    WhyNot why = WhyNot.of(CARDS.evaluate(rough), "DIR-020", UnitSystem.METRIC).orElseThrow();
+    assertThat(why.words())
+        .startsWith(
+            "DIR-020 is quiet because it is not so that light finishing pass. DIR-010 is quiet"
+                + " because it is not so that slip margin is at least ample (3): 2 against 3;");
+    assertThat(why.margin()).isNotNull();
+  }
+
+  @Test
   void aWordThatKeptACardQuietIsTold() {
     Evidence stopped =
         Shop.evidence(
