@@ -6,11 +6,13 @@ import java.util.Arrays;
 import java.util.List;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.scheduling.annotation.EnableScheduling;
 import org.standproud.api.audit.command.AuditCommand;
 import org.standproud.rules.command.RulesCommand;
 
 /** Starts the service, or runs a command where the first argument names one. */
 @SpringBootApplication
+@EnableScheduling
 public class Standproud {
 
   /**

@@ -20,6 +20,7 @@ import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.Making;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.assessing.ThisProgram;
+import org.standproud.api.assessing.Watch;
 import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.ProblemValve;
 import org.standproud.api.shop.CatalogueStore;
@@ -67,14 +68,16 @@ class ApiConfiguration {
       RuleShelf rules,
       Records records,
       AcceptanceBook acceptances,
-      ObjectProvider<BuildProperties> build) {
+      ObjectProvider<BuildProperties> build,
+      Watch watch) {
     return new Assessor(
         () -> catalogue.get().orElseThrow(() -> new NotReady(catalogue.fault())),
         () -> rules.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service")),
         acceptances::forNew,
         records::append,
         version(build),
-        Clock.systemUTC());
+        Clock.systemUTC(),
+        watch);
   }
 
   @Bean

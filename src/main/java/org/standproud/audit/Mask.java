@@ -2,6 +2,7 @@ package org.standproud.audit;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
@@ -10,14 +11,14 @@ import tools.jackson.databind.node.StringNode;
 
 /** What is taken from the text of a record. */
 public enum Mask {
-  /** Who asked. */
+  /** Who asked, and the names of those who decided. */
   CALLER,
   /**
-   * Who asked, and the job order, work master and operation, wherever they stand, with the caller's
-   * note.
+   * Names, and the job order, work master and operation, wherever they stand, with the caller's
+   * note and the reasons of those who decided.
    */
   CALLER_AND_JOB,
-  /** Everything but id, time, verdict, score, versions and findings. */
+  /** Everything but id, time, verdict, score, versions, findings, roles and cards. */
   ACCOUNT;
 
   /** What stands where something was taken. */
@@ -34,7 +35,51 @@ public enum Mask {
   }
 
   /**
-   * What is left of a record.
+   * What is left of a record; a record of what was withheld stays whole.
+   *
+   * @param record the record, or what an earlier mask left of it
+   */
+  public ChainRecord of(ChainRecord record) {
+    if (record instanceof AuditRecord answer) {
+      return of(answer);
+    } else if (record instanceof Acceptance given) {
+      return of(given);
+    } else if (record instanceof Withdrawal withdrawal) {
+      return new Withdrawal(
+          withdrawal.id(),
+          withdrawal.time(),
+          withdrawal.acceptance(),
+          nameless(withdrawal.by()),
+          reason(withdrawal.reason()));
+    }
+    return record;
+  }
+
+  private Acceptance of(Acceptance given) {
+    return new Acceptance(
+        given.id(),
+        given.time(),
+        given.assessment(),
+        this == CALLER ? given.jobOrder() : masked(given.jobOrder()),
+        given.card(),
+        given.severity(),
+        this == ACCOUNT ? NOTHING : given.said(),
+        nameless(given.by()),
+        reason(given.reason()),
+        given.expires(),
+        given.forJobOrder());
+  }
+
+  private String reason(String reason) {
+    return this == CALLER ? reason : WITHHELD;
+  }
+
+  private static Person nameless(Person by) {
+    return new Person(WITHHELD, by.role(), masked(by.caller()));
+  }
+
+  /**
+   * What is left of an answer's record.
    *
    * @param record the record, or what an earlier mask left of it
    */
@@ -58,16 +103,64 @@ public enum Mask {
 
   private Account account(Account account) {
     return switch (this) {
-      case CALLER -> account;
+      case CALLER ->
+          new Account(
+              account.request(),
+              account.setup(),
+              account.evidence(),
+              account.trace(),
+              withoutNames(account.answer()));
       case CALLER_AND_JOB ->
           new Account(
               withoutJob(account.request()),
               withoutJob(account.setup()),
               account.evidence(),
               account.trace(),
-              withoutJob(account.answer()));
+              withoutPeople(withoutJob(account.answer())));
       case ACCOUNT -> NO_ACCOUNT;
     };
+  }
+
+  /**
+   * An answer without the names and reasons of those who accepted findings of it.
+   *
+   * @param answer the answer
+   */
+  public static CanonicalJson withoutPeople(CanonicalJson answer) {
+    return withoutReasons(withoutNames(answer));
+  }
+
+  private static CanonicalJson withoutNames(CanonicalJson answer) {
+    return changed(answer, shown -> shown.path("by") instanceof ObjectNode by && nameless(by));
+  }
+
+  private static boolean nameless(ObjectNode by) {
+    by.put("name", WITHHELD);
+    if (by.has("caller")) {
+      by.put("caller", WITHHELD);
+    }
+    return true;
+  }
+
+  private static CanonicalJson withoutReasons(CanonicalJson answer) {
+    return changed(
+        answer,
+        shown -> {
+          shown.put("reason", WITHHELD);
+          return true;
+        });
+  }
+
+  /** An answer whose acceptances were changed; the very same where there are none. */
+  private static CanonicalJson changed(CanonicalJson answer, Predicate<ObjectNode> change) {
+    JsonNode tree = answer.tree();
+    boolean changed = false;
+    for (JsonNode finding : tree.path("findings")) {
+      for (JsonNode shown : finding.path("acceptances")) {
+        changed |= shown instanceof ObjectNode object && change.test(object);
+      }
+    }
+    return changed ? CanonicalJson.of(tree) : answer;
   }
 
   private static CanonicalJson withoutJob(CanonicalJson part) {

@@ -57,7 +57,7 @@ public final class AccessTable {
           new Row(WRITE, "/v1/catalogue/**", Set.of(RULE_EDITOR), "change the catalogue"),
           new Row(READ, "/v1/rules/**", ANY_ROLE, "the cards"),
           new Row(WRITE, "/v1/rules/reload", Set.of(RULE_PUBLISHER), "put the cards into service"),
-          new Row(WRITE, "/v1/rules/**", Set.of(RULE_EDITOR), "try and propose cards"),
+          new Row(WRITE, "/v1/rules/**", Set.of(RULE_EDITOR), "propose a card"),
           new Row(READ, "/v1/rule-base/**", ANY_ROLE, "revisions, proposals and their effect"),
           new Row(
               WRITE,
@@ -74,6 +74,23 @@ public final class AccessTable {
               "/v1/rule-base/**",
               Set.of(RULE_EDITOR, RULE_PUBLISHER),
               "check, try and propose cards; see what they would change"),
+          new Row(
+              WRITE,
+              "/v1/rule-base/proposals/*/publication",
+              Set.of(RULE_PUBLISHER),
+              "put proposed cards into service"),
+          new Row(
+              WRITE,
+              "/v1/rule-base/revisions/*/rollback",
+              Set.of(RULE_PUBLISHER),
+              "put earlier cards into service again"),
+          new Row(
+              WRITE,
+              "/v1/rule-base/impacts/**",
+              Set.of(RULE_EDITOR, RULE_PUBLISHER),
+              "judge past jobs by proposed cards"),
+          new Row(WRITE, "/v1/rule-base/**", Set.of(RULE_EDITOR), "check, try and propose cards"),
+          new Row(READ, "/v1/rule-base/**", ANY_ROLE, "proposals, revisions and their impact"),
           new Row(READ, "/", ANY_ROLE, "the page to describe a set-up"),
           new Row(WRITE, "/", Set.of(CALLER), "judge the set-up on the page"),
           new Row(READ, "/assessments/**", ANY_ROLE, "the page and the sheet of an answer"),

@@ -28,14 +28,14 @@ import org.standproud.setup.reading.SetupReader;
  */
 public final class Assessor {
 
-  private static final Making MAKING = new Making(EvidenceGathering::of);
-
   private final Supplier<Catalogue> catalogue;
   private final Supplier<RuleBase> ruleBase;
   private final Function<String, List<Acceptance>> acceptances;
   private final RecordKeeping records;
   private final String engine;
   private final Clock clock;
+  private final Watch watch;
+  private final Making making;
 
   /** Where answers are put on disk. */
   @FunctionalInterface
@@ -51,7 +51,7 @@ public final class Assessor {
   }
 
   /**
-   * Brings together what answers are made with.
+   * Brings together what answers are made with, which nobody watches.
    *
    * @param catalogue gives the catalogue, or throws {@link NotReady}
    * @param ruleBase gives the rule base in service, or throws {@link NotReady}
@@ -67,12 +67,36 @@ public final class Assessor {
       RecordKeeping records,
       String engine,
       Clock clock) {
+    this(catalogue, ruleBase, acceptances, records, engine, clock, Watch.NOBODY);
+  }
+
+  /**
+   * Brings together what answers are made with.
+   *
+   * @param catalogue gives the catalogue, or throws {@link NotReady}
+   * @param ruleBase gives the rule base in service, or throws {@link NotReady}
+   * @param acceptances what people accepted for a job order
+   * @param records where answers are put on disk
+   * @param engine version of this program
+   * @param clock tells when answers are made
+   * @param watch sees them being made
+   */
+  public Assessor(
+      Supplier<Catalogue> catalogue,
+      Supplier<RuleBase> ruleBase,
+      Function<String, List<Acceptance>> acceptances,
+      RecordKeeping records,
+      String engine,
+      Clock clock,
+      Watch watch) {
     this.catalogue = catalogue;
     this.ruleBase = ruleBase;
     this.acceptances = acceptances;
     this.records = records;
     this.engine = engine;
     this.clock = clock;
+    this.watch = watch;
+    this.making = new Making(EvidenceGathering::of, watch);
   }
 
   /**
@@ -120,13 +144,15 @@ public final class Assessor {
     // Taken once: the assessment finishes on the revisions it began with.
     RuleBase rules = ruleBase.get();
     Catalogue shelves = catalogue.get();
-    Setup setup = accepted(new SetupReader(shelves).read(request.tree()));
+    Setup setup =
+        watch.stage(
+            Watch.Stage.READING, () -> accepted(new SetupReader(shelves).read(request.tree())));
     CanonicalJson asked = request.canonical();
     Versions versions = new Versions(rules.revision().id(), shelves.revision(), engine);
     UUID id = AuditRecord.newId();
     Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
     List<Acceptance> accepted = acceptances.apply(setup.job().jobOrder());
-    Made made = MAKING.make(setup, rules, new Occasion(id, now, versions, accepted));
+    Made made = making.make(setup, rules, new Occasion(id, now, versions, accepted));
     AuditRecord record =
         new AuditRecord(
             id,
@@ -136,7 +162,10 @@ public final class Assessor {
             versions,
             new Account(asked, made.setup(), made.evidence(), made.trace(), made.answer()),
             made.findings());
-    keeping.append(record);
+    try (Watch.Lap lap = watch.begin(Watch.Stage.STORING)) {
+      keeping.append(record);
+    }
+    watch.answered(record);
     return new Answered(record);
   }
 

@@ -24,14 +24,26 @@ import org.standproud.setup.reading.CanonicalText;
 public final class Making {
 
   private final Function<Setup, Evidence> mechanics;
+  private final Watch watch;
+
+  /**
+   * Making by some mechanics, which nobody watches.
+   *
+   * @param mechanics works out the evidence
+   */
+  public Making(Function<Setup, Evidence> mechanics) {
+    this(mechanics, Watch.NOBODY);
+  }
 
   /**
    * Making by some mechanics.
    *
    * @param mechanics works out the evidence
+   * @param watch sees each stage
    */
-  public Making(Function<Setup, Evidence> mechanics) {
+  public Making(Function<Setup, Evidence> mechanics, Watch watch) {
     this.mechanics = mechanics;
+    this.watch = watch;
   }
 
   /**
@@ -42,8 +54,12 @@ public final class Making {
    * @param occasion what else the answer says
    */
   public Made make(Setup setup, RuleBase rules, Occasion occasion) {
-    Evidence evidence = mechanics.apply(setup);
-    RuleTrace trace = rules.evaluate(evidence);
+    Evidence evidence = watch.stage(Watch.Stage.MECHANICS, () -> mechanics.apply(setup));
+    RuleTrace trace = watch.stage(Watch.Stage.RULES, () -> rules.evaluate(evidence));
+    return watch.stage(Watch.Stage.ADVICE, () -> advised(setup, evidence, trace, occasion));
+  }
+
+  private static Made advised(Setup setup, Evidence evidence, RuleTrace trace, Occasion occasion) {
     Advice advice = Adviser.advise(evidence, trace, setup.units());
     CanonicalJson traced = PlainJson.canonical(TraceAccount.of(trace));
     List<AnsweredFinding> findings =

@@ -143,7 +143,9 @@ public final class Replayer {
         found.add(
             acceptances
                 .apply(id)
-                .orElseThrow(() -> new NotReplayable("The acceptance " + id + " is gone.")));
+                .filter(given -> !given.said().equals(Mask.NO_ACCOUNT.answer()))
+                .orElseThrow(
+                    () -> new NotReplayable("The acceptance " + id + " is withheld or gone.")));
       }
     }
     return found;
@@ -155,7 +157,7 @@ public final class Replayer {
     differences.addAll(Difference.between("setup", then.setup(), made.setup()));
     differences.addAll(Difference.between("evidence", then.evidence(), made.evidence()));
     differences.addAll(Difference.between("trace", then.trace(), made.trace()));
-    differences.addAll(Difference.between("answer", then.answer(), made.answer()));
+    differences.addAll(answerDiffers(then.answer(), made.answer()));
     List<VersionDifference> versions = programDiffers(record);
     versions.addAll(vocabularyDiffers(then.evidence(), made.evidence()));
     boolean same = differences.isEmpty();
@@ -167,6 +169,25 @@ public final class Replayer {
         versions,
         differences,
         catalogueToday(record));
+  }
+
+  /** Names and reasons that were withheld since, on either side, are no difference. */
+  private static List<Difference> answerDiffers(CanonicalJson then, CanonicalJson made) {
+    boolean masked = namesWithheld(then) || namesWithheld(made);
+    return masked
+        ? Difference.between("answer", Mask.withoutPeople(then), Mask.withoutPeople(made))
+        : Difference.between("answer", then, made);
+  }
+
+  private static boolean namesWithheld(CanonicalJson answer) {
+    for (JsonNode finding : answer.tree().path("findings")) {
+      for (JsonNode shown : finding.path("acceptances")) {
+        if (Mask.WITHHELD.equals(shown.at("/by/name").asString(""))) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static String explained(Difference first, List<VersionDifference> versions) {

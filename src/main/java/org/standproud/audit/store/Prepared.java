@@ -35,7 +35,7 @@ record Prepared(
    * @param digest SHA-256 of the text that was sealed
    * @param left what is left of it
    */
-  record Masked(long sequence, String digest, AuditRecord left) {}
+  record Masked(long sequence, String digest, ChainRecord left) {}
 
   static Prepared of(ChainRecord record) {
     return of(record, List.of(), Alongside.NOTHING);

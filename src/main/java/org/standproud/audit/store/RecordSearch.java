@@ -85,6 +85,15 @@ public final class RecordSearch {
     return rows(query, before, most, RecordTables::readRow);
   }
 
+  /** Rows of decisions in a span of time, newest first. */
+  List<RecordTables.Row> decisions(RecordQuery span, long before, int most) {
+    Where where = new Where();
+    where.add("r.record_type in (?, ?)", RecordType.ACCEPTANCE.word());
+    where.values.add(RecordType.WITHDRAWAL.word());
+    where.times(span);
+    return rows(where, before, most, RecordTables::readRow);
+  }
+
   private static Where where(RecordQuery query) {
     Where where = new Where();
     where.add("r.record_type = ?", RecordType.ASSESSMENT.word());
@@ -95,7 +104,10 @@ public final class RecordSearch {
   }
 
   private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {
-    Where where = where(query);
+    return rows(where(query), before, most, mapper);
+  }
+
+  private <T> List<T> rows(Where where, long before, int most, RowMapper<T> mapper) {
     where.add("r.sequence < ?", before);
     return client
         .sql(

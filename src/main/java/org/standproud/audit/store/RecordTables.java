@@ -36,7 +36,7 @@ final class RecordTables {
   private static final String MASK_RECORD =
       "update audit_record set body = null, body_digest = ?, remainder = ?, caller = ?,"
           + " job_order = ?, work_master = ?, operation = ?, machine = ?"
-          + " where sequence = ? and record_type = 'assessment'";
+          + " where sequence = ? and record_type <> 'withholding'";
 
   private final JdbcTemplate jdbc;
   private final JdbcClient client;
@@ -129,7 +129,8 @@ final class RecordTables {
             c.machine(),
             masked.sequence());
     if (rows != 1) {
-      throw new IllegalStateException("No assessment stands at " + masked.sequence());
+      throw new IllegalStateException(
+          "No record that can be masked stands at " + masked.sequence());
     }
   }
 

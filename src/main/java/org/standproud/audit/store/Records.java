@@ -226,6 +226,11 @@ public final class Records implements AutoCloseable {
     return search.count(query);
   }
 
+  /** Rows of decisions in a span of time before a place, newest first. */
+  List<RecordTables.Row> decisions(RecordQuery span, long before, int most) {
+    return search.decisions(span, before, most);
+  }
+
   /** Rows of answers before a place, newest first. */
   List<RecordTables.Row> rows(RecordQuery query, long before, int most) {
     return search.rows(query, before, most);

@@ -3,7 +3,9 @@ package org.standproud.audit.store;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongFunction;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.ChainRecord;
 import org.standproud.audit.Mask;
 import org.standproud.audit.Person;
 import org.standproud.audit.Withholding;
@@ -36,7 +38,8 @@ public final class Retention {
   }
 
   /**
-   * Takes from every record that a query finds what it still has of it.
+   * Takes from every answer that a query finds what it still has of it; where the query asks for
+   * nothing but a span of time, from every decision of that time too.
    *
    * @param query which, such as those before a day
    * @param mask what to take
@@ -47,8 +50,18 @@ public final class Retention {
    */
   public long withhold(RecordQuery query, Mask mask, Person by, String reason)
       throws InterruptedException {
+    long answers = withhold(before -> records.rows(query, before, AT_A_TIME), mask, by, reason);
+    return query.words().isEmpty()
+        ? answers
+            + withhold(before -> records.decisions(query, before, AT_A_TIME), mask, by, reason)
+        : answers;
+  }
+
+  private long withhold(
+      LongFunction<List<RecordTables.Row>> before, Mask mask, Person by, String reason)
+      throws InterruptedException {
     long taken = 0;
-    List<RecordTables.Row> rows = records.rows(query, Long.MAX_VALUE, AT_A_TIME);
+    List<RecordTables.Row> rows = before.apply(Long.MAX_VALUE);
     while (!rows.isEmpty()) {
       List<Prepared.Masked> masked =
           rows.stream().flatMap(row -> masked(row, mask).stream()).toList();
@@ -56,14 +69,14 @@ public final class Retention {
         take(masked, mask, by, reason);
       }
       taken += masked.size();
-      rows = records.rows(query, rows.get(rows.size() - 1).link().sequence(), AT_A_TIME);
+      rows = before.apply(rows.get(rows.size() - 1).link().sequence());
     }
     return taken;
   }
 
   private static Optional<Prepared.Masked> masked(RecordTables.Row row, Mask mask) {
-    AuditRecord record = AuditRecord.from(row.link().text());
-    AuditRecord left = mask.of(record);
+    ChainRecord record = ChainRecord.from(row.link().text());
+    ChainRecord left = mask.of(record);
     return left.equals(record)
         ? Optional.empty()
         : Optional.of(new Prepared.Masked(row.link().sequence(), row.link().digest(), left));

@@ -201,6 +201,48 @@ abstract class PeopleAndRetentionContract {
   }
 
   @Test
+  void namesOfThoseWhoDecidedAreMaskedAndTheChainStaysWhole() throws Exception {
+    AuditRecord answer = SampleRecords.stopped("J-1", SEVEN);
+    records.append(answer);
+    Acceptance given = accepted(answer, true);
+    records.append(given);
+    Withdrawal back = new Withdrawal(AuditRecord.newId(), SEVEN, given.id(), AUDITOR, "In error.");
+    records.append(back);
+    Retention retention = new Retention(records, CLOCK);
+    RecordQuery all = RecordQuery.all().between(null, SEVEN.plusSeconds(1));
+
+    assertThat(retention.withhold(all, Mask.CALLER, AUDITOR, "Names for a day.")).isEqualTo(3);
+    AcceptanceBook book = new AcceptanceBook(records);
+    Acceptance left = book.find(given.id()).orElseThrow();
+    assertThat(left.by().name()).isEqualTo(Mask.WITHHELD);
+    assertThat(left.by().role()).isEqualTo(given.by().role());
+    assertThat(left.reason()).isEqualTo(given.reason());
+    assertThat(book.about(answer.id(), "J-1").get(0).withdrawal().by().name())
+        .isEqualTo(Mask.WITHHELD);
+    assertThat(records.verify()).isEqualTo(new ChainReport(5, 5, List.of()));
+
+    assertThat(retention.withhold(all, Mask.CALLER_AND_JOB, AUDITOR, "Jobs too.")).isEqualTo(3);
+    Acceptance bare = book.find(given.id()).orElseThrow();
+    assertThat(bare.reason()).isEqualTo(Mask.WITHHELD);
+    assertThat(bare.jobOrder()).isEqualTo(Mask.WITHHELD);
+    assertThat(bare.said()).isEqualTo(given.said());
+    assertThat(
+            sql.sql("select count(*) from audit_record where job_order = 'J-1'")
+                .query(Long.class)
+                .single())
+        .isZero();
+    assertThat(retention.withhold(all, Mask.ACCOUNT, AUDITOR, "All.")).isEqualTo(2);
+    assertThat(retention.withhold(all, Mask.ACCOUNT, AUDITOR, "All.")).isZero();
+    assertThat(records.verify().whole()).isTrue();
+    assertThat(
+            records.useOfRules(RecordQuery.all(), Set.of()).stream()
+                .filter(use -> use.cardId().equals(given.card()))
+                .findFirst())
+        .as("that the card was overridden is counted still")
+        .hasValueSatisfying(use -> assertThat(use.accepted()).isEqualTo(1));
+  }
+
+  @Test
   void moreRecordsThanOneOrderNamesAreAllMasked() throws Exception {
     for (int i = 0; i < 205; i++) {
       records.append(SampleRecords.stopped("J-" + i, SEVEN.minus(Duration.ofDays(400))));

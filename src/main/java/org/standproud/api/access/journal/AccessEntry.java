@@ -29,7 +29,9 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
     /** A key was taken back. */
     KEY_REVOKED,
     /** Somebody signed in to the pages. */
-    SIGNED_IN;
+    SIGNED_IN,
+    /** Old entries were taken out of the journal. */
+    ENTRIES_REMOVED;
 
     @Override
     public String words() {

@@ -110,6 +110,22 @@ public final class AccessJournal implements AutoCloseable {
   }
 
   /**
+   * Takes old entries out, and notes that it did.
+   *
+   * @param before entries that ended before this time
+   */
+  public void cut(Instant before) {
+    int taken =
+        client.sql("delete from access_entry where last_at < ?").param(utc(before)).update();
+    if (taken > 0) {
+      write(
+          AccessEntry.Kind.ENTRIES_REMOVED,
+          new AccessEntry.About(
+              null, null, null, null, null, null, taken + " entries before " + before));
+    }
+  }
+
+  /**
    * Lists entries, newest first.
    *
    * @param query which

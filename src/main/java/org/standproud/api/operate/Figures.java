@@ -1,0 +1,74 @@
+package org.standproud.api.operate;
+
+import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.Gauge;
+import io.micrometer.core.instrument.MeterRegistry;
+import io.micrometer.core.instrument.Timer;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.LongStream;
+import org.springframework.stereotype.Component;
+import org.standproud.api.assessing.Watch;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.RecordedFinding;
+
+/**
+ * Figures of what the service does: how long each stage of an assessment takes, what was answered,
+ * which cards spoke and how, and what was denied. They name cards, never jobs or callers.
+ */
+@Component
+class Figures implements Watch {
+
+  private static final Duration[] LIMITS =
+      LongStream.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
+          .mapToObj(Duration::ofMillis)
+          .toArray(Duration[]::new);
+
+  private final MeterRegistry meters;
+
+  Figures(MeterRegistry meters, RuleShelf rules) {
+    this.meters = meters;
+    Gauge.builder("standproud.cards", rules, Figures::cards)
+        .description("Cards of the rule base in service; none if there is no rule base.")
+        .register(meters);
+  }
+
+  private static double cards(RuleShelf rules) {
+    return rules.ruleBase().map(base -> base.cards().size()).orElse(0);
+  }
+
+  @Override
+  public Lap begin(Stage stage) {
+    long start = System.nanoTime();
+    return () -> timer(stage).record(System.nanoTime() - start, TimeUnit.NANOSECONDS);
+  }
+
+  @Override
+  public void answered(AuditRecord record) {
+    Counter.builder("standproud.assessments")
+        .description("Answers given.")
+        .tag("verdict", record.judged().verdict())
+        .register(meters)
+        .increment();
+    record.findings().forEach(this::spoke);
+  }
+
+  private void spoke(RecordedFinding finding) {
+    Counter.builder("standproud.findings")
+        .description("Findings in answers given: fail if the card flagged, open if it could not.")
+        .tag("card", finding.cardId())
+        .tag("kind", finding.kind())
+        .tag("severity", finding.severity())
+        .register(meters)
+        .increment();
+  }
+
+  private Timer timer(Stage stage) {
+    return Timer.builder("standproud.stage")
+        .description("Time that a stage of an assessment took.")
+        .tag("stage", stage.words())
+        .serviceLevelObjectives(LIMITS)
+        .register(meters);
+  }
+}
