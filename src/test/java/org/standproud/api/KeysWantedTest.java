@@ -159,6 +159,7 @@ class KeysWantedTest {
     HttpResponse<String> refused = send("", "GET", "/v1/rules", "");
     isProblem(refused, 401, "key-wanted");
     assertThat(refused.headers().firstValue("WWW-Authenticate")).hasValue("Bearer");
+    assertThat(refused.headers().firstValue("Set-Cookie")).isEmpty();
     isProblem(send("", "POST", "/v1/assessments", "{}"), 401, "key-wanted");
     isProblem(send("", "GET", "/v1/nothing-here", ""), 401, "key-wanted");
     isProblem(send("", "GET", "/actuator/prometheus", ""), 401, "key-wanted");

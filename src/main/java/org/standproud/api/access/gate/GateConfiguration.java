@@ -44,7 +44,7 @@ class GateConfiguration {
         .headers(
             headers ->
                 headers.defaultsDisabled().httpStrictTransportSecurity(Customizer.withDefaults()))
-        .requestCache(cache -> cache.requestCache(new CookieRequestCache()))
+        .requestCache(cache -> cache.requestCache(pagesAskedFor()))
         .exceptionHandling(
             told -> told.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
         .authorizeHttpRequests(GateConfiguration::table)
@@ -87,6 +87,14 @@ class GateConfiguration {
         calls.hasAnyAuthority(rule.row().roles().stream().map(Role::name).toArray(String[]::new));
       }
     }
+  }
+
+  /** Where somebody is led once he has signed in; a system that is refused gets no cookie. */
+  private static CookieRequestCache pagesAskedFor() {
+    CookieRequestCache cache = new CookieRequestCache();
+    cache.setRequestMatcher(
+        request -> request.getMethod().equals("GET") && Refusals.isForPeople(request));
+    return cache;
   }
 
   /**

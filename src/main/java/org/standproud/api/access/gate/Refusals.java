@@ -150,7 +150,8 @@ final class Refusals
         : null;
   }
 
-  private static boolean isForPeople(HttpServletRequest request) {
+  /** Whether a person looks at a page, and no system calls. */
+  static boolean isForPeople(HttpServletRequest request) {
     String accept = request.getHeader(HttpHeaders.ACCEPT);
     return accept != null
         && accept.toLowerCase(Locale.ROOT).contains(MediaType.TEXT_HTML_VALUE)
