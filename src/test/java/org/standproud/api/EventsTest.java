@@ -193,7 +193,9 @@ class EventsTest {
     HttpResponse<String> refused =
         service.caller().post("/v1/subscriptions", "{\"types\":[]}", "application/json");
     assertThat(refused.statusCode()).isEqualTo(400);
-    assertThat(refused.body()).contains("its members are target, types; look at target").doesNotContain("null");
+    assertThat(refused.body())
+        .contains("its members are target, types; look at target")
+        .doesNotContain("null");
   }
 
   @Test

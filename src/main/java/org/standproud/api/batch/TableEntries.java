@@ -84,7 +84,7 @@ final class TableEntries implements InOrder.Source<Entry> {
       CSVRecord cells = rows.next();
       return new Entry(++row, () -> read(cells));
     } catch (UncheckedIOException e) {
-      return broken(e.getCause());
+      return broken(e);
     } catch (IllegalStateException e) {
       return broken(e);
     }

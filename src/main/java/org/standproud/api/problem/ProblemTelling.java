@@ -34,6 +34,9 @@ public final class ProblemTelling {
     Method handler = Objects.requireNonNull(handlers.resolveMethod(fault), "a handler of all else");
     ReflectionUtils.makeAccessible(handler);
     Object answer = ReflectionUtils.invokeMethod(handler, answers, fault);
-    return (ProblemDetail) Objects.requireNonNull(((ResponseEntity<?>) answer).getBody());
+    return answer instanceof ResponseEntity<?> told
+            && told.getBody() instanceof ProblemDetail problem
+        ? problem
+        : ProblemKind.INTERNAL.because(ProblemKind.INTERNAL.meaning());
   }
 }
