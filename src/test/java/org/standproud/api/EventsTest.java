@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.audit.store.PostgresServer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -166,6 +168,49 @@ class EventsTest {
         assertThat(again.get(self).statusCode()).isEqualTo(200);
       }
     }
+  }
+
+  @Test
+  void onPostgresTooEventsAreSentKeysAreKeptAndARuleBaseThatGoesIntoServiceIsTold(
+      @TempDir Path other, @TempDir Path cards) throws Exception {
+    Path card = Path.of("reach/REACH-001.yaml");
+    String text = Files.readString(RULES.resolve(card));
+    Files.createDirectories(cards.resolve("reach"));
+    Files.writeString(cards.resolve(card), text);
+    try (PostgresServer server = new PostgresServer();
+        Receiver shop = new Receiver(n -> n == 1 ? 500 : 200);
+        RunningService onPostgres =
+            RunningService.start(
+                other,
+                cards,
+                QUICK[0],
+                QUICK[1],
+                QUICK[2],
+                "--spring.datasource.url=" + server.emptyDatabaseUrl())) {
+      RunningService.Caller caller = onPostgres.caller();
+      subscribe(caller, shop.url(), "org.standproud.rulebase.published");
+      Files.writeString(cards.resolve(card), text.replace("no room: 0 mm", "no room: 0.5 mm"));
+      JsonNode reloaded =
+          RunningService.json(caller.post("/v1/rules/reload", "", "application/json"));
+      assertThat(shop.next().status()).isEqualTo(500);
+      JsonNode event = JsonMapper.shared().readTree(shop.next().body());
+      assertThat(event.at("/data/ruleBase")).isEqualTo(reloaded.get("revision"));
+
+      String setup = RunningService.seed("11").toString();
+      assertThat(keyed(caller, setup)).isEqualTo(keyed(caller, setup));
+    }
+  }
+
+  private static String keyed(RunningService.Caller caller, String setup) {
+    HttpResponse<String> answer =
+        caller.send(
+            caller
+                .to("/v1/assessments")
+                .header("Content-Type", "application/json")
+                .header("Idempotency-Key", "once")
+                .POST(HttpRequest.BodyPublishers.ofString(setup)));
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(201);
+    return answer.body();
   }
 
   @ParameterizedTest

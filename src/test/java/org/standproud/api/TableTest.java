@@ -114,6 +114,7 @@ class TableTest {
         "{\"columns\":{\"Job\":\"/job/jobOrdre\"}}",
         "{\"columns\":{\"Job\":{\"field\":\"/job/jobOrder\",\"unit\":\"mm\"}}}",
         "{\"columns\":{\"Job\":\"/job\"}}",
+        "{\"columns\":{\"Job\":\"/job/jobOrder\"},\"common\":\"x\"}",
         "{\"columns\":{\"Work\":\"/job/jobOrder\"}}",
         "{\"columns\":{\"Job\":\"/job/jobOrder\"},\"colour\":\"red\"}",
         "{\"columns\":{\"Length\":\"/stock/length\"}}",

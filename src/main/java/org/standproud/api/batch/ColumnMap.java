@@ -78,12 +78,19 @@ record ColumnMap(
     columns.properties().forEach(e -> read.put(e.getKey(), column(e.getKey(), e.getValue())));
     return new ColumnMap(
         read,
-        tree.path("common") instanceof ObjectNode common
-            ? common
-            : JsonNodeFactory.instance.objectNode(),
+        common(tree),
         Set.copyOf(tree.path("ignore").valueStream().map(JsonNode::asString).toList()),
         tree.has("key") ? tree.path("key").asString() : null,
         separator(tree.path("separator").asString(",")));
+  }
+
+  private static ObjectNode common(JsonNode tree) {
+    if (!tree.has("common")) {
+      return JsonNodeFactory.instance.objectNode();
+    } else if (tree.get("common") instanceof ObjectNode common) {
+      return common;
+    }
+    throw refused("common is a part of a set-up, an object");
   }
 
   private static JsonNode tree(String json) {

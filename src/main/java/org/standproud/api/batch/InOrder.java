@@ -91,7 +91,7 @@ final class InOrder<T, R> {
         window.put(begun(piece));
       }
       read.complete(null);
-    } catch (IOException | InterruptedException | RuntimeException e) {
+    } catch (Throwable e) { // Told to the one who waits, who would wait for ever else.
       read.completeExceptionally(e);
     } finally {
       end();

@@ -2,6 +2,7 @@ package org.standproud.api.events;
 
 import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.Task;
+import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import java.net.URI;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -11,6 +12,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import javax.sql.DataSource;
@@ -65,7 +67,7 @@ final class Outbox implements Following {
     DEAD;
 
     String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -150,8 +152,7 @@ final class Outbox implements Following {
   }
 
   private void schedule(UUID id, Instant at) {
-    scheduler.schedule(
-        new com.github.kagkarlsson.scheduler.task.TaskInstance<Void>(TASK, id.toString()), at);
+    scheduler.schedule(new TaskInstance<Void>(TASK, id.toString()), at);
   }
 
   Optional<Row> find(UUID id) {

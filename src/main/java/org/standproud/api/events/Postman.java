@@ -1,6 +1,7 @@
 package org.standproud.api.events;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
+import com.github.kagkarlsson.scheduler.logging.LogLevel;
 import com.github.kagkarlsson.scheduler.task.FailureHandler;
 import com.github.kagkarlsson.scheduler.task.Task;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
@@ -50,7 +51,7 @@ final class Postman implements SmartLifecycle {
             .threads(THREADS)
             .pollingInterval(patience.poll())
             // What a subscriber does is in the outbox; it is no fault of the service.
-            .failureLogging(com.github.kagkarlsson.scheduler.logging.LogLevel.DEBUG, false)
+            .failureLogging(LogLevel.DEBUG, false)
             .build();
   }
 

@@ -156,6 +156,20 @@ class InOrderTest {
   }
 
   @Test
+  void aSourceThatFailsInAWayNobodyExpectedDoesNotLeaveTheTakerWaiting() {
+    assertThatThrownBy(
+            () ->
+                new InOrder<Integer, Integer>(n -> n, workers, WINDOW)
+                    .run(
+                        () -> {
+                          throw new AssertionError("no memory");
+                        },
+                        (n, last) -> {}))
+        .isInstanceOf(IOException.class)
+        .hasRootCauseMessage("no memory");
+  }
+
+  @Test
   void aLineOverTheLimitIsCutAndTheNextIsWhole() throws IOException {
     byte[] text = "abc\r\n\n  \nabcdef\nabcde".getBytes(StandardCharsets.UTF_8);
     Lines lines = new Lines(new ByteArrayInputStream(text), 5);
