@@ -112,12 +112,28 @@ public record TraceAccount(
       @Nullable Double likely,
       @Nullable Double certain) {}
 
-  /** What a rule base said, as it is told. */
+  /**
+   * The account of a trace.
+   *
+   * @param trace what the cards said
+   */
   public static TraceAccount of(RuleTrace trace) {
     Map<String, String> judgements = new TreeMap<>();
     trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth)));
     return new TraceAccount(
         trace.revision(), trace.cards().stream().map(TraceAccount::line).toList(), judgements);
+  }
+
+  /** How far each card was from flipping, by id of the card, where a number decides. */
+  public Map<String, Distance> margins() {
+    Map<String, Distance> margins = new TreeMap<>();
+    for (CardResult card : cards) {
+      Distance margin = card.margin();
+      if (margin != null) {
+        margins.put(card.card(), margin);
+      }
+    }
+    return margins;
   }
 
   private static CardResult line(CardTrace card) {

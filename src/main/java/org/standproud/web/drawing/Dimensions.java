@@ -1,6 +1,8 @@
 package org.standproud.web.drawing;
 
-import org.standproud.web.drawing.Svg.Anchor;
+import org.standproud.drawing.Ink;
+import org.standproud.drawing.Svg;
+import org.standproud.drawing.Svg.Anchor;
 
 /** Draws dimension lines with their heads and numbers. */
 final class Dimensions {

@@ -2,10 +2,13 @@ package org.standproud.web.drawing;
 
 import java.util.Locale;
 import org.standproud.api.assessing.TraceAccount;
+import org.standproud.drawing.Figures;
+import org.standproud.drawing.Ink;
+import org.standproud.drawing.Svg;
+import org.standproud.drawing.Svg.Anchor;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
-import org.standproud.web.drawing.Svg.Anchor;
 
 /**
  * How far a number is from the limit of a card: the limit as a line in the middle, the number as a

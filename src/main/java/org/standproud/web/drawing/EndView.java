@@ -1,6 +1,10 @@
 package org.standproud.web.drawing;
 
 import org.jspecify.annotations.Nullable;
+import org.standproud.drawing.Figures;
+import org.standproud.drawing.Ink;
+import org.standproud.drawing.Svg;
+import org.standproud.drawing.Svg.Anchor;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
@@ -9,7 +13,6 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
-import org.standproud.web.drawing.Svg.Anchor;
 
 /**
  * The set-up seen along the jaws, to scale: Y to the right, so that the fixed jaw stands on the
@@ -46,6 +49,7 @@ public final class EndView {
     this.paper = new Paper(middle + free / 2, TOP + topM() * perM, perM);
     this.height = TOP + (topM() + jawHeightM()) * perM + BED + FOOT;
     this.svg = new Svg(name, WIDTH, height, "Seen along the jaws", description());
+    svg.scale(paper.perM());
   }
 
   /**

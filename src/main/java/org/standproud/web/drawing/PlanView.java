@@ -1,6 +1,10 @@
 package org.standproud.web.drawing;
 
 import java.util.Optional;
+import org.standproud.drawing.Figures;
+import org.standproud.drawing.Ink;
+import org.standproud.drawing.Svg;
+import org.standproud.drawing.Svg.Anchor;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Operation;
@@ -8,7 +12,6 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Spin;
 import org.standproud.setup.Stop;
-import org.standproud.web.drawing.Svg.Anchor;
 
 /**
  * The set-up seen from above, to scale: X to the right, Y up, so that the fixed jaw is at the top
@@ -42,6 +45,7 @@ public final class PlanView {
     this.paper = new Paper(zero, TOP + above, perM);
     this.height = TOP + above + below(perM) + FOOT;
     this.svg = new Svg(name, WIDTH, height, "Seen from above", description());
+    svg.scale(paper.perM());
   }
 
   /**

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.standproud.drawing.Figures;
+import org.standproud.drawing.Ink;
+import org.standproud.drawing.Svg;
+import org.standproud.drawing.Svg.Anchor;
 import org.standproud.setup.Band;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
-import org.standproud.web.drawing.Svg.Anchor;
 
 /**
  * What the cut pushes on the stock, each way, in the directions of the plan: arrows as long as the

@@ -41,6 +41,11 @@ public record FormField(
     return "f" + path.replace('/', '-');
   }
 
+  /** Whether nothing stands there. */
+  public boolean blank() {
+    return value.isBlank();
+  }
+
   /** Whether something can be picked. */
   public boolean picked() {
     return !options.isEmpty();

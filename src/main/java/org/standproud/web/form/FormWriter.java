@@ -19,7 +19,7 @@ final class FormWriter {
   private final Shelves shelves;
   private final Map<String, String> values;
   private final Map<String, List<Problem>> problems = new HashMap<>();
-  private final List<FormField> wrong = new ArrayList<>();
+  private final List<FormField> fields = new ArrayList<>();
 
   FormWriter(Shelves shelves, Map<String, String> values, List<Problem> problems) {
     this.shelves = shelves;
@@ -28,9 +28,14 @@ final class FormWriter {
         p -> this.problems.computeIfAbsent(p.pointer(), pointer -> new ArrayList<>()).add(p));
   }
 
+  /** All fields, once the sections are written. */
+  List<FormField> fields() {
+    return List.copyOf(fields);
+  }
+
   /** The fields that something is wrong with, once the sections are written. */
   List<FormField> wrong() {
-    return List.copyOf(wrong);
+    return fields.stream().filter(field -> field.error() != null).toList();
   }
 
   /** The sections of the form; the units are no field of it but a state. */
@@ -126,9 +131,7 @@ final class FormWriter {
   }
 
   private FormField written(FormField field) {
-    if (field.error() != null) {
-      wrong.add(field);
-    }
+    fields.add(field);
     return field;
   }
 
@@ -179,6 +182,7 @@ final class FormWriter {
 
   /** The problems that no field of the form stands for. */
   List<String> elsewhere(List<Problem> all) {
+    List<FormField> wrong = wrong();
     return all.stream()
         .filter(p -> wrong.stream().noneMatch(f -> p.pointer().startsWith(f.path())))
         .map(p -> (p.pointer().isEmpty() ? "" : p.pointer().substring(1) + ": ") + told(p))

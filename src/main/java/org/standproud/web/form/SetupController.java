@@ -1,13 +1,11 @@
 package org.standproud.web.form;
 
-import java.nio.file.Path;
 import java.security.Principal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -16,70 +14,61 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.RedirectView;
 import org.standproud.api.assessing.Assessor;
-import org.standproud.api.assessing.NotReady;
 import org.standproud.api.assessing.SetupRefused;
 import org.standproud.api.problem.NotThere;
-import org.standproud.api.shop.SeedCatalogue;
-import org.standproud.api.shop.ShopCatalogue;
-import org.standproud.mechanics.gathering.DemonstrationSetups;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.CanonicalText;
 import org.standproud.setup.reading.Problem;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.RequestText;
 import org.standproud.setup.reading.SetupReader;
+import org.standproud.web.form.Handle.Steps;
+import org.standproud.web.form.SetupPage.Filled;
 import org.standproud.web.recorded.RecordedAnswers;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The page on which a set-up is described; sent, it is judged like any other and put on record. */
+/**
+ * The page on which a set-up is described. While it is described it is judged as a draft; sent, it
+ * is judged like any other and put on record.
+ */
 @Controller
 class SetupController {
 
-  private final ShopCatalogue shop;
   private final Assessor assessor;
   private final RecordedAnswers answers;
-  private final DemonstrationSetups demonstrations;
+  private final SetupPage page;
 
-  SetupController(
-      ShopCatalogue shop,
-      Assessor assessor,
-      RecordedAnswers answers,
-      SeedCatalogue seeds,
-      @Value("${standproud.catalogue.directory}") Path catalogueFolder) {
-    this.shop = shop;
+  SetupController(Assessor assessor, RecordedAnswers answers, SetupPage page) {
     this.assessor = assessor;
     this.answers = answers;
-    this.demonstrations =
-        new DemonstrationSetups(
-            catalogueFolder.resolve("setups"), seeds.get().orElse(Catalogue.EMPTY));
+    this.page = page;
   }
-
-  /** What the form holds: the units of its plain numbers and what stands in its fields. */
-  private record Filled(UnitSystem units, Map<String, String> values) {}
 
   @GetMapping("/")
   ModelAndView blank(
       @RequestParam(required = false) @Nullable String from,
       @RequestParam(required = false) @Nullable UnitSystem units) {
+    boolean empty = from == null || from.isBlank();
     Filled filled =
-        from == null || from.isBlank()
-            ? new Filled(units == null ? UnitSystem.METRIC : units, Map.of())
-            : filled(start(from), units);
-    return page(filled, List.of(), from);
+        empty
+            ? new Filled(units == null ? UnitSystem.METRIC : units, Map.of(), null)
+            : start(from, units);
+    return page.whole(filled, List.of()).addObject("from", from);
   }
 
   @PostMapping("/")
   ModelAndView judge(
       @RequestParam Map<String, String> values,
       @RequestParam("/units") UnitSystem units,
+      @RequestParam(required = false) @Nullable UUID before,
       @RequestParam(required = false) @Nullable UnitSystem convert,
       Principal caller)
       throws InterruptedException {
+    Filled filled = new Filled(units, values, before);
     ObjectNode request = FormReading.request(values, units);
     if (convert != null) {
-      return converted(new Filled(units, values), request, convert);
+      return converted(filled, request, convert);
     }
     try {
       UUID id = assessor.assess(request.toString(), caller.getName()).id();
@@ -87,69 +76,79 @@ class SetupController {
       answer.setStatusCode(HttpStatus.SEE_OTHER);
       return new ModelAndView(answer);
     } catch (SetupRefused refused) {
-      return refused(new Filled(units, values), refused.problems());
+      return refused(filled, refused.problems());
+    }
+  }
+
+  /** The page with the draft as it now stands, for those whose browser runs no script. */
+  @PostMapping(path = "/", params = "draft")
+  ModelAndView draw(
+      @RequestParam Map<String, String> values,
+      @RequestParam("/units") UnitSystem units,
+      @RequestParam(required = false) @Nullable UUID before) {
+    return page.whole(new Filled(units, values, before), List.of());
+  }
+
+  /** The same after a button moved something by a step. */
+  @PostMapping(path = "/", params = "step")
+  ModelAndView step(
+      @RequestParam Map<String, String> values,
+      @RequestParam("/units") UnitSystem units,
+      @RequestParam(required = false) @Nullable UUID before,
+      @RequestParam String step) {
+    Map<String, String> after = Handle.stepped(values, units, Steps.of(step));
+    return page.whole(new Filled(units, after, before), List.of());
+  }
+
+  /** A changed set-up, such as a remedy, opened in the form beside what it was changed from. */
+  @PostMapping(path = "/", params = "request")
+  ModelAndView open(@RequestParam String request, @RequestParam @Nullable UUID before) {
+    try {
+      return page.whole(filled(RequestText.json(request), null, before), List.of());
+    } catch (RequestText.Malformed e) {
+      throw new NotThere("This is no set-up.");
     }
   }
 
   /** A form can be told in other units only once what it says is understood. */
   private ModelAndView converted(Filled filled, ObjectNode request, UnitSystem units) {
-    if (new SetupReader(catalogue()).read(request) instanceof Reading.Refused refused) {
+    if (new SetupReader(page.catalogue()).read(request) instanceof Reading.Refused refused) {
       return refused(filled, refused.problems());
     }
-    return page(filled(request, units), List.of(), null);
+    return page.whole(filled(request, units, filled.before()), List.of());
   }
 
   private ModelAndView refused(Filled filled, List<Problem> problems) {
-    ModelAndView page = page(filled, problems, null);
-    page.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
-    return page;
+    ModelAndView told = page.whole(filled, problems);
+    told.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+    return told;
   }
 
-  private JsonNode start(String from) {
-    Optional<String> demonstration = demonstrations.text(from);
+  private Filled start(String from, @Nullable UnitSystem units) {
+    Optional<String> demonstration = page.demonstrations().text(from);
     try {
-      return demonstration.isPresent()
-          ? RequestText.json(demonstration.get())
-          : answers.record(UUID.fromString(from)).record().account().request().tree();
+      if (demonstration.isPresent()) {
+        return filled(RequestText.json(demonstration.get()), units, null);
+      }
+      UUID id = UUID.fromString(from);
+      return filled(answers.record(id).record().account().request().tree(), units, id);
     } catch (RequestText.Malformed | IllegalArgumentException e) {
       throw new NotThere("There is no set-up of this name to start from.");
     }
   }
 
   /** A request as the form holds it, in other units than its own if they are asked for. */
-  private Filled filled(JsonNode request, @Nullable UnitSystem wanted) {
-    Reading reading = new SetupReader(catalogue()).read(request);
+  private Filled filled(JsonNode request, @Nullable UnitSystem wanted, @Nullable UUID before) {
+    Reading reading = new SetupReader(page.catalogue()).read(request);
     if (!(reading instanceof Reading.Accepted accepted)) {
       throw new NotThere("The set-up to start from no longer fits the catalogue.");
     }
     UnitSystem own = accepted.setup().units();
     if (wanted == null || wanted == own) {
-      return new Filled(own, FormReading.values(request, own));
+      return new Filled(own, FormReading.values(request, own), before);
     }
     ObjectNode told = CanonicalText.request(accepted.setup(), wanted);
-    Shelves.of(catalogue(), wanted).shorten(told);
-    return new Filled(wanted, FormReading.values(told, wanted));
-  }
-
-  private ModelAndView page(Filled filled, List<Problem> problems, @Nullable String from) {
-    FormWriter writer =
-        new FormWriter(Shelves.of(catalogue(), filled.units()), filled.values(), problems);
-    ModelAndView page = new ModelAndView("setup");
-    page.addObject("sections", writer.sections(filled.units()));
-    page.addObject("wrong", writer.wrong());
-    page.addObject("elsewhere", writer.elsewhere(problems));
-    page.addObject("units", filled.units().words());
-    page.addObject("other", other(filled.units()).words());
-    page.addObject("from", from);
-    page.addObject("demonstrations", demonstrations.names());
-    return page;
-  }
-
-  private static UnitSystem other(UnitSystem units) {
-    return units == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH;
-  }
-
-  private Catalogue catalogue() {
-    return shop.get().orElseThrow(() -> new NotReady(shop.fault()));
+    Shelves.of(page.catalogue(), wanted).shorten(told);
+    return new Filled(wanted, FormReading.values(told, wanted), before);
   }
 }

@@ -12,17 +12,17 @@ import org.springframework.web.filter.OncePerRequestFilter;
 import org.standproud.api.AnswerHeaders;
 
 /**
- * What a browser may do with a page: run no script at all, load nothing but our own style sheet and
- * drawings, send forms only here, and be framed by no one. Set before anyone is refused, so that it
- * holds for refusals too.
+ * What a browser may do with a page: run no script but the files that come with this program, none
+ * that stands in a page, load nothing but our own style sheet and drawings, send forms only here,
+ * and be framed by no one. Set before anyone is refused, so that it holds for refusals too.
  */
 @Component
 @Order(AnswerHeaders.BEFORE_THE_GATE)
 class PageHeaders extends OncePerRequestFilter {
 
   private static final String POLICY =
-      "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self';"
-          + " base-uri 'none'; frame-ancestors 'none'";
+      "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self';"
+          + " img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
   @Override
   protected boolean shouldNotFilter(HttpServletRequest request) {
@@ -37,9 +37,13 @@ class PageHeaders extends OncePerRequestFilter {
     response.setHeader("Referrer-Policy", "same-origin");
     response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
     response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
-    if (!request.getRequestURI().startsWith("/look/")) {
+    if (!isFile(request.getRequestURI())) {
       response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
     }
     chain.doFilter(request, response);
+  }
+
+  private static boolean isFile(String address) {
+    return address.startsWith("/look/") || address.startsWith("/webjars/");
   }
 }

@@ -1,11 +1,13 @@
 package org.standproud.web.recorded;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Finding;
 import org.standproud.advice.Quantity;
 import org.standproud.api.assessing.AnsweredFinding;
+import org.standproud.api.assessing.TraceAccount;
 import org.standproud.audit.decisions.ShownAcceptance;
 import org.standproud.rules.card.Source;
 import org.standproud.setup.UnitSystem;
@@ -40,25 +42,39 @@ public record FindingView(
   /** The findings of an answer, gravest first. */
   public static List<FindingView> of(RecordedAnswer recorded) {
     UnitSystem units = recorded.answer().units();
-    return recorded.answer().findings().stream().map(f -> of(f, recorded, units)).toList();
+    return recorded.answer().findings().stream()
+        .map(f -> of(f.finding(), recorded.margins(), units, acceptances(f)))
+        .toList();
+  }
+
+  /**
+   * The findings of advice that is on no record, gravest first.
+   *
+   * @param findings the findings
+   * @param margins how far each card is from flipping, by its id
+   * @param units the units of the reader
+   */
+  public static List<FindingView> of(
+      List<Finding> findings, Map<String, TraceAccount.Distance> margins, UnitSystem units) {
+    return findings.stream().map(f -> of(f, margins, units, List.of())).toList();
   }
 
   private static FindingView of(
-      AnsweredFinding answered, RecordedAnswer recorded, UnitSystem units) {
-    Finding finding = answered.finding();
+      Finding finding,
+      Map<String, TraceAccount.Distance> margins,
+      UnitSystem units,
+      List<String> acceptances) {
     boolean open = finding.kind().equals("open");
+    TraceAccount.@Nullable Distance margin =
+        finding.distance() == null ? null : margins.get(finding.card());
     return new FindingView(
         finding,
         finding.severity() + (open ? "-open" : ""),
         finding.severity() + (open ? ", open: not known yet" : ""),
         finding.values().stream().map(FindingView::told).toList(),
         line(finding.source()),
-        recorded
-            .margin(finding.card())
-            .filter(m -> finding.distance() != null)
-            .map(m -> DistanceBar.of(m, finding.card(), units))
-            .orElse(null),
-        acceptances(answered));
+        margin == null ? null : DistanceBar.of(margin, finding.card(), units),
+        acceptances);
   }
 
   private static List<String> acceptances(AnsweredFinding answered) {
@@ -88,6 +104,13 @@ public record FindingView(
     String band =
         low == null || high == null ? "" : " (" + number(low) + " to " + number(high) + ")";
     return quantity.name() + " " + word(value) + band + unit;
+  }
+
+  /** The likely value alone with its unit, as in "0.21" or "8 mm". */
+  static String figure(Quantity quantity) {
+    Object value = quantity.value();
+    String unit = quantity.unit() == null ? "" : " " + quantity.unit();
+    return value == null ? "not known" : word(value) + unit;
   }
 
   private static String word(Object value) {

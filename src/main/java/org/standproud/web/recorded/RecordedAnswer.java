@@ -1,9 +1,7 @@
 package org.standproud.web.recorded;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.standproud.advice.Grade;
 import org.standproud.api.assessing.Answer;
 import org.standproud.api.assessing.EvidenceAccount;
@@ -59,23 +57,7 @@ public record RecordedAnswer(
         CanonicalText.setup(account.setup().text()),
         MAPPER.readValue(account.answer().text(), Answer.class),
         EvidenceAccount.read(account.evidence()),
-        margins(MAPPER.readValue(account.trace().text(), TraceAccount.class)));
-  }
-
-  /** How far a card was from flipping, if a number decides. */
-  public Optional<TraceAccount.Distance> margin(String card) {
-    return Optional.ofNullable(margins.get(card));
-  }
-
-  private static Map<String, TraceAccount.Distance> margins(TraceAccount trace) {
-    Map<String, TraceAccount.Distance> margins = new HashMap<>();
-    for (TraceAccount.CardResult card : trace.cards()) {
-      TraceAccount.Distance margin = card.margin();
-      if (margin != null) {
-        margins.put(card.card(), margin);
-      }
-    }
-    return margins;
+        MAPPER.readValue(account.trace().text(), TraceAccount.class).margins());
   }
 
   /** Reads a choice from the words that stand for it. */

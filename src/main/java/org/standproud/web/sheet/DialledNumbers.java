@@ -3,6 +3,7 @@ package org.standproud.web.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.drawing.Figures;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
@@ -15,7 +16,6 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Worded;
 import org.standproud.setup.units.QuantityKind;
-import org.standproud.web.drawing.Figures;
 
 /**
  * The numbers of a set-up that somebody has to set at the machine, in the order of setting them.

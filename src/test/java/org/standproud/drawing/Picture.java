@@ -1,4 +1,4 @@
-package org.standproud.web.drawing;
+package org.standproud.drawing;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,11 +12,11 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** A drawing read back as XML, so that tests look at what a reader gets. */
-final class Picture {
+public final class Picture {
 
   private final Document document;
 
-  Picture(String svg) {
+  public Picture(String svg) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
@@ -29,7 +29,7 @@ final class Picture {
     }
   }
 
-  List<Element> elements(String name) {
+  public List<Element> elements(String name) {
     NodeList nodes = document.getElementsByTagName(name);
     List<Element> elements = new ArrayList<>();
     for (int i = 0; i < nodes.getLength(); i++) {
@@ -38,30 +38,30 @@ final class Picture {
     return elements;
   }
 
-  Optional<Element> part(String part) {
+  public Optional<Element> part(String part) {
     return elements("*").stream().filter(e -> part.equals(e.getAttribute("data-part"))).findFirst();
   }
 
-  Element the(String part) {
+  public Element the(String part) {
     return part(part).orElseThrow(() -> new AssertionError("nothing is drawn as " + part));
   }
 
-  double number(String part, String attribute) {
+  public double number(String part, String attribute) {
     return Double.parseDouble(the(part).getAttribute(attribute));
   }
 
   /** The points of a line: x0, y0, x1, y1, … */
-  double[] points(String part) {
+  public double[] points(String part) {
     return Arrays.stream(the(part).getAttribute("points").split("[ ,]"))
         .mapToDouble(Double::parseDouble)
         .toArray();
   }
 
-  String words() {
+  public String words() {
     return document.getDocumentElement().getTextContent();
   }
 
-  Element root() {
+  public Element root() {
     return document.getDocumentElement();
   }
 }

@@ -1,4 +1,4 @@
-package org.standproud.web.drawing;
+package org.standproud.drawing;
 
 /** The characters that XML 1.0 (section 2.2, Char) can hold. */
 public final class XmlText {

@@ -1,11 +1,11 @@
-package org.standproud.web.drawing;
+package org.standproud.drawing;
 
 /**
  * How something is drawn: the line types of a workshop drawing (ISO 128: wide outlines, narrow
  * dimension lines, chain lines for axes, dashes for what is not there now). The attributes print in
  * black and white; a style sheet may colour by the class.
  */
-enum Ink {
+public enum Ink {
   /** The stock. */
   STOCK("stock", "#fff", "#000", 2, ""),
   /** The jaws, the bed of the vise, parallels and stops. */

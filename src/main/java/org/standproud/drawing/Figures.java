@@ -1,4 +1,4 @@
-package org.standproud.web.drawing;
+package org.standproud.drawing;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

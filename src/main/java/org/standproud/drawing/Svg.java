@@ -1,4 +1,4 @@
-package org.standproud.web.drawing;
+package org.standproud.drawing;
 
 import java.util.Locale;
 
@@ -6,10 +6,10 @@ import java.util.Locale;
  * Builds one SVG image. All text is escaped, and a coordinate that is not finite is refused, so
  * that no drawing lies by leaving something out.
  */
-final class Svg {
+public final class Svg {
 
   /** Height of plain lettering in user units. */
-  static final double LETTER = 13;
+  public static final double LETTER = 13;
 
   private final StringBuilder body = new StringBuilder();
   private final double width;
@@ -17,11 +17,15 @@ final class Svg {
   private final String name;
   private final String title;
   private final String description;
+  private String scale = "";
 
   /** Where lettering stands relative to its point. */
-  enum Anchor {
+  public enum Anchor {
+    /** It begins there. */
     START("start"),
+    /** Its middle is there. */
     MIDDLE("middle"),
+    /** It ends there. */
     END("end");
 
     private final String word;
@@ -40,7 +44,7 @@ final class Svg {
    * @param title what it shows
    * @param description the same as a text for those who do not see it
    */
-  Svg(String name, double width, double height, String title, String description) {
+  public Svg(String name, double width, double height, String title, String description) {
     this.name = name;
     this.width = finite(width);
     this.height = finite(height);
@@ -48,31 +52,42 @@ final class Svg {
     this.description = description;
   }
 
-  void line(Ink ink, double x1, double y1, double x2, double y2) {
+  /**
+   * Says how many user units stand for a metre, for what moves parts of the drawing.
+   *
+   * @param perM user units to a metre
+   */
+  public void scale(double perM) {
+    scale = " data-per-m=\"" + number(perM) + "\"";
+  }
+
+  /** A straight line. */
+  public void line(Ink ink, double x1, double y1, double x2, double y2) {
     body.append("<line ").append(ink.attributes());
     put("x1", x1).put("y1", y1).put("x2", x2).put("y2", y2).close();
   }
 
   /** A rectangle given by two opposite corners in any order. */
-  void rect(Ink ink, String part, double x1, double y1, double x2, double y2) {
+  public void rect(Ink ink, String part, double x1, double y1, double x2, double y2) {
     body.append("<rect ").append(ink.attributes()).append(" data-part=\"").append(part).append('"');
     put("x", Math.min(x1, x2)).put("y", Math.min(y1, y2));
     put("width", Math.abs(x2 - x1)).put("height", Math.abs(y2 - y1)).close();
   }
 
-  void circle(Ink ink, String part, double x, double y, double radius) {
+  /** A circle. */
+  public void circle(Ink ink, String part, double x, double y, double radius) {
     body.append("<circle ").append(ink.attributes());
     body.append(" data-part=\"").append(part).append('"');
     put("cx", x).put("cy", y).put("r", radius).close();
   }
 
   /** A line through points x0, y0, x1, y1, … */
-  void polyline(Ink ink, String part, double... points) {
+  public void polyline(Ink ink, String part, double... points) {
     shape("polyline", ink, part, points);
   }
 
   /** A closed line through points x0, y0, x1, y1, … */
-  void polygon(Ink ink, String part, double... points) {
+  public void polygon(Ink ink, String part, double... points) {
     shape("polygon", ink, part, points);
   }
 
@@ -86,7 +101,7 @@ final class Svg {
   }
 
   /** Section lines across a rectangle, rising to the right or falling. */
-  void hatch(double x1, double y1, double x2, double y2, boolean rising) {
+  public void hatch(double x1, double y1, double x2, double y2, boolean rising) {
     double left = Math.min(x1, x2);
     double right = Math.max(x1, x2);
     double top = Math.min(y1, y2);
@@ -106,7 +121,7 @@ final class Svg {
   }
 
   /** An arrow head whose point stands at x, y and looks along dx, dy. */
-  void head(Ink ink, double x, double y, double dx, double dy, double length) {
+  public void head(Ink ink, double x, double y, double dx, double dy, double length) {
     double size = Math.hypot(dx, dy);
     double ux = dx / size;
     double uy = dy / size;
@@ -124,11 +139,13 @@ final class Svg {
         backY - ux * half);
   }
 
-  void text(double x, double y, Anchor anchor, String words) {
+  /** A line of plain lettering. */
+  public void text(double x, double y, Anchor anchor, String words) {
     text("label", LETTER, x, y, anchor, words);
   }
 
-  void boldText(double x, double y, Anchor anchor, String words) {
+  /** A line of bold lettering. */
+  public void boldText(double x, double y, Anchor anchor, String words) {
     body.append("<g font-weight=\"bold\">");
     text("strong", LETTER, x, y, anchor, words);
     body.append("</g>");
@@ -142,7 +159,7 @@ final class Svg {
   }
 
   /** Lettering on a patch of paper, so that lines behind it do not cross it out. */
-  void patchedText(double x, double y, Anchor anchor, String words) {
+  public void patchedText(double x, double y, Anchor anchor, String words) {
     double wide = words.length() * LETTER * 0.54 + 6;
     double left =
         switch (anchor) {
@@ -156,7 +173,7 @@ final class Svg {
   }
 
   /** The whole image as an element that may stand in HTML, XHTML or a file of its own. */
-  String render() {
+  public String render() {
     String titleId = name + "-title";
     String descriptionId = name + "-desc";
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\""
@@ -164,7 +181,9 @@ final class Svg {
         + titleId
         + " "
         + descriptionId
-        + "\" font-family=\"Sheet, sans-serif\" viewBox=\"0 0 "
+        + "\""
+        + scale
+        + " font-family=\"Sheet, sans-serif\" viewBox=\"0 0 "
         + number(width)
         + " "
         + number(height)

@@ -1,0 +1,34 @@
+package org.standproud.web.form;
+
+import java.util.Map;
+import org.standproud.advice.Advice;
+import org.standproud.advice.Adviser;
+import org.standproud.api.assessing.TraceAccount;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.RuleTrace;
+import org.standproud.setup.Setup;
+
+/**
+ * A set-up judged while it is being described. Nothing of it is put on record, so it has no id and
+ * nobody can run a job on it.
+ *
+ * @param setup the set-up
+ * @param evidence the numbers
+ * @param advice what is advised
+ * @param margins how far each card is from flipping, by its id
+ */
+record Draft(
+    Setup setup, Evidence evidence, Advice advice, Map<String, TraceAccount.Distance> margins) {
+
+  static Draft of(Setup setup, RuleBase ruleBase) {
+    Evidence evidence = EvidenceGathering.of(setup);
+    RuleTrace trace = ruleBase.evaluate(evidence);
+    return new Draft(
+        setup,
+        evidence,
+        Adviser.advise(evidence, trace, setup.units()),
+        TraceAccount.of(trace).margins());
+  }
+}

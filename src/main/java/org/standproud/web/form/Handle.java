@@ -1,0 +1,186 @@
+package org.standproud.web.form;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.reading.FieldGuide.Sort;
+import org.standproud.setup.units.QuantityKind;
+import org.standproud.setup.units.UnitCode;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * A length that can be changed in steps, by a button or by dragging what it places in a drawing.
+ *
+ * @param path where it stands in the form
+ * @param label what it is called
+ * @param less what a step down does
+ * @param more what a step up does
+ * @param part the part of the drawing that it places
+ * @param value what stands in the form
+ * @param step a step, in the length unit of the form
+ * @param unit the length unit of the form
+ */
+public record Handle(
+    String path,
+    String label,
+    String less,
+    String more,
+    String part,
+    String value,
+    BigDecimal step,
+    UnitCode unit) {
+
+  private static final String PACKING = "/hold/packing/";
+  private static final MathContext NINE = new MathContext(9);
+
+  /** The handles of a form; a piece of packing has one once its depth is told. */
+  static List<Handle> of(Map<String, String> values, UnitSystem units) {
+    boolean inch = units == UnitSystem.INCH;
+    UnitCode unit = QuantityKind.LENGTH.unit(units);
+    String coarse = inch ? "0.05" : "1";
+    String fine = inch ? "0.005" : "0.1";
+    List<Handle> handles = new ArrayList<>();
+    handles.add(
+        of(values, "/cut/offset", "cutter axis", "away from", "toward", "cutter", coarse, unit));
+    handles.add(
+        of(values, "/cut/axialDepth", "depth of cut", "less", "deeper", "depth", fine, unit));
+    handles.add(of(values, "/hold/gripDepth", "grip", "less", "deeper", "stock", coarse, unit));
+    for (int i = 0; i < FormReading.items("/hold/packing", values); i++) {
+      String path = PACKING + i + "/depth";
+      if (!values.getOrDefault(path, "").isBlank()) {
+        String label = "packing " + (i + 1);
+        handles.add(of(values, path, label, "higher", "lower", "packing", coarse, unit));
+      }
+    }
+    return List.copyOf(handles);
+  }
+
+  private static Handle of(
+      Map<String, String> values,
+      String path,
+      String label,
+      String less,
+      String more,
+      String part,
+      String step,
+      UnitCode unit) {
+    String value = values.getOrDefault(path, "").strip();
+    return new Handle(path, label, less, more, part, value, new BigDecimal(step), unit);
+  }
+
+  /** Its id in the page. */
+  public String id() {
+    return "move" + path.replace('/', '-');
+  }
+
+  /** What stands in the form, with its unit. */
+  public String shown() {
+    boolean plain = TypedValue.node(value.isEmpty() ? "0" : value, Sort.QUANTITY).isNumber();
+    return value.isEmpty() ? "not told" : plain ? value + " " + unit.code() : value;
+  }
+
+  /** A step with its unit. */
+  public String stepShown() {
+    return step.toPlainString() + " " + unit.code();
+  }
+
+  /**
+   * Steps of one handle.
+   *
+   * @param path the field that it stands for
+   * @param steps how many, downward if negative
+   */
+  record Steps(String path, int steps) {
+
+    private static final Pattern PRESSED = Pattern.compile("(\\S+) ([-+])([0-9]{0,4})");
+
+    /** Reads a path, a blank, a sign and how many; one if it is not said. */
+    static Steps of(String pressed) {
+      Matcher matcher = PRESSED.matcher(pressed);
+      if (!matcher.matches()) {
+        return new Steps(pressed, 0);
+      }
+      int many = matcher.group(3).isEmpty() ? 1 : Integer.parseInt(matcher.group(3));
+      return new Steps(matcher.group(1), matcher.group(2).equals("-") ? -many : many);
+    }
+  }
+
+  /**
+   * What stands in the form after buttons were pressed.
+   *
+   * @param values what stands there now
+   * @param units the units of the form
+   * @param pressed the steps
+   */
+  static Map<String, String> stepped(Map<String, String> values, UnitSystem units, Steps pressed) {
+    return changed(
+        values, units, pressed.path(), handle -> handle.moved(handle.value, pressed.steps()));
+  }
+
+  /**
+   * What stands in the form after a part of the drawing was dragged.
+   *
+   * @param values what stands there now
+   * @param units the units of the form
+   * @param dragged what is dragged, and how far
+   */
+  static Map<String, String> dragged(
+      Map<String, String> values, UnitSystem units, Dragged dragged) {
+    return changed(
+        values,
+        units,
+        dragged.path(),
+        handle -> handle.moved(dragged.from().strip(), handle.steps(dragged.byM())));
+  }
+
+  /**
+   * A part of the drawing being dragged.
+   *
+   * @param path the field that it stands for
+   * @param from what stood in the field before
+   * @param byM how far it is dragged in all, in m
+   */
+  record Dragged(String path, String from, double byM) {}
+
+  private static Map<String, String> changed(
+      Map<String, String> values, UnitSystem units, String path, Function<Handle, String> change) {
+    Map<String, String> after = new HashMap<>(values);
+    of(values, units).stream()
+        .filter(handle -> handle.path.equals(path))
+        .forEach(handle -> after.put(path, change.apply(handle)));
+    return after;
+  }
+
+  /** Steps keep the unit that was typed; what is no single number stays as it is. */
+  private String moved(String from, int steps) {
+    JsonNode typed = TypedValue.node(from.isEmpty() ? "0" : from, Sort.QUANTITY);
+    BigDecimal by = step.multiply(BigDecimal.valueOf(steps));
+    if (typed.isNumber()) {
+      return plain(typed.decimalValue().add(by));
+    }
+    JsonNode number = typed.get("value");
+    return UnitCode.of(typed.path("unit").asString(""))
+        .filter(own -> number != null && own.dimension() == unit.dimension())
+        .map(own -> plain(number.decimalValue().add(in(own, by))) + " " + own.code())
+        .orElse(from);
+  }
+
+  private int steps(double byM) {
+    return (int) Math.rint(unit.fromSi(byM) / step.doubleValue());
+  }
+
+  private BigDecimal in(UnitCode own, BigDecimal by) {
+    return BigDecimal.valueOf(own.fromSi(unit.toSi(by.doubleValue()))).round(NINE);
+  }
+
+  private static String plain(BigDecimal number) {
+    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+  }
+}

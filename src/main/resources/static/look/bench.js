@@ -1,0 +1,131 @@
+// What the set-up page does beyond posting its form: arrow keys in a field step it, parts of the
+// drawing can be dragged, and a draft that no longer fits the form says so. Everything here can
+// also be done with the buttons, and the page works without it.
+(() => {
+  'use strict';
+  const live = document.getElementById('live');
+  const form = document.getElementById('setup');
+  if (!live || !form || !window.htmx) return;
+  document.documentElement.classList.add('scripted');
+
+  // A verdict that is older than the form must never look like its verdict.
+  const stale = (words) => {
+    live.classList.add('is-stale');
+    const told = live.querySelector('.stale');
+    if (told) told.textContent = words;
+  };
+  form.addEventListener('input', () => live.classList.add('is-stale'));
+  document.body.addEventListener('htmx:afterSwap', (e) => {
+    if (e.detail.target === live) live.classList.remove('is-stale');
+  });
+  for (const failed of ['htmx:sendError', 'htmx:responseError', 'htmx:timeout']) {
+    document.body.addEventListener(failed, () =>
+      stale('No answer from the service. What is drawn here is older than the form.'));
+  }
+  document.body.addEventListener('htmx:afterSettle', () => {
+    for (const told of form.querySelectorAll('.error')) {
+      const field = document.getElementById(told.id.replace(/-error$/, ''));
+      const wrong = told.textContent.trim() !== '';
+      told.parentElement.classList.toggle('bad', wrong);
+      if (!field) continue;
+      if (wrong) field.setAttribute('aria-invalid', 'true');
+      else field.removeAttribute('aria-invalid');
+    }
+  });
+
+  // Steps pressed while an answer is awaited are added up, so that none is lost.
+  let drag = null;
+  const steps = new Map();
+  let busy = false;
+  let sent = null;
+  const step = (pressed) => {
+    const [path, sign] = pressed.split(' ');
+    steps.set(path, (steps.get(path) || 0) + (sign === '-' ? -1 : 1));
+    send();
+  };
+  const send = () => {
+    if (busy) return;
+    const next = [...steps].find(([, by]) => by !== 0);
+    if (next) {
+      steps.delete(next[0]);
+      sent = { step: next[0] + ' ' + (next[1] < 0 ? '' : '+') + next[1] };
+    } else if (drag?.path && drag.by !== drag.sent) {
+      drag.sent = drag.by;
+      sent = { drag: drag.path, from: drag.from, by: String(drag.by) };
+    } else {
+      return;
+    }
+    busy = true;
+    live.classList.add('is-stale');
+    htmx.trigger(live, 'moved');
+  };
+  document.body.addEventListener('htmx:configRequest', (e) => {
+    if (e.detail.elt !== live || e.detail.triggeringEvent?.type !== 'moved') return;
+    for (const name in sent) e.detail.parameters[name] = sent[name];
+  });
+  document.body.addEventListener('htmx:afterRequest', (e) => {
+    if (e.detail.requestConfig?.triggeringEvent?.type !== 'moved') return;
+    busy = false;
+    send();
+  });
+  live.addEventListener('click', (e) => {
+    const pressed = e.target.closest('button[name="step"]');
+    if (!pressed) return;
+    e.preventDefault();
+    step(pressed.value);
+  });
+  form.addEventListener('keydown', (e) => {
+    const sign = e.key === 'ArrowUp' ? '+' : e.key === 'ArrowDown' ? '-' : '';
+    const handled = live.querySelector('[data-path="' + CSS.escape(e.target.name || '') + '"]');
+    if (!sign || e.target.tagName !== 'INPUT' || !handled) return;
+    e.preventDefault();
+    step(e.target.name + ' ' + sign);
+  });
+
+  // Which way a part moves in each view, and what stands in the form for it.
+  const ways = {
+    plan: { cutter: [{ axis: 'y', sign: -1, part: 'cutter' }] },
+    end: {
+      cutter: [{ axis: 'x', sign: 1, part: 'cutter' }, { axis: 'y', sign: 1, part: 'depth' }],
+      stock: [{ axis: 'y', sign: 1, part: 'stock' }],
+      packing: [{ axis: 'y', sign: 1, part: 'packing' }],
+    },
+  };
+
+  const field = (path) => form.querySelector('[name="' + path + '"]');
+  const start = (e) => {
+    const grabbed = e.target.closest('[data-part]');
+    const view = e.target.closest('[data-view]');
+    const svg = e.target.closest('svg[data-per-m]');
+    const way = grabbed && view && svg && ways[view.dataset.view]?.[grabbed.dataset.part];
+    if (!way) return;
+    e.preventDefault();
+    const same = [...svg.querySelectorAll('[data-part="packing"]')].indexOf(grabbed);
+    const perM = Number(svg.dataset.perM) * svg.getBoundingClientRect().width
+      / svg.viewBox.baseVal.width;
+    drag = { x: e.clientX, y: e.clientY, way, nth: Math.max(0, same), perM, sent: 0 };
+  };
+  const move = (e) => {
+    if (!drag || drag.over) return;
+    const by = { x: e.clientX - drag.x, y: e.clientY - drag.y };
+    if (!drag.axis) {
+      if (Math.max(Math.abs(by.x), Math.abs(by.y)) < 4) return;
+      const along = Math.abs(by.x) > Math.abs(by.y) ? 'x' : 'y';
+      drag.axis = drag.way.find((w) => w.axis === along) || drag.way[0];
+      const handle = live.querySelectorAll('[data-path][data-part="' + drag.axis.part + '"]')[drag.nth];
+      if (!handle || !field(handle.dataset.path)) { drag = null; return; }
+      drag.path = handle.dataset.path;
+      drag.from = field(drag.path).value;
+    }
+    drag.by = drag.axis.sign * by[drag.axis.axis] / drag.perM;
+    send();
+  };
+  live.addEventListener('pointerdown', start);
+  document.addEventListener('pointermove', move);
+  for (const end of ['pointerup', 'pointercancel']) {
+    document.addEventListener(end, () => {
+      send();
+      if (drag) drag.over = true;
+    });
+  }
+})();

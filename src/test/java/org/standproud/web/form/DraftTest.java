@@ -1,0 +1,188 @@
+package org.standproud.web.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.standproud.audit.store.RecordQuery;
+import org.standproud.audit.store.Records;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.reading.RequestText;
+import org.standproud.web.SeedSetups;
+
+/** The set-up as it stands: judged on every change, moved in steps or by dragging, never kept. */
+@SpringBootTest
+@AutoConfigureMockMvc
+class DraftTest {
+
+  private static final String FINE = "01-top-edge-wire-and-stop";
+  private static final String BAD = "03-tall-plate-barely-gripped";
+  private static final String INCH = "09-saw-cut-faces-without-packing";
+  private static final long MOST_NS = 150_000_000;
+
+  private static @TempDir Path directory;
+
+  @Autowired private MockMvc mvc;
+  @Autowired private Records records;
+
+  @DynamicPropertySource
+  static void records(DynamicPropertyRegistry properties) {
+    properties.add("standproud.audit.directory", () -> directory.toString());
+  }
+
+  static Stream<String> seeds() {
+    return SeedSetups.names().stream();
+  }
+
+  private static UnitSystem units(String seed) {
+    return SeedSetups.setup(seed).units();
+  }
+
+  private static Map<String, String> form(String seed) throws Exception {
+    Map<String, String> values =
+        new HashMap<>(FormReading.values(RequestText.json(SeedSetups.json(seed)), units(seed)));
+    values.put("/units", units(seed).words());
+    return values;
+  }
+
+  private String draft(Map<String, String> values, String... more) throws Exception {
+    MockHttpServletRequestBuilder request = post("/draft");
+    values.forEach(request::param);
+    for (int i = 0; i < more.length; i += 2) {
+      request.param(more[i], more[i + 1]);
+    }
+    return mvc.perform(request)
+        .andExpect(status().isOk())
+        .andReturn()
+        .getResponse()
+        .getContentAsString();
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void everySetUpIsDrawnAndJudgedAsADraftThatIsOnNoRecord(String seed) throws Exception {
+    int before = records.search(RecordQuery.all(), 100, null).records().size();
+    assertThat(draft(form(seed)))
+        .contains("As it stands")
+        .contains("A draft: nothing is on record")
+        .contains("data-part=\"fixed-jaw\"")
+        .contains("Keep guards in place");
+    assertThat(records.search(RecordQuery.all(), 100, null).records()).hasSize(before);
+  }
+
+  @Test
+  void aDraftIsWorkedOutWellWithinTheTimeInWhichAHandFeelsNoLag() throws Exception {
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    Map<String, String> values = form(BAD);
+    long best = Long.MAX_VALUE;
+    for (int i = 0; i < 40; i++) {
+      long before = threads.getCurrentThreadCpuTime();
+      draft(values, "step", "/hold/gripDepth +");
+      best = Math.min(best, threads.getCurrentThreadCpuTime() - before);
+    }
+    assertThat(best).as("processor time of one draft in ns").isLessThan(MOST_NS);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/hold/gripDepth +, f-hold-gripDepth, 41",
+    "/hold/gripDepth -, f-hold-gripDepth, 39",
+    "/cut/axialDepth +3, f-cut-axialDepth, 0.8",
+    "/cut/offset -2, f-cut-offset, -2",
+    "/hold/packing/0/depth +, f-hold-packing-0-depth, 15"
+  })
+  void aButtonMovesAFieldByAStepAndTheFieldSaysSo(String pressed, String id, String value)
+      throws Exception {
+    assertThat(draft(form(FINE), "step", pressed))
+        .containsPattern("<input [^>]*id=\"" + id + "\"[^>]* value=\"" + value + "\"");
+  }
+
+  @Test
+  void aStepIsAThousandthOrSoWhereTheShopSpeaksInchAndKeepsTheUnitThatWasTyped() throws Exception {
+    Map<String, String> inch = form(INCH);
+    assertThat(draft(inch, "step", "/cut/axialDepth +"))
+        .containsPattern("id=\"f-cut-axialDepth\"[^>]* value=\"0.055\"");
+    inch.put("/cut/axialDepth", "2.54 mm");
+    assertThat(draft(inch, "step", "/cut/axialDepth +"))
+        .containsPattern("id=\"f-cut-axialDepth\"[^>]* value=\"2.667 mm\"");
+  }
+
+  @Test
+  void draggingMovesByWholeStepsFromWhereTheDragBegan() throws Exception {
+    Map<String, String> values = form(FINE);
+    values.put("/hold/gripDepth", "43");
+    assertThat(draft(values, "drag", "/hold/gripDepth", "from", "40", "by", "0.0052"))
+        .containsPattern("id=\"f-hold-gripDepth\"[^>]* value=\"45\"");
+    assertThat(draft(values, "drag", "/stock/length", "from", "40", "by", "0.0052"))
+        .as("only what has a handle can be dragged")
+        .doesNotContain("value=\"45\"");
+  }
+
+  @Test
+  void whatIsMistypedIsToldBesideItsFieldAndWhatIsMissingInOneLine() throws Exception {
+    Map<String, String> values = form(FINE);
+    values.put("/stock/length", "2,5");
+    values.put("/hold/gripDepth", "");
+    String told = draft(values);
+    assertThat(told)
+        .contains("Nothing to judge yet")
+        .contains("href=\"#f-hold-gripDepth\"")
+        .containsPattern("id=\"f-stock-length-error\"[^>]*><b>Wrong:")
+        .containsPattern("id=\"f-hold-gripDepth-error\"[^>]*></p>")
+        .doesNotContain("data-part=\"fixed-jaw\"");
+  }
+
+  @Test
+  void withoutScriptTheSameButtonsGiveTheWholePage() throws Exception {
+    MockHttpServletRequestBuilder request = post("/").param("step", "/hold/gripDepth +");
+    form(FINE).forEach(request::param);
+    String page =
+        mvc.perform(request)
+            .andExpect(status().isOk())
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    assertThat(page)
+        .containsPattern("id=\"f-hold-gripDepth\"[^>]* value=\"41\"")
+        .contains("41 mm grip")
+        .contains("A draft: nothing is on record");
+  }
+
+  @Test
+  void theLibraryThatReplacesPartsOfThePageComesWithTheProgramAndMayNotEvaluateText()
+      throws Exception {
+    String page =
+        mvc.perform(get("/"))
+            .andExpect(status().isOk())
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    String library = page.replaceAll("(?s).*<script src=\"(/webjars[^\"]*)\".*", "$1");
+    mvc.perform(get(library)).andExpect(status().isOk());
+    mvc.perform(get("/look/bench.js")).andExpect(status().isOk());
+    assertThat(page)
+        .contains("\"allowEval\":false")
+        .contains("\"includeIndicatorStyles\":false")
+        .doesNotContain("hx-on")
+        .doesNotContain("hx-vals");
+  }
+}
