@@ -1,7 +1,9 @@
 package org.standproud.advice.remedy;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 import org.standproud.advice.compare.FieldChange;
+import org.standproud.setup.Setup;
 
 /**
  * A change that was judged again, in the caller's units.
@@ -17,6 +19,7 @@ import org.standproud.advice.compare.FieldChange;
  * @param stopsLeft stops that stand even so
  * @param cost what it costs in time
  * @param needs what the shop needs or has to see to for it
+ * @param changed the set-up that was judged; not written, because the changes tell it
  */
 public record Remedy(
     List<String> kinds,
@@ -29,7 +32,8 @@ public record Remedy(
     List<String> appears,
     List<String> stopsLeft,
     Cost cost,
-    List<String> needs) {
+    List<String> needs,
+    @JsonIgnore Setup changed) {
 
   /** Copies the lists. */
   public Remedy {

@@ -81,7 +81,8 @@ final class RemedyWriter {
         appears.stream().sorted().toList(),
         List.copyOf(proved.judged().stops()),
         cost(proved),
-        needs(proved));
+        needs(proved),
+        proved.setup());
   }
 
   private static Map<String, CardKind> byId(Judged judged) {

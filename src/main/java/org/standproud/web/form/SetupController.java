@@ -17,7 +17,6 @@ import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.SetupRefused;
 import org.standproud.api.problem.NotThere;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.CanonicalText;
 import org.standproud.setup.reading.Problem;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.RequestText;
@@ -147,8 +146,7 @@ class SetupController {
     if (wanted == null || wanted == own) {
       return new Filled(own, FormReading.values(request, own), before);
     }
-    ObjectNode told = CanonicalText.request(accepted.setup(), wanted);
-    Shelves.of(page.catalogue(), wanted).shorten(told);
+    ObjectNode told = Shelves.request(accepted.setup(), page.catalogue(), wanted);
     return new Filled(wanted, FormReading.values(told, wanted), before);
   }
 }

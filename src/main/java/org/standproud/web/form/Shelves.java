@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.CanonicalText;
 import org.standproud.setup.reading.CatalogueShelf;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -15,8 +17,14 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param items the items described in full, by the name of the field and the name of the item
  */
-record Shelves(Map<String, Map<String, ObjectNode>> items) {
+public record Shelves(Map<String, Map<String, ObjectNode>> items) {
 
+  /** Copies the map. */
+  public Shelves {
+    items = Map.copyOf(items);
+  }
+
+  /** The catalogue in the units of a form. */
   static Shelves of(Catalogue catalogue, UnitSystem units) {
     return new Shelves(
         Map.of(
@@ -32,11 +40,20 @@ record Shelves(Map<String, Map<String, ObjectNode>> items) {
   }
 
   /**
-   * Says in a request that describes everything in full only what differs from the catalogue.
+   * A set-up as the form would send it: from the catalogue where it is as in the catalogue.
    *
-   * @param request the request, in the units of these shelves; changed
+   * @param setup the set-up
+   * @param catalogue the catalogue
+   * @param units the units to write it in
    */
-  void shorten(ObjectNode request) {
+  public static ObjectNode request(Setup setup, Catalogue catalogue, UnitSystem units) {
+    ObjectNode request = CanonicalText.request(setup, units);
+    of(catalogue, units).shorten(request);
+    return request;
+  }
+
+  /** Leaves in a request that describes everything in full only what differs from the catalogue. */
+  private void shorten(ObjectNode request) {
     for (String name : List.copyOf(request.propertyNames())) {
       JsonNode there = request.get(name);
       if (there instanceof ObjectNode part) {

@@ -1,6 +1,7 @@
 package org.standproud.web.form;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -33,6 +34,10 @@ final class TypedValue {
               + ")(?:,? ?likely ?(?<likely>"
               + NUMBER
               + "))?)? ?(?<unit>[A-Za-z%°µ][A-Za-z0-9%°µ/.^*-]*)?");
+
+  /** What a conversion leaves behind, such as 500.00000000000006, is nobody's number. */
+  private static final MathContext SHOWN = new MathContext(12);
+
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
   private TypedValue() {}
@@ -122,7 +127,7 @@ final class TypedValue {
 
   private static String plain(JsonNode number) {
     return number.isNumber()
-        ? number.decimalValue().stripTrailingZeros().toPlainString()
+        ? number.decimalValue().round(SHOWN).stripTrailingZeros().toPlainString()
         : number.asString();
   }
 }

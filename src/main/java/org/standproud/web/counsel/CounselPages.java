@@ -1,0 +1,116 @@
+package org.standproud.web.counsel;
+
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+import org.standproud.advice.ask.AskBack;
+import org.standproud.advice.compare.Comparison;
+import org.standproud.advice.hold.OtherHolds;
+import org.standproud.advice.remedy.Remedies;
+import org.standproud.advice.remedy.Remedy;
+import org.standproud.api.assessing.NotReady;
+import org.standproud.api.problem.NotThere;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.setup.Setup;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.reading.Reading;
+import org.standproud.setup.reading.SetupReader;
+import org.standproud.web.recorded.ComparedView;
+import org.standproud.web.recorded.RecordedAnswers;
+
+/**
+ * Counsel on a set-up that is on record, judged by the rule base in service. A page on its own, or
+ * the part of it that the answer page puts in its place.
+ */
+@Controller
+class CounselPages {
+
+  private static final String IN_PLACE = "HX-Request";
+
+  private final RecordedAnswers answers;
+  private final RuleShelf rules;
+  private final ShopCatalogue shop;
+
+  CounselPages(RecordedAnswers answers, RuleShelf rules, ShopCatalogue shop) {
+    this.answers = answers;
+    this.rules = rules;
+    this.shop = shop;
+  }
+
+  @GetMapping("/assessments/{id}/remedies")
+  ModelAndView remedies(
+      @PathVariable UUID id,
+      @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
+    Remedies remedies = Remedies.of(answers.answer(id).setup(), ruleBase(), catalogue());
+    return page("remedies", "What would put it right", id, inPlace)
+        .addObject("remedies", remedies)
+        .addObject("ways", views(remedies.ways()))
+        .addObject("nearest", views(remedies.nearest()));
+  }
+
+  @GetMapping("/assessments/{id}/other-holds")
+  ModelAndView otherHolds(
+      @PathVariable UUID id,
+      @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
+    Setup setup = answers.answer(id).setup();
+    boolean righted = !Remedies.of(setup, ruleBase(), catalogue()).ways().isEmpty();
+    OtherHolds holds = OtherHolds.of(setup, righted, ruleBase(), catalogue());
+    return page("holds", "Other ways to hold it", id, inPlace)
+        .addObject("conclusion", holds.conclusion())
+        .addObject("holds", holds.holds().stream().map(HoldView::of).toList());
+  }
+
+  @GetMapping("/assessments/{id}/questions")
+  ModelAndView questions(
+      @PathVariable UUID id,
+      @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
+    AskBack asked = AskBack.of(answers.answer(id).setup(), ruleBase());
+    return page("questions", "What the answer hangs on", id, inPlace)
+        .addObject("questions", asked.questions());
+  }
+
+  /** What a change would do, without opening it. */
+  @PostMapping("/assessments/{id}/compare")
+  ModelAndView compare(
+      @PathVariable UUID id,
+      @RequestParam String request,
+      @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
+    if (!(new SetupReader(catalogue()).readJson(request) instanceof Reading.Accepted changed)) {
+      throw new NotThere("This is no set-up to compare with.");
+    }
+    Comparison compared =
+        Comparison.of(answers.answer(id).setup(), changed.setup(), ruleBase());
+    return new ModelAndView(inPlace ? "compared :: table" : "compared")
+        .addObject("c", ComparedView.of(compared))
+        .addObject("title", "The set-up on record, and with this change");
+  }
+
+  private List<RemedyView> views(List<Remedy> remedies) {
+    Catalogue catalogue = catalogue();
+    return remedies.stream().map(remedy -> RemedyView.of(remedy, catalogue)).toList();
+  }
+
+  private ModelAndView page(String part, String title, UUID id, boolean inPlace) {
+    return new ModelAndView(inPlace ? "counsel :: " + part : "counsel")
+        .addObject("part", part)
+        .addObject("title", title)
+        .addObject("id", id)
+        .addObject("revision", ruleBase().revision().id());
+  }
+
+  private RuleBase ruleBase() {
+    return rules.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"));
+  }
+
+  private Catalogue catalogue() {
+    return shop.get().orElseThrow(() -> new NotReady(shop.fault()));
+  }
+}
