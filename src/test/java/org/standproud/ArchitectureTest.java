@@ -29,6 +29,8 @@ class ArchitectureTest {
           .definedBy("org.standproud.advice..")
           .layer("audit")
           .definedBy("org.standproud.audit..")
+          .layer("drawing")
+          .definedBy("org.standproud.drawing..")
           .layer("api")
           .definedBy("org.standproud.api..")
           .layer("web")
@@ -37,14 +39,16 @@ class ArchitectureTest {
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("api")
           .mayOnlyBeAccessedByLayers("web")
+          .whereLayer("drawing")
+          .mayOnlyBeAccessedByLayers("api", "web")
           .whereLayer("audit")
           .mayOnlyBeAccessedByLayers("api", "web")
           .whereLayer("advice")
-          .mayOnlyBeAccessedByLayers("audit", "api", "web")
+          .mayOnlyBeAccessedByLayers("audit", "drawing", "api", "web")
           .whereLayer("rules")
           .mayOnlyBeAccessedByLayers("advice", "audit", "api", "web")
           .whereLayer("mechanics")
-          .mayOnlyBeAccessedByLayers("rules", "advice", "audit", "api", "web");
+          .mayOnlyBeAccessedByLayers("rules", "advice", "audit", "drawing", "api", "web");
 
   @ArchTest
   static final ArchRule mechanicsIsPlainJava =

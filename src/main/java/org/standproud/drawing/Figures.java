@@ -28,14 +28,14 @@ public record Figures(UnitSystem units) {
     int places = units == UnitSystem.INCH ? INCH_PLACES : MM_PLACES;
     BigDecimal value =
         BigDecimal.valueOf(unit.fromSi(metres)).setScale(places, RoundingMode.HALF_UP);
-    return plain(value) + " " + unit.code();
+    return plain(value) + " " + sign(unit);
   }
 
   /** Any quantity in the SI unit of its dimension. */
   public String of(QuantityKind kind, double si) {
     UnitCode unit = kind.unit(units);
     String number = number(kind, si);
-    return kind == QuantityKind.NUMBER ? number : number + " " + unit.code();
+    return kind == QuantityKind.NUMBER ? number : number + " " + sign(unit);
   }
 
   /** A band, or one number where its ends read alike. */
@@ -54,6 +54,16 @@ public record Figures(UnitSystem units) {
   /** A deflection in m, in the small unit until that takes four figures. */
   public String deflection(double metres) {
     return metres < SMALL_M ? of(QuantityKind.SMALL_LENGTH, metres) : length(metres);
+  }
+
+  /** A unit as it is lettered on a drawing: micrometre and newton metre have their own signs. */
+  static String sign(UnitCode unit) {
+    return switch (unit) {
+      case UM -> "\u00b5m";
+      case N_M -> "N\u00b7m";
+      case LBF_FT -> "lbf\u00b7ft";
+      default -> unit.code();
+    };
   }
 
   private static String plain(BigDecimal value) {

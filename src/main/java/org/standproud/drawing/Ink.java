@@ -50,6 +50,12 @@ public enum Ink {
   CURVE_WORST("curve-worst", "none", "#000", 1.4, "6 3"),
   /** The part of a chart where the cut chatters. */
   CHATTER("chatter", "#d8d8d8", "none", 0, ""),
+  /** A third curve of a chart, told apart by its dots. */
+  CURVE_THIRD("curve-third", "none", "#000", 1.8, "1.5 3.5"),
+  /** The part of a chart where the cut is free to go. */
+  FREE("free", "#d8d8d8", "none", 0, ""),
+  /** Between the least and the greatest that a value may be. */
+  BAND("band", "#e4e4e4", "none", 0, ""),
   /** Scales and frames of charts. */
   GRID("grid", "none", "#000", 0.6, "");
 

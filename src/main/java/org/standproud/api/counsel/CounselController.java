@@ -19,7 +19,6 @@ import org.springframework.web.bind.annotation.RestController;
 import org.standproud.advice.ask.AskBack;
 import org.standproud.advice.compare.ComparedSetups;
 import org.standproud.advice.envelope.Envelope;
-import org.standproud.advice.envelope.EnvelopeDrawing;
 import org.standproud.advice.envelope.SafeEnvelope;
 import org.standproud.advice.hold.OtherHolds;
 import org.standproud.advice.plan.PassPlan;
@@ -29,6 +28,7 @@ import org.standproud.api.assessing.NotReady;
 import org.standproud.api.problem.BadParameter;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.drawing.EnvelopeChart;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
@@ -127,7 +127,7 @@ class CounselController {
         };
     return ResponseEntity.ok()
         .contentType(MediaType.valueOf("image/svg+xml"))
-        .body(EnvelopeDrawing.svg(envelope).getBytes(StandardCharsets.UTF_8));
+        .body(EnvelopeChart.of(envelope, "envelope").getBytes(StandardCharsets.UTF_8));
   }
 
   @Operation(

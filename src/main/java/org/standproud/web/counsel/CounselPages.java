@@ -10,6 +10,7 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.advice.ask.AskBack;
+import org.standproud.advice.ask.Question;
 import org.standproud.advice.compare.Comparison;
 import org.standproud.advice.hold.OtherHolds;
 import org.standproud.advice.remedy.Remedies;
@@ -74,7 +75,20 @@ class CounselPages {
       @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
     AskBack asked = AskBack.of(answers.answer(id).setup(), ruleBase());
     return page("questions", "What the answer hangs on", id, inPlace)
-        .addObject("questions", asked.questions());
+        .addObject("all", asked.questions().size())
+        .addObject("questions", asked.questions().stream().filter(CounselPages::counts).toList());
+  }
+
+  private static boolean counts(Question question) {
+    return question.changesVerdict() || question.spread() > 0;
+  }
+
+  @GetMapping("/assessments/{id}/plots")
+  ModelAndView plots(
+      @PathVariable UUID id,
+      @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
+    return page("plots", "How near it comes", id, inPlace)
+        .addObject("plots", Plots.of(answers.answer(id).setup(), ruleBase()).charts());
   }
 
   /** What a change would do, without opening it. */
