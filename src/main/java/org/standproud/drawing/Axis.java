@@ -21,7 +21,6 @@ record Axis(String words, double least, double greatest, boolean byRatio) {
   /** An axis rounded to whole steps may have two more. */
   private static final int MOST_STEPS = 8;
 
-
   /** Beyond this ratio only powers of ten are written. */
   private static final double MANY_TENS = 5e3;
 

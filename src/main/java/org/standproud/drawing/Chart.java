@@ -84,9 +84,9 @@ final class Chart {
     return places;
   }
 
-  /** An upright line over the whole chart. */
-  void upright(Ink ink, double at) {
-    svg.line(ink, x(at), TOP, x(at), FLOOR);
+  /** A level line over the whole chart. */
+  void level(double at) {
+    svg.line(Ink.VISE, LEFT, y(at), WIDTH - RIGHT, y(at));
   }
 
   /** Where this set-up stands: a ring with cross hairs, with its name beside it. */

@@ -119,11 +119,7 @@ public final class EnvelopeChart {
     double at = xs.get(0);
     boolean right = chart.x(at) < 260;
     chart.label(
-        at,
-        ys.get(0),
-        8 + (names % 3) * NAMES_APART,
-        right ? Anchor.START : Anchor.END,
-        limit);
+        at, ys.get(0), 8 + (names % 3) * NAMES_APART, right ? Anchor.START : Anchor.END, limit);
     xs.clear();
     ys.clear();
     return 1;

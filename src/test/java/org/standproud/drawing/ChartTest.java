@@ -13,6 +13,7 @@ import org.standproud.advice.envelope.Column;
 import org.standproud.advice.envelope.Envelope;
 import org.standproud.mechanics.curves.EdgeCurve;
 import org.standproud.mechanics.curves.StabilityCurve;
+import org.standproud.mechanics.history.ForceHistory;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.SeedSetups;
@@ -28,8 +29,19 @@ class ChartTest {
 
   private static Envelope envelope(List<Column> columns, double now, double depth, boolean in) {
     return new Envelope(
-        "feed per tooth", "mm", "mm", "no stop fails", "why", columns, now, depth, in, List.of(),
-        Map.of(), true, 1);
+        "feed per tooth",
+        "mm",
+        "mm",
+        "no stop fails",
+        "why",
+        columns,
+        now,
+        depth,
+        in,
+        List.of(),
+        Map.of(),
+        true,
+        1);
   }
 
   @Test
@@ -86,6 +98,15 @@ class ChartTest {
               assertInside(lobes);
               assertThat(lobes.words()).contains("axial depth, " + length).contains("this cut");
             });
+    ForceHistory.of(setup)
+        .ifPresent(
+            force -> {
+              assertInside(new Picture(ForceChart.turn(force, setup.units(), "turn")));
+              assertInside(new Picture(ForceChart.along(force, setup.units(), "along")));
+              Picture across = new Picture(ForceChart.across(force, setup.units(), "across"));
+              assertInside(across);
+              assertThat(across.words()).contains("axis, " + length).contains("fixed jaw");
+            });
     EdgeCurve.of(setup, 21)
         .ifPresent(
             edge -> {
@@ -99,11 +120,24 @@ class ChartTest {
   void theEdgeGivesMoreAtItsEndsThanInTheMiddle() {
     Setup setup = SeedSetups.setup("03-tall-plate-barely-gripped");
     EdgeCurve edge = EdgeCurve.of(setup, 21).orElseThrow();
-    double[] drawn =
-        new Picture(EdgeChart.of(edge, setup.units(), "edge")).points("under-cutter");
+    double[] drawn = new Picture(EdgeChart.of(edge, setup.units(), "edge")).points("under-cutter");
     double middle = drawn[2 * 10 + 1];
     assertThat(drawn[1]).as("higher on the sheet").isLessThanOrEqualTo(middle);
     assertThat(drawn[drawn.length - 1]).isLessThanOrEqualTo(middle);
+  }
+
+  @Test
+  void thePeaksOfATurnLieBetweenTheWorstPeaksAndTheMeanBetweenThem() {
+    Setup setup = SeedSetups.setup("03-tall-plate-barely-gripped");
+    ForceHistory force = ForceHistory.of(setup).orElseThrow();
+    Picture drawn = new Picture(ForceChart.across(force, setup.units(), "across"));
+    double[] up = drawn.points("worst-up");
+    double[] mean = drawn.points("mean");
+    double[] down = drawn.points("worst-down");
+    for (int i = 1; i < up.length; i += 2) {
+      assertThat(up[i]).as("higher on the sheet").isLessThanOrEqualTo(mean[i] + ROUNDING);
+      assertThat(mean[i]).isLessThanOrEqualTo(down[i] + ROUNDING);
+    }
   }
 
   @Test

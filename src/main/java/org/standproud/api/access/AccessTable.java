@@ -28,6 +28,7 @@ public final class AccessTable {
           new Row(READ, "/problems/**", EVERYBODY, "what each problem means"),
           new Row(READ, "/v3/**", EVERYBODY, "the contract"),
           new Row(READ, "/look/**", EVERYBODY, "style sheet and icon of the pages"),
+          new Row(READ, "/webjars/**", EVERYBODY, "the library that replaces parts of a page"),
           new Row(ANY_METHOD, "/sign-in", EVERYBODY, "sign in to the pages with a key"),
           new Row(ANY_METHOD, "/sign-out", EVERYBODY, "sign out"),
           new Row(READ, "/actuator/**", ANY_ROLE, "metrics: counts and times, no job"),
@@ -92,7 +93,9 @@ public final class AccessTable {
           new Row(READ, "/v1/rule-base/**", ANY_ROLE, "proposals, revisions and their impact"),
           new Row(READ, "/", ANY_ROLE, "the page to describe a set-up"),
           new Row(WRITE, "/", Set.of(CALLER), "judge the set-up on the page"),
-          new Row(READ, "/assessments/**", ANY_ROLE, "the page and the sheet of an answer"),
+          new Row(WRITE, "/draft", ANY_ROLE, "judge the set-up on the page without a record"),
+          new Row(WRITE, "/assessments/*/compare", ANY_ROLE, "what a change would do"),
+          new Row(READ, "/assessments/**", ANY_ROLE, "the pages and the sheet of an answer"),
           new Row(READ, "/rules/**", ANY_ROLE, "the pages of the cards"),
           new Row(ANY_METHOD, "/**", ANY_ROLE, "nothing: an address that is not there"));
 

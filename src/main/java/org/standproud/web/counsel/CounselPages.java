@@ -100,8 +100,7 @@ class CounselPages {
     if (!(new SetupReader(catalogue()).readJson(request) instanceof Reading.Accepted changed)) {
       throw new NotThere("This is no set-up to compare with.");
     }
-    Comparison compared =
-        Comparison.of(answers.answer(id).setup(), changed.setup(), ruleBase());
+    Comparison compared = Comparison.of(answers.answer(id).setup(), changed.setup(), ruleBase());
     return new ModelAndView(inPlace ? "compared :: table" : "compared")
         .addObject("c", ComparedView.of(compared))
         .addObject("title", "The set-up on record, and with this change");

@@ -14,8 +14,7 @@ import org.standproud.web.recorded.FindingView;
  * @param margins capacity over demand, in words
  * @param time what it takes, in words; null if it cannot be done
  */
-public record HoldView(
-    OtherHold hold, String mark, List<String> margins, @Nullable String time) {
+public record HoldView(OtherHold hold, String mark, List<String> margins, @Nullable String time) {
 
   static HoldView of(OtherHold hold) {
     String verdict = hold.verdict();

@@ -17,12 +17,7 @@ import org.standproud.web.form.Shelves;
  * @param request the changed set-up as the form would send it
  */
 public record RemedyView(
-    Remedy remedy,
-    String title,
-    List<String> changes,
-    String mark,
-    String added,
-    String request) {
+    Remedy remedy, String title, List<String> changes, String mark, String added, String request) {
 
   private static final double NO_TIME_MIN = 0.5;
 
