@@ -57,7 +57,7 @@ public enum Ink {
   /** Between the least and the greatest that a value may be. */
   BAND("band", "#e4e4e4", "none", 0, ""),
   /** Scales and frames of charts. */
-  GRID("grid", "none", "#000", 0.6, "");
+  GRID("grid", "none", "#000", 0.35, "");
 
   private final String attributes;
 

@@ -51,6 +51,10 @@ class PagesTest {
   private static final String INCH = "09-saw-cut-faces-without-packing";
   private static final String UNMEASURED = "12-nobody-measured";
 
+  private static final int DPI = 60;
+  private static final double MARGIN_MM = 9;
+  private static final double MM_PER_INCH = 25.4;
+
   private static @TempDir Path directory;
 
   @Autowired private MockMvc mvc;
@@ -193,6 +197,49 @@ class PagesTest {
   }
 
   @Test
+  void aChangeThatWouldPutItRightCanBeComparedAndOpenedInTheForm() throws Exception {
+    String id = assessed(SeedSetups.json(BAD));
+    String remedies = page("/assessments/" + id + "/remedies");
+    assertThat(remedies).contains("What would put it right").contains("Apply it");
+    Matcher offered = Pattern.compile("name=\"request\" value=\"([^\"]*)\"").matcher(remedies);
+    assertThat(offered.find()).isTrue();
+    String request = offered.group(1).replace("&quot;", "\"");
+    String compared =
+        mvc.perform(post("/assessments/" + id + "/compare").with(csrf()).param("request", request))
+            .andExpect(status().isOk())
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    assertThat(compared).contains("do not run").contains("gone").contains("limit");
+    String opened =
+        mvc.perform(post("/").with(csrf()).param("request", request).param("before", id))
+            .andExpect(status().isOk())
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    assertThat(opened)
+        .contains("name=\"before\" value=\"" + id + "\"")
+        .contains("Against the set-up you came from");
+    Map<String, String> form = filled(opened);
+    form.put("before", id);
+    assertThat(sent(form).getStatus()).isEqualTo(303);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"other-holds", "questions", "plots", "plan", "plan?remove=2"})
+  void counselHasAPageOfItsOwnAndAPartForTheAnswerPage(String part) throws Exception {
+    String address = "/assessments/" + assessed(SeedSetups.json(FINE)) + "/" + part;
+    assertThat(page(address)).contains("Back to the answer").contains("<html");
+    String inPlace =
+        mvc.perform(get(java.net.URI.create(address)).header("HX-Request", "true"))
+            .andExpect(status().isOk())
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    assertThat(inPlace).doesNotContain("<html").doesNotContain("Back to the answer");
+  }
+
+  @Test
   void aFormToldInTheOtherUnitsSaysTheSameSetUp() throws Exception {
     Map<String, String> metric = filled(page("/?from=" + FINE));
     metric.put("convert", "inch");
@@ -311,6 +358,70 @@ class PagesTest {
           .contains("Keep guards in place")
           .contains(SeedSetups.setup(name).job().jobOrder())
           .contains("Rules ");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void everyFindingIsOnTheSheetInFullOrByTheIdOfItsCard(String name) throws Exception {
+    String id = assessed(SeedSetups.json(name));
+    Matcher cards =
+        Pattern.compile("\"card\":\"([A-Z]+-[0-9]+)\"").matcher(page("/v1/assessments/" + id));
+    try (PDDocument sheet = sheet(id, "letter")) {
+      String text = new PDFTextStripper().getText(sheet).replaceAll("\\s+", " ").replace("- ", "-");
+      while (cards.find()) {
+        assertThat(text).contains(cards.group(1));
+      }
+      assertThat(text).contains("The passes, to take off");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {FINE, BAD, INCH, UNMEASURED})
+  void theMarginsOfAPrintedSheetAreWhiteButForItsFoot(String name) throws Exception {
+    try (PDDocument sheet = sheet(assessed(SeedSetups.json(name)), "a4")) {
+      for (int p = 0; p < sheet.getNumberOfPages(); p++) {
+        BufferedImage image = new PDFRenderer(sheet).renderImageWithDPI(p, DPI);
+        int margin = (int) (MARGIN_MM / MM_PER_INCH * DPI);
+        assertThat(ink(image, 0, 0, image.getWidth(), margin)).as("above").isZero();
+        assertThat(ink(image, 0, 0, margin, image.getHeight())).as("left").isZero();
+        assertThat(ink(image, image.getWidth() - margin, 0, margin, image.getHeight()))
+            .as("right")
+            .isZero();
+      }
+    }
+  }
+
+  private static int ink(BufferedImage image, int x, int y, int width, int height) {
+    int dots = 0;
+    for (int rgb : image.getRGB(x, y, width, height, null, 0, width)) {
+      dots += (rgb & 0xFFFFFF) == 0xFFFFFF ? 0 : 1;
+    }
+    return dots;
+  }
+
+  @Test
+  void aSheetWithLongNamesStillHasTwoPagesAndNothingRunsOffThem() throws Exception {
+    String job = "W".repeat(80);
+    String id = assessed(SeedSetups.json(UNMEASURED).replace("TLW-0112", job));
+    try (PDDocument sheet = sheet(id, "letter")) {
+      assertThat(sheet.getNumberOfPages()).isLessThanOrEqualTo(2);
+      Inside words = new Inside(sheet);
+      assertThat(words.getText(sheet).chars().filter(c -> c == 'W').count())
+          .isGreaterThanOrEqualTo(job.length());
+      assertThat(words.outside).isZero();
+    }
+  }
+
+  @Test
+  void aSheetOfWhatMustNotRunSaysSoOverItsNumbers() throws Exception {
+    try (PDDocument sheet = sheet(assessed(SeedSetups.json(BAD)), "a4")) {
+      assertThat(new PDFTextStripper().getText(sheet))
+          .contains("As proposed: not to be run like this")
+          .doesNotContain("Set this");
+    }
+    try (PDDocument sheet = sheet(assessed(SeedSetups.json(FINE)), "a4")) {
+      assertThat(new PDFTextStripper().getText(sheet)).contains("Set this").contains("1, rough");
     }
   }
 

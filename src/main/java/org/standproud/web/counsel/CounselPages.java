@@ -2,6 +2,7 @@ package org.standproud.web.counsel;
 
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -13,17 +14,21 @@ import org.standproud.advice.ask.AskBack;
 import org.standproud.advice.ask.Question;
 import org.standproud.advice.compare.Comparison;
 import org.standproud.advice.hold.OtherHolds;
+import org.standproud.advice.plan.PassPlan;
 import org.standproud.advice.remedy.Remedies;
 import org.standproud.advice.remedy.Remedy;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.problem.NotThere;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.drawing.Figures;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.units.QuantityKind;
+import org.standproud.setup.units.UnitCode;
 import org.standproud.web.recorded.ComparedView;
 import org.standproud.web.recorded.RecordedAnswers;
 
@@ -77,6 +82,26 @@ class CounselPages {
     return page("questions", "What the answer hangs on", id, inPlace)
         .addObject("all", asked.questions().size())
         .addObject("questions", asked.questions().stream().filter(CounselPages::counts).toList());
+  }
+
+  /** A plan of passes; without an amount, for what the pass on record takes off. */
+  @GetMapping("/assessments/{id}/plan")
+  ModelAndView plan(
+      @PathVariable UUID id,
+      @RequestParam(required = false) @Nullable Double remove,
+      @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
+    Setup setup = answers.answer(id).setup();
+    UnitCode unit = QuantityKind.LENGTH.unit(setup.units());
+    double wholeM = remove == null ? PassTable.onePassM(setup) : unit.toSi(remove);
+    ModelAndView page =
+        page("plan", "The passes, one after the other", id, inPlace)
+            .addObject("remove", new Figures(setup.units()).number(QuantityKind.LENGTH, wholeM))
+            .addObject("unit", unit.code());
+    try {
+      return page.addObject("plan", PassTable.of(PassPlan.of(setup, wholeM, ruleBase())));
+    } catch (IllegalArgumentException notThere) {
+      return page.addObject("refused", "That cannot come off: there is not so much to mill.");
+    }
   }
 
   private static boolean counts(Question question) {

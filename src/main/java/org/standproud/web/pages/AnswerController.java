@@ -35,6 +35,7 @@ class AnswerController {
     Loads loads = Loads.of(recorded.evidence());
     model.addAttribute("answer", answer);
     model.addAttribute("setup", setup);
+    model.addAttribute("made", recorded.made());
     model.addAttribute("sequence", record.stored().sequence());
     model.addAttribute("findings", FindingView.of(recorded));
     model.addAttribute("verdictMark", verdictMark(answer.verdict()));

@@ -107,7 +107,7 @@ public record FindingView(
   }
 
   /** The likely value alone with its unit, as in "0.21" or "8 mm". */
-  static String figure(Quantity quantity) {
+  public static String figure(Quantity quantity) {
     Object value = quantity.value();
     String unit = quantity.unit() == null ? "" : " " + quantity.unit();
     return value == null ? "not known" : word(value) + unit;

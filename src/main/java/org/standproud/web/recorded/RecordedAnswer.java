@@ -1,6 +1,9 @@
 package org.standproud.web.recorded;
 
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.standproud.advice.Grade;
 import org.standproud.api.assessing.Answer;
@@ -32,6 +35,9 @@ import tools.jackson.databind.module.SimpleModule;
 public record RecordedAnswer(
     Setup setup, Answer answer, Evidence evidence, Map<String, TraceAccount.Distance> margins) {
 
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
           .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -58,6 +64,11 @@ public record RecordedAnswer(
         MAPPER.readValue(account.answer().text(), Answer.class),
         EvidenceAccount.read(account.evidence()),
         MAPPER.readValue(account.trace().text(), TraceAccount.class).margins());
+  }
+
+  /** When it was made, to the minute. */
+  public String made() {
+    return MINUTE.format(answer.time());
   }
 
   /** Reads a choice from the words that stand for it. */

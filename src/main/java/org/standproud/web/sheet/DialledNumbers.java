@@ -89,7 +89,7 @@ final class DialledNumbers {
     add("Milled", cut.operation().words() + ", " + cut.stage().words());
     add("Axial depth a_p", figures.length(cut.axialDepthM()));
     addFact("Radial depth a_e", Vocabulary.RADIAL_DEPTH);
-    add("Cutter axis off the middle", offset(cut.offsetM()));
+    add("Cutter axis from middle", offset(cut.offsetM()));
     add("Feed of the cutter", cut.feed().words() + ", " + cut.feedDrive().words());
     add("Spindle n", figures.of(QuantityKind.SPINDLE_SPEED, cut.spindleSpeedRevPerS()));
     add("Feed per tooth f_z", figures.of(QuantityKind.LENGTH, cut.feedPerToothM()));

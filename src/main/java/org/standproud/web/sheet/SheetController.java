@@ -1,6 +1,8 @@
 package org.standproud.web.sheet;
 
+import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -9,6 +11,8 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.standproud.api.shop.RuleShelf;
+import org.standproud.web.recorded.RecordedAnswer;
 import org.standproud.web.recorded.RecordedAnswers;
 
 /** The printed sheet of an assessment. */
@@ -16,20 +20,27 @@ import org.standproud.web.recorded.RecordedAnswers;
 class SheetController {
 
   private final RecordedAnswers answers;
+  private final RuleShelf rules;
   private final SheetPrinter printer;
 
-  SheetController(RecordedAnswers answers, SheetPrinter printer) {
+  SheetController(RecordedAnswers answers, RuleShelf rules, SheetPrinter printer) {
     this.answers = answers;
+    this.rules = rules;
     this.printer = printer;
   }
 
   @GetMapping("/assessments/{id}/sheet.pdf")
   ResponseEntity<byte[]> sheet(
-      @PathVariable UUID id, @RequestParam(defaultValue = "a4") PaperSize paper) {
+      @PathVariable UUID id,
+      @RequestParam(defaultValue = "a4") PaperSize paper,
+      @RequestParam(required = false) @Nullable Double remove) {
+    RecordedAnswer recorded = answers.answer(id);
+    Optional<SheetPlan> plan =
+        rules.ruleBase().map(ruleBase -> SheetPlan.of(recorded.setup(), remove, ruleBase));
     ContentDisposition name = ContentDisposition.inline().filename("set-up-" + id + ".pdf").build();
     return ResponseEntity.ok()
         .contentType(MediaType.APPLICATION_PDF)
         .header(HttpHeaders.CONTENT_DISPOSITION, name.toString())
-        .body(printer.print(answers.answer(id), paper));
+        .body(printer.print(recorded, plan, paper));
   }
 }

@@ -1,6 +1,7 @@
 package org.standproud.web.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -65,7 +66,7 @@ class DraftTest {
   }
 
   private String draft(Map<String, String> values, String... more) throws Exception {
-    MockHttpServletRequestBuilder request = post("/draft");
+    MockHttpServletRequestBuilder request = post("/draft").with(csrf());
     values.forEach(request::param);
     for (int i = 0; i < more.length; i += 2) {
       request.param(more[i], more[i + 1]);
@@ -152,8 +153,16 @@ class DraftTest {
   }
 
   @Test
+  void aDraftIsRefusedToAFormThatIsNotOurs() throws Exception {
+    MockHttpServletRequestBuilder request = post("/draft");
+    form(FINE).forEach(request::param);
+    mvc.perform(request).andExpect(status().isForbidden());
+  }
+
+  @Test
   void withoutScriptTheSameButtonsGiveTheWholePage() throws Exception {
-    MockHttpServletRequestBuilder request = post("/").param("step", "/hold/gripDepth +");
+    MockHttpServletRequestBuilder request =
+        post("/").with(csrf()).param("step", "/hold/gripDepth +");
     form(FINE).forEach(request::param);
     String page =
         mvc.perform(request)

@@ -1,0 +1,100 @@
+package org.standproud.web.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.standproud.api.assessing.Answer;
+import org.standproud.drawing.XmlText;
+import org.standproud.setup.Setup;
+import org.standproud.web.drawing.EndView;
+import org.standproud.web.drawing.Loads;
+import org.standproud.web.drawing.PlanView;
+import org.standproud.web.drawing.PushView;
+import org.standproud.web.recorded.FindingView;
+import org.standproud.web.recorded.RecordedAnswer;
+import org.thymeleaf.ITemplateEngine;
+import org.thymeleaf.context.Context;
+
+/** Writes the sheet of an assessment as a page that a printer of pages can set. */
+@Component
+class SheetText {
+
+  private static final int QR_MM = 27;
+  private static final double DRAWING_MM = 80;
+  private static final double CHART_MM = 84;
+
+  private final ITemplateEngine templates;
+
+  SheetText(ITemplateEngine templates) {
+    this.templates = templates;
+  }
+
+  /**
+   * Writes it.
+   *
+   * @param recorded the assessment
+   * @param plan the passes, if there are cards to plan them by
+   * @param paper the paper
+   * @param room how much is told in full
+   */
+  String of(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper, SheetRoom room) {
+    Context context = new Context(Locale.ROOT);
+    context.setVariable("paper", paper.css());
+    addRecord(context, recorded);
+    addFindings(context, FindingView.of(recorded), room);
+    plan.ifPresent(
+        p -> {
+          context.setVariable("plan", p);
+          context.setVariable(
+              "chart", room.chart() ? FittedDrawing.of(p.envelope(), CHART_MM) : null);
+        });
+    return XmlText.holding(templates.process("sheet", context));
+  }
+
+  private static void addRecord(Context context, RecordedAnswer recorded) {
+    Setup setup = recorded.setup();
+    Answer answer = recorded.answer();
+    Loads loads = Loads.of(recorded.evidence());
+    context.setVariable("answer", answer);
+    context.setVariable("setup", setup);
+    context.setVariable("made", recorded.made());
+    context.setVariable("verdictMark", answer.verdict().replace(' ', '-'));
+    context.setVariable("mayRun", answer.verdict().startsWith("run"));
+    context.setVariable("numbers", DialledNumbers.of(setup, recorded.evidence()));
+    context.setVariable("above", FittedDrawing.of(PlanView.of(setup, "plan"), DRAWING_MM));
+    context.setVariable("end", FittedDrawing.of(EndView.of(setup, loads, "end"), DRAWING_MM));
+    context.setVariable(
+        "push", FittedDrawing.of(PushView.of(loads, answer.units(), "push"), DRAWING_MM));
+    context.setVariable("code", QrSquare.svg(answer.id().toString(), QR_MM));
+  }
+
+  private static void addFindings(Context context, List<FindingView> findings, SheetRoom room) {
+    List<FindingView> stops = of(findings, "stop");
+    List<FindingView> cautions = of(findings, "caution");
+    context.setVariable("stops", first(stops, room.stops()));
+    context.setVariable("cautions", first(cautions, room.cautions()));
+    context.setVariable("moreStops", rest(stops, room.stops()));
+    context.setVariable("moreCautions", rest(cautions, room.cautions()));
+    context.setVariable("notes", rest(of(findings, "note"), 0));
+  }
+
+  private static List<FindingView> of(List<FindingView> findings, String severity) {
+    return findings.stream().filter(f -> f.finding().severity().equals(severity)).toList();
+  }
+
+  private static List<FindingView> first(List<FindingView> findings, int most) {
+    return findings.subList(0, Math.min(most, findings.size()));
+  }
+
+  /** How many more there are and which, in words; empty if there are none. */
+  private static String rest(List<FindingView> findings, int told) {
+    List<FindingView> rest = findings.subList(Math.min(told, findings.size()), findings.size());
+    return rest.isEmpty()
+        ? ""
+        : rest.size()
+            + ": "
+            + rest.stream().map(f -> f.finding().card()).collect(Collectors.joining(", "));
+  }
+}
