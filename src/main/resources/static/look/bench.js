@@ -116,8 +116,9 @@
       if (!handle || !field(handle.dataset.path)) { drag = null; return; }
       drag.path = handle.dataset.path;
       drag.from = field(drag.path).value;
+      drag.sign = drag.axis.sign * Number(handle.dataset.sign);
     }
-    drag.by = drag.axis.sign * by[drag.axis.axis] / drag.perM;
+    drag.by = drag.sign * by[drag.axis.axis] / drag.perM;
     send();
   };
   live.addEventListener('pointerdown', start);

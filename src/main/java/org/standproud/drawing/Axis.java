@@ -12,8 +12,9 @@ import java.util.List;
  * @param least value at its beginning
  * @param greatest value at its end, more than the least
  * @param byRatio whether equal ratios take equal room; the least is then more than nothing
+ * @param every distance of its ticks; 0 for what suits
  */
-record Axis(String words, double least, double greatest, boolean byRatio) {
+record Axis(String words, double least, double greatest, boolean byRatio, double every) {
 
   private static final double[] LEADS = {1, 2, 5};
   private static final int STEPS = 6;
@@ -32,6 +33,16 @@ record Axis(String words, double least, double greatest, boolean byRatio) {
     }
   }
 
+  /** An even axis from one value to another. */
+  static Axis from(String words, double least, double greatest) {
+    return new Axis(words, least, greatest, false, 0);
+  }
+
+  /** One turn of the cutter, in degrees. */
+  static Axis turn() {
+    return new Axis("turn of the cutter, deg", 0, 360, false, 90);
+  }
+
   /**
    * An even axis that has room for all values, and for nothing.
    *
@@ -44,7 +55,7 @@ record Axis(String words, double least, double greatest, boolean byRatio) {
     double step = step((greatest > least ? greatest - least : 1) / STEPS);
     double from = Math.floor(least / step) * step;
     double to = Math.ceil(greatest / step) * step;
-    return new Axis(words, from, to > from ? to : from + step, false);
+    return from(words, from, to > from ? to : from + step);
   }
 
   /**
@@ -56,7 +67,7 @@ record Axis(String words, double least, double greatest, boolean byRatio) {
   static Axis ratio(String words, List<Double> values) {
     double least = values.stream().mapToDouble(v -> v).min().orElseThrow();
     double greatest = values.stream().mapToDouble(v -> v).max().orElseThrow();
-    return new Axis(words, least / 1.15, greatest * 1.15, true);
+    return new Axis(words, least / 1.15, greatest * 1.15, true, 0);
   }
 
   /** Where a value lies: 0 at the beginning, 1 at the end; what lies beyond is at the end. */
@@ -74,7 +85,7 @@ record Axis(String words, double least, double greatest, boolean byRatio) {
 
   private List<Double> evenTicks() {
     List<Double> ticks = new ArrayList<>();
-    double step = step((greatest - least) / MOST_STEPS);
+    double step = every > 0 ? every : step((greatest - least) / MOST_STEPS);
     for (long k = (long) Math.ceil(least / step - 1e-9); k * step <= greatest + 1e-9 * step; k++) {
       ticks.add(k * step);
     }

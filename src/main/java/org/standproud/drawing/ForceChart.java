@@ -14,8 +14,6 @@ import org.standproud.setup.units.UnitCode;
 /** The force of the cut on the stock, over a turn of the cutter and along the pass. */
 public final class ForceChart {
 
-  private static final double TURN_DEG = 360;
-
   private final ForceHistory history;
   private final InUnits shown;
 
@@ -77,7 +75,7 @@ public final class ForceChart {
             name,
             "Force on the stock over a turn of the cutter",
             "Where the cut is hardest on the stock, at the likely inputs.",
-            new Axis("turn of the cutter, deg", 0, TURN_DEG, false),
+            Axis.turn(),
             Axis.even("force on the stock, " + shown.unit(QuantityKind.FORCE), all),
             4);
     chart.axes();
@@ -105,11 +103,7 @@ public final class ForceChart {
             name,
             title,
             "Between the peaks of a turn, likely and at worst, with the mean of a turn.",
-            new Axis(
-                "travel of the cutter axis, " + shown.unit(QuantityKind.LENGTH),
-                places.get(0),
-                places.get(places.size() - 1),
-                false),
+            Axis.from("travel of the cutter axis, " + shown.unit(QuantityKind.LENGTH), places.get(0), places.get(places.size() - 1)),
             Axis.even(words + ", " + shown.unit(QuantityKind.FORCE), all),
             3);
     chart.between(

@@ -1,5 +1,6 @@
 package org.standproud.web.drawing;
 
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.drawing.Figures;
 import org.standproud.drawing.Ink;
@@ -30,6 +31,7 @@ public final class EndView {
   private static final double BED = 16;
   private static final double GREATEST_INSIDE = 400;
   private static final double BEND_DRAWN = 26;
+  private static final double LONGEST_PUSH = 52;
   private static final double GREATEST_FACTOR = 10_000;
 
   private final Setup setup;
@@ -120,6 +122,7 @@ public final class EndView {
     if (bend != null && jaw != null) {
       drawBend(bend, jaw);
     }
+    drawPushes();
     dimension();
     return svg.render();
   }
@@ -253,6 +256,33 @@ public final class EndView {
         foot + 16,
         Anchor.MIDDLE,
         "dashed: the bend at its ends, drawn × " + plain(factor));
+  }
+
+  /** The pushes across and upward at the cut, one scale for all of them. */
+  private void drawPushes() {
+    double most =
+        Stream.of(loads.fixedN(), loads.movableN(), loads.liftN())
+            .mapToDouble(b -> b == null ? 0 : b.high())
+            .max()
+            .orElse(0);
+    double perN = most > 0 ? LONGEST_PUSH / most : 0;
+    double half = setup.stock().thicknessM() / 2;
+    double low = setup.stickOutM() - setup.cut().axialDepthM();
+    double at = paper.y(low) + 12;
+    drawPush("push-fixed", loads.fixedN(), perN, paper.x(half) + 2, at, 1, 0);
+    drawPush("push-movable", loads.movableN(), perN, paper.x(-half) - 2, at, -1, 0);
+    drawPush("push-up", loads.liftN(), perN, paper.x(0), at + LONGEST_PUSH + 14, 0, -1);
+  }
+
+  private void drawPush(
+      String part, @Nullable Band band, double perN, double x, double y, double ux, double uy) {
+    if (band == null || perN * band.high() < 3) {
+      return;
+    }
+    Arrow.draw(svg, Ink.FORCE_WORST, part + "-worst", x, y, ux, uy, perN * band.high());
+    if (perN * band.likely() >= 3) {
+      Arrow.draw(svg, Ink.FORCE, part + "-likely", x, y, ux, uy, perN * band.likely());
+    }
   }
 
   /** The evidence tells nothing past the end of its range: a plate on a hinge bends at will. */

@@ -23,7 +23,6 @@ public final class PushView {
   private static final double LONGEST = 92;
   private static final double BLOCK_X = 26;
   private static final double BLOCK_Y = 13;
-  private static final double SHAFT = 6;
   private static final double X = 170;
   private static final double Y = 160;
   private static final double LIFT_X = 395;
@@ -95,28 +94,19 @@ public final class PushView {
       svg.circle(Ink.TOOTH, push.part() + "-none", x + push.dx() * 3, y + push.dy() * 3, 2.5);
       return;
     }
-    shaft(Ink.FORCE_WORST, push, x, y, perN * band.high(), push.part() + "-worst");
-    if (perN * band.likely() >= 1) {
-      shaft(Ink.FORCE, push, x, y, perN * band.likely(), push.part() + "-likely");
+    Arrow.draw(
+        svg,
+        Ink.FORCE_WORST,
+        push.part() + "-worst",
+        x,
+        y,
+        push.dx(),
+        push.dy(),
+        perN * band.high());
+    double likely = perN * band.likely();
+    if (likely >= 1) {
+      Arrow.draw(svg, Ink.FORCE, push.part() + "-likely", x, y, push.dx(), push.dy(), likely);
     }
-  }
-
-  /** An arrow as a closed outline of seven points, its tip exactly as far out as the force. */
-  private void shaft(Ink ink, Push push, double x, double y, double length, String part) {
-    double head = Math.min(14, length * 0.6);
-    double neck = length - head;
-    double half = (ink == Ink.FORCE ? SHAFT + 2 : SHAFT) / 2;
-    double wide = Math.min(8, half + length * 0.2);
-    double ux = push.dx();
-    double uy = push.dy();
-    double[] along = {0, neck, neck, length, neck, neck, 0};
-    double[] aside = {half, half, wide, 0, -wide, -half, -half};
-    double[] points = new double[14];
-    for (int i = 0; i < 7; i++) {
-      points[2 * i] = x + ux * along[i] - uy * aside[i];
-      points[2 * i + 1] = y + uy * along[i] + ux * aside[i];
-    }
-    svg.polygon(ink, part, points);
   }
 
   private void label(double x, double y, Anchor anchor, String toward, @Nullable Band band) {

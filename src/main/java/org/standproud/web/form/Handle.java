@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.standproud.setup.JawSide;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.reading.FieldGuide.Sort;
 import org.standproud.setup.units.QuantityKind;
@@ -23,6 +24,7 @@ import tools.jackson.databind.JsonNode;
  * @param less what a step down does
  * @param more what a step up does
  * @param part the part of the drawing that it places
+ * @param along whether more of it moves the part the way a positive coordinate goes, or down
  * @param value what stands in the form
  * @param step a step, in the length unit of the form
  * @param unit the length unit of the form
@@ -33,6 +35,7 @@ public record Handle(
     String less,
     String more,
     String part,
+    boolean along,
     String value,
     BigDecimal step,
     UnitCode unit) {
@@ -43,36 +46,59 @@ public record Handle(
   /** The handles of a form; a piece of packing has one once its depth is told. */
   static List<Handle> of(Map<String, String> values, UnitSystem units) {
     boolean inch = units == UnitSystem.INCH;
-    UnitCode unit = QuantityKind.LENGTH.unit(units);
     String coarse = inch ? "0.05" : "1";
     String fine = inch ? "0.005" : "0.1";
+    Making making = new Making(values, QuantityKind.LENGTH.unit(units));
     List<Handle> handles = new ArrayList<>();
+    handles.add(across(making, coarse, fine));
     handles.add(
-        of(values, "/cut/offset", "cutter axis", "away from", "toward", "cutter", coarse, unit));
-    handles.add(
-        of(values, "/cut/axialDepth", "depth of cut", "less", "deeper", "depth", fine, unit));
-    handles.add(of(values, "/hold/gripDepth", "grip", "less", "deeper", "stock", coarse, unit));
+        making.of("/cut/axialDepth", "depth of cut", "less", "deeper", "depth", true, fine));
+    handles.add(making.of("/hold/gripDepth", "grip", "less", "deeper", "stock", true, coarse));
     for (int i = 0; i < FormReading.items("/hold/packing", values); i++) {
       String path = PACKING + i + "/depth";
-      if (!values.getOrDefault(path, "").isBlank()) {
+      if (making.tells(path)) {
         String label = "packing " + (i + 1);
-        handles.add(of(values, path, label, "higher", "lower", "packing", coarse, unit));
+        handles.add(making.of(path, label, "higher", "lower", "packing", true, coarse));
       }
     }
     return List.copyOf(handles);
   }
 
-  private static Handle of(
-      Map<String, String> values,
-      String path,
-      String label,
-      String less,
-      String more,
-      String part,
-      String step,
-      UnitCode unit) {
-    String value = values.getOrDefault(path, "").strip();
-    return new Handle(path, label, less, more, part, value, new BigDecimal(step), unit);
+  /** A broad side may be told by how far the cutter overlaps it, in place of where its axis is. */
+  private static Handle across(Making making, String coarse, String fine) {
+    String depth = "/cut/radialDepth";
+    if (making.tells(depth)) {
+      String side = making.values.getOrDefault("/cut/side", "");
+      boolean toward = !side.equals(JawSide.FIXED.words());
+      return making.of(depth, "depth into the side", "less", "deeper", "cutter", toward, fine);
+    }
+    return making.of(
+        "/cut/offset",
+        "cutter axis",
+        "away from the fixed jaw",
+        "toward the fixed jaw",
+        "cutter",
+        true,
+        coarse);
+  }
+
+  private record Making(Map<String, String> values, UnitCode unit) {
+
+    boolean tells(String path) {
+      return !values.getOrDefault(path, "").isBlank();
+    }
+
+    Handle of(
+        String path,
+        String label,
+        String less,
+        String more,
+        String part,
+        boolean along,
+        String step) {
+      String value = values.getOrDefault(path, "").strip();
+      return new Handle(path, label, less, more, part, along, value, new BigDecimal(step), unit);
+    }
   }
 
   /** Its id in the page. */

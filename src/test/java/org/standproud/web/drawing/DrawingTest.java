@@ -142,6 +142,41 @@ class DrawingTest {
     assertThat(push.words()).contains("not known");
   }
 
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void alongTheJawsThePushesPointToTheirJawsAndAreInProportion(String name) {
+    Setup setup = SeedSetups.setup(name);
+    Loads loads = loads(setup);
+    Picture end = new Picture(EndView.of(setup, loads, "end"));
+    double most =
+        Stream.of(loads.fixedN(), loads.movableN(), loads.liftN())
+            .mapToDouble(b -> b == null ? 0 : b.high())
+            .max()
+            .orElse(0);
+    end.part("push-fixed-worst")
+        .ifPresent(
+            arrow -> {
+              double[] points = end.points("push-fixed-worst");
+              assertThat(points[6] - points[0]).as("to the right").isPositive();
+              assertThat((points[6] - points[0]) / 52)
+                  .isCloseTo(loads.fixedN().high() / most, within(1e-3));
+            });
+    end.part("push-movable-worst")
+        .ifPresent(
+            arrow -> {
+              double[] points = end.points("push-movable-worst");
+              assertThat(points[0] - points[6]).as("to the left").isPositive();
+              assertThat((points[0] - points[6]) / 52)
+                  .isCloseTo(loads.movableN().high() / most, within(1e-3));
+            });
+    end.part("push-up-worst")
+        .ifPresent(
+            arrow -> {
+              double[] points = end.points("push-up-worst");
+              assertThat(points[7]).as("up the sheet").isLessThan(points[1]);
+            });
+  }
+
   @Test
   void turningTheFeedRoundTurnsTheFirstTouchTheFeedArrowAndTheLoadedJaw() {
     String narrow = "04-narrow-end-mill-along-thick-edge";

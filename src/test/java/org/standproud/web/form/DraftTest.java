@@ -128,6 +128,14 @@ class DraftTest {
   }
 
   @Test
+  void aBroadSideToldByItsDepthIsMovedByItsDepth() throws Exception {
+    String side = "02-broad-side-climb-on-cnc";
+    assertThat(draft(form(side), "step", "/cut/radialDepth +"))
+        .containsPattern("id=\"f-cut-radialDepth\"[^>]* value=\"0.4\"")
+        .doesNotContain("data-path=\"/cut/offset\"");
+  }
+
+  @Test
   void draggingMovesByWholeStepsFromWhereTheDragBegan() throws Exception {
     Map<String, String> values = form(FINE);
     values.put("/hold/gripDepth", "43");
