@@ -34,7 +34,10 @@ public final class EdgeChart {
             name,
             "Deflection of the top edge along its length",
             description(edge, units),
-            Axis.from("along the jaws, " + shown.unit(QuantityKind.LENGTH), xs.get(0), xs.get(xs.size() - 1)),
+            Axis.from(
+                "along the jaws, " + shown.unit(QuantityKind.LENGTH),
+                xs.get(0),
+                xs.get(xs.size() - 1)),
             Axis.even("deflection, " + shown.unit(small), all),
             3);
     chart.between(Ink.BAND, "under-cutter-band", xs, low, high);

@@ -103,7 +103,10 @@ public final class ForceChart {
             name,
             title,
             "Between the peaks of a turn, likely and at worst, with the mean of a turn.",
-            Axis.from("travel of the cutter axis, " + shown.unit(QuantityKind.LENGTH), places.get(0), places.get(places.size() - 1)),
+            Axis.from(
+                "travel of the cutter axis, " + shown.unit(QuantityKind.LENGTH),
+                places.get(0),
+                places.get(places.size() - 1)),
             Axis.even(words + ", " + shown.unit(QuantityKind.FORCE), all),
             3);
     chart.between(

@@ -12,7 +12,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.advice.ask.AskBack;
 import org.standproud.advice.ask.Question;
-import org.standproud.advice.compare.Comparison;
+import org.standproud.advice.compare.ComparedSetups;
 import org.standproud.advice.hold.OtherHolds;
 import org.standproud.advice.plan.PassPlan;
 import org.standproud.advice.remedy.Remedies;
@@ -125,7 +125,7 @@ class CounselPages {
     if (!(new SetupReader(catalogue()).readJson(request) instanceof Reading.Accepted changed)) {
       throw new NotThere("This is no set-up to compare with.");
     }
-    Comparison compared = Comparison.of(answers.answer(id).setup(), changed.setup(), ruleBase());
+    ComparedSetups compared = ComparedSetups.of(answers.answer(id).setup(), changed.setup(), ruleBase());
     return new ModelAndView(inPlace ? "compared :: table" : "compared")
         .addObject("c", ComparedView.of(compared))
         .addObject("title", "The set-up on record, and with this change");

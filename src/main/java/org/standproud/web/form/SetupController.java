@@ -48,9 +48,8 @@ class SetupController {
   ModelAndView blank(
       @RequestParam(required = false) @Nullable String from,
       @RequestParam(required = false) @Nullable UnitSystem units) {
-    boolean empty = from == null || from.isBlank();
     Filled filled =
-        empty
+        from == null || from.isBlank()
             ? new Filled(units == null ? UnitSystem.METRIC : units, Map.of(), null)
             : start(from, units);
     return page.whole(filled, List.of()).addObject("from", from);

@@ -10,7 +10,7 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.advice.Cautions;
-import org.standproud.advice.compare.Comparison;
+import org.standproud.advice.compare.ComparedSetups;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.api.shop.SeedCatalogue;
@@ -145,7 +145,7 @@ class SetupPage {
     page.addObject("end", EndView.of(setup, loads, "end"));
     page.addObject("push", PushView.of(loads, setup.units(), "push"));
     Optional.ofNullable(filled.before())
-        .map(id -> Comparison.of(answers.answer(id).setup(), setup, ruleBase))
+        .map(id -> ComparedSetups.of(answers.answer(id).setup(), setup, ruleBase))
         .ifPresent(comparison -> page.addObject("comparison", ComparedView.of(comparison)));
   }
 

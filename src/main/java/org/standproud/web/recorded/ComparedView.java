@@ -2,8 +2,8 @@ package org.standproud.web.recorded;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.standproud.advice.compare.Comparison;
-import org.standproud.advice.compare.Distance;
+import org.standproud.advice.compare.ComparedSetups;
+import org.standproud.advice.compare.Reserve;
 import org.standproud.advice.compare.FieldChange;
 import org.standproud.advice.compare.FindingMove;
 import org.standproud.advice.compare.Move;
@@ -55,7 +55,7 @@ public record ComparedView(
       return told == null ? "none" : told.replace(" (fail)", "").replace("(open)", "(not known)");
     }
 
-    private static @Nullable String numbers(@Nullable Distance was, @Nullable Distance is) {
+    private static @Nullable String numbers(@Nullable Reserve was, @Nullable Reserve is) {
       if (was == null || is == null) {
         return null;
       }
@@ -68,7 +68,7 @@ public record ComparedView(
   }
 
   /** The view of a comparison. */
-  public static ComparedView of(Comparison compared) {
+  public static ComparedView of(ComparedSetups compared) {
     return new ComparedView(
         compared.verdictBefore(),
         compared.scoreBefore(),
