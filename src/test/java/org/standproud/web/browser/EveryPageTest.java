@@ -36,6 +36,9 @@ class EveryPageTest {
       all.put("answer-run", "/assessments/" + fine);
       all.put("answer-do-not-run", "/assessments/" + bad);
       all.put("answer-not-judged", "/assessments/" + unmeasured);
+      all.put("remedies", "/assessments/" + bad + "/remedies");
+      all.put("plots", "/assessments/" + fine + "/plots");
+      all.put("plan", "/assessments/" + fine + "/plan");
       all.put("rules", "/rules");
       all.put("rule", "/rules/HOLD-001");
       all.put("fault", "/rules/HOLD-999");
