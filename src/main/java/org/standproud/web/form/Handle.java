@@ -43,7 +43,7 @@ public record Handle(
   private static final String PACKING = "/hold/packing/";
   private static final MathContext NINE = new MathContext(9);
 
-  /** The handles of a form; a piece of packing has one once its depth is told. */
+  /** The handles of a form: a length has one once it is told. */
   static List<Handle> of(Map<String, String> values, UnitSystem units) {
     boolean inch = units == UnitSystem.INCH;
     String coarse = inch ? "0.05" : "1";
@@ -56,11 +56,10 @@ public record Handle(
     handles.add(making.of("/hold/gripDepth", "grip", "less", "deeper", "stock", true, coarse));
     for (int i = 0; i < FormReading.items("/hold/packing", values); i++) {
       String path = PACKING + i + "/depth";
-      if (making.tells(path)) {
-        String label = "packing " + (i + 1);
-        handles.add(making.of(path, label, "higher", "lower", "packing", true, coarse));
-      }
+      String label = "packing " + (i + 1);
+      handles.add(making.of(path, label, "higher", "lower", "packing", true, coarse));
     }
+    handles.removeIf(handle -> handle.value.isEmpty());
     return List.copyOf(handles);
   }
 
@@ -108,8 +107,7 @@ public record Handle(
 
   /** What stands in the form, with its unit. */
   public String shown() {
-    boolean plain = TypedValue.node(value.isEmpty() ? "0" : value, Sort.QUANTITY).isNumber();
-    return value.isEmpty() ? "not told" : plain ? value + " " + unit.code() : value;
+    return TypedValue.node(value, Sort.QUANTITY).isNumber() ? value + " " + unit.code() : value;
   }
 
   /** A step with its unit. */
@@ -186,7 +184,10 @@ public record Handle(
 
   /** Steps keep the unit that was typed; what is no single number stays as it is. */
   private String moved(String from, int steps) {
-    JsonNode typed = TypedValue.node(from.isEmpty() ? "0" : from, Sort.QUANTITY);
+    if (from.isEmpty()) {
+      return from;
+    }
+    JsonNode typed = TypedValue.node(from, Sort.QUANTITY);
     BigDecimal by = step.multiply(BigDecimal.valueOf(steps));
     if (typed.isNumber()) {
       return plain(typed.decimalValue().add(by));

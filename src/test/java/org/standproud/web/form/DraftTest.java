@@ -136,6 +136,15 @@ class DraftTest {
   }
 
   @Test
+  void whatNobodyToldHasNoButtonsThatWouldMakeUpAValue() throws Exception {
+    Map<String, String> values = form(FINE);
+    values.put("/hold/gripDepth", "");
+    assertThat(draft(values, "step", "/hold/gripDepth +"))
+        .doesNotContain("data-path=\"/hold/gripDepth\"")
+        .doesNotContainPattern("id=\"f-hold-gripDepth\"[^>]* value=\"1\"");
+  }
+
+  @Test
   void draggingMovesByWholeStepsFromWhereTheDragBegan() throws Exception {
     Map<String, String> values = form(FINE);
     values.put("/hold/gripDepth", "43");
