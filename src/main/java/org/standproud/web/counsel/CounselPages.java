@@ -59,6 +59,7 @@ class CounselPages {
     return page("remedies", "What would put it right", id, inPlace)
         .addObject("remedies", remedies)
         .addObject("ways", views(remedies.ways()))
+        .addObject("also", views(remedies.alsoWorthDoing()))
         .addObject("nearest", views(remedies.nearest()));
   }
 
@@ -67,8 +68,8 @@ class CounselPages {
       @PathVariable UUID id,
       @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
     Setup setup = answers.answer(id).setup();
-    boolean righted = !Remedies.of(setup, ruleBase(), catalogue()).ways().isEmpty();
-    OtherHolds holds = OtherHolds.of(setup, righted, ruleBase(), catalogue());
+    boolean viseHolds = Remedies.of(setup, ruleBase(), catalogue()).viseHolds();
+    OtherHolds holds = OtherHolds.of(setup, viseHolds, ruleBase(), catalogue());
     return page("holds", "Other ways to hold it", id, inPlace)
         .addObject("conclusion", holds.conclusion())
         .addObject("holds", holds.holds().stream().map(HoldView::of).toList());
