@@ -74,23 +74,6 @@ public final class AccessTable {
               "/v1/rule-base/**",
               Set.of(RULE_EDITOR, RULE_PUBLISHER),
               "check, try and propose cards; see what they would change"),
-          new Row(
-              WRITE,
-              "/v1/rule-base/proposals/*/publication",
-              Set.of(RULE_PUBLISHER),
-              "put proposed cards into service"),
-          new Row(
-              WRITE,
-              "/v1/rule-base/revisions/*/rollback",
-              Set.of(RULE_PUBLISHER),
-              "put earlier cards into service again"),
-          new Row(
-              WRITE,
-              "/v1/rule-base/impacts/**",
-              Set.of(RULE_EDITOR, RULE_PUBLISHER),
-              "judge past jobs by proposed cards"),
-          new Row(WRITE, "/v1/rule-base/**", Set.of(RULE_EDITOR), "check, try and propose cards"),
-          new Row(READ, "/v1/rule-base/**", ANY_ROLE, "proposals, revisions and their impact"),
           new Row(READ, "/", ANY_ROLE, "the page to describe a set-up"),
           new Row(WRITE, "/", Set.of(CALLER), "judge the set-up on the page"),
           new Row(WRITE, "/draft", ANY_ROLE, "judge the set-up on the page without a record"),
