@@ -1,12 +1,9 @@
 package org.standproud.api.stream;
 
-import java.util.List;
-import java.util.concurrent.ExecutionException;
+import java.util.Objects;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
-import org.apache.kafka.clients.admin.Admin;
+import org.apache.kafka.clients.admin.TopicDescription;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
@@ -29,7 +26,6 @@ class StreamConfiguration {
 
   private static final long FIRST_WAIT_MS = 500;
   private static final long LONGEST_WAIT_MS = 30_000;
-  private static final long BROKER_PATIENCE_S = 30;
 
   /** Several to a core, because each also waits for the disk, where a group commits at once. */
   @Bean(destroyMethod = "shutdown")
@@ -46,8 +42,7 @@ class StreamConfiguration {
       KafkaAdmin admin,
       StreamTopics topics,
       JsonMapper json,
-      ExecutorService streamWorkers)
-      throws InterruptedException {
+      ExecutorService streamWorkers) {
     MessageKey keys = new MessageKey(topicId(admin, topics.setups()), topics.caller());
     return new SetupIntake(
         new MessageJudging(assessor, bodies, problems, keys), broker, topics, json, streamWorkers);
@@ -63,18 +58,8 @@ class StreamConfiguration {
     return new DefaultAfterRollbackProcessor<>(waits);
   }
 
-  private static String topicId(KafkaAdmin admin, String topic) throws InterruptedException {
-    try (Admin client = Admin.create(admin.getConfigurationProperties())) {
-      return client
-          .describeTopics(List.of(topic))
-          .allTopicNames()
-          .get(BROKER_PATIENCE_S, TimeUnit.SECONDS)
-          .get(topic)
-          .topicId()
-          .toString();
-    } catch (ExecutionException | TimeoutException e) {
-      throw new IllegalStateException(
-          "The broker does not tell of the topic " + topic + "; make it, or look at the broker", e);
-    }
+  private static String topicId(KafkaAdmin admin, String topic) {
+    TopicDescription told = admin.describeTopics(topic).get(topic);
+    return Objects.requireNonNull(told, "a topic that was described").topicId().toString();
   }
 }
