@@ -30,15 +30,19 @@ class ReplayCommandTest {
   @Test
   void theAnswerComesAgainAtItsRevisionByteForByteAndAtAnotherTheDifferenceIsShown()
       throws IOException {
-    put("severity: stop");
+    put("severity: caution");
     JsonNode answer;
     try (RunningService service = RunningService.start(audit, rules)) {
       answer = RunningService.json(service.assess(RunningService.seed("11")));
     }
     String id = answer.get("id").stringValue();
-    assertThat(answer.get("verdict").stringValue()).isEqualTo("do not run");
+    assertThat(answer.get("verdict").stringValue()).isEqualTo("run with care");
 
-    put("severity: caution");
+    put("severity: stop");
+    try (RunningService edited = RunningService.start(audit, rules)) {
+      JsonNode inService = RunningService.json(edited.get("/v1/rules")).at("/revision/id");
+      assertThat(inService.stringValue()).isNotEqualTo(revision(answer));
+    }
     assertThat(audit("replay", id)).as(said).isZero();
     JsonNode replay = JsonMapper.shared().readTree(said);
     assertThat(replay.get("outcome").stringValue()).isEqualToIgnoringCase("reproduced");
@@ -47,14 +51,17 @@ class ReplayCommandTest {
 
     assertThat(audit("replay", id, "--at", "today")).as(said).isEqualTo(1);
     JsonNode today = JsonMapper.shared().readTree(said);
-    assertThat(today.at("/recorded/verdict").stringValue()).isEqualTo("do not run");
-    assertThat(today.at("/now/verdict").stringValue()).isEqualTo("run with care");
+    assertThat(today.at("/recorded/verdict").stringValue()).isEqualTo("run with care");
+    assertThat(today.at("/now/verdict").stringValue()).isEqualTo("do not run");
     assertThat(today.get("findings").toString()).contains("REACH-001");
 
-    String recorded = answer.at("/versions/ruleBase").stringValue();
-    assertThat(audit("replay", id, "--at", recorded)).as(said).isZero();
+    assertThat(audit("replay", id, "--at", revision(answer))).as(said).isZero();
     assertThat(audit("replay", id, "--at", "0".repeat(64))).isEqualTo(2);
     assertThat(audit("replay", "00000000-0000-0000-0000-000000000000")).isEqualTo(2);
+  }
+
+  private static String revision(JsonNode answer) {
+    return answer.at("/versions/ruleBase").stringValue();
   }
 
   private int audit(String... arguments) {
