@@ -79,6 +79,20 @@ public final class AccessTable {
           new Row(WRITE, "/draft", ANY_ROLE, "judge the set-up on the page without a record"),
           new Row(WRITE, "/assessments/*/compare", ANY_ROLE, "what a change would do"),
           new Row(READ, "/assessments/**", ANY_ROLE, "the pages and the sheet of an answer"),
+          new Row(READ, "/records/all.*", Set.of(AUDITOR), "records as files"),
+          new Row(READ, "/records/chain", Set.of(AUDITOR), "the page that checks the chain"),
+          new Row(
+              READ,
+              "/records/*/replay",
+              Set.of(AUDITOR, RULE_EDITOR, RULE_PUBLISHER),
+              "the page that gives an answer again"),
+          new Row(
+              READ,
+              "/records/*/comparison",
+              Set.of(AUDITOR, RULE_EDITOR, RULE_PUBLISHER),
+              "the page that judges by today's cards"),
+          new Row(READ, "/records/**", ANY_ROLE, "the pages of the records"),
+          new Row(WRITE, "/records/**", Set.of(CALLER), "accept findings on their page"),
           new Row(READ, "/rules/**", ANY_ROLE, "the pages of the cards"),
           new Row(ANY_METHOD, "/**", ANY_ROLE, "nothing: an address that is not there"));
 

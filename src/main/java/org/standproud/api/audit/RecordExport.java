@@ -13,7 +13,7 @@ import org.standproud.audit.store.Records;
 import org.standproud.audit.store.StoredRecord;
 
 /** Writes the records that a query finds, however many they are, a page at a time. */
-final class RecordExport {
+public final class RecordExport {
 
   private static final String[] HEADINGS = {
     "id",
@@ -36,12 +36,17 @@ final class RecordExport {
 
   private final Records records;
 
-  RecordExport(Records records) {
+  /**
+   * Out of some records.
+   *
+   * @param records the records
+   */
+  public RecordExport(Records records) {
     this.records = records;
   }
 
   /** A table by RFC 4180, one line a record; findings as card:severity:kind. */
-  void csv(RecordQuery query, Writer out) throws IOException {
+  public void csv(RecordQuery query, Writer out) throws IOException {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader(HEADINGS).get();
     try (CSVPrinter table = new CSVPrinter(out, format)) {
       records.each(query, stored -> line(table, stored));
@@ -51,7 +56,7 @@ final class RecordExport {
   }
 
   /** One whole record a line, as it was sealed or as what is left of it. */
-  void ndjson(RecordQuery query, Writer out) throws IOException {
+  public void ndjson(RecordQuery query, Writer out) throws IOException {
     try {
       records.each(query, stored -> write(stored.record().body().text() + "\n", out));
       out.flush();

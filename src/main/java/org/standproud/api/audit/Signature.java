@@ -12,7 +12,7 @@ import org.standproud.audit.Person;
  * @param role what entitles to the decision, such as foreman
  */
 @Schema(name = "Signature")
-record Signature(String name, String role) {
+public record Signature(String name, String role) {
 
   /** The same with the caller who told it, which nobody can tell of himself. */
   Person through(Principal caller) {

@@ -59,7 +59,14 @@ public final class DistanceBar {
     return svg.render();
   }
 
-  private static String words(
+  /**
+   * A number on record with the unit of the reader.
+   *
+   * @param si the number
+   * @param unit its SI unit, null for a pure number
+   * @param units the units of the reader
+   */
+  public static String words(
       double si, @org.jspecify.annotations.Nullable String unit, UnitSystem units) {
     Figures figures = new Figures(units);
     return unit == null

@@ -6,6 +6,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
+import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
@@ -30,6 +31,14 @@ class PageFaults {
   @ExceptionHandler
   ModelAndView noSuchAddress(MethodArgumentTypeMismatchException e) {
     return page(HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.");
+  }
+
+  @ExceptionHandler
+  ModelAndView gone(ErrorResponseException e) {
+    return page(
+        HttpStatus.valueOf(e.getStatusCode().value()),
+        "Taken away",
+        "The text of this record was taken away.");
   }
 
   @ExceptionHandler

@@ -63,7 +63,17 @@ public record RecordedAnswer(
         CanonicalText.setup(account.setup().text()),
         MAPPER.readValue(account.answer().text(), Answer.class),
         EvidenceAccount.read(account.evidence()),
-        MAPPER.readValue(account.trace().text(), TraceAccount.class).margins());
+        trace(account).margins());
+  }
+
+  /** What every card said. */
+  public static TraceAccount trace(Account account) {
+    return MAPPER.readValue(account.trace().text(), TraceAccount.class);
+  }
+
+  /** Every number with what gave it, in the words of its time. */
+  public static EvidenceAccount numbers(Account account) {
+    return MAPPER.readValue(account.evidence().text(), EvidenceAccount.class);
   }
 
   /** When it was made, to the minute. */

@@ -125,6 +125,11 @@ final class Browser implements AutoCloseable {
     field.sendKeys(text);
   }
 
+  /** Sets a day; how one is typed hangs on the language of the browser. */
+  void day(String css, String day) {
+    driver.executeScript("arguments[0].value = arguments[1]", one(css), day);
+  }
+
   /** Picks by the words that are read. */
   void pick(String css, String words) {
     new Select(one(css)).selectByVisibleText(words);

@@ -41,6 +41,9 @@ class EveryPageTest {
       all.put("plan", "/assessments/" + fine + "/plan");
       all.put("rules", "/rules");
       all.put("rule", "/rules/HOLD-001");
+      all.put("records", "/records?card=HOLD-001");
+      all.put("record", "/records/" + bad + "/comparison");
+      all.put("chain", "/records/chain");
       all.put("fault", "/rules/HOLD-999");
       pages = all;
     }

@@ -36,12 +36,14 @@ class HostileNamesTest {
   void aHostileJobOrderIsReadAsItIsWrittenOnEveryPage(String name, Browser browser, Shop shop) {
     String id = shop.judged(hostile(name));
     browser.look(Look.NARROW);
-    for (String page : new String[] {"/assessments/" + id, "/?from=" + id}) {
+    for (String page :
+        new String[] {"/assessments/" + id, "/?from=" + id, "/records/" + id, "/records"}) {
       browser.open(page);
       assertThat(browser.driver().getTitle()).isNotEqualTo("taken");
       assertThat(browser.all("script:not([src]), img, [onload], [onerror]")).isEmpty();
       assertThat(browser.tooWide()).as(page).isLessThanOrEqualTo(0);
     }
+    browser.open("/?from=" + id);
     assertThat(browser.one("#f-job-jobOrder").getAttribute("value")).isEqualTo(name);
     browser.open("/assessments/" + id);
     String said = browser.ask("document.querySelector('.job b').textContent");

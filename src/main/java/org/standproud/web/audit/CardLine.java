@@ -1,0 +1,187 @@
+package org.standproud.web.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.standproud.advice.Quantity;
+import org.standproud.api.assessing.FactValue;
+import org.standproud.api.assessing.TraceAccount;
+import org.standproud.api.assessing.TraceAccount.CardResult;
+import org.standproud.api.assessing.TraceAccount.ConditionResult;
+import org.standproud.setup.UnitSystem;
+import org.standproud.web.drawing.DistanceBar;
+import org.standproud.web.recorded.FindingView;
+
+/**
+ * What one card came to, as it is on record.
+ *
+ * @param id its id
+ * @param title its claim
+ * @param mark name of the sign, for its severity and kind
+ * @param outcome what it came to, in words
+ * @param severity its severity after every change
+ * @param because in short, why it spoke, kept quiet or could not tell
+ * @param conditions what each selector and condition came to
+ * @param changes who changed its severity, and why
+ * @param turns where it would have said otherwise
+ */
+public record CardLine(
+    String id,
+    String title,
+    String mark,
+    Outcome outcome,
+    String severity,
+    String because,
+    List<ConditionLine> conditions,
+    List<String> changes,
+    List<String> turns) {
+
+  /** What a card comes to; the words of SARIF 2.1.0 in the words of the shop. */
+  public enum Outcome {
+    /** It flags. */
+    FAIL("fail", "flags it", "flag it"),
+    /** A fact is missing. */
+    OPEN("open", "cannot tell", "cannot tell"),
+    /** It has nothing to say against it. */
+    PASS("pass", "keeps quiet", "keep quiet"),
+    /** It is about other set-ups. */
+    NOT_APPLICABLE("notApplicable", "is about other set-ups", "are about other set-ups"),
+    /** It derives, eases or overrides, and flags nothing itself. */
+    INFORMATIONAL("informational", "serves other cards", "serve other cards");
+
+    private final String code;
+    private final String ofOne;
+    private final String ofMany;
+
+    Outcome(String code, String ofOne, String ofMany) {
+      this.code = code;
+      this.ofOne = ofOne;
+      this.ofMany = ofMany;
+    }
+
+    /** What is said of a card that comes to this. */
+    public String words() {
+      return ofOne;
+    }
+
+    /** What is said of some cards that do. */
+    public String words(int cards) {
+      return cards == 1 ? "One card " + ofOne : cards + " cards " + ofMany;
+    }
+
+    static Outcome of(String code) {
+      return Stream.of(values())
+          .filter(o -> o.code.equals(code))
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException("no such kind on record: " + code));
+    }
+  }
+
+  /**
+   * What a condition came to.
+   *
+   * @param words the condition in words
+   * @param truth whether it holds
+   * @param facts the facts in it with their values
+   */
+  public record ConditionLine(String words, String truth, List<String> facts) {}
+
+  /** Copies the lists. */
+  public CardLine {
+    conditions = List.copyOf(conditions);
+    changes = List.copyOf(changes);
+    turns = List.copyOf(turns);
+  }
+
+  /**
+   * Tells it in the units of the answer.
+   *
+   * @param card what is on record
+   * @param facts the facts of the answer by name
+   * @param units the units of the answer
+   */
+  static CardLine of(CardResult card, Map<String, Quantity> facts, UnitSystem units) {
+    Outcome outcome = Outcome.of(card.kind());
+    List<ConditionResult> all =
+        Stream.concat(card.scope().stream(), card.conditions().stream()).toList();
+    return new CardLine(
+        card.card(),
+        card.title(),
+        card.severity() + (outcome == Outcome.OPEN ? "-open" : ""),
+        outcome,
+        card.severity(),
+        because(outcome, all, facts),
+        all.stream().map(c -> line(c, facts)).toList(),
+        card.changes().stream().map(CardLine::told).toList(),
+        turns(card.margin(), units));
+  }
+
+  private static String because(
+      Outcome outcome, List<ConditionResult> conditions, Map<String, Quantity> facts) {
+    String truth =
+        switch (outcome) {
+          case PASS, NOT_APPLICABLE -> "false";
+          case OPEN -> "unknown";
+          case FAIL, INFORMATIONAL -> "";
+        };
+    return conditions.stream()
+        .filter(c -> c.truth().equals(truth))
+        .findFirst()
+        .map(
+            c ->
+                truth.equals("unknown")
+                    ? "not known: " + String.join("; ", c.unknown())
+                    : "it is not so that " + c.words() + told(c, facts))
+        .orElse("");
+  }
+
+  private static String told(ConditionResult condition, Map<String, Quantity> facts) {
+    List<String> values = line(condition, facts).facts();
+    return values.isEmpty() ? "" : " (" + String.join(", ", values) + ")";
+  }
+
+  private static ConditionLine line(ConditionResult condition, Map<String, Quantity> facts) {
+    String truth =
+        switch (condition.truth()) {
+          case "true" -> "holds";
+          case "false" -> "does not hold";
+          case "either" -> "may hold";
+          default -> "not known";
+        };
+    return new ConditionLine(
+        condition.words(),
+        truth,
+        condition.facts().stream().map(FactValue::fact).map(f -> fact(f, facts)).toList());
+  }
+
+  private static String fact(String name, Map<String, Quantity> facts) {
+    Quantity quantity = facts.get(name);
+    return quantity == null ? name : FindingView.told(quantity);
+  }
+
+  private static String told(TraceAccount.SeverityChange change) {
+    return change.by()
+        + (change.overrides() ? " sets it to a " : " eases it to a ")
+        + change.to()
+        + ": "
+        + change.because();
+  }
+
+  private static List<String> turns(
+      TraceAccount.@org.jspecify.annotations.Nullable Distance margin, UnitSystem units) {
+    List<String> turns = new ArrayList<>();
+    for (TraceAccount.Flip flip : margin == null ? List.<TraceAccount.Flip>of() : margin.flips()) {
+      Double likely = flip.likely();
+      if (likely != null) {
+        turns.add(
+            "with %s at %s instead of %s"
+                .formatted(
+                    flip.fact(),
+                    DistanceBar.words(likely, flip.unit(), units),
+                    DistanceBar.words(flip.from(), flip.unit(), units)));
+      }
+    }
+    return turns;
+  }
+}

@@ -1,0 +1,66 @@
+package org.standproud.web.audit;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.standproud.advice.Quantity;
+import org.standproud.api.assessing.Answer;
+import org.standproud.api.assessing.EvidenceAccount;
+import org.standproud.api.assessing.TraceAccount;
+import org.standproud.audit.AuditRecord;
+import org.standproud.web.audit.CardLine.Outcome;
+import org.standproud.web.recorded.FindingView;
+import org.standproud.web.recorded.RecordedAnswer;
+
+/**
+ * A record opened for an auditor; nothing in it is worked out anew.
+ *
+ * @param cards every card by what it came to
+ * @param facts every fact with what gave it
+ */
+record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
+
+  /**
+   * A fact.
+   *
+   * @param told its name with its value
+   * @param formula what gave it
+   * @param inputs what that read
+   * @param assumptions what was assumed in it
+   */
+  public record FactLine(
+      String told, String formula, List<String> inputs, List<String> assumptions) {}
+
+  static OpenRecord of(AuditRecord record) {
+    RecordedAnswer recorded = RecordedAnswer.of(record.account());
+    Answer answer = recorded.answer();
+    Map<String, Quantity> facts = new TreeMap<>();
+    answer.evidence().forEach(fact -> facts.put(fact.name(), fact));
+    Map<Outcome, List<CardLine>> cards = new LinkedHashMap<>();
+    List<CardLine> all =
+        RecordedAnswer.trace(record.account()).cards().stream()
+            .map((TraceAccount.CardResult card) -> CardLine.of(card, facts, answer.units()))
+            .toList();
+    for (Outcome outcome : Outcome.values()) {
+      List<CardLine> these = all.stream().filter(c -> c.outcome() == outcome).toList();
+      if (!these.isEmpty()) {
+        cards.put(outcome, these);
+      }
+    }
+    return new OpenRecord(
+        cards,
+        RecordedAnswer.numbers(record.account()).facts().stream()
+            .map(line -> fact(line, facts))
+            .toList());
+  }
+
+  private static FactLine fact(EvidenceAccount.FactLine line, Map<String, Quantity> facts) {
+    Quantity told = facts.get(line.value().fact());
+    return new FactLine(
+        told == null ? line.value().fact() : FindingView.told(told),
+        line.formula(),
+        line.inputs(),
+        line.assumptions().stream().map(a -> a.statement()).toList());
+  }
+}
