@@ -94,6 +94,15 @@ public final class AccessTable {
           new Row(READ, "/records/**", ANY_ROLE, "the pages of the records"),
           new Row(WRITE, "/records/**", Set.of(CALLER), "accept findings on their page"),
           new Row(READ, "/rules/**", ANY_ROLE, "the pages of the cards"),
+          new Row(WRITE, "/rules/publication", Set.of(RULE_PUBLISHER), "publish on the page"),
+          new Row(
+              WRITE,
+              "/rules/proposals/*/publication",
+              Set.of(RULE_PUBLISHER),
+              "publish on the page what was proposed"),
+          new Row(
+              WRITE, "/rules/history/*/rollback", Set.of(RULE_PUBLISHER), "roll back on the page"),
+          new Row(WRITE, "/rules/**", Set.of(RULE_EDITOR), "try and propose cards on the page"),
           new Row(ANY_METHOD, "/**", ANY_ROLE, "nothing: an address that is not there"));
 
   private AccessTable() {}

@@ -91,7 +91,8 @@ public class Acceptances {
    * @throws NotThere if there is no such assessment
    * @throws BadParameter if it cannot be accepted so
    */
-  public ShownAcceptance accept(UUID id, Asked asked, Principal caller) throws InterruptedException {
+  public ShownAcceptance accept(UUID id, Asked asked, Principal caller)
+      throws InterruptedException {
     AuditRecord record = standing(id);
     refuseMasked(record, asked);
     RecordedFinding finding =
@@ -137,7 +138,8 @@ public class Acceptances {
    * @throws NotThere if the assessment has no such acceptance
    * @throws BadParameter if it cannot be taken back so
    */
-  public void withdraw(UUID id, UUID acceptance, TakenBack asked, Principal caller) throws InterruptedException {
+  public void withdraw(UUID id, UUID acceptance, TakenBack asked, Principal caller)
+      throws InterruptedException {
     if (book.find(acceptance).filter(a -> a.assessment().equals(id)).isEmpty()) {
       throw new NotThere("The assessment has no acceptance with this id.");
     }
@@ -182,8 +184,7 @@ public class Acceptances {
 
   private static Withdrawal withdrawal(TakenBack asked, Person by, UUID acceptance) {
     try {
-      return new Withdrawal(
-          AuditRecord.newId(), CLOCK.instant(), acceptance, by, asked.reason());
+      return new Withdrawal(AuditRecord.newId(), CLOCK.instant(), acceptance, by, asked.reason());
     } catch (IllegalArgumentException e) {
       throw new BadParameter("body", String.valueOf(e.getMessage()));
     }

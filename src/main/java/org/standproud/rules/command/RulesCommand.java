@@ -3,7 +3,6 @@ package org.standproud.rules.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -218,18 +217,9 @@ public final class RulesCommand {
       throw wrong(file + " is there already");
     }
     Files.createDirectories(folder);
-    Files.writeString(file, template(id), StandardOpenOption.CREATE_NEW);
+    Files.writeString(file, NewCard.text(id), StandardOpenOption.CREATE_NEW);
     out().println(file);
     return 0;
-  }
-
-  private static String template(String id) throws IOException {
-    try (var stream = RulesCommand.class.getResourceAsStream("new-card.yaml")) {
-      if (stream == null) {
-        throw new IllegalStateException("new-card.yaml is not on the class path");
-      }
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8).replace("NEW-ID", id);
-    }
   }
 
   @Command(

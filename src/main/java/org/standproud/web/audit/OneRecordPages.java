@@ -24,6 +24,7 @@ import org.standproud.audit.replay.NotReplayable;
 import org.standproud.audit.replay.Replayer;
 import org.standproud.audit.store.StoredRecord;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.web.recorded.CardLine;
 import org.standproud.web.recorded.RecordedAnswers;
 
 /** One record: what is in it, the proof, the answer given again, and what people decide. */
@@ -57,8 +58,7 @@ class OneRecordPages {
   @GetMapping("/records/{id}/comparison")
   ModelAndView today(@PathVariable UUID id) {
     StoredRecord stored = answers.record(id);
-    RuleBase rules =
-        shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"));
+    RuleBase rules = shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"));
     ModelAndView page = looked(stored);
     try {
       return page.addObject("today", replayer.compare(stored.record(), rules));
@@ -99,7 +99,8 @@ class OneRecordPages {
       acceptances.withdraw(
           id,
           acceptance,
-          new Acceptances.TakenBack(reason, new Signature(name.strip(), role.strip())), caller);
+          new Acceptances.TakenBack(reason, new Signature(name.strip(), role.strip())),
+          caller);
       return seeOther(id, card);
     } catch (BadParameter | IllegalArgumentException e) {
       AcceptanceForm form = new AcceptanceForm(card, reason, name, role, "", false);

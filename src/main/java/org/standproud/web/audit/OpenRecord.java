@@ -3,14 +3,14 @@ package org.standproud.web.audit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import org.standproud.advice.Quantity;
-import org.standproud.api.assessing.Answer;
 import org.standproud.api.assessing.EvidenceAccount;
 import org.standproud.api.assessing.TraceAccount;
 import org.standproud.audit.AuditRecord;
-import org.standproud.web.audit.CardLine.Outcome;
-import org.standproud.web.recorded.FindingView;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.setup.UnitSystem;
+import org.standproud.web.recorded.CardLine;
+import org.standproud.web.recorded.CardLine.Outcome;
+import org.standproud.web.recorded.FactWords;
 import org.standproud.web.recorded.RecordedAnswer;
 
 /**
@@ -34,13 +34,11 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
 
   static OpenRecord of(AuditRecord record) {
     RecordedAnswer recorded = RecordedAnswer.of(record.account());
-    Answer answer = recorded.answer();
-    Map<String, Quantity> facts = new TreeMap<>();
-    answer.evidence().forEach(fact -> facts.put(fact.name(), fact));
+    UnitSystem units = recorded.answer().units();
     Map<Outcome, List<CardLine>> cards = new LinkedHashMap<>();
     List<CardLine> all =
         RecordedAnswer.trace(record.account()).cards().stream()
-            .map((TraceAccount.CardResult card) -> CardLine.of(card, facts, answer.units()))
+            .map((TraceAccount.CardResult card) -> CardLine.of(card, units))
             .toList();
     for (Outcome outcome : Outcome.values()) {
       List<CardLine> these = all.stream().filter(c -> c.outcome() == outcome).toList();
@@ -51,16 +49,15 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
     return new OpenRecord(
         cards,
         RecordedAnswer.numbers(record.account()).facts().stream()
-            .map(line -> fact(line, facts))
+            .map(line -> fact(line, units))
             .toList());
   }
 
-  private static FactLine fact(EvidenceAccount.FactLine line, Map<String, Quantity> facts) {
-    Quantity told = facts.get(line.value().fact());
+  private static FactLine fact(EvidenceAccount.FactLine line, UnitSystem units) {
     return new FactLine(
-        told == null ? line.value().fact() : FindingView.told(told),
+        FactWords.of(line.value(), units),
         line.formula(),
         line.inputs(),
-        line.assumptions().stream().map(a -> a.statement()).toList());
+        line.assumptions().stream().map(Assumption::statement).toList());
   }
 }

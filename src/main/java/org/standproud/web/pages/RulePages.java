@@ -3,6 +3,7 @@ package org.standproud.web.pages;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -12,7 +13,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.problem.NotThere;
 import org.standproud.api.shop.RuleShelf;
+import org.standproud.audit.store.RecordQuery;
+import org.standproud.audit.store.Records;
+import org.standproud.audit.store.RuleUse;
 import org.standproud.rules.card.Protects;
+import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.web.recorded.FindingView;
 
@@ -21,9 +26,11 @@ import org.standproud.web.recorded.FindingView;
 class RulePages {
 
   private final RuleShelf shelf;
+  private final Records records;
 
-  RulePages(RuleShelf shelf) {
+  RulePages(RuleShelf shelf, Records records) {
     this.shelf = shelf;
+    this.records = records;
   }
 
   @GetMapping("/rules")
@@ -49,16 +56,35 @@ class RulePages {
 
   @GetMapping("/rules/{id}")
   String rule(@PathVariable String id, Model model) {
-    RuleView rule =
-        inService().cards().stream()
-            .filter(card -> card.id().equals(id))
+    List<CompiledCard> cards = inService().cards();
+    CompiledCard card =
+        cards.stream()
+            .filter(c -> c.id().equals(id))
             .findFirst()
-            .map(RuleView::of)
             .orElseThrow(() -> new NotThere("No card in service has this id."));
+    RuleView rule = RuleView.of(card);
+    model.addAttribute("behind", behind(card, cards));
     model.addAttribute("rule", rule);
     model.addAttribute("source", FindingView.line(rule.card().source()));
     model.addAttribute("revision", inService().revision());
+    model.addAttribute("use", use(id));
     return "rule";
+  }
+
+  /** The cards that derive what a card reads as a judgement. */
+  private static List<RuleView> behind(CompiledCard card, List<CompiledCard> cards) {
+    List<String> judgements = card.judgements();
+    return cards.stream()
+        .map(RuleView::of)
+        .filter(rule -> judgements.contains(rule.derived()))
+        .toList();
+  }
+
+  private @Nullable RuleUse use(String card) {
+    return records.useOfRules(RecordQuery.all(), Set.of(card)).stream()
+        .filter(use -> use.cardId().equals(card))
+        .findFirst()
+        .orElse(null);
   }
 
   private static Map<String, List<RuleView>> grouped(List<RuleView> rules) {

@@ -88,6 +88,12 @@ public record RuleView(
     return card.id().text();
   }
 
+  /** The judgement it derives; empty if it derives none. */
+  public String derived() {
+    Written derives = card.derives();
+    return derives == null ? "" : derives.text();
+  }
+
   /** Whether everything asked for stands somewhere in what people read of the card. */
   boolean speaksOf(String asked) {
     String all =

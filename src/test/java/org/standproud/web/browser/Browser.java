@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.logging.Level;
+import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -30,14 +31,21 @@ final class Browser implements AutoCloseable {
   private static final Path SCREENS = Path.of("target", "screens");
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
-  /** A page that is refused on purpose is no fault of the page. */
-  private static final String REFUSED_ON_PURPOSE = "Failed to load resource: the server responded";
+  /**
+   * A page that is refused on purpose is no fault of the page, nor is a request given up because
+   * the next is sent or the page is left, which htmx writes down as it does errors.
+   */
+  private static final Pattern ON_PURPOSE =
+      Pattern.compile(
+          "Failed to load resource: the server responded|\"htmx:(sendAbort|afterRequest)\"");
 
   private final ChromeDriver driver;
+  private final String home;
   private String address;
 
-  Browser(Chromium chromium, String address) {
-    this.address = address;
+  Browser(Chromium chromium, String home) {
+    this.home = home;
+    this.address = home;
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     ChromeOptions options = new ChromeOptions();
@@ -68,8 +76,10 @@ final class Browser implements AutoCloseable {
     address = other;
   }
 
-  /** Wide and light, nothing open, nothing to complain of. */
+  /** At home, wide and light, known to nobody, nothing open, nothing to complain of. */
   void startAnew() {
+    address = home;
+    driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
     driver.get("about:blank");
     look(Look.WIDE);
     complaints();
@@ -123,6 +133,21 @@ final class Browser implements AutoCloseable {
     WebElement field = one(css);
     field.clear();
     field.sendKeys(text);
+  }
+
+  /** Types one text over another in a field, as somebody who edits does. */
+  void retype(String css, String before, String after) {
+    driver.executeScript(
+        "const f = arguments[0]; f.value = f.value.replace(arguments[1], arguments[2]);"
+            + " f.dispatchEvent(new Event('input', {bubbles: true}));",
+        one(css),
+        before,
+        after);
+  }
+
+  /** Whether pages may run script; some shops switch it off. */
+  void script(boolean on) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
   }
 
   /** Sets a day; how one is typed hangs on the language of the browser. */
@@ -212,7 +237,7 @@ final class Browser implements AutoCloseable {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
         .map(LogEntry::getMessage)
-        .filter(message -> !message.contains(REFUSED_ON_PURPOSE))
+        .filter(message -> !ON_PURPOSE.matcher(message).find())
         .toList();
   }
 

@@ -41,6 +41,10 @@ class EveryPageTest {
       all.put("plan", "/assessments/" + fine + "/plan");
       all.put("rules", "/rules");
       all.put("rule", "/rules/HOLD-001");
+      all.put("rule-edit", "/rules/HOLD-001/edit");
+      all.put("rule-new", "/rules/new");
+      all.put("rule-history", "/rules/history");
+      all.put("rule-proposals", "/rules/proposals");
       all.put("records", "/records?card=HOLD-001");
       all.put("record", "/records/" + bad + "/comparison");
       all.put("chain", "/records/chain");

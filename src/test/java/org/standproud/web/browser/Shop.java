@@ -10,15 +10,20 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.util.FileSystemUtils;
 import org.standproud.Standproud;
+import org.standproud.api.access.Role;
+import org.standproud.api.access.keys.KeyRing;
 import org.standproud.web.SeedSetups;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -87,6 +92,15 @@ final class Shop implements AutoCloseable {
       throw new IllegalStateException(response.body());
     }
     return JsonMapper.shared().readTree(response.body()).path("id").asString();
+  }
+
+  /** A key for somebody, good for an hour. */
+  String key(String caller, Role... roles) {
+    return context
+        .getBean(KeyRing.class)
+        .make(caller, Set.of(roles), Instant.now().plus(Duration.ofHours(1)), "test")
+        .text()
+        .text();
   }
 
   /** What is at an address. */

@@ -1,17 +1,13 @@
-package org.standproud.web.audit;
+package org.standproud.web.recorded;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import org.standproud.advice.Quantity;
-import org.standproud.api.assessing.FactValue;
 import org.standproud.api.assessing.TraceAccount;
 import org.standproud.api.assessing.TraceAccount.CardResult;
 import org.standproud.api.assessing.TraceAccount.ConditionResult;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
-import org.standproud.web.recorded.FindingView;
 
 /**
  * What one card came to, as it is on record.
@@ -98,10 +94,9 @@ public record CardLine(
    * Tells it in the units of the answer.
    *
    * @param card what is on record
-   * @param facts the facts of the answer by name
    * @param units the units of the answer
    */
-  static CardLine of(CardResult card, Map<String, Quantity> facts, UnitSystem units) {
+  public static CardLine of(CardResult card, UnitSystem units) {
     Outcome outcome = Outcome.of(card.kind());
     List<ConditionResult> all =
         Stream.concat(card.scope().stream(), card.conditions().stream()).toList();
@@ -111,14 +106,14 @@ public record CardLine(
         card.severity() + (outcome == Outcome.OPEN ? "-open" : ""),
         outcome,
         card.severity(),
-        because(outcome, all, facts),
-        all.stream().map(c -> line(c, facts)).toList(),
+        because(outcome, all, units),
+        all.stream().map(c -> line(c, units)).toList(),
         card.changes().stream().map(CardLine::told).toList(),
         turns(card.margin(), units));
   }
 
   private static String because(
-      Outcome outcome, List<ConditionResult> conditions, Map<String, Quantity> facts) {
+      Outcome outcome, List<ConditionResult> conditions, UnitSystem units) {
     String truth =
         switch (outcome) {
           case PASS, NOT_APPLICABLE -> "false";
@@ -132,16 +127,16 @@ public record CardLine(
             c ->
                 truth.equals("unknown")
                     ? "not known: " + String.join("; ", c.unknown())
-                    : "it is not so that " + c.words() + told(c, facts))
+                    : "it is not so that " + c.words() + told(c, units))
         .orElse("");
   }
 
-  private static String told(ConditionResult condition, Map<String, Quantity> facts) {
-    List<String> values = line(condition, facts).facts();
+  private static String told(ConditionResult condition, UnitSystem units) {
+    List<String> values = line(condition, units).facts();
     return values.isEmpty() ? "" : " (" + String.join(", ", values) + ")";
   }
 
-  private static ConditionLine line(ConditionResult condition, Map<String, Quantity> facts) {
+  private static ConditionLine line(ConditionResult condition, UnitSystem units) {
     String truth =
         switch (condition.truth()) {
           case "true" -> "holds";
@@ -152,12 +147,7 @@ public record CardLine(
     return new ConditionLine(
         condition.words(),
         truth,
-        condition.facts().stream().map(FactValue::fact).map(f -> fact(f, facts)).toList());
-  }
-
-  private static String fact(String name, Map<String, Quantity> facts) {
-    Quantity quantity = facts.get(name);
-    return quantity == null ? name : FindingView.told(quantity);
+        condition.facts().stream().map(f -> FactWords.of(f, units)).toList());
   }
 
   private static String told(TraceAccount.SeverityChange change) {

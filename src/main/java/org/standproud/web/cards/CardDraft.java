@@ -1,0 +1,68 @@
+package org.standproud.web.cards;
+
+import java.security.Principal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.standproud.rules.desk.CardEdit;
+
+/**
+ * A card that somebody is writing, with what the form beside it holds.
+ *
+ * @param file path of its file
+ * @param text the card as typed
+ * @param onto the revision it is written against; empty if there was none
+ * @param author who writes it
+ * @param note why
+ * @param on demonstration set-up to try it on; empty for none
+ * @param record id of an assessment on record to try it on; empty for none
+ */
+public record CardDraft(
+    String file, String text, String onto, String author, String note, String on, String record) {
+
+  /** One that nobody has touched yet. */
+  static CardDraft of(String file, String text, String onto) {
+    return new CardDraft(file, text, onto, "", "", "", "");
+  }
+
+  /**
+   * Reads what was sent.
+   *
+   * @param sent the fields of the form
+   * @param caller who sends it
+   */
+  static CardDraft of(Map<String, String> sent, Principal caller) {
+    return new CardDraft(
+        said(sent, "file"),
+        sent.getOrDefault("text", "").replace("\r\n", "\n"),
+        said(sent, "onto"),
+        Author.of(caller, said(sent, "author")),
+        said(sent, "note"),
+        said(sent, "on"),
+        said(sent, "record"));
+  }
+
+  private static String said(Map<String, String> sent, String name) {
+    return sent.getOrDefault(name, "").strip();
+  }
+
+  /** The change that it is; a card without a word goes out of service. */
+  CardEdit edit() {
+    String against = onto.isEmpty() ? null : onto;
+    return text.isBlank()
+        ? new CardEdit(Map.of(), Set.of(file), against)
+        : new CardEdit(Map.of(file, text), Set.of(), against);
+  }
+
+  /** What has to be told before it can be published, by the name of the field. */
+  Map<String, String> unsigned() {
+    Map<String, String> faults = new LinkedHashMap<>();
+    if (author.isEmpty()) {
+      faults.put("author", "has to be told");
+    }
+    if (note.isEmpty()) {
+      faults.put("note", "has to be told");
+    }
+    return faults;
+  }
+}

@@ -1,0 +1,161 @@
+package org.standproud.web.cards;
+
+import java.security.Principal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+import org.standproud.api.problem.NotThere;
+import org.standproud.api.rulebase.ImpactJob;
+import org.standproud.api.rulebase.ImpactJobs;
+import org.standproud.rules.desk.CardDesk;
+import org.standproud.rules.desk.CardEdit;
+import org.standproud.rules.desk.Proposal;
+import org.standproud.rules.desk.RevisionDiff;
+import org.standproud.rules.desk.StoredRevision;
+import org.standproud.rules.impact.Impact;
+
+/** What waits to be published, what was in service, and what cards would change for past jobs. */
+@Controller
+class DeskPages {
+
+  private final CardDesk desk;
+  private final ImpactJobs impacts;
+
+  DeskPages(CardDesk desk, ImpactJobs impacts) {
+    this.desk = desk;
+    this.impacts = impacts;
+  }
+
+  @GetMapping("/rules/proposals")
+  String proposals(Model model) {
+    model.addAttribute("proposals", desk.proposals());
+    return "proposals";
+  }
+
+  @GetMapping("/rules/proposals/{id}")
+  ModelAndView proposal(@PathVariable String id, Principal caller) {
+    return proposalPage(waiting(id), caller, null);
+  }
+
+  @PostMapping("/rules/proposals/{id}/publication")
+  ModelAndView publish(
+      @PathVariable String id, @RequestParam(defaultValue = "") String author, Principal caller) {
+    Proposal proposal = waiting(id);
+    String publisher = Author.of(caller, author);
+    if (publisher.isEmpty()) {
+      return Answered.refused(proposalPage(proposal, caller, "Say who publishes it."));
+    }
+    return Answered.of(
+        desk.publish(id, publisher, Impact.Progress.UNWATCHED),
+        told -> proposalPage(proposal, caller, told));
+  }
+
+  @PostMapping("/rules/proposals/{id}/withdrawal")
+  ModelAndView withdraw(@PathVariable String id) {
+    desk.withdraw(waiting(id).id());
+    return Answered.seeOther("/rules/proposals");
+  }
+
+  @PostMapping("/rules/proposals/{id}/impact")
+  ModelAndView impact(@PathVariable String id) {
+    Proposal proposal = waiting(id);
+    CardEdit edit = CardEdit.between(desk.files(), proposal.files());
+    return Answered.seeOther("/rules/impacts/" + impacts.start(edit, proposal.proposer()).id());
+  }
+
+  @GetMapping("/rules/impacts/{id}")
+  ModelAndView impact(
+      @PathVariable UUID id,
+      @RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace) {
+    ModelAndView page = new ModelAndView(inPlace ? "impact :: progress" : "impact");
+    page.addObject("impact", job(id).account());
+    return page;
+  }
+
+  @PostMapping("/rules/impacts/{id}/end")
+  ModelAndView end(@PathVariable UUID id) {
+    job(id).cancel();
+    return Answered.seeOther("/rules/impacts/" + id);
+  }
+
+  @GetMapping("/rules/history")
+  String history(Model model) {
+    List<StoredRevision> revisions = new ArrayList<>(desk.revisions());
+    Collections.reverse(revisions);
+    model.addAttribute("revisions", revisions);
+    return "history";
+  }
+
+  @GetMapping("/rules/history/{id}")
+  ModelAndView revision(@PathVariable String id, Principal caller) {
+    return revisionPage(kept(id), caller, null);
+  }
+
+  @PostMapping("/rules/history/{id}/rollback")
+  ModelAndView rollBack(
+      @PathVariable String id,
+      @RequestParam(defaultValue = "") String author,
+      @RequestParam(defaultValue = "") String note,
+      Principal caller) {
+    StoredRevision revision = kept(id);
+    String publisher = Author.of(caller, author);
+    if (publisher.isEmpty() || note.isBlank()) {
+      return Answered.refused(revisionPage(revision, caller, "Say who rolls back, and why."));
+    }
+    return Answered.of(
+        desk.rollBack(id, publisher, note.strip(), Impact.Progress.UNWATCHED),
+        told -> revisionPage(revision, caller, told));
+  }
+
+  private ModelAndView proposalPage(Proposal proposal, Principal caller, @Nullable String message) {
+    ModelAndView page = new ModelAndView("proposal");
+    page.addObject("proposal", proposal);
+    page.addObject("changes", desk.diff(desk.files(), proposal.files()));
+    page.addObject("known", Author.known(caller));
+    page.addObject("message", message);
+    return page;
+  }
+
+  private ModelAndView revisionPage(
+      StoredRevision revision, Principal caller, @Nullable String message) {
+    ModelAndView page = new ModelAndView("revision");
+    page.addObject("kept", revision);
+    page.addObject("changes", changes(revision));
+    page.addObject("serves", desk.latest().map(l -> l.id().equals(revision.id())).orElse(false));
+    page.addObject("known", Author.known(caller));
+    page.addObject("message", message);
+    return page;
+  }
+
+  private RevisionDiff changes(StoredRevision revision) {
+    String parent = revision.revision().parent();
+    Map<String, String> before = parent == null ? Map.of() : desk.files(parent).orElseGet(Map::of);
+    return desk.diff(before, desk.files(revision.id()).orElseGet(Map::of));
+  }
+
+  private Proposal waiting(String id) {
+    return desk.proposal(id).orElseThrow(() -> new NotThere("No proposal with this id waits."));
+  }
+
+  private StoredRevision kept(String id) {
+    return desk.revisions().stream()
+        .filter(r -> r.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new NotThere("There is no such revision."));
+  }
+
+  private ImpactJob job(UUID id) {
+    return impacts.find(id).orElseThrow(() -> new NotThere("There is no such work, or no longer."));
+  }
+}

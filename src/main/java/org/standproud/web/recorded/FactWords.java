@@ -1,0 +1,31 @@
+package org.standproud.web.recorded;
+
+import org.standproud.api.assessing.FactValue;
+import org.standproud.setup.UnitSystem;
+import org.standproud.web.drawing.DistanceBar;
+
+/** A fact with its value on record, told in the units of the reader. */
+public final class FactWords {
+
+  private FactWords() {}
+
+  /** As in "grip depth 8 mm" or "slip margin 0.21 (0.13 to 0.4)". */
+  public static String of(FactValue fact, UnitSystem units) {
+    FactValue.Numbers band = fact.band();
+    if (band != null) {
+      return fact.fact() + " " + told(band, fact, units);
+    } else if (fact.word() != null) {
+      return fact.fact() + " " + fact.word();
+    } else if (fact.yes() != null) {
+      return fact.fact() + (fact.yes() ? ": yes" : ": no");
+    }
+    return fact.fact() + ": not known";
+  }
+
+  private static String told(FactValue.Numbers band, FactValue fact, UnitSystem units) {
+    String likely = DistanceBar.words(band.likely(), fact.unit(), units);
+    String low = DistanceBar.words(band.low(), fact.unit(), units);
+    String high = DistanceBar.words(band.high(), fact.unit(), units);
+    return low.equals(high) ? likely : likely + " (" + low + " to " + high + ")";
+  }
+}
