@@ -102,7 +102,11 @@ public final class AccessTable {
               "publish on the page what was proposed"),
           new Row(
               WRITE, "/rules/history/*/rollback", Set.of(RULE_PUBLISHER), "roll back on the page"),
-          new Row(WRITE, "/rules/**", Set.of(RULE_EDITOR), "try and propose cards on the page"),
+          new Row(
+              WRITE,
+              "/rules/**",
+              Set.of(RULE_EDITOR, RULE_PUBLISHER),
+              "try and propose cards on the page"),
           new Row(ANY_METHOD, "/**", ANY_ROLE, "nothing: an address that is not there"));
 
   private AccessTable() {}

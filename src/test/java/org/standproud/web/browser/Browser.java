@@ -218,10 +218,19 @@ final class Browser implements AutoCloseable {
 
   /** Keeps a picture of the whole page under target/screens. */
   void keep(String name) {
+    picture(name, true);
+  }
+
+  /** Keeps a picture of what the window shows under target/screens. */
+  void keepWindow(String name) {
+    picture(name, false);
+  }
+
+  private void picture(String name, boolean whole) {
     Object picture =
         driver
             .executeCdpCommand(
-                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true))
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole))
             .get("data");
     try {
       Files.createDirectories(SCREENS);

@@ -13,29 +13,36 @@ import tools.jackson.databind.node.ObjectNode;
 @InChromium
 class HostileNamesTest {
 
-  static Stream<String> names() {
+  /** The three names of a job. */
+  record Names(String jobOrder, String workMaster, String operation) {}
+
+  static Stream<Names> names() {
     return Stream.of(
-        "<script>document.title='taken'</script>",
-        "\"><img src=x onerror=\"document.title='taken'\">",
-        "</svg></title><svg onload=\"document.title='taken'\">",
-        "${7*7} [[${7*7}]] __${7*7}__ #{x}",
-        "\u202Egnip\u2066 \u05D0\u05D1\u05D2 \u200Babc",
-        "\uD83D\uDD27\uD83D\uDC69\uD83C\uDFFD\u200D\uD83C\uDFED 5\u20E3",
-        "W".repeat(80));
+        new Names(
+            "<script>document.title='taken'</script>",
+            "\"><img src=x onerror=\"document.title='taken'\">",
+            "</svg></title><svg onload=\"document.title='taken'\">"),
+        new Names(
+            "${7*7} [[${7*7}]] __${7*7}__ #{x}",
+            "\u202Egnip\u2066 \u05D0\u05D1\u05D2 \u200Babc",
+            "\uD83D\uDD27\uD83D\uDC69\uD83C\uDFFD\u200D\uD83C\uDFED 5\u20E3"),
+        new Names("W".repeat(80), "\u202E" + "M".repeat(79), "-".repeat(80)));
   }
 
-  private static String hostile(String name) {
+  private static String hostile(Names names) {
     ObjectNode setup = (ObjectNode) JsonMapper.shared().readTree(SeedSetups.json(Shop.seed("01")));
-    ObjectNode job = (ObjectNode) setup.get("job");
-    job.put("jobOrder", name).put("workMaster", name).put("operation", name);
+    ((ObjectNode) setup.get("job"))
+        .put("jobOrder", names.jobOrder())
+        .put("workMaster", names.workMaster())
+        .put("operation", names.operation());
     return setup.toString();
   }
 
   @ParameterizedTest
   @MethodSource("names")
-  void aHostileJobOrderIsReadAsItIsWrittenOnEveryPage(String name, Browser browser, Shop shop) {
-    String id = shop.judged(hostile(name));
-    browser.look(Look.NARROW);
+  void hostileNamesAreReadAsTheyAreWrittenOnEveryPage(Names names, Browser browser, Shop shop) {
+    String id = shop.judged(hostile(names));
+    browser.look(Look.NARROW_DARK);
     for (String page :
         new String[] {"/assessments/" + id, "/?from=" + id, "/records/" + id, "/records"}) {
       browser.open(page);
@@ -44,9 +51,9 @@ class HostileNamesTest {
       assertThat(browser.tooWide()).as(page).isLessThanOrEqualTo(0);
     }
     browser.open("/?from=" + id);
-    assertThat(browser.one("#f-job-jobOrder").getAttribute("value")).isEqualTo(name);
+    assertThat(browser.one("#f-job-jobOrder").getAttribute("value")).isEqualTo(names.jobOrder());
     browser.open("/assessments/" + id);
     String said = browser.ask("document.querySelector('.job b').textContent");
-    assertThat(said).isEqualTo(name);
+    assertThat(said).isEqualTo(names.jobOrder());
   }
 }
