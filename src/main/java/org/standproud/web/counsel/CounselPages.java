@@ -126,7 +126,8 @@ class CounselPages {
     if (!(new SetupReader(catalogue()).readJson(request) instanceof Reading.Accepted changed)) {
       throw new NotThere("This is no set-up to compare with.");
     }
-    ComparedSetups compared = ComparedSetups.of(answers.answer(id).setup(), changed.setup(), ruleBase());
+    ComparedSetups compared =
+        ComparedSetups.of(answers.answer(id).setup(), changed.setup(), ruleBase());
     return new ModelAndView(inPlace ? "compared :: table" : "compared")
         .addObject("c", ComparedView.of(compared))
         .addObject("title", "The set-up on record, and with this change");

@@ -3,10 +3,10 @@ package org.standproud.web.recorded;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.compare.ComparedSetups;
-import org.standproud.advice.compare.Reserve;
 import org.standproud.advice.compare.FieldChange;
 import org.standproud.advice.compare.FindingMove;
 import org.standproud.advice.compare.Move;
+import org.standproud.advice.compare.Reserve;
 
 /**
  * Two set-ups side by side as a page shows them.
