@@ -40,7 +40,9 @@ public record CanonicalJson(String text) {
   @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
   public static CanonicalJson of(JsonNode tree) {
     String canonical = CanonicalWriter.text(tree);
-    if (canonical.codePoints().anyMatch(CanonicalJson::halfOfAPair)) {
+    // UTF-8 has no bytes for half of a pair.
+    if (!canonical.equals(
+        new String(canonical.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8))) {
       throw new NotCanonical("a text holds half of a surrogate pair");
     }
     return new CanonicalJson(canonical);
@@ -110,10 +112,5 @@ public record CanonicalJson(String text) {
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("Every Java platform has SHA-256", e);
     }
-  }
-
-  /** A code point that is a surrogate is one whose other half is missing. */
-  private static boolean halfOfAPair(int codePoint) {
-    return Character.MIN_SURROGATE <= codePoint && codePoint <= Character.MAX_SURROGATE;
   }
 }
