@@ -1,7 +1,9 @@
 package org.standproud.mechanics.published;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.standproud.mechanics.cutter.SteppedCantilever;
 import org.standproud.mechanics.drive.ClimbPull;
 import org.standproud.mechanics.engagement.Arc;
@@ -18,12 +20,22 @@ import org.standproud.mechanics.holding.jaw.RigidLimits;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
+import org.standproud.mechanics.reach.Body;
+import org.standproud.mechanics.reach.Reach;
+import org.standproud.mechanics.reach.SmallShop;
+import org.standproud.mechanics.sampling.HoldingChance;
+import org.standproud.mechanics.sampling.SamplingPlan;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.mechanics.time.PassTime;
 import org.standproud.mechanics.vibration.DampedMode;
 import org.standproud.mechanics.vibration.DirectionalFactors;
 import org.standproud.mechanics.vibration.StabilityLobes;
 import org.standproud.setup.Band;
+import org.standproud.setup.Cut;
+import org.standproud.setup.Cutter;
+import org.standproud.setup.FeedDirection;
+import org.standproud.setup.Operation;
+import org.standproud.setup.ToolMaterial;
 
 /** One picture a subject, drawn with figures of the package itself. */
 final class Pictures {
@@ -44,6 +56,8 @@ final class Pictures {
       case DRIVE -> pull();
       case FINISH -> marks();
       case TIME -> time();
+      case REACH -> rooms();
+      case SAMPLING -> chances();
     };
   }
 
@@ -71,6 +85,12 @@ final class Pictures {
       case DRIVE -> "Mean pull of a climb cut on the table: N 4, a_p 3, f_z .08, K_t 1700 MPa.";
       case FINISH -> "Height of the feed marks over the feed, by corner radius.";
       case TIME -> "Time of a pass of 500 mm over the table feed.";
+      case REACH ->
+          "Room of an end mill D 16 with flutes of 32 and a stick-out of 50 beside a broad side, over"
+              + " the depth: below the dark line one stands in the other.";
+      case SAMPLING ->
+          "How likely a plate 10 thick is to hold over the clamping force, and two standard errors"
+              + " each way, 400 draws a point.";
     };
   }
 
@@ -267,5 +287,46 @@ final class Pictures {
     return new Chart("table feed, mm/min", "time, s")
         .curve("D 150", 100, 800, 35, Pictures::timeS)
         .svg();
+  }
+
+  private static double roomMm(double depthMm, Body moving, Body standing) {
+    Cutter cutter = SmallShop.endMill(ToolMaterial.CARBIDE, .016, .016, .032, .050);
+    Cut cut = SmallShop.pass(Operation.BROAD_SIDE, depthMm / 1e3, -.012, FeedDirection.PLUS_X);
+    return Reach.of(SmallShop.plate(cutter, cut)).clearances().stream()
+            .filter(c -> c.moving() == moving && c.standing() == standing)
+            .findFirst()
+            .orElseThrow()
+            .marginM()
+        * 1e3;
+  }
+
+  private static String rooms() {
+    return new Chart("axial depth, mm", "room, mm")
+        .curve("edges to the jaw", 5, 65, 120, d -> roomMm(d, Body.CUTTING_PART, Body.MOVABLE_JAW))
+        .curve("shank to the stock", 5, 65, 120, d -> roomMm(d, Body.SHANK, Body.STOCK))
+        .curve("holder to the stock", 5, 65, 120, d -> roomMm(d, Body.HOLDER, Body.STOCK))
+        .svg();
+  }
+
+  private static String chances() {
+    double[] forcesN = IntStream.rangeClosed(1, 24).mapToDouble(k -> 500 * k).toArray();
+    SamplingPlan plan = new SamplingPlan(400, SamplingPlan.USUAL.seed(), 1);
+    List<HoldingChance> chances =
+        Arrays.stream(forcesN)
+            .mapToObj(n -> SmallShop.clamped(Band.exactly(n), null))
+            .map(setup -> HoldingChance.of(setup, plan).orElseThrow())
+            .toList();
+    return new Chart("clamping force, N", "probability that it holds")
+        .curve("two errors above", forcesN, apart(chances, 2))
+        .curve("probability", forcesN, apart(chances, 0))
+        .curve("two errors below", forcesN, apart(chances, -2))
+        .svg();
+  }
+
+  private static double[] apart(List<HoldingChance> chances, double errors) {
+    return chances.stream()
+        .mapToDouble(c -> c.probability() + errors * c.standardError())
+        .map(p -> Math.max(0, Math.min(1, p)))
+        .toArray();
   }
 }

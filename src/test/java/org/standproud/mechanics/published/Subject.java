@@ -48,6 +48,14 @@ public enum Subject {
   CUTTER("Cutter", "cutter.SteppedCantilever", "cutter.CutterBeam", "cutter.ChipThinning"),
   /** Feed drive and table. */
   DRIVE("Feed drive", "drive.ClimbPull", "drive.TableLurch"),
+  /** Travel of the machine and what would meet on the way. */
+  REACH(
+      "Reach and collision",
+      "reach.Reach",
+      "reach.EndView",
+      "reach.SideView",
+      "reach.CutterPart",
+      "reach.Clearance"),
   /** Surface left. */
   FINISH(
       "Finish",
@@ -57,7 +65,14 @@ public enum Subject {
       "finish.TramError",
       "finish.RoughnessGrade"),
   /** Time of a pass. */
-  TIME("Time", "time.PassTime");
+  TIME("Time", "time.PassTime"),
+  /** How likely a hold is to hold. */
+  SAMPLING(
+      "Bands and sampling",
+      "sampling.HoldingChance",
+      "sampling.Triangle",
+      "sampling.CorrelationRatio",
+      "sampling.SamplingPlan");
 
   private final String title;
   private final List<String> classes;

@@ -10,8 +10,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.FeedDirection;
@@ -22,10 +26,21 @@ import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
 
 /** Own geometry: every number here is added up by hand from the sizes of the small shop. */
+@Tag(PublishedTable.TESTS)
 class ReachTest {
 
   private static final Cutter END_MILL =
       SmallShop.endMill(ToolMaterial.CARBIDE, .016, .016, .032, .050);
+
+  private static final PublishedTable BY_HAND =
+      new PublishedTable(
+          Subject.REACH,
+          "sizes of a small shop in mm, added up by hand (own geometry)",
+          SourceTag.DERIVED);
+
+  private static void millimetres(String sizes, String what, double byHandMm, double computedM) {
+    BY_HAND.row(sizes).figure(what, "mm", byHandMm, computedM * 1e3, 1e-6);
+  }
 
   private static Setup broadSide(Cutter cutter, double axialDepthM, double offsetM) {
     return SmallShop.plate(
@@ -50,17 +65,22 @@ class ReachTest {
   @Test
   void daylightIsWhatIsLeftUnderTheNoseAfterViseStockAndCutter() {
     Reach reach = Reach.of(topEdge(.001));
-    assertThat(reach.daylightM()).isCloseTo(.200, within(1e-12));
-    assertThat(reach.downwardM()).isCloseTo(.249, within(1e-12));
-    assertThat(reach.parallelsHeightM()).isCloseTo(.020, within(1e-12));
-    assertThat(reach.openingM()).isCloseTo(.190, within(1e-12));
-    assertThat(reach.travelYM()).isCloseTo(.150, within(1e-12));
+    millimetres(
+        "nose 450, bed 60, jaw 40, stick-out 60, overhang 90", "daylight", 200, reach.daylightM());
+    millimetres("the same and 1 deep, spindle as low as 0", "downward", 249, reach.downwardM());
+    millimetres("jaw 40, grip 20", "parallels", 20, reach.parallelsHeightM());
+    millimetres("opening 200, stock 10", "opening left", 190, reach.openingM());
+    millimetres("saddle 300, axis in the middle", "travel y left", 150, reach.travelYM());
   }
 
   /** 700 travel less 60 lead-in, 120 stock and 31.5 run-out leaves 488.5 mm. */
   @Test
   void theTableTravelsLeadInStockAndHalfTheCutter() {
-    assertThat(Reach.of(topEdge(.001)).travelXM()).isCloseTo(.4885, within(1e-12));
+    millimetres(
+        "table 700, lead-in 60, stock 120, D 63",
+        "travel x left",
+        488.5,
+        Reach.of(topEdge(.001)).travelXM());
   }
 
   /** Inserts of 6 mm at 1 mm depth keep the body 5 mm above the stock ahead. */
@@ -69,16 +89,23 @@ class ReachTest {
     Reach reach = Reach.of(topEdge(.001));
     assertThat(reach.collisions()).isEmpty();
     assertThat(reach.closest().moving()).isEqualTo(Body.CUTTER_BODY);
-    assertThat(reach.closest().marginM()).isCloseTo(.005, within(1e-9));
-    assertThat(margin(topEdge(.001), Body.CUTTING_PART, Body.FIXED_JAW))
-        .isCloseTo(.059, within(1e-9));
+    millimetres("inserts 6, depth 1", "body to stock", 5, reach.closest().marginM());
+    millimetres(
+        "stick-out 60, depth 1",
+        "edges to fixed jaw",
+        59,
+        margin(topEdge(.001), Body.CUTTING_PART, Body.FIXED_JAW));
   }
 
   /** Broad side 40 mm deep with 32 mm of flutes: the shank rubs on 8 mm of stock, 1 mm in. */
   @Test
   void aBroadSideDeeperThanTheFlutesRubsOnTheShank() {
     Setup deep = broadSide(END_MILL, .040, -.012);
-    assertThat(margin(deep, Body.SHANK, Body.STOCK)).isCloseTo(-.001, within(1e-9));
+    millimetres(
+        "D 16 on the axis at y -12, stock 10, depth 40, flutes 32",
+        "shank to stock",
+        -1,
+        margin(deep, Body.SHANK, Body.STOCK));
     assertThat(Reach.of(deep).collisions())
         .extracting(Clearance::moving)
         .containsExactly(Body.SHANK);
@@ -88,10 +115,16 @@ class ReachTest {
   /** Stick-out of the cutter 50 mm: at 52 mm deep the wide holder stands 2 mm in the stock. */
   @Test
   void aBroadSideDeeperThanTheCutterSticksOutRunsTheHolderIntoTheStock() {
-    assertThat(margin(broadSide(END_MILL, .052, -.012), Body.HOLDER, Body.STOCK))
-        .isCloseTo(-.002, within(1e-9));
-    assertThat(margin(broadSide(END_MILL, .045, -.012), Body.HOLDER, Body.STOCK))
-        .isCloseTo(.005, within(1e-9));
+    millimetres(
+        "cutter out 50, depth 52",
+        "holder to stock",
+        -2,
+        margin(broadSide(END_MILL, .052, -.012), Body.HOLDER, Body.STOCK));
+    millimetres(
+        "cutter out 50, depth 45",
+        "holder to stock",
+        5,
+        margin(broadSide(END_MILL, .045, -.012), Body.HOLDER, Body.STOCK));
   }
 
   /** The stock stands 60 mm above the jaws: 61 mm deep cuts 1 mm into the movable jaw. */
@@ -102,7 +135,7 @@ class ReachTest {
     assertThat(reach.collisions())
         .extracting(Clearance::standing)
         .containsExactly(Body.MOVABLE_JAW);
-    assertThat(reach.closest().marginM()).isCloseTo(-.001, within(1e-9));
+    millimetres("stick-out 60, depth 61", "edges to movable jaw", -1, reach.closest().marginM());
     assertThat(Reach.of(broadSide(longCutter, .060, -.012)).collisions()).isEmpty();
   }
 

@@ -2,6 +2,7 @@ package org.standproud.mechanics.reach;
 
 import java.util.List;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.Cut;
@@ -175,5 +176,28 @@ public final class SmallShop {
         false,
         true,
         0.06);
+  }
+
+  /** The plate under the face mill, 1 mm off its top edge, with a clamping force and friction. */
+  public static Setup clamped(@Nullable Band clampingForceN, @Nullable Band friction) {
+    Setup plate = plate(faceMill(), pass(Operation.TOP_EDGE, .001, 0, FeedDirection.PLUS_X));
+    Hold hold = plate.hold();
+    return new Setup(
+        plate.job(),
+        plate.stock(),
+        new Hold(
+            hold.vise(),
+            hold.gripDepthM(),
+            clampingForceN,
+            null,
+            friction,
+            hold.packing(),
+            hold.seat(),
+            hold.stop(),
+            hold.viseRunOutM()),
+        plate.machine(),
+        plate.cutter(),
+        plate.cut(),
+        plate.units());
   }
 }

@@ -2,51 +2,36 @@ package org.standproud.mechanics.sampling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.standproud.mechanics.reach.SmallShop.clamped;
 
 import java.util.Optional;
 import org.hipparchus.random.Well19937c;
-import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.mechanics.gathering.RandomShop;
-import org.standproud.mechanics.reach.SmallShop;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
-import org.standproud.setup.FeedDirection;
-import org.standproud.setup.Hold;
-import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
 class HoldingChanceTest {
 
   private static final SamplingPlan PLAN = SamplingPlan.USUAL;
-
-  private static Setup clamped(@Nullable Band clampingForceN, @Nullable Band friction) {
-    Setup plate =
-        SmallShop.plate(
-            SmallShop.faceMill(),
-            SmallShop.pass(Operation.TOP_EDGE, .001, 0, FeedDirection.PLUS_X));
-    Hold hold = plate.hold();
-    return new Setup(
-        plate.job(),
-        plate.stock(),
-        new Hold(
-            hold.vise(),
-            hold.gripDepthM(),
-            clampingForceN,
-            null,
-            friction,
-            hold.packing(),
-            hold.seat(),
-            hold.stop(),
-            hold.viseRunOutM()),
-        plate.machine(),
-        plate.cutter(),
-        plate.cut(),
-        plate.units());
-  }
+  private static final PublishedTable TRIANGLE =
+      new PublishedTable(
+          Subject.SAMPLING,
+          "quantiles of the triangular distribution on 1, 2 and 6, by its inverse",
+          SourceTag.DERIVED);
+  private static final PublishedTable BINOMIAL =
+      new PublishedTable(
+          Subject.SAMPLING,
+          "sqrt(p (1 - p)/n) of the binomial, p drawn to one half by one draw each way",
+          SourceTag.DERIVED);
 
   private static HoldingChance chance(Setup setup, SamplingPlan plan) {
     return HoldingChance.of(setup, plan).orElseThrow();
@@ -128,6 +113,35 @@ class HoldingChanceTest {
     } catch (OutsideValidity refusal) {
       return Optional.empty();
     }
+  }
+
+  /** 1 + sqrt(u .2) 5 up to u .2, beyond it 6 - sqrt((1 - u) .8) 5 [derived]. */
+  @Test
+  @Tag(PublishedTable.TESTS)
+  void aShareOfATriangleIsReachedWhereItsInverseSays() {
+    Band band = new Band(1, 2, 6);
+    TRIANGLE.row("u .05").figure("value", "1", 1.5, Triangle.at(band, .05), 1e-9);
+    TRIANGLE.row("u .2").figure("value", "1", 2, Triangle.at(band, .2), 1e-9);
+    TRIANGLE.row("u .5, median").figure("value", "1", 2.837722, Triangle.at(band, .5), 1e-6);
+    TRIANGLE.row("u .8").figure("value", "1", 4, Triangle.at(band, .8), 1e-9);
+  }
+
+  /** With none of 2,000 p is 1/2002; with any share k of 2,000 it is (k + 1)/2002 [derived]. */
+  @Test
+  @Tag(PublishedTable.TESTS)
+  void theStandardErrorIsThatOfTheBinomial() {
+    BINOMIAL
+        .row("none of 2,000 draws")
+        .figure(
+            "standard error",
+            "1",
+            4.9963e-4,
+            chance(clamped(Band.exactly(20), null), PLAN).standardError(),
+            1e-7);
+    HoldingChance some = chance(clamped(new Band(1_000, 2_500, 6_000), null), PLAN);
+    double drawn = (some.probability() * 2_000 + 1) / 2_002;
+    assertThat(some.standardError())
+        .isCloseTo(Math.sqrt(drawn * (1 - drawn) / 2_000), within(1e-12));
   }
 
   @Test
