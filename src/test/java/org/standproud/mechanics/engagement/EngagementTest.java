@@ -157,6 +157,19 @@ class EngagementTest {
     assertThat(edge.lengthM() * edge.sine()).isCloseTo(0.002, within(1e-12));
   }
 
+  private static final PublishedTable PAGE =
+      new PublishedTable(Subject.ENGAGEMENT, "technical page on entering angles", SourceTag.FOUND);
+
+  /** The page prints .669 and 0.08/.669 = 0.12 mm [found]. */
+  @Tag(PublishedTable.TESTS)
+  @Test
+  void anEdgeAtFortyTwoDegreesTakesHalfAsMuchFeedAgain() {
+    double sine = EdgeInCut.of(0.002, Math.toRadians(42), 0).sine();
+    PAGE.row("entering angle 42 deg")
+        .figure("sin kappa", "", .669, sine, 5e-4)
+        .figure("f_z for a chip of 0.08", "mm", .12, .08 / sine, 5e-4);
+  }
+
   @Test
   void aShallowCutOnACornerRadiusActsLikeASlantedEdge() {
     EdgeInCut deep = EdgeInCut.of(0.02, Math.PI / 2, 0.001);

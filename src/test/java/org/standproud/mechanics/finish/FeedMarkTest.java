@@ -28,6 +28,12 @@ class FeedMarkTest {
           "r - sqrt(r^2 - f^2/4) and f^2/(18 sqrt3 r), Boothroyd and Knight (from memory)",
           SourceTag.DERIVED);
 
+  private static final PublishedTable PARABOLA =
+      new PublishedTable(
+          Subject.FINISH,
+          "f^2/(8 r), within 1.6 % of the arc for f/r below .5 (Qu and Shih 2003, abstract read)",
+          SourceTag.DERIVED);
+
   private static final PublishedTable PERIPHERY =
       new PublishedTable(Subject.FINISH, "R_t = f^2/(4 D)", SourceTag.DERIVED);
 
@@ -67,6 +73,9 @@ class FeedMarkTest {
         .row("f " + feedMm + " mm, r " + radiusMm + " mm")
         .figure("R_t", "um", exactRtUm, CornerMark.rtM(feed, radius) * 1e6, 6e-5)
         .figure("R_a", "um", raUm, CornerMark.raM(feed, radius) * 1e6, 6e-5);
+    PARABOLA
+        .row("f " + feedMm + " mm, r " + radiusMm + " mm")
+        .percent("R_t", "um", parabolaRtUm, CornerMark.rtM(feed, radius) * 1e6, 1.6);
     assertThat(feed * feed / (8 * radius)).isCloseTo(parabolaRtUm / 1e6, within(6e-11));
     assertThat(CornerMark.raM(feed, radius) / (shortcutRaUm / 1e6)).isBetween(1.02, 1.03);
   }

@@ -47,9 +47,10 @@ class RoughnessGradeTest {
   }
 
   /** A value qualifies only for a grade whose limit it does not exceed [found]. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void sevenPointFourMicrometresIsN10NotN9() {
-    assertThat(RoughnessGrade.of(7.4e-6)).isEqualTo(RoughnessGrade.N10);
+    ISO.row("R_a 7.4 um").figure("N grade", "", 10, RoughnessGrade.of(7.4e-6).ordinal() + 1, 1e-9);
     assertThat(RoughnessGrade.of(6.3e-6)).isEqualTo(RoughnessGrade.N9);
     assertThat(RoughnessGrade.of(6.31e-6)).isEqualTo(RoughnessGrade.N10);
   }

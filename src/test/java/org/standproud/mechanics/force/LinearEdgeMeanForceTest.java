@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,6 +110,47 @@ class LinearEdgeMeanForceTest {
           - edge * (k.tangentialEdgeNPerM() * Math.cos(p) + k.radialEdgeNPerM() * Math.sin(p)),
       edge * (-k.axialChipPa() * c * Math.cos(p) + k.axialEdgeNPerM() * p)
     };
+  }
+
+  private static final PublishedTable PRINTED =
+      new PublishedTable(
+          Subject.FORCE,
+          "Milling Force Model for Aviation Aluminum Alloy, Chin. J. Mech. Eng. 2021, table 5"
+              + " (10.1186/s10033-021-00536-9)",
+          SourceTag.FOUND);
+
+  /** The six coefficients of each set as printed [found]; two sets print no axial ones. */
+  @Tag(PublishedTable.TESTS)
+  @ParameterizedTest(name = "{0} [found]")
+  @CsvSource({
+    "AL_6082_T6_CARBIDE_189, 631, 13, 99, 10, 273, 2.8",
+    "AL_7075_T6_CARBIDE_190, 767.01, 27.7, 168.8, 26.6, 222, 0.7",
+    "AL_6061_T6_CARBIDE_160, 243.77, 7.53, 113.5, 7.83,,",
+    "AL_7075_T6_CARBIDE_160, 600.46, 17.9, 180.96, 20.42,,",
+    "AL_7075_HSS_156, 951.365, 11.115, 262.597, 11.314, 323.33, 1.105",
+    "AL_7075_CARBIDE_47, 1319.41, 19.65, 788.83, 26.77, 48.75, 2.05"
+  })
+  void theCoefficientsAreThoseInPrint(
+      PublishedCoefficients set,
+      double tc,
+      double te,
+      double rc,
+      double re,
+      @Nullable Double ac,
+      @Nullable Double ae) {
+    CuttingCoefficients k = set.coefficients();
+    PublishedTable.Row row =
+        PRINTED
+            .row(set.toString())
+            .figure("K_tc", "MPa", tc, k.tangentialChipPa() / 1e6, 1e-9)
+            .figure("K_te", "N/mm", te, k.tangentialEdgeNPerM() / 1e3, 1e-9)
+            .figure("K_rc", "MPa", rc, k.radialChipPa() / 1e6, 1e-9)
+            .figure("K_re", "N/mm", re, k.radialEdgeNPerM() / 1e3, 1e-9);
+    assertThat(set.axialKnown()).isEqualTo(ac != null);
+    if (ac != null && ae != null) {
+      row.figure("K_ac", "MPa", ac, k.axialChipPa() / 1e6, 1e-9)
+          .figure("K_ae", "N/mm", ae, k.axialEdgeNPerM() / 1e3, 1e-9);
+    }
   }
 
   /** Slot, set 156, a 2 mm, c 0.1 mm, 4 teeth [derived]. */

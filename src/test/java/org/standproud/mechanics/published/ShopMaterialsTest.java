@@ -358,6 +358,58 @@ class ShopMaterialsTest {
         .held("f_z, greatest", "mm", greatest * 25.4, band, ROUNDED_FEED);
   }
 
+  private static final PublishedTable FACE_FEEDS =
+      new PublishedTable(
+          Subject.MATERIAL,
+          "table of a scientific-apparatus shop, feeds of face mills in HSS; half of them for the"
+              + " end mills that the shop's range is for",
+          SourceTag.FOUND);
+
+  /**
+   * Its least feeds are far under those of the other tables and its greatest ones over: what must
+   * hold is that the two ranges have a feed in common. The row of copper prints .04 in where .004
+   * in is meant.
+   */
+  @ParameterizedTest(name = "{0}: half of {1} to {2} in a tooth")
+  @CsvSource({
+    "6061-T6, .005, .020",
+    "C360 free-cutting brass, .004, .020",
+    "C110 copper, .004, .010",
+    "Grey iron ASTM class 20, .004, .016",
+    "Grey iron EN-GJL-250, .004, .010"
+  })
+  void feedsOfTheScientificApparatusShop(String name, double least, double greatest) {
+    CuttingRange range = stock(name).rangeFor(ToolMaterial.HSS);
+    double leastMm = Math.max(least / 2 * 25.4, range.leastFeedPerToothM() * 1e3);
+    Band printed = Band.between(least / 2 * 25.4, greatest / 2 * 25.4);
+    FACE_FEEDS
+        .row(name)
+        .held("f_z, least of both", "mm", leastMm, printed, ROUNDED_FEED)
+        .held(
+            "f_z, middle of the print",
+            "mm",
+            printed.likely(),
+            Band.between(range.leastFeedPerToothM() * 1e3, range.greatestFeedPerToothM() * 1e3),
+            ROUNDED_FEED);
+  }
+
+  private static final PublishedTable CHUCK =
+      new PublishedTable(
+          Subject.MATERIAL,
+          "lathe-chuck clamping standard RN 1391, table 2, kappa 45 deg, fitted by Kienzle's law",
+          SourceTag.DERIVED);
+
+  /** kc1.1 and m_c of the printed rows by a fit in logarithms [derived from found]. */
+  @ParameterizedTest(name = "{0}: kc1.1 {1}, mc {2}")
+  @CsvSource({
+    "EN-GJL-250, 1186, .246, Grey iron EN-GJL-250",
+    "St 42, 1811, .162, S235 / A36 hot rolled"
+  })
+  void theFitOfTheChuckStandardLiesInTheBandOfItsStock(
+      String row, double kc, double mc, String name) {
+    constants(CHUCK, row, kc, mc, name);
+  }
+
   /** The two aluminium rows that one table has exchanged are the right way round here. */
   @ParameterizedTest
   @CsvSource({"7075-T6, 6061-T6"})

@@ -161,6 +161,14 @@ class CuttingPowerTest {
     "4140 group 280-300 HB, .87, 2.38",
     "4140 group 300-320 HB, .91, 2.48",
     "4140 group 340-360 HB, 1.00, 2.73",
+    "4140 group 320-340 HB, .96, 2.62",
+    "4130 and 8620 group 140-160 HB, .56, 1.53",
+    "4130 and 8620 group 200-220 HB, .65, 1.77",
+    "4130 and 8620 group 320-340 HB, .89, 2.43",
+    "free-machining 1108 to 1126 100-120 HB, .41, 1.12",
+    "free-machining 1108 to 1126 180-200 HB, .50, 1.36",
+    "free-machining 1137 to 1151 180-200 HB, .51, 1.39",
+    "free-machining 1137 to 1151 240-260 HB, .62, 1.69",
     "52100 group 160-180 HB, .79, 2.16",
     "52100 group 180-200 HB, .83, 2.27",
     "52100 group 200-220 HB, .87, 2.38"
@@ -170,6 +178,23 @@ class CuttingPowerTest {
     double inch3PerMin = FastMath.pow(.0254, 3) / 60;
     double watts = UnitPower.powerW(hpPerInch3 * hp / inch3PerMin, .012 * .0254, 1e-6, 1);
     PRINTED.row(steel).figure("P at 1 cm3/s", "kW", kwPerCm3, watts / 1e3, 6e-3);
+  }
+
+  private static final PublishedTable FEED_FACTORS =
+      new PublishedTable(
+          Subject.POWER, "Machinery's Handbook, 31st ed., feed factor C", SourceTag.MEMORY);
+
+  /** Feed factor C of Machinery's Handbook, 31st ed. [memory]. */
+  @Tag(PublishedTable.TESTS)
+  @ParameterizedTest(name = "{0} in a tooth: C {1} [memory]")
+  @CsvSource({
+    ".001, 1.60", ".002, 1.40", ".003, 1.30", ".004, 1.25", ".005, 1.19", ".006, 1.15",
+    ".008, 1.08", ".010, 1.04", ".012, 1.00", ".015, .96", ".020, .90", ".030, .83"
+  })
+  void aThickerChipTakesLessPowerForTheSameStock(double inch, double factor) {
+    FEED_FACTORS
+        .row("f_z " + inch + " in")
+        .figure("C", "", factor, UnitPower.feedFactor(inch * .0254), 1e-9);
   }
 
   /**

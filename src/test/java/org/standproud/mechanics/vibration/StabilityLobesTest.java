@@ -113,7 +113,9 @@ class StabilityLobesTest {
           curves.get(i).points().stream()
               .min((p, q) -> Double.compare(p.depthM(), q.depthM()))
               .orElseThrow();
-      assertThat(lowest.revPerS()).isCloseTo(speeds[i], Percentage.withPercentage(0.3));
+      TLUSTY
+          .row("k " + k + ", zeta " + zeta + ", f_n " + fn + ", K_s " + ksMPa)
+          .percent("lowest of lobe " + i, "1/min", speeds[i] * 60, lowest.revPerS() * 60, 0.3);
       assertThat(lobes.depthAtM(speeds[i]))
           .isCloseTo(lobes.leastDepthM(), Percentage.withPercentage(0.3));
     }
@@ -216,7 +218,8 @@ class StabilityLobesTest {
         .figure("f_c", "Hz", hz, lobes.chatterHz(), 1.5);
     if (arc.equals("half down")) {
       for (double rpm : new double[] {27237, 16706, 12048, 9421, 7734}) {
-        assertThat(lobes.depthAtM(rpm / 60) * 1e3).isCloseTo(mm, Percentage.withPercentage(1.5));
+        TWO.row(arc)
+            .percent("limit at " + rpm + " 1/min", "mm", mm, lobes.depthAtM(rpm / 60) * 1e3, 1.5);
       }
     }
   }

@@ -100,6 +100,28 @@ class JawFrictionTest {
     PAIRS.row(pair).noMoreThan("least friction taken", "", published, taken.low());
   }
 
+  private static final PublishedTable FIXTURES =
+      new PublishedTable(
+          Subject.HOLDING,
+          "static friction for holding, fixture texts of Korsakov and Goroshkin",
+          SourceTag.MEMORY);
+
+  /** Korsakov; Goroshkin [memory]: each pair from its least to its greatest figure. */
+  @Tag(PublishedTable.TESTS)
+  @ParameterizedTest(name = "{0}: {3} to {4} [memory]")
+  @CsvSource({
+    "flat machined faces, GROUND, UNKNOWN, .10, .16",
+    "flat machined faces in a worn vise, WORN, UNKNOWN, .10, .16",
+    "smooth hardened jaw, GROUND, CLEAN, .16, .25",
+    "serrated jaw, SERRATED, CLEAN, .4, 1.0"
+  })
+  void theLeastFrictionTakenIsNoMoreThanThatOfTheFixtureTexts(
+      String pair, JawSurface jaw, FaceState state, double least, double greatest) {
+    Band taken = band(jaw, StockSurface.MACHINED, state);
+    FIXTURES.row(pair).noMoreThan("least friction taken", "", least, taken.low());
+    assertThat(taken.likely()).isLessThanOrEqualTo(greatest);
+  }
+
   @ParameterizedTest
   @EnumSource(JawSurface.class)
   void oilNeverRaisesAndGreasedCastIronIsTheFloor(JawSurface jaw) {
