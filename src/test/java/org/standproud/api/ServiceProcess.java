@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.standproud.Standproud;
@@ -16,9 +17,14 @@ final class ServiceProcess implements AutoCloseable {
 
   private final Process process;
   private final RunningService.Caller caller;
+  private final Thread listener;
+  private final ConcurrentLinkedQueue<String> heard;
 
-  private ServiceProcess(Process process, int port) {
+  private ServiceProcess(
+      Process process, int port, Thread listener, ConcurrentLinkedQueue<String> heard) {
     this.process = process;
+    this.listener = listener;
+    this.heard = heard;
     this.caller = new RunningService.Caller(port);
   }
 
@@ -39,10 +45,23 @@ final class ServiceProcess implements AutoCloseable {
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     BufferedReader said = process.inputReader();
     int port = port(said);
-    Thread heard = new Thread(() -> said.lines().forEach(line -> {}));
-    heard.setDaemon(true);
-    heard.start(); // Or its log would fill the pipe, and it would wait.
-    return new ServiceProcess(process, port);
+    ConcurrentLinkedQueue<String> heard = new ConcurrentLinkedQueue<>();
+    Thread listener = new Thread(() -> said.lines().forEach(heard::add));
+    listener.setDaemon(true);
+    listener.start(); // Or its log would fill the pipe, and it would wait.
+    return new ServiceProcess(process, port, listener, heard);
+  }
+
+  /**
+   * Asks it to end, as an operator would, and waits until it has.
+   *
+   * @return what it logged since it started
+   */
+  List<String> stop() throws InterruptedException {
+    process.toHandle().destroy(); // Process.destroy would close its log unread.
+    process.waitFor();
+    listener.join();
+    return List.copyOf(heard);
   }
 
   RunningService.Caller caller() {
