@@ -44,6 +44,8 @@ record HeldJob(
   private static final List<Fact> SPRING =
       List.of(
           Vocabulary.EDGE_STIFFNESS,
+          Vocabulary.TURNING_STIFFNESS_FIXED,
+          Vocabulary.TURNING_STIFFNESS_MOVABLE,
           Vocabulary.NATURAL_FREQUENCY,
           Vocabulary.TUNING,
           Vocabulary.VIBRATION_AMPLITUDE,

@@ -8,6 +8,7 @@ import static org.standproud.setup.units.QuantityKind.NUMBER;
 import static org.standproud.setup.units.QuantityKind.SMALL_LENGTH;
 import static org.standproud.setup.units.QuantityKind.STIFFNESS;
 import static org.standproud.setup.units.QuantityKind.TIME;
+import static org.standproud.setup.units.QuantityKind.TORQUE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -234,6 +235,40 @@ public final class Vocabulary {
   public static final Fact CONTACT_RATIO =
       computed(
           "contact ratio", NUMBER, 0, 1, "Part of the grip depth still touching.", "ElasticJaws");
+  public static final Fact CONTACT_LENGTH =
+      computed(
+          "contact length",
+          LENGTH,
+          0,
+          5,
+          "Length of stock between the jaws along them.",
+          "ViseHolding: the lesser of stock length and jaw width");
+  public static final Fact JAW_GAP_DEPTH =
+      computed(
+          "jaw gap depth",
+          LENGTH,
+          0,
+          0.5,
+          "Height of the grip that comes off the fixed jaw at the worst of the cut.",
+          "FaceContact: grip depth less the height in contact");
+  public static final Fact TURNING_STIFFNESS_FIXED =
+      computed(
+          "fixed jaw turning stiffness",
+          TORQUE,
+          0,
+          1e9,
+          "Moment per radian by which the stock in its jaws withstands a push toward the fixed"
+              + " jaw; nothing for a hinge.",
+          "ElasticRoot");
+  public static final Fact TURNING_STIFFNESS_MOVABLE =
+      computed(
+          "movable jaw turning stiffness",
+          TORQUE,
+          0,
+          1e9,
+          "Moment per radian by which the stock in its jaws withstands a push toward the movable"
+              + " jaw; nothing for a hinge.",
+          "ElasticRoot");
   public static final Fact JAW_PRESSURE_RATIO =
       computed(
           "jaw pressure ratio",

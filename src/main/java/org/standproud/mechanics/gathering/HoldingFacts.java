@@ -3,9 +3,11 @@ package org.standproud.mechanics.gathering;
 import static org.standproud.mechanics.evidence.Vocabulary.BEST_PACKING_DEPTH;
 import static org.standproud.mechanics.evidence.Vocabulary.CLAMPING_FORCE;
 import static org.standproud.mechanics.evidence.Vocabulary.CLAMP_BOW;
+import static org.standproud.mechanics.evidence.Vocabulary.CONTACT_LENGTH;
 import static org.standproud.mechanics.evidence.Vocabulary.CONTACT_RATIO;
 import static org.standproud.mechanics.evidence.Vocabulary.HOLDING_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_FRICTION;
+import static org.standproud.mechanics.evidence.Vocabulary.JAW_GAP_DEPTH;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_PRESSURE_RATIO;
 import static org.standproud.mechanics.evidence.Vocabulary.LIFT_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.MAY_ROCK;
@@ -14,6 +16,8 @@ import static org.standproud.mechanics.evidence.Vocabulary.SLIP_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.STATED_CLAMPING_FORCE;
 import static org.standproud.mechanics.evidence.Vocabulary.TIP_MARGIN_FIXED;
 import static org.standproud.mechanics.evidence.Vocabulary.TIP_MARGIN_MOVABLE;
+import static org.standproud.mechanics.evidence.Vocabulary.TURNING_STIFFNESS_FIXED;
+import static org.standproud.mechanics.evidence.Vocabulary.TURNING_STIFFNESS_MOVABLE;
 import static org.standproud.mechanics.evidence.Vocabulary.VISE_FORCE;
 
 import java.util.List;
@@ -66,6 +70,8 @@ final class HoldingFacts {
     sheet.number(HOLDING_MARGIN, holding.combinedMargin(), basis);
     double gripM = hold.gripDepthM();
     sheet.number(CONTACT_RATIO, holding.contactHeightM().map(h -> Math.min(1, h / gripM)), basis);
+    sheet.number(JAW_GAP_DEPTH, holding.contactHeightM().map(h -> gripM - h), basis);
+    stateRoot(holding, basis, vise, sheet);
     sheet.number(JAW_PRESSURE_RATIO, pressureRatio(holding, hold), basis);
     sheet.number(CLAMP_BOW, new Band(0, holding.bowM().likely(), holding.bowM().high()), vise);
     sheet.number(BEST_PACKING_DEPTH, holding.bestPackingDepthM(), basis);
@@ -80,6 +86,13 @@ final class HoldingFacts {
       sheet.number(STATED_CLAMPING_FORCE, claimed, said);
     }
     sheet.number(VISE_FORCE, hold.vise().greatestClampingForceN(), Basis.on("hold.vise"));
+  }
+
+  /** The root each way: how it turns under a push toward either jaw, and how long it is held. */
+  private static void stateRoot(ViseHolding holding, Basis cut, Basis vise, FactSheet sheet) {
+    sheet.number(CONTACT_LENGTH, holding.contactLengthM(), vise);
+    sheet.number(TURNING_STIFFNESS_FIXED, holding.rootTurningTowardNmPerRad(), cut);
+    sheet.number(TURNING_STIFFNESS_MOVABLE, holding.rootTurningAwayNmPerRad(), cut);
   }
 
   /** A rock that hangs on a spot nobody measured is neither told nor ruled out. */
