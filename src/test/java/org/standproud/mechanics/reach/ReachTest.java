@@ -26,7 +26,6 @@ import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
 
 /** Own geometry: every number here is added up by hand from the sizes of the small shop. */
-@Tag(PublishedTable.TESTS)
 class ReachTest {
 
   private static final Cutter END_MILL =
@@ -62,6 +61,7 @@ class ReachTest {
   }
 
   /** 450 nose to table less 60 bed, 40 jaw, 60 stick-out and 90 overhang leaves 200 mm. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void daylightIsWhatIsLeftUnderTheNoseAfterViseStockAndCutter() {
     Reach reach = Reach.of(topEdge(.001));
@@ -74,6 +74,7 @@ class ReachTest {
   }
 
   /** 700 travel less 60 lead-in, 120 stock and 31.5 run-out leaves 488.5 mm. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void theTableTravelsLeadInStockAndHalfTheCutter() {
     millimetres(
@@ -84,6 +85,7 @@ class ReachTest {
   }
 
   /** Inserts of 6 mm at 1 mm depth keep the body 5 mm above the stock ahead. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aFaceMillOverATallPlateTouchesNothing() {
     Reach reach = Reach.of(topEdge(.001));
@@ -98,6 +100,7 @@ class ReachTest {
   }
 
   /** Broad side 40 mm deep with 32 mm of flutes: the shank rubs on 8 mm of stock, 1 mm in. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aBroadSideDeeperThanTheFlutesRubsOnTheShank() {
     Setup deep = broadSide(END_MILL, .040, -.012);
@@ -113,6 +116,7 @@ class ReachTest {
   }
 
   /** Stick-out of the cutter 50 mm: at 52 mm deep the wide holder stands 2 mm in the stock. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aBroadSideDeeperThanTheCutterSticksOutRunsTheHolderIntoTheStock() {
     millimetres(
@@ -128,6 +132,7 @@ class ReachTest {
   }
 
   /** The stock stands 60 mm above the jaws: 61 mm deep cuts 1 mm into the movable jaw. */
+  @Tag(PublishedTable.TESTS)
   @Test
   void aCutterBelowTheJawTopHitsTheJawOnItsSide() {
     Cutter longCutter = SmallShop.endMill(ToolMaterial.CARBIDE, .016, .016, .065, .080);
