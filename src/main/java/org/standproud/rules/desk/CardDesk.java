@@ -49,6 +49,7 @@ public final class CardDesk {
   private final PastJobs past;
   private final Clock clock;
   private final ReentrantLock publication = new ReentrantLock();
+  private final RecentImpact recent = new RecentImpact();
 
   /**
    * A desk that has put nothing into service yet; see {@link #follow}.
@@ -343,13 +344,24 @@ public final class CardDesk {
   }
 
   /**
-   * What would change for past jobs.
+   * What would change for past jobs. Publishing the same cards within ten minutes uses it, unless
+   * another revision was published in between.
    *
    * @param candidate the cards to judge them under
    * @param progress watches the work and may end it
    */
   public ImpactReport impact(RuleBase candidate, Impact.Progress progress) {
-    return impact.of(candidate, past, progress);
+    Instant begun = now();
+    RecentImpact.Question question = question(candidate, store.latest());
+    ImpactReport report = impact.of(candidate, past, progress);
+    recent.keep(question, report, begun);
+    return report;
+  }
+
+  private static RecentImpact.Question question(
+      RuleBase candidate, Optional<StoredRevision> latest) {
+    return new RecentImpact.Question(
+        candidate.revision().contentHash(), latest.map(StoredRevision::id).orElse(null));
   }
 
   private static List<Card> cards(Map<String, String> files) {
@@ -394,7 +406,11 @@ public final class CardDesk {
         // Another program may have published what this one could not build until now.
         return active.get().isPresent() ? new Unchanged(latest.get()) : follow();
       }
-      ImpactReport report = impact(passed.ruleBase(), progress);
+      ImpactReport report =
+          recent
+              .find(question(passed.ruleBase(), latest), now())
+              .map(r -> r.under(passed.ruleBase().revision().id()))
+              .orElseGet(() -> impact(passed.ruleBase(), progress));
       return report.complete()
           ? swap(passed, report, account.publisher, latest, files)
           : new Cancelled(report);

@@ -40,6 +40,15 @@ public record ImpactReport(
     unreadable = List.copyOf(unreadable);
   }
 
+  /**
+   * The same for a revision with the same cards: what a draft would do, once it has an author.
+   *
+   * @param published id of that revision
+   */
+  public ImpactReport under(String published) {
+    return new ImpactReport(published, jobs, complete, verdicts, changed, byCard, unreadable);
+  }
+
   /** How many jobs would get another verdict. */
   public long changedVerdicts() {
     return verdicts.values().stream().mapToLong(Long::longValue).sum();

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,7 @@ import org.standproud.rules.desk.RevisionDiff.PartChange;
 import org.standproud.rules.gate.ActiveRuleBase;
 import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.impact.Impact;
+import org.standproud.rules.impact.ImpactReport;
 import org.standproud.rules.impact.PastJob;
 import org.standproud.rules.impact.PastJobs;
 import org.standproud.rules.trace.Kind;
@@ -320,5 +322,46 @@ class CardDeskTest {
         .isInstanceOf(Cancelled.class);
     assertThat(active.get()).isEmpty();
     assertThat(busy.revisions()).isEmpty();
+  }
+
+  @Test
+  void whatADraftChangesForPastJobsIsNotWorkedOutAgainWhenItIsPublished() {
+    AtomicInteger readings = new AtomicInteger();
+    CardDesk busy = desk(Publishing.ONE_PERSON, active, () -> counted(readings));
+    CardEdit edit = CardEdit.of(SmallCards.tall("2.1"));
+    ImpactReport draft =
+        busy.impact(((GateResult.Published) busy.validate(edit)).ruleBase(), UNWATCHED);
+    Published published = (Published) busy.publish(edit, "Ann", "n", UNWATCHED);
+    assertThat(readings).hasValue(1);
+    assertThat(published.impact()).isEqualTo(draft.under(published.revision().id()));
+    assertThat(published.impact().byCard().get("HOLD-001").appears()).isEqualTo(1);
+  }
+
+  @Test
+  void onceAnotherRevisionIsPublishedPastJobsAreJudgedAgain() {
+    AtomicInteger readings = new AtomicInteger();
+    CardDesk busy = desk(Publishing.ONE_PERSON, active, () -> counted(readings));
+    CardEdit edit = CardEdit.of(SmallCards.tall("2.1"));
+    busy.impact(((GateResult.Published) busy.validate(edit)).ruleBase(), UNWATCHED);
+    busy.publish(CardEdit.of(SmallCards.tall("2.3")), "Ann", "n", UNWATCHED);
+    busy.publish(edit, "Ann", "n", UNWATCHED);
+    assertThat(readings).hasValue(3);
+  }
+
+  @Test
+  void whatWasFoundMoreThanTenMinutesAgoIsNotUsed() {
+    RecentImpact recent = new RecentImpact();
+    RecentImpact.Question question = new RecentImpact.Question("cards", null);
+    ImpactReport report =
+        new ImpactReport("draft", 1, true, Map.of(), List.of(), Map.of(), List.of());
+    recent.keep(question, report, CLOCK.instant());
+    Instant last = CLOCK.instant().plus(RecentImpact.KEPT);
+    assertThat(recent.find(question, last.minusNanos(1))).contains(report);
+    assertThat(recent.find(question, last)).isEmpty();
+  }
+
+  private static Stream<PastJob> counted(AtomicInteger readings) {
+    readings.incrementAndGet();
+    return Stream.of(new PastJob("r1", "4711", PLATE, "run", Map.of()));
   }
 }
