@@ -93,7 +93,7 @@ public class RulesBenchmark {
             Impact.Progress.UNWATCHED);
   }
 
-  private static String verdict(RuleKinds kinds) {
+  private static String verdict(RuleBase base, RuleKinds kinds, Evidence evidence) {
     boolean stops =
         kinds.findings().stream()
             .anyMatch(f -> f.severity() == Severity.STOP && f.kind() == Kind.FAIL);
