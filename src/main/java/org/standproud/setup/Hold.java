@@ -32,4 +32,18 @@ public record Hold(
   public Hold {
     packing = List.copyOf(packing);
   }
+
+  /**
+   * Thickness of what lies between the stock and one jaw.
+   *
+   * @param side the jaw
+   * @return in m; 0 where nothing lies there
+   */
+  public double packingM(JawSide side) {
+    return packing.stream()
+        .filter(piece -> piece.side() == side)
+        .mapToDouble(Packing::sizeM)
+        .max()
+        .orElse(0);
+  }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
-import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 
 /**
@@ -56,19 +55,10 @@ final class EndView {
   }
 
   private void placeJaws(Hold hold, double thicknessM) {
-    double fixedY = thicknessM / 2 + packingM(hold, JawSide.FIXED);
-    double movableY = -thicknessM / 2 - packingM(hold, JawSide.MOVABLE);
+    double fixedY = thicknessM / 2 + hold.packingM(JawSide.FIXED);
+    double movableY = -thicknessM / 2 - hold.packingM(JawSide.MOVABLE);
     double bottom = -hold.vise().jawHeightM();
     standing.put(Body.FIXED_JAW, Outline.box(fixedY, fixedY + JAW_BLOCK_M, bottom, 0));
     standing.put(Body.MOVABLE_JAW, Outline.box(movableY - JAW_BLOCK_M, movableY, bottom, 0));
-  }
-
-  /** Thickness of what lies between the stock and one jaw in m. */
-  static double packingM(Hold hold, JawSide side) {
-    return hold.packing().stream()
-        .filter(piece -> piece.side() == side)
-        .mapToDouble(Packing::sizeM)
-        .max()
-        .orElse(0);
   }
 }

@@ -83,8 +83,8 @@ public record Reach(
         machine.travelYM() / 2 - FastMath.abs(setup.cut().offsetM()),
         hold.vise().greatestOpeningM()
             - setup.stock().thicknessM()
-            - EndView.packingM(hold, JawSide.FIXED)
-            - EndView.packingM(hold, JawSide.MOVABLE),
+            - hold.packingM(JawSide.FIXED)
+            - hold.packingM(JawSide.MOVABLE),
         hold.vise().jawHeightM() - hold.gripDepthM(),
         startM(setup),
         new EndView(setup).clearances(),

@@ -102,13 +102,7 @@ public final class EndView {
   }
 
   private double faceM(JawSide side) {
-    double packing =
-        setup.hold().packing().stream()
-            .filter(p -> p.side() == side)
-            .mapToDouble(Packing::sizeM)
-            .max()
-            .orElse(0);
-    return setup.stock().thicknessM() / 2 + packing;
+    return setup.stock().thicknessM() / 2 + setup.hold().packingM(side);
   }
 
   private String draw() {

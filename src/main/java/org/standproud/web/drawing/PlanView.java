@@ -94,13 +94,7 @@ public final class PlanView {
 
   /** Distance of a jaw face from the middle of the stock, packing included, in m. */
   private double faceM(JawSide side) {
-    double packing =
-        setup.hold().packing().stream()
-            .filter(p -> p.side() == side)
-            .mapToDouble(Packing::sizeM)
-            .max()
-            .orElse(0);
-    return setup.stock().thicknessM() / 2 + packing;
+    return setup.stock().thicknessM() / 2 + setup.hold().packingM(side);
   }
 
   private String draw() {
