@@ -230,9 +230,9 @@ public final class PassForces {
       RevolutionSweep sweep, int split, List<Arc> arcs, int samples) {
     OutsideValidity.within("number of samples", samples, 1, 10_000, "");
     List<ForceSample> revolution = new ArrayList<>(samples);
+    ForceVector[] forces = sweep.revolution(arcs, split, samples);
     for (int k = 0; k < samples; k++) {
-      double turn = 2 * Math.PI * k / samples;
-      revolution.add(new ForceSample(turn, sweep.at(turn, arcs, split)));
+      revolution.add(new ForceSample(2 * Math.PI * k / samples, forces[k]));
     }
     return revolution;
   }

@@ -132,20 +132,54 @@ final class RevolutionSweep {
   /** The sums at every step of a turn, or of a pitch if all teeth are alike, one after another. */
   private double[] turn(List<Arc> arcs, int stepsAPitch) {
     boolean alike = pass.ring().alike();
-    int steps = alike ? stepsAPitch : stepsAPitch * pass.ring().teeth();
-    double step = pitchRad / stepsAPitch;
-    double[] turn = new double[steps * 3 * terms];
+    double[] turn = new double[(alike ? 1 : tables.length) * stepsAPitch * 3 * terms];
     for (int tooth = 0; tooth < (alike ? 1 : tables.length); tooth++) {
-      for (int a = 0; pass.ring().cuts(tooth) && a < arcs.size(); a++) {
-        Arc arc = arcs.get(a);
-        int last = (int) Math.floor((arc.exitRad() + wrapRad + SAME_ANGLE_RAD) / step);
-        for (int k = (int) Math.ceil((arc.entryRad() - SAME_ANGLE_RAD) / step); k <= last; k++) {
-          int at = (k + tooth * stepsAPitch) % steps * 3 * terms;
-          addTooth(tables[tooth], k * step, arc, turn, at);
-        }
-      }
+      addTurns(tooth, 0, tooth * stepsAPitch, arcs, pitchRad / stepsAPitch, turn);
     }
     return turn;
+  }
+
+  /**
+   * Adds one tooth at every step of the turn, round again as often as it trails through the cut.
+   *
+   * @param tooth number of the tooth
+   * @param lagRad how far it trails the step counted as 0
+   * @param lagSteps whole steps it trails besides
+   * @param arcs what is in cut
+   * @param stepRad angle of a step
+   * @param turn sums of each step
+   */
+  private void addTurns(
+      int tooth, double lagRad, int lagSteps, List<Arc> arcs, double stepRad, double[] turn) {
+    int steps = turn.length / (3 * terms);
+    for (int a = 0; pass.ring().cuts(tooth) && a < arcs.size(); a++) {
+      Arc arc = arcs.get(a);
+      double first = lagRad + arc.entryRad() - SAME_ANGLE_RAD;
+      int last = (int) Math.floor((lagRad + arc.exitRad() + wrapRad + SAME_ANGLE_RAD) / stepRad);
+      for (int k = (int) Math.ceil(first / stepRad); k <= last; k++) {
+        int at = (k + lagSteps) % steps * 3 * terms;
+        addTooth(tables[tooth], k * stepRad - lagRad, arc, turn, at);
+      }
+    }
+  }
+
+  /**
+   * The force on the work at equal steps of a turn, tooth 0 at angle 0 first.
+   *
+   * @param arcs what is in cut
+   * @param split index of the split of the case
+   * @param samples number of steps
+   */
+  ForceVector[] revolution(List<Arc> arcs, int split, int samples) {
+    double[] turn = new double[samples * 3 * terms];
+    for (int tooth = 0; tooth < tables.length; tooth++) {
+      addTurns(tooth, tooth * pitchRad, 0, arcs, TURN / samples, turn);
+    }
+    ForceVector[] forces = new ForceVector[samples];
+    for (int k = 0; k < samples; k++) {
+      forces[k] = vector(turn, 3 * terms * k, split);
+    }
+    return forces;
   }
 
   private void takeEventsOf(
@@ -173,13 +207,6 @@ final class RevolutionSweep {
     }
   }
 
-  /** The force on the work in the vise frame when tooth 0 stands at an angle. */
-  ForceVector at(double turnRad, List<Arc> arcs, int split) {
-    double[] sums = new double[3 * terms];
-    sum(turnRad, arcs, sums);
-    return vector(sums, split);
-  }
-
   /** The force of the tooth with the greatest bite, its whole edge at one angle of the arc. */
   ForceVector blow(double angleRad, int split) {
     double[] sums = new double[3 * terms];
@@ -187,12 +214,12 @@ final class RevolutionSweep {
     for (int term = 0; term < terms; term++) {
       tables[tooth][term].addValue(angleRad, 1, sums, 3 * term);
     }
-    return vector(sums, split);
+    return vector(sums, 0, split);
   }
 
-  private ForceVector vector(double[] sums, int split) {
+  private ForceVector vector(double[] sums, int at, int split) {
     double[] weights = directions[split];
-    return new ForceVector(x(weights, sums, 0), y(weights, sums, 0), z(weights, sums, 0));
+    return new ForceVector(x(weights, sums, at), y(weights, sums, at), z(weights, sums, at));
   }
 
   /** Means are exact sums of integrals over the arcs; the helix does not change them. */

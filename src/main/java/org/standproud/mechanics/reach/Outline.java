@@ -36,6 +36,9 @@ final class Outline {
 
   /** Distance in m; negative: how far one goes into the other along an axis, whichever is less. */
   static double marginM(Geometry outline, Geometry block) {
+    if (outline.isRectangle() && block.isRectangle()) {
+      return betweenBoxesM(outline.getEnvelopeInternal(), block.getEnvelopeInternal());
+    }
     if (!outline.getEnvelopeInternal().intersects(block.getEnvelopeInternal())) {
       return outline.distance(block);
     }
@@ -43,7 +46,16 @@ final class Outline {
     if (overlap.getArea() <= 0) {
       return outline.distance(block);
     }
-    Envelope common = overlap.getEnvelopeInternal();
-    return -FastMath.min(common.getWidth(), common.getHeight());
+    return -lesserSideM(overlap.getEnvelopeInternal());
+  }
+
+  /** A box is its own envelope: no overlay is needed. */
+  private static double betweenBoxesM(Envelope one, Envelope other) {
+    Envelope common = one.intersection(other);
+    return common.getArea() > 0 ? -lesserSideM(common) : one.distance(other);
+  }
+
+  private static double lesserSideM(Envelope box) {
+    return FastMath.min(box.getWidth(), box.getHeight());
   }
 }

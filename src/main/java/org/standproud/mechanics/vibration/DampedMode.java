@@ -1,6 +1,5 @@
 package org.standproud.mechanics.vibration;
 
-import org.hipparchus.complex.Complex;
 import org.standproud.mechanics.OutsideValidity;
 
 /**
@@ -24,16 +23,21 @@ public record DampedMode(double frequencyHz, double dampingRatio, double stiffne
   }
 
   /**
-   * Displacement per force at a frequency, m/N: {@code 1/(k (1 - r^2 + 2 i zeta r))} with {@code r
-   * = f/f_n}.
+   * Adds the displacement per force at frequencies, m/N: {@code 1/(k (1 - r^2 + 2 i zeta r))} with
+   * {@code r = f/f_n}.
    *
-   * @param hz frequency, Hz
+   * @param hz frequencies, Hz
+   * @param re real parts, added to, as many
+   * @param im imaginary parts, added to, as many
    */
-  public Complex response(double hz) {
-    double r = hz / frequencyHz;
-    double spring = 1 - r * r;
-    double damper = 2 * dampingRatio * r;
-    double size = stiffnessNPerM * (spring * spring + damper * damper);
-    return new Complex(spring / size, -damper / size);
+  void addResponse(double[] hz, double[] re, double[] im) {
+    for (int i = 0; i < hz.length; i++) {
+      double r = hz[i] / frequencyHz;
+      double spring = 1 - r * r;
+      double damper = 2 * dampingRatio * r;
+      double compliance = 1 / (stiffnessNPerM * (spring * spring + damper * damper));
+      re[i] += spring * compliance;
+      im[i] -= damper * compliance;
+    }
   }
 }

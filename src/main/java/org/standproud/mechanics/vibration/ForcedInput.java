@@ -7,8 +7,8 @@ import org.standproud.setup.Band;
 /**
  * A force on the stock that repeats with every turn of the spindle.
  *
- * @param forceN force across the stock at equal steps over one turn, N, at least 8 and at most 4096
- *     samples, either sign
+ * @param forceN force across the stock at equal steps over one turn, N, a power of two of samples
+ *     from 8 to 4096, either sign
  * @param revPerS spindle speed, 1/s
  * @param teeth teeth of the cutter
  * @param modes modes of the stock at the place of the force, normal to its sides
@@ -33,9 +33,13 @@ public record ForcedInput(
     forceN = forceN.clone();
     modes = List.copyOf(modes);
     OutsideValidity.within("force samples", forceN.length, 8, 4096, "");
-    for (double force : forceN) {
-      OutsideValidity.within("force", force, -1e7, 1e7, "N");
-    }
+    OutsideValidity.within(
+        "force samples, a power of two",
+        forceN.length,
+        Integer.highestOneBit(forceN.length),
+        Integer.highestOneBit(forceN.length),
+        "");
+    withinReach(forceN);
     OutsideValidity.within("spindle speed", revPerS, 1e-2, 1e4, "1/s");
     OutsideValidity.within("teeth", teeth, 1, 200, "");
     OutsideValidity.within("modes", modes.size(), 1, 50, "");
@@ -56,8 +60,15 @@ public record ForcedInput(
     return forceN.length;
   }
 
-  /** The same stock at the same speed under another force. */
-  ForcedInput under(double[] otherForceN) {
-    return new ForcedInput(otherForceN, revPerS, teeth, modes, flexibilityMPerN, dampingRatio);
+  /**
+   * Refuses a force that no cut has.
+   *
+   * @param forceN samples in N
+   * @throws OutsideValidity if one is out of range
+   */
+  static void withinReach(double[] forceN) {
+    for (double force : forceN) {
+      OutsideValidity.within("force", force, -1e7, 1e7, "N");
+    }
   }
 }

@@ -34,16 +34,14 @@ public record ForcedResponse(
     double nearestRatio,
     int resonantToothHarmonic) {
 
-  /** Harmonics of the turn that are taken, as far as the samples carry them. */
-  private static final int MOST_HARMONICS = 240;
-
   /**
    * Computes the swing.
    *
    * @param input force and stock
    */
   public static ForcedResponse of(ForcedInput input) {
-    return of(input, SwingGains.of(input));
+    double[] forceN = input.forceN();
+    return of(input, SwingGains.of(input), TurnHarmonics.of(forceN, forceN).one());
   }
 
   /**
@@ -52,16 +50,18 @@ public record ForcedResponse(
    * @param input force and stock
    * @param otherForceN the other force, as many samples
    * @return the swing under the force of the input, then under the other
+   * @throws OutsideValidity if the other force has another number of samples, or one out of range
    */
   public static List<ForcedResponse> ofBoth(ForcedInput input, double[] otherForceN) {
     OutsideValidity.within(
         "force samples", otherForceN.length, input.samples(), input.samples(), "");
+    ForcedInput.withinReach(otherForceN);
     SwingGains gains = SwingGains.of(input);
-    return List.of(of(input, gains), of(input.under(otherForceN), gains));
+    TurnHarmonics harmonics = TurnHarmonics.of(input.forceN(), otherForceN);
+    return List.of(of(input, gains, harmonics.one()), of(input, gains, harmonics.other()));
   }
 
-  private static ForcedResponse of(ForcedInput input, SwingGains gains) {
-    double[] amplitudes = harmonicsN(input.forceN());
+  private static ForcedResponse of(ForcedInput input, SwingGains gains, double[] amplitudes) {
     double likely = 0;
     double high = 0;
     int worst = 1;
@@ -85,44 +85,6 @@ public record ForcedResponse(
         (int) nearest[0],
         nearest[1],
         resonant(input.modes(), toothHz));
-  }
-
-  /**
-   * Amplitudes of the Fourier series of equally spaced samples over one period; index 0 is the
-   * mean. Samples as far before the start as after it are folded together first: cosines see only
-   * their sum, sines only their difference.
-   *
-   * @param samples the samples
-   */
-  static double[] harmonicsN(double[] samples) {
-    int n = samples.length;
-    int half = (n - 1) / 2;
-    Turn turn = Turn.of(n);
-    double[] cos = turn.cos;
-    double[] sin = turn.sin;
-    double[] even = new double[half + 1];
-    double[] odd = new double[half + 1];
-    for (int j = 1; j <= half; j++) {
-      even[j] = samples[j] + samples[n - j];
-      odd[j] = samples[j] - samples[n - j];
-    }
-    double[] amplitudes = new double[harmonics(n) + 1];
-    for (int k = 0; k < amplitudes.length; k++) {
-      double opposite = n % 2 == 0 ? samples[n / 2] * (k % 2 == 0 ? 1 : -1) : 0;
-      double re = samples[0] + opposite;
-      double im = 0;
-      int at = k;
-      for (int j = 1; j <= half; j++) {
-        re += even[j] * cos[at];
-        im += odd[j] * sin[at];
-        at += k;
-        if (at >= n) {
-          at -= n;
-        }
-      }
-      amplitudes[k] = (k == 0 ? 1 : 2) * Math.sqrt(re * re + im * im) / n;
-    }
-    return amplitudes;
   }
 
   /** The tooth-passing harmonic nearest to any likely natural frequency, and the ratio of both. */
@@ -152,31 +114,5 @@ public record ForcedResponse(
       }
     }
     return (int) Math.min(lowest, Integer.MAX_VALUE);
-  }
-
-  /** Harmonics that so many samples of a turn carry. */
-  static int harmonics(int samples) {
-    return Math.min(MOST_HARMONICS, (samples - 1) / 2);
-  }
-
-  /** Cosine and sine at equal steps of a turn; the last number of steps asked for is kept. */
-  private record Turn(double[] cos, double[] sin) {
-
-    private static volatile Turn last = new Turn(new double[0], new double[0]);
-
-    static Turn of(int steps) {
-      Turn kept = last;
-      if (kept.cos.length != steps) {
-        double[] cos = new double[steps];
-        double[] sin = new double[steps];
-        for (int j = 0; j < steps; j++) {
-          cos[j] = Math.cos(2 * Math.PI * j / steps);
-          sin[j] = Math.sin(2 * Math.PI * j / steps);
-        }
-        kept = new Turn(cos, sin);
-        last = kept;
-      }
-      return kept;
-    }
   }
 }

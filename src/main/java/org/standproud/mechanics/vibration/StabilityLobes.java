@@ -40,20 +40,21 @@ public final class StabilityLobes {
   private final double leastDepthM;
   private final double leastHz;
 
-  private StabilityLobes(double[] hz, Complex[][] eigenvalues, double depthFactor, int teeth) {
+  private StabilityLobes(double[] hz, List<Response> eigenvalues, double depthFactor, int teeth) {
     this.hz = hz;
     this.teeth = teeth;
-    this.inverseDepth = new double[eigenvalues.length][hz.length];
-    this.phase = new double[eigenvalues.length][hz.length];
-    for (int b = 0; b < eigenvalues.length; b++) {
+    this.inverseDepth = new double[eigenvalues.size()][hz.length];
+    this.phase = new double[eigenvalues.size()][hz.length];
+    for (int b = 0; b < eigenvalues.size(); b++) {
+      double[] re = eigenvalues.get(b).re();
+      double[] im = eigenvalues.get(b).im();
       for (int i = 0; i < hz.length; i++) {
         // With M = 1/L, -Re L (1 + kappa^2) = -1/Re M and kappa = -Im M/Re M.
-        inverseDepth[b][i] = -eigenvalues[b][i].getReal() * depthFactor;
+        inverseDepth[b][i] = -re[i] * depthFactor;
       }
       for (int i = 0; i < hz.length; i++) {
         if (mayChatterNear(b, i)) {
-          Complex m = eigenvalues[b][i];
-          phase[b][i] = Math.PI - 2 * Math.atan2(m.getImaginary(), -m.getReal());
+          phase[b][i] = Math.PI - 2 * Math.atan2(im[i], -re[i]);
         }
       }
     }
@@ -81,21 +82,28 @@ public final class StabilityLobes {
     OutsideValidity.within("tangential force coefficient", tangentialPa, 1e6, 1e11, "Pa");
     OutsideValidity.within("teeth", teeth, 1, 200, "");
     double[] grid = grid(Stream.concat(along.stream(), across.stream()).toList());
+    Response x = Response.of(along, grid);
+    Response y = Response.of(across, grid);
+    Response a1 = x.times(factors.xx(), y, factors.yy());
     boolean both = !along.isEmpty() && !across.isEmpty();
-    Complex[][] inverse = new Complex[both ? 2 : 1][grid.length];
-    for (int i = 0; i < grid.length; i++) {
-      Complex x = response(along, grid[i]);
-      Complex y = response(across, grid[i]);
-      Complex a1 = x.multiply(factors.xx()).add(y.multiply(factors.yy()));
-      if (both) {
-        double cross = factors.xx() * factors.yy() - factors.xy() * factors.yx();
-        Complex root = a1.multiply(a1).subtract(x.multiply(y).multiply(4 * cross)).sqrt();
-        setNearest(inverse, i, a1.add(root).multiply(-0.5), a1.subtract(root).multiply(-0.5));
-      } else {
-        inverse[0][i] = a1.negate();
-      }
+    List<Response> eigenvalues = both ? branches(x, y, a1, factors) : List.of(a1.times(-1));
+    return new StabilityLobes(grid, eigenvalues, teeth * tangentialPa / (2 * Math.PI), teeth);
+  }
+
+  /** Both roots over the frequencies, each followed from one frequency to the next. */
+  private static List<Response> branches(
+      Response x, Response y, Response a1, DirectionalFactors factors) {
+    double cross = factors.xx() * factors.yy() - factors.xy() * factors.yx();
+    int points = a1.re().length;
+    Response one = new Response(new double[points], new double[points]);
+    Response other = new Response(new double[points], new double[points]);
+    for (int i = 0; i < points; i++) {
+      Complex sum = new Complex(a1.re()[i], a1.im()[i]);
+      Complex a0 = new Complex(x.re()[i], x.im()[i]).multiply(new Complex(y.re()[i], y.im()[i]));
+      Complex root = sum.multiply(sum).subtract(a0.multiply(4 * cross)).sqrt();
+      setNearest(one, other, i, sum.add(root).multiply(-0.5), sum.subtract(root).multiply(-0.5));
     }
-    return new StabilityLobes(grid, inverse, teeth * tangentialPa / (2 * Math.PI), teeth);
+    return List.of(one, other);
   }
 
   /**
@@ -121,30 +129,28 @@ public final class StabilityLobes {
     OutsideValidity.within("orientation", orientation, -10, 10, "");
     OutsideValidity.within("teeth in cut", teethInCut, 0, teeth, "");
     double[] grid = grid(modes);
-    Complex[][] inverse = new Complex[1][grid.length];
-    for (int i = 0; i < grid.length; i++) {
-      inverse[0][i] = response(modes, grid[i]).multiply(orientation);
-    }
-    return new StabilityLobes(grid, inverse, 2 * specificForcePa * teethInCut, teeth);
+    return new StabilityLobes(
+        grid,
+        List.of(Response.of(modes, grid).times(orientation)),
+        2 * specificForcePa * teethInCut,
+        teeth);
   }
 
-  private static void setNearest(Complex[][] branches, int i, Complex one, Complex other) {
-    boolean swap =
-        i > 0
-            && one.subtract(branches[0][i - 1]).norm() > other.subtract(branches[0][i - 1]).norm();
-    branches[0][i] = swap ? other : one;
-    branches[1][i] = swap ? one : other;
+  private static void setNearest(Response one, Response other, int i, Complex m, Complex n) {
+    boolean swap = i > 0 && awayFrom(one, i - 1, m) > awayFrom(one, i - 1, n);
+    set(one, i, swap ? n : m);
+    set(other, i, swap ? m : n);
   }
 
-  private static Complex response(List<DampedMode> modes, double hz) {
-    double re = 0;
-    double im = 0;
-    for (DampedMode mode : modes) {
-      Complex one = mode.response(hz);
-      re += one.getReal();
-      im += one.getImaginary();
-    }
-    return new Complex(re, im);
+  private static double awayFrom(Response branch, int i, Complex value) {
+    double re = value.getReal() - branch.re()[i];
+    double im = value.getImaginary() - branch.im()[i];
+    return re * re + im * im;
+  }
+
+  private static void set(Response branch, int i, Complex value) {
+    branch.re()[i] = value.getReal();
+    branch.im()[i] = value.getImaginary();
   }
 
   private static double[] grid(List<DampedMode> modes) {
@@ -184,15 +190,17 @@ public final class StabilityLobes {
 
   /** Frequency and value of the greatest inverse depth. */
   private double[] peak() {
-    double[] peak = {hz[0], inverseDepth[0][0]};
-    for (double[] branch : inverseDepth) {
+    int atBranch = 0;
+    int at = 0;
+    for (int b = 0; b < inverseDepth.length; b++) {
       for (int i = 0; i < hz.length; i++) {
-        if (branch[i] > peak[1]) {
-          peak = new double[] {hz[i], branch[i]};
+        if (inverseDepth[b][i] > inverseDepth[atBranch][at]) {
+          atBranch = b;
+          at = i;
         }
       }
     }
-    return peak;
+    return new double[] {hz[at], inverseDepth[atBranch][at]};
   }
 
   /** The depth below which no speed chatters, m. */

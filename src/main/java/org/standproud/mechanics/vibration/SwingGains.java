@@ -18,7 +18,7 @@ final class SwingGains {
 
   /** The gains of a stock at a speed; the size of the force does not matter. */
   static SwingGains of(ForcedInput input) {
-    int harmonics = ForcedResponse.harmonics(input.samples());
+    int harmonics = TurnHarmonics.upTo(input.samples());
     double[] likely = new double[harmonics + 1];
     double[] high = new double[harmonics + 1];
     double modalLikely = 0;

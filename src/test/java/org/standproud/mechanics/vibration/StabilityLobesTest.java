@@ -103,7 +103,7 @@ class StabilityLobesTest {
         .row("k " + k + ", zeta " + zeta + ", f_n " + fn + ", K_s " + ksMPa)
         .percent("b_lim", "mm", mm, lobes.leastDepthM() * 1e3, 0.02)
         .percent("f_c", "Hz", hz, lobes.chatterHz(), 0.05);
-    assertThat(mode.get(0).response(hz).getReal())
+    assertThat(Response.of(mode, new double[] {hz}).re()[0])
         .isCloseTo(-1 / (4 * k * zeta * (1 + zeta)), Percentage.withPercentage(0.001));
     double[] speeds =
         Arrays.stream(rpm.split(" ")).mapToDouble(s -> Double.parseDouble(s) / 60).toArray();
