@@ -23,19 +23,27 @@ final class EdgeTable {
   /** Index of force times sine. */
   static final int SINE = 2;
 
-  /** Numbers a cell: the integral before it, and five coefficients of powers of u in 0..1. */
-  private static final int STRIDE = 6;
+  /** The three results of a cell lie side by side, each with its coefficients. */
+  private static final int RESULTS = 3;
+
+  /** Coefficients of the powers 0 to 4 of u in 0..1: parabola times parabola. */
+  private static final int POWERS = 5;
+
+  /** The integral has one power more; the first is the integral before the cell. */
+  private static final int INTEGRAL_POWERS = POWERS + 1;
 
   private final double fromRad;
-  private final double stepRad;
+  private final double cellsPerRad;
   private final int cells;
-  private final double[][] curves;
+  private final double[] values;
+  private final double[] integrals;
 
-  private EdgeTable(double fromRad, double stepRad, int cells, double[][] curves) {
+  private EdgeTable(double fromRad, double cellRad, double[] values) {
     this.fromRad = fromRad;
-    this.stepRad = stepRad;
-    this.cells = cells;
-    this.curves = curves;
+    this.cellsPerRad = 1 / cellRad;
+    this.cells = values.length / (RESULTS * POWERS);
+    this.values = values;
+    this.integrals = integrals(values, cells, cellRad);
   }
 
   /**
@@ -48,7 +56,7 @@ final class EdgeTable {
    */
   static EdgeTable of(ArcNodes arc, ForceCase pass, int tooth, int term) {
     int cells = arc.cells();
-    double[][] curves = new double[3][STRIDE * cells];
+    double[] values = new double[RESULTS * POWERS * cells];
     double[] push = new double[3];
     double[] turned = new double[3];
     double end = pass.forcePerTerm(tooth, term, arc.sine(0));
@@ -57,16 +65,14 @@ final class EdgeTable {
       double middle = pass.forcePerTerm(tooth, term, arc.sine(2 * cell + 1));
       end = pass.forcePerTerm(tooth, term, arc.sine(2 * cell + 2));
       ArcNodes.parabola(start, neverPulling(start, middle, end), end, push);
-      System.arraycopy(push, 0, curves[PLAIN], STRIDE * cell + 1, push.length);
+      int at = RESULTS * POWERS * cell;
+      System.arraycopy(push, 0, values, at + POWERS * PLAIN, push.length);
       arc.cosines(cell, turned);
-      multiply(push, turned, curves[COSINE], STRIDE * cell + 1);
+      multiply(push, turned, values, at + POWERS * COSINE);
       arc.sines(cell, turned);
-      multiply(push, turned, curves[SINE], STRIDE * cell + 1);
+      multiply(push, turned, values, at + POWERS * SINE);
     }
-    for (double[] curve : curves) {
-      runOn(curve, arc.cellRad());
-    }
-    return new EdgeTable(arc.arc().entryRad(), arc.cellRad(), cells, curves);
+    return new EdgeTable(arc.arc().entryRad(), arc.cellRad(), values);
   }
 
   /**
@@ -86,44 +92,56 @@ final class EdgeTable {
     }
   }
 
-  /** Puts the integral over all earlier cells before each cell. */
-  private static void runOn(double[] curve, double cellRad) {
-    for (int at = STRIDE; at < curve.length; at += STRIDE) {
-      int earlier = at - STRIDE;
-      curve[at] = curve[earlier] + within(curve, earlier, 1) * cellRad;
+  /** The coefficients of the running integral over the angle, cell after cell. */
+  private static double[] integrals(double[] values, int cells, double cellRad) {
+    double[] integrals = new double[RESULTS * INTEGRAL_POWERS * cells];
+    double[] before = new double[RESULTS];
+    for (int curve = 0; curve < RESULTS * cells; curve++) {
+      int at = INTEGRAL_POWERS * curve;
+      double sum = before[curve % RESULTS];
+      integrals[at] = sum;
+      for (int power = 0; power < POWERS; power++) {
+        double share = values[POWERS * curve + power] / (power + 1) * cellRad;
+        integrals[at + power + 1] = share;
+        sum += share;
+      }
+      before[curve % RESULTS] = sum;
     }
-  }
-
-  /** The integral over u from the start of a cell. */
-  private static double within(double[] curve, int at, double u) {
-    double last = curve[at + 4] / 4 + u * curve[at + 5] / 5;
-    return u * (curve[at + 1] + u * (curve[at + 2] / 2 + u * (curve[at + 3] / 3 + u * last)));
+    return integrals;
   }
 
   /**
    * Adds the three values at an angle on the arc, times a weight, to {@code sums} from an index.
    */
   void addValue(double angleRad, double weight, double[] sums, int index) {
-    double place = Math.min(cells, Math.max(0, (angleRad - fromRad) / stepRad));
+    double place = place(angleRad);
     int cell = Math.min(cells - 1, (int) place);
     double u = place - cell;
-    for (int f = 0; f < 3; f++) {
-      double[] curve = curves[f];
-      int at = STRIDE * cell;
-      double last = curve[at + 3] + u * (curve[at + 4] + u * curve[at + 5]);
-      sums[index + f] += weight * (curve[at + 1] + u * (curve[at + 2] + u * last));
+    double[] c = values;
+    int at = RESULTS * POWERS * cell;
+    for (int f = index; f < index + RESULTS; f++) {
+      double last = c[at + 2] + u * (c[at + 3] + u * c[at + 4]);
+      sums[f] += weight * (c[at] + u * (c[at + 1] + u * last));
+      at += POWERS;
     }
   }
 
   /** Adds the three running integrals up to an angle, times a weight, to {@code sums}. */
   void addIntegral(double angleRad, double weight, double[] sums, int index) {
-    double place = Math.min(cells, Math.max(0, (angleRad - fromRad) / stepRad));
+    double place = place(angleRad);
     int cell = Math.min(cells - 1, (int) place);
     double u = place - cell;
-    for (int f = 0; f < 3; f++) {
-      double[] curve = curves[f];
-      int at = STRIDE * cell;
-      sums[index + f] += weight * (curve[at] + within(curve, at, u) * stepRad);
+    double[] c = integrals;
+    int at = RESULTS * INTEGRAL_POWERS * cell;
+    for (int f = index; f < index + RESULTS; f++) {
+      double last = c[at + 3] + u * (c[at + 4] + u * c[at + 5]);
+      sums[f] += weight * (c[at] + u * (c[at + 1] + u * (c[at + 2] + u * last)));
+      at += INTEGRAL_POWERS;
     }
+  }
+
+  /** Cells from the start of the arc, within it. */
+  private double place(double angleRad) {
+    return Math.min(cells, Math.max(0, (angleRad - fromRad) * cellsPerRad));
   }
 }

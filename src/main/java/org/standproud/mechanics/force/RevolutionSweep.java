@@ -251,7 +251,12 @@ final class RevolutionSweep {
         continue;
       }
       double foot = turnRad - tooth * pitchRad;
-      foot -= TURN * Math.floor((foot + SAME_ANGLE_RAD) / TURN);
+      while (foot < -SAME_ANGLE_RAD) {
+        foot += TURN;
+      }
+      while (foot >= TURN - SAME_ANGLE_RAD) {
+        foot -= TURN;
+      }
       // a steep helix can still trail through the cut when its foot has gone right round
       for (; foot <= last; foot += TURN) {
         for (int a = 0; a < arcs.size(); a++) {

@@ -40,24 +40,23 @@ final class SwingGains {
 
   private static void addMode(ModeBand mode, ForcedInput input, double[] likely, double[] high) {
     Band f = mode.frequencyHz();
-    Band k = mode.stiffnessNPerM();
+    Band stiffness = mode.stiffnessNPerM();
     Band damping = input.dampingRatio();
+    double ratio = input.revPerS() / f.likely();
+    double least = input.revPerS() / f.high();
+    double greatest = input.revPerS() / f.low();
+    double peak = Math.sqrt(1 - 2 * damping.low() * damping.low());
     for (int order = 1; order < likely.length; order++) {
-      double hz = order * input.revPerS();
-      likely[order] += gain(hz / f.likely(), damping.likely()) / k.likely();
-      high[order] += worstGain(hz / f.high(), hz / f.low(), damping.low()) / k.low();
+      double worst = Math.max(order * least, Math.min(order * greatest, peak));
+      likely[order] += gain(order * ratio, damping.likely(), stiffness.likely());
+      high[order] += gain(worst, damping.low(), stiffness.low());
     }
   }
 
-  private static double gain(double ratio, double zeta) {
+  private static double gain(double ratio, double zeta, double stiffnessNPerM) {
     double spring = 1 - ratio * ratio;
     double damper = 2 * zeta * ratio;
-    return 1 / Math.sqrt(spring * spring + damper * damper);
-  }
-
-  private static double worstGain(double least, double greatest, double zeta) {
-    double peak = Math.sqrt(1 - 2 * zeta * zeta);
-    return gain(Math.max(least, Math.min(greatest, peak)), zeta);
+    return 1 / (stiffnessNPerM * Math.sqrt(spring * spring + damper * damper));
   }
 
   /** Likely swing in m/N at a harmonic of the turn. */
