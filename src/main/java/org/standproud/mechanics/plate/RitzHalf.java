@@ -156,8 +156,8 @@ final class RitzHalf {
   }
 
   /**
-   * Cholesky's factors L L' of the stiffness. Both are kept, so that either solution runs along
-   * rows.
+   * Cholesky's factors L L' of the stiffness, which is used up. Both are kept, so that either
+   * solution runs along rows.
    *
    * @param lower L
    * @param upper L'
@@ -166,10 +166,10 @@ final class RitzHalf {
 
     static Factors of(DMatrixRMaj stiffness) {
       var cholesky = DecompositionFactory_DDRM.chol(stiffness.numRows, true);
-      if (!cholesky.decompose(stiffness.copy())) {
+      if (!cholesky.decompose(stiffness)) {
         throw new IllegalStateException("the root does not hold the plate");
       }
-      DMatrixRMaj lower = cholesky.getT(null);
+      DMatrixRMaj lower = cholesky.getT(stiffness);
       return new Factors(lower.data, CommonOps_DDRM.transpose(lower, null).data);
     }
   }
