@@ -1,5 +1,6 @@
 package org.standproud.advice;
 
+import java.util.Objects;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Margin;
@@ -22,9 +23,9 @@ public final class DecidingNumber {
     return trace.conditions().stream()
         .flatMap(condition -> condition.read().stream())
         .map(Reading::fact)
-        .map(Fact::type)
-        .filter(Fact.Number.class::isInstance)
-        .map(type -> ((Fact.Number) type).kind())
+        .map(Fact::number)
+        .filter(Objects::nonNull)
+        .map(Fact.Number::kind)
         .filter(kind -> kind.dimension() == dimension)
         .findFirst()
         .orElse(QuantityKind.of(dimension));

@@ -94,20 +94,19 @@ final class FindingWriter {
     StringBuilder told =
         new StringBuilder("the limit is ")
             .append(wording.words(kind, margin.threshold()))
-            .append(", this is ")
+            .append(margin.place() == null ? ", this is " : ", number " + margin.place() + " is ")
             .append(value);
     if (!worst.equals(value)) {
       told.append(", at worst ").append(worst);
     }
     for (FactChange change : margin.changes()) {
       Double target = change.certain() != null ? change.certain() : change.likely();
-      if (target != null
-          && Vocabulary.isStated(change.fact())
-          && change.fact().type() instanceof Fact.Number type) {
+      Fact.Number number = change.fact().number();
+      if (target != null && number != null && Vocabulary.isStated(change.fact())) {
         told.append("; ")
-            .append(change.fact().name())
+            .append(margin.of(change.fact()))
             .append(" of ")
-            .append(wording.words(type.kind(), target))
+            .append(wording.words(number.kind(), target))
             .append(" would clear this card");
       }
     }

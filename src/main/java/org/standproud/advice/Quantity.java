@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
  * A value as the caller reads it.
  *
  * @param name the fact
- * @param value likely number, the word, true or false; null if not known
+ * @param value likely number, the word, true or false, or the numbers of a list in words; null if
+ *     not known
  * @param low least number; null if the value is known exactly or is no number
  * @param high greatest number; null likewise
  * @param unit unit of the numbers; null if they have none

@@ -33,6 +33,9 @@ public final class Wording {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
       return quantity(name, type.kind(), number.band());
     }
+    if (value instanceof Value.Quantities) {
+      return new Quantity(name, words(fact, value), null, null, null, null);
+    }
     if (value instanceof Value.Text text) {
       return new Quantity(name, text.word(), null, null, null, null);
     }
@@ -57,6 +60,9 @@ public final class Wording {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
       boolean atTheEnd = number.band().high() >= type.greatest() && type.greatest() > 0;
       return words(type.kind(), number.band()) + (atTheEnd ? " or more" : "");
+    }
+    if (value instanceof Value.Quantities list && fact.type() instanceof Fact.Numbers type) {
+      return list.words(band -> words(type.each().kind(), band));
     }
     if (value instanceof Value.Text text) {
       return text.word();

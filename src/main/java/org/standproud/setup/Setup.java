@@ -1,5 +1,8 @@
 package org.standproud.setup;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A whole proposed set-up, checked and in SI units. What the caller does not know is null, never a
  * default; mechanics puts a stated band in its place.
@@ -9,7 +12,9 @@ package org.standproud.setup;
  * @param hold how it is held
  * @param machine the machine
  * @param cutter the cutter
- * @param cut the pass
+ * @param cut the pass that is asked about
+ * @param passes the passes planned on this set-up in order, of which the cut is one; empty if the
+ *     caller does not tell them
  * @param units the caller's units, for the answer
  */
 public record Setup(
@@ -19,7 +24,45 @@ public record Setup(
     Machine machine,
     Cutter cutter,
     Cut cut,
+    List<PlannedCut> passes,
     UnitSystem units) {
+
+  /** Copies the list; a set-up kept from before there were plans has none. */
+  public Setup {
+    passes = unplanned(passes) ? List.of() : List.copyOf(passes);
+  }
+
+  /** A set-up of which nobody told the passes planned. */
+  public Setup(
+      JobReference job,
+      Stock stock,
+      Hold hold,
+      Machine machine,
+      Cutter cutter,
+      Cut cut,
+      UnitSystem units) {
+    this(job, stock, hold, machine, cutter, cut, List.of(), units);
+  }
+
+  private static boolean unplanned(@Nullable List<PlannedCut> passes) {
+    return passes == null;
+  }
+
+  /** The same with other cut and plan. */
+  public Setup with(Cut otherCut, List<PlannedCut> otherPasses) {
+    return new Setup(job, stock, hold, machine, cutter, otherCut, otherPasses, units);
+  }
+
+  /** The cut that is asked about, by the numbers in which a planned pass is told. */
+  public PlannedCut asked() {
+    Double sideM = cut.operation() == Operation.BROAD_SIDE ? sideDepthM() : null;
+    return new PlannedCut(cut.stage(), cut.axialDepthM(), sideM, cut.feedPerToothM());
+  }
+
+  /** Overlap of cutter and stock on a broad side, a_e, in m. */
+  public double sideDepthM() {
+    return cutter.diameterM() / 2 + stock.thicknessM() / 2 - Math.abs(cut.offsetM());
+  }
 
   /** Height of stock above the jaws in m. */
   public double stickOutM() {

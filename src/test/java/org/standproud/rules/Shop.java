@@ -29,6 +29,13 @@ public final class Shop {
   public static final Fact PACKED =
       new Fact("packed", new Fact.YesNo(), "packing is used", "given");
 
+  public static final Fact DEPTHS =
+      new Fact(
+          "depths of passes",
+          new Fact.Numbers(new Fact.Number(Dimension.LENGTH, 0, 10)),
+          "depths",
+          "given");
+
   public static final List<Fact> VOCABULARY =
       List.of(
           STICK_OUT,
@@ -41,7 +48,8 @@ public final class Shop {
           STAGE,
           OPERATION,
           STOP,
-          PACKED);
+          PACKED,
+          DEPTHS);
 
   public static final FactTable TABLE = new FactTable(VOCABULARY);
 
@@ -61,20 +69,26 @@ public final class Shop {
     return new Fact(name, new Fact.Word(List.of(allowed)), name, "given");
   }
 
-  /** Evidence of facts and values in turn: a number in SI, a band, a word, a truth. */
+  /** Evidence of facts and values in turn: a number in SI, a band, a list, a word, a truth. */
   public static Evidence evidence(Object... factsAndValues) {
     List<EvidenceValue> values = new ArrayList<>();
     for (int i = 0; i < factsAndValues.length; i += 2) {
-      Object v = factsAndValues[i + 1];
-      Value value =
-          v instanceof Band band
-              ? new Value.Quantity(band)
-              : v instanceof Double number
-                  ? new Value.Quantity(Band.exactly(number))
-                  : v instanceof Boolean yes ? new Value.Truth(yes) : new Value.Text((String) v);
+      Value value = value(factsAndValues[i + 1]);
       values.add(new EvidenceValue((Fact) factsAndValues[i], value, List.of(), List.of()));
     }
     return new Evidence(values);
+  }
+
+  private static Value value(Object v) {
+    if (v instanceof Band band) {
+      return new Value.Quantity(band);
+    } else if (v instanceof Double number) {
+      return new Value.Quantity(Band.exactly(number));
+    } else if (v instanceof List<?> list) {
+      return new Value.Quantities(
+          list.stream().map(one -> ((Value.Quantity) value(one)).band()).toList());
+    }
+    return v instanceof Boolean yes ? new Value.Truth(yes) : new Value.Text((String) v);
   }
 
   /** Readings of facts and values in turn. */

@@ -183,6 +183,7 @@ final class Unknowns {
         machine,
         setup.cutter(),
         setup.cut(),
+        setup.passes(),
         setup.units());
   }
 
@@ -225,6 +226,7 @@ final class Unknowns {
         setup.machine(),
         setup.cutter(),
         setup.cut(),
+        setup.passes(),
         setup.units());
   }
 

@@ -16,6 +16,7 @@ import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
 import org.standproud.setup.Band;
 import org.standproud.setup.Packing;
+import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Worded;
@@ -62,7 +63,8 @@ public final class SetupFields {
           said("cut.feedDrive", "feed drive", s -> s.cut().feedDrive()),
           said("cut.slideLocked", "X slide snugged", s -> s.cut().slideLocked()),
           said("cut.otherSlidesLocked", "other slides locked", s -> s.cut().otherSlidesLocked()),
-          number("cut.leadIn", "lead-in", LENGTH, s -> s.cut().leadInM()));
+          number("cut.leadIn", "lead-in", LENGTH, s -> s.cut().leadInM()),
+          said("passes", "planned passes", Setup::passes));
 
   private SetupFields() {}
 
@@ -130,19 +132,23 @@ public final class SetupFields {
         return yes ? "yes" : "no";
       } else if (value instanceof Worded word) {
         return word.words();
-      } else if (value instanceof List<?> pieces) {
-        return packing(pieces);
+      } else if (value instanceof List<?> items) {
+        String told = items.stream().map(this::item).collect(Collectors.joining(" and "));
+        return told.isEmpty() ? "none" : told;
       }
       return value.toString();
     }
 
-    private String packing(List<?> pieces) {
-      String told =
-          pieces.stream()
-              .map(Packing.class::cast)
-              .map(this::packing)
-              .collect(Collectors.joining(" and "));
-      return told.isEmpty() ? "none" : told;
+    private String item(Object item) {
+      return item instanceof PlannedCut pass ? pass(pass) : packing((Packing) item);
+    }
+
+    private String pass(PlannedCut pass) {
+      String aside =
+          pass.radialDepthM() == null
+              ? ""
+              : " by " + wording.words(LENGTH, pass.radialDepthM()) + " wide";
+      return pass.stage().words() + " " + wording.words(LENGTH, pass.axialDepthM()) + aside;
     }
 
     private String packing(Packing piece) {

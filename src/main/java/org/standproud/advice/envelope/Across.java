@@ -59,7 +59,7 @@ enum Across {
   double of(Setup s) {
     return switch (this) {
       case FEED_PER_TOOTH -> s.cut().feedPerToothM().likely();
-      case RADIAL_DEPTH -> CutterSwap.sideDepthM(s);
+      case RADIAL_DEPTH -> s.sideDepthM();
       case SPINDLE_SPEED -> s.cut().spindleSpeedRevPerS();
     };
   }

@@ -9,6 +9,7 @@ import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.Operation;
+import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
 import org.standproud.setup.catalogue.Catalogue;
@@ -65,7 +66,7 @@ record LaidFlat(Setup setup, int strips) {
     int strips = (int) Math.ceil(wholeM / stripM - 1e-9);
     double widthM = Math.min(wholeM, stripM);
     double axisM = s.stock().heightM() / 2 + s.cutter().diameterM() / 2 - widthM;
-    return new LaidFlat(turned(s, Operation.TOP_EDGE, CutterSwap.sideDepthM(s), axisM), strips);
+    return new LaidFlat(turned(s, Operation.TOP_EDGE, s.sideDepthM(), axisM), strips);
   }
 
   private static Setup turned(Setup s, Operation operation, double depthM, double offsetM) {
@@ -73,12 +74,7 @@ record LaidFlat(Setup setup, int strips) {
     Cut cut = s.cut();
     Setup lying =
         Rework.of(s).size(stock.heightM(), stock.thicknessM()).grip(stock.thicknessM() / 2).done();
-    return new Setup(
-        lying.job(),
-        lying.stock(),
-        lying.hold(),
-        lying.machine(),
-        lying.cutter(),
+    Cut turned =
         new Cut(
             operation,
             cut.stage(),
@@ -90,7 +86,14 @@ record LaidFlat(Setup setup, int strips) {
             cut.feedDrive(),
             cut.slideLocked(),
             cut.otherSlidesLocked(),
-            cut.leadInM()),
-        lying.units());
+            cut.leadInM());
+    return lying.with(turned, s.passes().stream().map(p -> turned(p, depthM)).toList());
+  }
+
+  /** What a planned pass takes off the face stays; the end of the cutter and its side change. */
+  private static PlannedCut turned(PlannedCut pass, double depthM) {
+    return pass.radialDepthM() == null
+        ? new PlannedCut(pass.stage(), depthM, pass.axialDepthM(), pass.feedPerToothM())
+        : new PlannedCut(pass.stage(), pass.radialDepthM(), null, pass.feedPerToothM());
   }
 }

@@ -104,7 +104,7 @@ public record OtherHolds(
   private static Setup lighter(Setup setup, int passes) {
     return setup.cut().operation() == Operation.TOP_EDGE
         ? Rework.of(setup).depth(setup.cut().axialDepthM() / passes).done()
-        : CutterSwap.withSideDepth(setup, CutterSwap.sideDepthM(setup) / passes);
+        : CutterSwap.withSideDepth(setup, setup.sideDepthM() / passes);
   }
 
   private static boolean holds(OtherHold hold) {

@@ -8,7 +8,6 @@ import org.standproud.advice.Adviser;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Score;
 import org.standproud.advice.Wording;
-import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.PassHandling;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Evidence;
@@ -253,7 +252,7 @@ final class Reckoning {
     double eachM =
         setup.cut().operation() == Operation.TOP_EDGE
             ? setup.cut().axialDepthM()
-            : CutterSwap.sideDepthM(setup);
+            : setup.sideDepthM();
     if (passes == 1) {
       return " in one pass of " + length(eachM);
     }

@@ -80,7 +80,8 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
 
     Planning(Setup setup, double wholeM, Trials trials) {
       double allowance = setup.units() == UnitSystem.INCH ? FINISH_INCH_M : FINISH_M;
-      this.setup = setup;
+      // Passes the caller told are not these, and each of these is judged alone.
+      this.setup = setup.with(setup.cut(), List.of());
       this.variants = new Variants(trials);
       this.wording = new Wording(setup.units());
       this.finishM = finishM(wholeM, Math.min(wholeM, allowance));

@@ -129,7 +129,7 @@ final class CutLadders {
 
   /** The axis moves away from the side that is milled. */
   private void sideDepth() {
-    double deep = CutterSwap.sideDepthM(setup);
+    double deep = setup.sideDepthM();
     List<UnaryOperator<Setup>> rungs = new ArrayList<>();
     for (int passes : PASSES) {
       if (deep / passes >= LEAST_DEPTH_M) {

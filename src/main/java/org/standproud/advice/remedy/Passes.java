@@ -1,6 +1,5 @@
 package org.standproud.advice.remedy;
 
-import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Judged;
 import org.standproud.advice.trial.PassHandling;
 import org.standproud.mechanics.evidence.Value;
@@ -18,7 +17,7 @@ final class Passes {
   static int of(Setup before, Setup after) {
     int levels = PassTime.passes(before.cut().axialDepthM(), after.cut().axialDepthM());
     return before.cut().operation() == Operation.BROAD_SIDE
-        ? levels * PassTime.passes(CutterSwap.sideDepthM(before), CutterSwap.sideDepthM(after))
+        ? levels * PassTime.passes(before.sideDepthM(), after.sideDepthM())
         : levels;
   }
 

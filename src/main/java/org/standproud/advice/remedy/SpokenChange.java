@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Wording;
-import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Judged;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -100,9 +99,9 @@ final class SpokenChange {
           passes() + length(is.axialDepthM()) + ", not one of " + length(was.axialDepthM());
       case SIDE_DEPTH ->
           passes()
-              + length(CutterSwap.sideDepthM(after))
+              + length(after.sideDepthM())
               + " off the side, not "
-              + length(CutterSwap.sideDepthM(before))
+              + length(before.sideDepthM())
               + " at once";
     };
   }

@@ -29,26 +29,24 @@ public final class CutterSwap {
     double feedM = s.cut().feedPerToothM().likely();
     double allowed =
         Math.max(range.leastFeedPerToothM(), Math.min(feedM, range.greatestFeedPerToothM()));
-    Setup swapped =
+    Rework swapped =
         Rework.of(s)
             .cutter(cutter)
             .speed(SpindleSpeeds.of(s.machine()).nearestRevPerS(wanted))
             .feed(s.cut().feedPerToothM().times(allowed / feedM))
-            .leadIn(Math.max(s.cut().leadInM(), cutter.diameterM() / 2 + AIR_M))
-            .done();
+            .leadIn(Math.max(s.cut().leadInM(), cutter.diameterM() / 2 + AIR_M));
     return s.cut().operation() == Operation.BROAD_SIDE
-        ? withSideDepth(swapped, sideDepthM(s))
-        : swapped;
-  }
-
-  /** Overlap of cutter and stock on a broad side, a_e, in m. */
-  public static double sideDepthM(Setup s) {
-    return s.cutter().diameterM() / 2 + s.stock().thicknessM() / 2 - Math.abs(s.cut().offsetM());
+        ? swapped.offset(axisM(s, cutter, s.sideDepthM())).done()
+        : swapped.done();
   }
 
   /** The set-up with another overlap in m, on the same side. */
   public static Setup withSideDepth(Setup s, double depthM) {
-    double axisM = s.cutter().diameterM() / 2 + s.stock().thicknessM() / 2 - depthM;
-    return Rework.of(s).offset(Math.copySign(axisM, s.cut().offsetM())).done();
+    return Rework.of(s).offset(axisM(s, s.cutter(), depthM)).done();
+  }
+
+  private static double axisM(Setup s, Cutter cutter, double depthM) {
+    double axisM = cutter.diameterM() / 2 + s.stock().thicknessM() / 2 - depthM;
+    return Math.copySign(axisM, s.cut().offsetM());
   }
 }

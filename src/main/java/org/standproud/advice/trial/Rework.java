@@ -10,6 +10,7 @@ import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Packing;
+import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
@@ -39,9 +40,13 @@ public final class Rework {
     return new Rework(setup);
   }
 
-  /** The changed set-up. */
+  /** The changed set-up; a plan of passes told with it changes with its cut. */
   public Setup done() {
-    return new Setup(of.job(), stock, hold, of.machine(), cutter, cut, of.units());
+    Setup changed =
+        new Setup(of.job(), stock, hold, of.machine(), cutter, cut, of.passes(), of.units());
+    return changed.asked().equals(of.asked())
+        ? changed
+        : changed.with(cut, PlannedCut.changed(of.passes(), of.asked(), changed.asked()));
   }
 
   /** Another piece of the same material and faces: thickness and height in m. */

@@ -81,6 +81,7 @@ public record TraceAccount(
    *
    * @param comparison the comparison in words
    * @param unit SI unit of both sides, absent for a pure number
+   * @param place which number of a list it is about, counted from 1; absent if about none
    * @param value likely value of the left side
    * @param threshold likely value of the right side
    * @param clearance distance between the likely values, negative while what flags the card holds
@@ -90,6 +91,7 @@ public record TraceAccount(
   public record Distance(
       String comparison,
       @Nullable String unit,
+      @Nullable Integer place,
       double value,
       double threshold,
       double clearance,
@@ -171,6 +173,7 @@ public record TraceAccount(
     return new Distance(
         margin.comparison(),
         margin.dimension() == null ? null : FactValue.unit(margin.dimension().siUnit()),
+        margin.place(),
         margin.value(),
         margin.threshold(),
         margin.clearance(),
@@ -179,11 +182,10 @@ public record TraceAccount(
   }
 
   private static Flip flip(FactChange change) {
+    Fact.Number number = change.fact().number();
     return new Flip(
         change.fact().name(),
-        change.fact().type() instanceof Fact.Number type
-            ? FactValue.unit(type.dimension().siUnit())
-            : null,
+        number == null ? null : FactValue.unit(number.dimension().siUnit()),
         change.from(),
         change.likely(),
         change.certain());

@@ -23,7 +23,7 @@ class VocabularyController {
    * A fact.
    *
    * @param name its name in cards and answers
-   * @param type number, word, or yes or no
+   * @param type number, list of numbers, word, or yes or no
    * @param meaning what it means
    * @param formula what gives it
    * @param unit the unit of its numbers, absent for pure numbers and what is no number
@@ -42,11 +42,12 @@ class VocabularyController {
       @Nullable List<String> words) {
 
     static Term of(Fact fact, UnitSystem units) {
-      if (fact.type() instanceof Fact.Number number) {
+      Fact.Number number = fact.number();
+      if (number != null) {
         QuantityKind kind = number.kind();
         return new Term(
             fact.name(),
-            "number",
+            fact.type() instanceof Fact.Numbers ? "list of numbers" : "number",
             fact.meaning(),
             fact.formula(),
             kind == QuantityKind.NUMBER ? null : kind.unit(units).code(),

@@ -60,14 +60,7 @@ public final class HandFeed {
             cut.slideLocked(),
             cut.otherSlidesLocked(),
             cut.leadInM());
-    return new Setup(
-        meant.job(),
-        meant.stock(),
-        meant.hold(),
-        meant.machine(),
-        meant.cutter(),
-        seen,
-        meant.units());
+    return meant.with(seen, meant.passes());
   }
 
   /** What was assumed of a feed: something if one value was named for a hand. */

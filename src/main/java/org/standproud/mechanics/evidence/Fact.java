@@ -1,6 +1,7 @@
 package org.standproud.mechanics.evidence;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.units.Dimension;
 import org.standproud.setup.units.QuantityKind;
 
@@ -16,7 +17,7 @@ import org.standproud.setup.units.QuantityKind;
 public record Fact(String name, Type type, String meaning, String formula) {
 
   /** What kind of value a fact has. */
-  public sealed interface Type permits Number, Word, YesNo {}
+  public sealed interface Type permits Number, Numbers, Word, YesNo {}
 
   /**
    * A number with a dimension.
@@ -39,6 +40,13 @@ public record Fact(String name, Type type, String meaning, String formula) {
   }
 
   /**
+   * A list of numbers of one dimension, such as one for each pass.
+   *
+   * @param each dimension, units and range of each
+   */
+  public record Numbers(Number each) implements Type {}
+
+  /**
    * One of a closed list of words.
    *
    * @param allowed the words
@@ -52,4 +60,12 @@ public record Fact(String name, Type type, String meaning, String formula) {
 
   /** True or false. */
   public record YesNo() implements Type {}
+
+  /** Dimension, units and range of its number or numbers; null if it has none. */
+  public @Nullable Number number() {
+    if (type instanceof Numbers numbers) {
+      return numbers.each;
+    }
+    return type instanceof Number number ? number : null;
+  }
 }

@@ -26,6 +26,7 @@ import org.standproud.setup.MaterialGroup;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Operation;
 import org.standproud.setup.PackingKind;
+import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Stage;
 import org.standproud.setup.StockSurface;
@@ -136,6 +137,55 @@ public final class Vocabulary {
       computed("table feed", QuantityKind.TABLE_FEED, 0, 2, "v_f = f_z z n.", "f_z z n");
   public static final Fact CUTTING_SPEED =
       computed("cutting speed", QuantityKind.CUTTING_SPEED, 0, 100, "v_c = pi DC n.", "pi DC n");
+
+  // The passes planned: judged by their numbers, computed for none but the cut asked about.
+  public static final Fact PASSES_TOLD =
+      yesNo("passes told", "Whether the request tells the passes planned on this set-up.");
+  public static final Fact NUMBER_OF_PASSES =
+      count("number of passes", PlannedCut.MOST, "How many passes are planned.");
+  public static final Fact AXIAL_DEPTHS =
+      lengths("axial depths of passes", 0, "a_p of each planned pass, in order.", SAID);
+  public static final Fact RADIAL_DEPTHS =
+      lengths(
+          "radial depths of passes",
+          0,
+          "a_e of each planned pass of a broad side, in order.",
+          SAID);
+  public static final Fact FEEDS_OF_PASSES =
+      list("feeds of passes", SMALL_LENGTH, 0, 0.01, "f_z of each planned pass, in order.", SAID);
+  public static final Fact ROUGHING_DEPTHS =
+      lengths(
+          "roughing depths",
+          0,
+          "What each planned roughing pass takes off the face, in order.",
+          "a_p on a top edge, a_e on a broad side");
+  public static final Fact FINISHING_DEPTHS =
+      lengths(
+          "finishing depths",
+          0,
+          "What each planned finishing pass takes off the face, in order.",
+          "a_p on a top edge, a_e on a broad side");
+  public static final Fact ROUGHING_RISES =
+      lengths(
+          "roughing rises",
+          -1,
+          "By how much each planned roughing pass but the first takes more off the face than the"
+              + " least of those before it; negative where it takes less.",
+          "roughing depth less the least before it");
+  public static final Fact EARLIER_DEPTHS =
+      lengths(
+          "earlier depths",
+          0,
+          "What each planned pass but the last takes off the face, in order.",
+          "a_p on a top edge, a_e on a broad side");
+  public static final Fact LAST_PASS_DEPTH =
+      computed(
+          "last pass depth",
+          LENGTH,
+          0,
+          1,
+          "What the last planned pass takes off the face.",
+          "a_p on a top edge, a_e on a broad side");
 
   // Engagement.
   public static final Fact MODE = word("mode", Mode.values(), "Climb, conventional or both.");
@@ -437,7 +487,7 @@ public final class Vocabulary {
 
   /** Whether the request itself states the fact, so that the shop can change it. */
   public static boolean isStated(Fact fact) {
-    return fact.formula().equals(SAID) && fact.type() instanceof Fact.Number;
+    return fact.formula().equals(SAID) && fact.number() != null;
   }
 
   private static Fact add(Fact fact) {
@@ -457,6 +507,16 @@ public final class Vocabulary {
 
   private static Fact length(String name, double greatest, String says) {
     return number(name, LENGTH, 0, greatest, says, SAID);
+  }
+
+  private static Fact lengths(String name, double least, String says, String how) {
+    return list(name, LENGTH, least, 1, says, how);
+  }
+
+  private static Fact list(
+      String name, QuantityKind kind, double least, double greatest, String says, String how) {
+    Fact.Number each = new Fact.Number(kind, least, greatest);
+    return add(new Fact(name, new Fact.Numbers(each), says, how));
   }
 
   private static Fact clearance(String name, String says) {

@@ -54,6 +54,7 @@ public final class EvidenceGathering {
 
   private Evidence gather() {
     ProposedFacts.state(setup, HandFeed.assumptions(meant.cut()), sheet);
+    PlanFacts.state(meant, sheet);
     sheet.attempt(() -> ReachFacts.state(setup, sheet));
     sheet.attempt(() -> DriveFacts.stateTime(setup, sheet));
     sheet.attempt(() -> FinishFacts.stateRoughness(setup, sheet));

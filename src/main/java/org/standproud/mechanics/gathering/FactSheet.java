@@ -47,9 +47,20 @@ final class FactSheet {
    * hinge has no deflection worth a number, only "that much or more".
    */
   void number(Fact fact, Band band, Basis basis) {
-    Fact.Number range = (Fact.Number) fact.type();
-    Band told = band.map(v -> Math.max(range.least(), Math.min(v, range.greatest())));
-    put(fact, new Value.Quantity(told), basis);
+    put(fact, new Value.Quantity(inRange(fact, band)), basis);
+  }
+
+  /** A list of numbers, each told like a number. */
+  void numbers(Fact fact, List<Band> bands, Basis basis) {
+    put(fact, new Value.Quantities(bands.stream().map(b -> inRange(fact, b)).toList()), basis);
+  }
+
+  private static Band inRange(Fact fact, Band band) {
+    Fact.Number range = fact.number();
+    if (range == null) {
+      throw new IllegalArgumentException(fact.name() + " is no number");
+    }
+    return band.map(v -> Math.max(range.least(), Math.min(v, range.greatest())));
   }
 
   void number(Fact fact, double value, Basis basis) {

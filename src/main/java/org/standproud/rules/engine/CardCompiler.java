@@ -197,7 +197,7 @@ public final class CardCompiler {
     }
     List<String> wordFacts =
         facts.facts().stream()
-            .filter(f -> !(f.type() instanceof Fact.Number))
+            .filter(f -> f.number() == null)
             .map(Fact::name)
             .toList();
     errors.add(

@@ -90,10 +90,8 @@ final class TraceWriter {
       return new Placeholder(name, value, limit.quantity().dimension(), limit.text());
     }
     Fact fact = readings.fact(name);
+    Fact.Number number = fact.number();
     return new Placeholder(
-        name,
-        readings.value(fact),
-        fact.type() instanceof Fact.Number number ? number.dimension() : null,
-        null);
+        name, readings.value(fact), number == null ? null : number.dimension(), null);
   }
 }

@@ -197,6 +197,8 @@ sealed interface Claim {
       return "not(" + key(not.condition()) + ")";
     } else if (condition instanceof Condition.Comparison c) {
       return "(" + key(c.left()) + " " + c.relation() + " " + key(c.right()) + ")";
+    } else if (condition instanceof Condition.OfList list) {
+      return list.join() + " of " + list.list().name() + " " + key(list.each());
     }
     return condition.toWords();
   }
@@ -205,6 +207,8 @@ sealed interface Claim {
     Double constant = constant(term);
     if (constant != null) {
       return constant.toString();
+    } else if (term instanceof Term.Member) {
+      return "it";
     } else if (term instanceof Term.Arithmetic a) {
       return "(" + key(a.left()) + " " + a.operation() + " " + key(a.right()) + ")";
     } else if (term instanceof Term.Opposite o) {

@@ -26,7 +26,8 @@ import org.standproud.setup.units.QuantityKind;
 
 /**
  * Reads the values of an example: {@code 80 mm}, {@code 18 kN to 24 kN}, {@code 18 kN to 24 kN,
- * likely 20 kN}, a word, {@code true}, {@code unknown}.
+ * likely 20 kN}, a word, {@code true}, {@code unknown}; a list in its order {@code 3 mm then 1 mm},
+ * or {@code none}.
  */
 final class GivenValues {
 
@@ -91,7 +92,8 @@ final class GivenValues {
 
   /** A value that works: in the middle of the range, in the unit a shop writes. */
   private static String example(Fact fact) {
-    if (fact.type() instanceof Fact.Number number) {
+    Fact.Number number = fact.number();
+    if (number != null) {
       QuantityKind.Shown least = number.kind().show(number.least(), UnitSystem.METRIC);
       String unit = least.unit().code().equals("1") ? "" : " " + least.unit().code();
       double from = Math.max(0, least.value());
@@ -114,6 +116,8 @@ final class GivenValues {
     }
     if (fact.type() instanceof Fact.Number number) {
       return new Value.Quantity(band(number, text));
+    } else if (fact.type() instanceof Fact.Numbers list) {
+      return list(list.each(), text);
     } else if (fact.type() instanceof Fact.Word word) {
       if (!word.allowed().contains(text)) {
         throw new IllegalArgumentException(
@@ -125,6 +129,17 @@ final class GivenValues {
       throw new IllegalArgumentException("is true, false or unknown");
     }
     return new Value.Truth(text.equals("true"));
+  }
+
+  private Value list(Fact.Number each, String text) {
+    if (text.equals(Value.Quantities.NONE)) {
+      return new Value.Quantities(List.of());
+    }
+    List<Band> bands = new ArrayList<>();
+    for (String one : text.split(Value.Quantities.THEN, -1)) {
+      bands.add(band(each, one));
+    }
+    return new Value.Quantities(bands);
   }
 
   private Band band(Fact.Number number, String text) {

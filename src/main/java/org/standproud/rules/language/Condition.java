@@ -3,6 +3,7 @@ package org.standproud.rules.language;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -45,19 +46,21 @@ public sealed interface Condition {
           }
         });
     if (reasons.isEmpty()) {
-      comparisons(c -> c.addUnknowns(readings, judgements, reasons));
+      comparisons(readings, (c, at) -> c.addUnknowns(at, judgements, reasons));
     }
     return List.copyOf(reasons);
   }
 
-  /** Hands every comparison of numbers in the condition to the consumer. */
-  private void comparisons(Consumer<Comparison> consumer) {
+  /** Hands every comparison of numbers in the condition to the consumer, with what it reads. */
+  private void comparisons(Readings readings, BiConsumer<Comparison, Readings> consumer) {
     if (this instanceof Comparison comparison) {
-      consumer.accept(comparison);
+      consumer.accept(comparison, readings);
     } else if (this instanceof Not not) {
-      not.condition.comparisons(consumer);
+      not.condition.comparisons(readings, consumer);
     } else if (this instanceof Joined joined) {
-      joined.conditions.forEach(c -> c.comparisons(consumer));
+      joined.conditions.forEach(c -> c.comparisons(readings, consumer));
+    } else if (this instanceof OfList list) {
+      list.members(readings).forEach(at -> list.each.comparisons(at, consumer));
     }
   }
 
@@ -326,6 +329,52 @@ public sealed interface Condition {
     }
   }
 
+  /**
+   * Some or every number of a list satisfies a condition. A list that is missing leaves it unknown;
+   * of a list of none, none satisfies it and every one does.
+   *
+   * @param join whether every number must satisfy it or one is enough
+   * @param name what a number of the list is called in the condition
+   * @param list the list
+   * @param slot where the list stands in the readings
+   * @param each what a number has to satisfy
+   */
+  record OfList(Join join, String name, Fact list, int slot, Condition each) implements Condition {
+    /** For each number of the list the readings in which it is judged; none if it is missing. */
+    public List<Readings> members(Readings readings) {
+      return readings.each(slot);
+    }
+
+    @Override
+    public Truth evaluate(Readings readings, Judgements judgements) {
+      if (readings.at(slot) instanceof Value.Missing) {
+        return Truth.UNKNOWN;
+      }
+      Truth truth = join.ofNone;
+      for (Readings member : members(readings)) {
+        truth = join.of(truth, each.evaluate(member, judgements));
+      }
+      return truth;
+    }
+
+    @Override
+    public String toWords() {
+      String which = join == Join.ALL ? "for every " : "for some ";
+      return which + name + " of " + list.name() + ", " + each.toWords();
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      consumer.accept(list);
+      each.facts(consumer);
+    }
+
+    @Override
+    public void judgements(Consumer<String> consumer) {
+      each.judgements(consumer);
+    }
+  }
+
   /** How several conditions are joined. */
   enum Join {
     /** All must hold. */
@@ -387,7 +436,7 @@ public sealed interface Condition {
     }
 
     private String inside(Condition part) {
-      boolean other = part instanceof Joined joined && joined.join != join;
+      boolean other = part instanceof Joined joined ? joined.join != join : part instanceof OfList;
       return other ? "(" + part.toWords() + ")" : part.toWords();
     }
 

@@ -22,9 +22,9 @@ import org.standproud.mechanics.evidence.Fact;
  * Reads a condition: a closed subset of FEEL (OMG DMN) over the published facts, the limits of the
  * card and the judgements of other cards. The text is looked over, parsed, walked against a list of
  * what is allowed, checked for dimension and turned into a {@link Condition}. Nothing of it is ever
- * executed as FEEL. No fact is a list, so {@code some … satisfies} and {@code every … satisfies}
- * run over a list written out in the condition: {@code some push in [plus x push, minus x push]
- * satisfies push > small}.
+ * executed as FEEL. {@code some … satisfies} and {@code every … satisfies} run over a fact that is
+ * a list, such as the depths of the planned passes, or over a list written out in the condition:
+ * {@code some push in [plus x push, minus x push] satisfies push > small}.
  */
 public final class ConditionParser {
 

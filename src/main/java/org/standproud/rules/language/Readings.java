@@ -47,6 +47,7 @@ public final class Readings {
     boolean fits =
         value instanceof Value.Missing
             || (fact.type() instanceof Fact.Number && value instanceof Value.Quantity)
+            || (fact.type() instanceof Fact.Numbers && value instanceof Value.Quantities)
             || (fact.type() instanceof Fact.Word && value instanceof Value.Text)
             || (fact.type() instanceof Fact.YesNo && value instanceof Value.Truth);
     if (!fits) {
@@ -87,12 +88,30 @@ public final class Readings {
     return new Readings(table, all(), table.slot(fact), new Value.Quantity(band));
   }
 
+  /**
+   * For each number of a list these readings with that number in the place of the list; none if the
+   * list is missing.
+   */
+  List<Readings> each(int slot) {
+    if (!(at(slot) instanceof Value.Quantities list)) {
+      return List.of();
+    }
+    Value[] all = all();
+    return list.bands().stream()
+        .map(band -> new Readings(table, all, slot, new Value.Quantity(band)))
+        .toList();
+  }
+
   /** These readings with every band shrunk to its likely value. */
   public Readings atLikely() {
     Value[] likely = all().clone();
     for (int i = 0; i < likely.length; i++) {
       if (likely[i] instanceof Value.Quantity q && !q.band().isExact()) {
         likely[i] = new Value.Quantity(Band.exactly(q.band().likely()));
+      } else if (likely[i] instanceof Value.Quantities list) {
+        likely[i] =
+            new Value.Quantities(
+                list.bands().stream().map(b -> Band.exactly(b.likely())).toList());
       }
     }
     return new Readings(table, likely, -1, null);

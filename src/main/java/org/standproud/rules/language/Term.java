@@ -94,6 +94,32 @@ public sealed interface Term {
     }
   }
 
+  /**
+   * The number of a list that a name stands for while some or every runs over the list.
+   *
+   * @param name the name
+   * @param list the list
+   * @param slot where the list stands in the readings, and in its place this number
+   */
+  record Member(String name, Fact list, int slot) implements Term {
+    @Override
+    public Estimate estimate(Readings readings, Judgements judgements) {
+      return readings.at(slot) instanceof Value.Quantity q
+          ? new Estimate.Known(q.band())
+          : new Estimate.Unknown(list.name() + " is not known");
+    }
+
+    @Override
+    public String toWords() {
+      return name;
+    }
+
+    @Override
+    public void facts(Consumer<Fact> consumer) {
+      consumer.accept(list);
+    }
+  }
+
   /** The four operations of arithmetic on two terms. */
   enum Operation {
     /** Sum. */

@@ -71,7 +71,11 @@ final class TreeWalk {
   /** The name that some or every runs over a list, and the member it stands for. */
   private @Nullable Bound bound;
 
-  private record Bound(String name, BaseNode member) {}
+  /**
+   * What a name stands for: a member written in the list, or whatever number of a list among the
+   * facts.
+   */
+  private record Bound(String name, @Nullable BaseNode written, Term.@Nullable Member number) {}
 
   TreeWalk(Names names, String text) {
     this.names = names;
@@ -129,12 +133,14 @@ final class TreeWalk {
 
   /** The member of the list for the name that runs over it; any other node is itself. */
   private @Nullable BaseNode meant(@Nullable BaseNode node) {
-    return bound != null && node instanceof NameRefNode name && name(name).equals(bound.name)
-        ? bound.member
-        : node;
+    boolean isBound = bound != null && node instanceof NameRefNode name && runs(name);
+    return bound != null && isBound && bound.written != null ? bound.written : node;
   }
 
-  /** A list is written out, so its quantifier is no more than or, or and, between its members. */
+  private boolean runs(NameRefNode node) {
+    return bound != null && name(node).equals(bound.name);
+  }
+
   private Condition quantified(QuantifiedExpressionNode node) throws ConditionRefused {
     if (bound != null || node.getIterationContexts().size() != 1) {
       throw refuse(node, "some and every run over one list", null, quantifiedExample());
@@ -144,11 +150,45 @@ final class TreeWalk {
     if (names.all().contains(name)) {
       throw refuse(over, "this name is taken by a fact, limit or judgement");
     }
+    Condition.Join join =
+        node.getQuantifier() == QuantifiedExpressionNode.Quantifier.SOME
+            ? Condition.Join.ANY
+            : Condition.Join.ALL;
+    Fact fact = listFact(over.getExpression());
+    return fact != null && over.getRangeEndExpr() == null
+        ? ofList(node, join, name, fact)
+        : written(node, join, name, over);
+  }
+
+  private @Nullable Fact listFact(@Nullable BaseNode node) {
+    Fact fact = node instanceof NameRefNode name ? names.facts().find(name(name)) : null;
+    return fact != null && fact.type() instanceof Fact.Numbers ? fact : null;
+  }
+
+  private Condition ofList(
+      QuantifiedExpressionNode node, Condition.Join join, String name, Fact list)
+      throws ConditionRefused {
+    if (!reads(node.getExpression(), name)) {
+      throw refuse(node, "what follows satisfies says nothing of " + name);
+    }
+    int slot = names.facts().slot(list);
+    bound = new Bound(name, null, new Term.Member(name, list, slot));
+    Condition each = condition(node.getExpression());
+    bound = null;
+    return new Condition.OfList(join, name, list, slot, each);
+  }
+
+  /** A list is written out, so its quantifier is no more than or, or and, between its members. */
+  private Condition written(
+      QuantifiedExpressionNode node, Condition.Join join, String name, IterationContextNode over)
+      throws ConditionRefused {
     if (!(over.getExpression() instanceof ListNode list)
         || over.getRangeEndExpr() != null
         || list.getElements().isEmpty()
         || list.getElements().size() > MAX_MEMBERS) {
-      String reason = "some and every run over a list in brackets of at most " + MAX_MEMBERS;
+      String reason =
+          "some and every run over a fact that is a list, or a list in brackets of at most "
+              + MAX_MEMBERS;
       throw refuse(over, reason, null, quantifiedExample());
     }
     if (reads(list, name)) {
@@ -156,12 +196,11 @@ final class TreeWalk {
     }
     List<Condition> each = new ArrayList<>();
     for (BaseNode member : list.getElements()) {
-      bound = new Bound(name, member);
+      bound = new Bound(name, member, null);
       each.add(condition(node.getExpression()));
       bound = null;
     }
-    boolean some = node.getQuantifier() == QuantifiedExpressionNode.Quantifier.SOME;
-    return some ? Condition.any(each) : Condition.all(each);
+    return new Condition.Joined(join, each);
   }
 
   private static boolean reads(ASTNode node, String name) {
@@ -182,6 +221,9 @@ final class TreeWalk {
 
   private Condition truthOf(NameRefNode node) throws ConditionRefused {
     String name = name(node);
+    if (listFact(node) != null) {
+      throw listNotNumber(node);
+    }
     Fact fact = names.facts().find(name);
     if (fact != null && fact.type() instanceof Fact.YesNo) {
       return new Condition.Yes(fact, names.facts().slot(fact));
@@ -416,8 +458,19 @@ final class TreeWalk {
         new Term.Literal(value, text(node)), value == 0 ? Measure.ANY : Measure.NUMBER);
   }
 
+  private ConditionRefused listNotNumber(NameRefNode node) {
+    String example = "some x in " + name(node) + " satisfies x > 0";
+    return refuse(node, "this fact is a list: say it of some or every one in it", null, example);
+  }
+
   private Typed named(NameRefNode node) throws ConditionRefused {
     String name = name(node);
+    if (bound != null && bound.number != null && runs(node)) {
+      Fact.Numbers list = (Fact.Numbers) bound.number.list().type();
+      return new Typed(bound.number, Measure.of(list.each().dimension()));
+    } else if (listFact(node) != null) {
+      throw listNotNumber(node);
+    }
     Term.Limit limit = names.limits().get(name);
     if (limit != null) {
       return new Typed(limit, Measure.of(limit.quantity().dimension()));

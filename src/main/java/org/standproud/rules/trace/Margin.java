@@ -2,6 +2,7 @@ package org.standproud.rules.trace;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
 import org.standproud.setup.units.Dimension;
 
 /**
@@ -10,6 +11,7 @@ import org.standproud.setup.units.Dimension;
  *
  * @param comparison the comparison in words
  * @param dimension dimension of both sides, or null if it has no name
+ * @param place which number of a list it is about, counted from 1; null if about none
  * @param value likely value of the left side
  * @param threshold likely value of the right side
  * @param clearance distance between the likely values
@@ -20,6 +22,7 @@ import org.standproud.setup.units.Dimension;
 public record Margin(
     String comparison,
     @Nullable Dimension dimension,
+    @Nullable Integer place,
     double value,
     double threshold,
     double clearance,
@@ -30,5 +33,12 @@ public record Margin(
   /** Copies the list, unless it is one that nobody can change and that is yet to be worked out. */
   public Margin {
     changes = changes instanceof ChangesWhenAsked ? changes : List.copyOf(changes);
+  }
+
+  /** What a fact of the comparison is called: its name, or "number 2 of" the list it is. */
+  public String of(Fact fact) {
+    return fact.type() instanceof Fact.Numbers
+        ? "number " + place + " of " + fact.name()
+        : fact.name();
   }
 }

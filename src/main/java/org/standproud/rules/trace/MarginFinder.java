@@ -22,13 +22,16 @@ import org.standproud.setup.Band;
  * Finds the comparison whose flipping would flip a condition soonest. Where all of several must
  * hold and do, the nearest of them; where some do not, the farthest of those. Distances of
  * different dimension are compared as parts of the numbers compared. A condition that only a word
- * can flip has no margin.
+ * can flip has no margin. Where some or every number of a list is spoken of, the numbers are parts
+ * like any others, and the margin says which of them it is about.
  */
 public final class MarginFinder {
 
   private final Readings readings;
   private final Readings likely;
   private final Judgements judgements;
+  private final @Nullable Integer place;
+  private final Map<Condition.OfList, List<Part>> members = new IdentityHashMap<>();
   private final Map<Comparison, Map<Boolean, Margin>> found = new IdentityHashMap<>();
 
   /**
@@ -38,9 +41,25 @@ public final class MarginFinder {
    * @param judgements the judgements derived
    */
   public MarginFinder(Readings readings, Judgements judgements) {
+    this(readings, judgements, null);
+  }
+
+  private MarginFinder(Readings readings, Judgements judgements, @Nullable Integer place) {
+    this.place = place;
     this.readings = readings;
     this.likely = readings.atLikely();
     this.judgements = judgements;
+  }
+
+  /** A condition with what it is judged on. */
+  private record Part(MarginFinder finder, Condition condition) {
+    Truth likely() {
+      return condition.evaluate(finder.likely, finder.judgements);
+    }
+
+    @Nullable Margin margin(boolean holds) {
+      return finder.of(condition, holds);
+    }
   }
 
   /** The margin of a condition, or null if no number can flip it or a fact it needs is missing. */
@@ -56,24 +75,36 @@ public final class MarginFinder {
     } else if (condition instanceof Condition.Not not) {
       return of(not.condition(), !holds);
     } else if (condition instanceof Condition.Joined joined) {
-      boolean all = joined.join() == Condition.Join.ALL;
-      return among(joined.conditions(), holds, all == holds);
+      List<Part> parts = joined.conditions().stream().map(c -> new Part(this, c)).toList();
+      return among(parts, holds, (joined.join() == Condition.Join.ALL) == holds);
+    } else if (condition instanceof Condition.OfList list) {
+      List<Part> parts = members.computeIfAbsent(list, this::members);
+      return among(parts, holds, (list.join() == Condition.Join.ALL) == holds);
     }
     return null;
   }
 
+  private List<Part> members(Condition.OfList list) {
+    List<Part> parts = new ArrayList<>();
+    for (Readings member : list.members(readings)) {
+      parts.add(
+          new Part(new MarginFinder(member, judgements, parts.size() + 1), list.each()));
+    }
+    return parts;
+  }
+
   /** Among parts that must all hold, or, of the opposite, of which one is enough. */
-  private @Nullable Margin among(List<Condition> parts, boolean holds, boolean allNeeded) {
-    List<Condition> against = new ArrayList<>();
-    for (Condition part : parts) {
-      Truth truth = part.evaluate(likely, judgements);
+  private static @Nullable Margin among(List<Part> parts, boolean holds, boolean allNeeded) {
+    List<Part> against = new ArrayList<>();
+    for (Part part : parts) {
+      Truth truth = part.likely();
       if ((holds ? truth : truth.not()) == Truth.of(!allNeeded)) {
         against.add(part);
       }
     }
     Margin best = null;
-    for (Condition part : against.isEmpty() ? parts : against) {
-      Margin margin = of(part, holds);
+    for (Part part : against.isEmpty() ? parts : against) {
+      Margin margin = part.margin(holds);
       if (margin == null && !against.isEmpty()) {
         return null;
       }
@@ -95,6 +126,7 @@ public final class MarginFinder {
     return new Margin(
         (holds ? "" : "not: ") + comparison.toWords(),
         comparison.dimension(),
+        place,
         value,
         threshold,
         clearance,
@@ -108,7 +140,8 @@ public final class MarginFinder {
     comparison.facts(facts::add);
     List<FactChange> changes = new ArrayList<>();
     for (Fact fact : facts) {
-      if (fact.type() instanceof Fact.Number range
+      Fact.Number range = fact.number();
+      if (range != null
           && readings.value(fact) instanceof Value.Quantity now) {
         double from = now.band().likely();
         Double flips = flip(comparison, holds, fact, range, likely, from);

@@ -122,9 +122,8 @@ public record WhyNot(
     for (FactChange change : margin.changes()) {
       Double flips = change.likely();
       if (flips != null) {
-        Dimension dimension =
-            change.fact().type() instanceof Fact.Number number ? number.dimension() : null;
-        text.append("; it would hold with ").append(change.fact().name()).append(" at ");
+        Dimension dimension = dimension(change.fact());
+        text.append("; it would hold with ").append(margin.of(change.fact())).append(" at ");
         text.append(told(flips, dimension, units)).append(" instead of ");
         text.append(told(change.from(), dimension, units));
       }
@@ -132,9 +131,16 @@ public record WhyNot(
     return text.toString();
   }
 
+  private static @Nullable Dimension dimension(Fact fact) {
+    Fact.Number number = fact.number();
+    return number == null ? null : number.dimension();
+  }
+
   private static String told(Fact fact, Value value, UnitSystem units) {
-    if (value instanceof Value.Quantity q && fact.type() instanceof Fact.Number number) {
-      return told(q.band().likely(), number.dimension(), units);
+    if (value instanceof Value.Quantity q) {
+      return told(q.band().likely(), dimension(fact), units);
+    } else if (value instanceof Value.Quantities list) {
+      return list.words(band -> told(band.likely(), dimension(fact), units));
     } else if (value instanceof Value.Text text) {
       return text.word();
     } else if (value instanceof Value.Truth truth) {

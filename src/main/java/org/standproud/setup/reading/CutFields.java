@@ -12,6 +12,7 @@ import org.standproud.setup.FeedDrive;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Operation;
+import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Stage;
 
 /**
@@ -116,6 +117,39 @@ final class CutFields {
                   + " if left out")
           .mayBeUnknown();
 
+  static final Choice<PlannedCut, Stage> PLANNED_STAGE =
+      Choice.of("stage", Stage.class, PlannedCut::stage, "rough or finish");
+  static final Quantity<PlannedCut> PLANNED_AXIAL_DEPTH =
+      Quantity.of(
+          "axialDepth",
+          LENGTH,
+          AXIAL_DEPTH.range().least(),
+          AXIAL_DEPTH.range().greatest(),
+          PlannedCut::axialDepthM,
+          "a_p, depth along the cutter axis");
+  static final Quantity<PlannedCut> PLANNED_RADIAL_DEPTH =
+      Quantity.<PlannedCut>of(
+              "radialDepth",
+              LENGTH,
+              RADIAL_DEPTH.range().least(),
+              RADIAL_DEPTH.range().greatest(),
+              PlannedCut::radialDepthM,
+              "a_e, taken off across the jaws: needed on a broad side, not for a top edge")
+          .mayBeUnknown();
+  static final Banded<PlannedCut> PLANNED_FEED =
+      Banded.<PlannedCut>of(
+              "feedPerTooth",
+              LENGTH,
+              FEED_PER_TOOTH.range().least(),
+              FEED_PER_TOOTH.range().greatest(),
+              PlannedCut::feedPerToothM,
+              "f_z, feed per tooth")
+          .mayBeUnknown();
+  static final Shape<PlannedCut> PLANNED_SHAPE =
+      new Shape<>(
+          "planned pass",
+          List.of(PLANNED_STAGE, PLANNED_AXIAL_DEPTH, PLANNED_RADIAL_DEPTH, PLANNED_FEED));
+
   static final Shape<Cut> SHAPE =
       new Shape<>(
           "cut",
@@ -138,6 +172,14 @@ final class CutFields {
               LEAD_IN));
 
   private CutFields() {}
+
+  static PlannedCut planned(Values v) {
+    return new PlannedCut(
+        v.need(PLANNED_STAGE),
+        v.need(PLANNED_AXIAL_DEPTH),
+        v.get(PLANNED_RADIAL_DEPTH),
+        v.get(PLANNED_FEED));
+  }
 
   static Cut cut(Values v) {
     return new Cut(

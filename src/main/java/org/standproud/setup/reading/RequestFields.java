@@ -6,6 +6,7 @@ import org.standproud.setup.Cutter;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JobReference;
 import org.standproud.setup.Machine;
+import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
 import org.standproud.setup.UnitSystem;
@@ -39,12 +40,22 @@ final class RequestFields {
           "machine", MachineFields.SHAPE, Catalogue::machines, Setup::machine, "the machine");
   static final Part<Setup, Cutter> CUTTER =
       Part.onShelf("cutter", CutterFields.SHAPE, Catalogue::cutters, Setup::cutter, "the cutter");
-  static final Part<Setup, Cut> CUT = Part.of("cut", CutFields.SHAPE, Setup::cut, "the pass");
+  static final Part<Setup, Cut> CUT =
+      Part.of("cut", CutFields.SHAPE, Setup::cut, "the pass that is asked about");
+  static final Parts<Setup, PlannedCut> PASSES =
+      new Parts<>(
+          "passes",
+          CutFields.PLANNED_SHAPE,
+          PlannedCut.MOST,
+          false,
+          Setup::passes,
+          "the passes planned on this set-up in order, of which the cut is one; if left out,"
+              + " nothing is known of others");
 
   static final Shape<Setup> SHAPE =
       new Shape<>(
           "set-up",
-          List.of(UNITS, NOTE, JOB, STOCK, HOLD, MACHINE, CUTTER, CUT),
+          List.of(UNITS, NOTE, JOB, STOCK, HOLD, MACHINE, CUTTER, CUT, PASSES),
           RequestFields::check);
 
   private RequestFields() {}
@@ -102,6 +113,7 @@ final class RequestFields {
 
   static Setup setup(Values v) {
     Values job = v.need(JOB);
+    List<Values> passes = v.get(PASSES);
     return new Setup(
         new JobReference(job.need(JOB_ORDER), job.get(WORK_MASTER), job.get(JOB_OPERATION)),
         StockFields.stock(v.need(STOCK)),
@@ -109,6 +121,7 @@ final class RequestFields {
         MachineFields.machine(v.need(MACHINE)),
         CutterFields.cutter(v.need(CUTTER)),
         CutFields.cut(v.need(CUT)),
+        passes == null ? List.of() : passes.stream().map(CutFields::planned).toList(),
         v.need(UNITS));
   }
 }

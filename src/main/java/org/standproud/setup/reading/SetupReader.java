@@ -1,6 +1,8 @@
 package org.standproud.setup.reading;
 
 import java.util.List;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.databind.JsonNode;
@@ -48,9 +50,30 @@ public final class SetupReader {
     Place place = new Place("", units(request), catalogue, faults);
     Values values = RequestFields.SHAPE.read(request, place);
     settle(values, request, place);
+    if (faults.none()) {
+      checkPlan(RequestFields.setup(values), place.child(RequestFields.PASSES.name()));
+    }
     return faults.none()
         ? new Reading.Accepted(RequestFields.setup(values))
         : new Reading.Refused(faults.list());
+  }
+
+  /** A plan tells as much of each pass as the cut does, and the cut is in it. */
+  private static void checkPlan(Setup setup, Place place) {
+    boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
+    for (int i = 0; i < setup.passes().size(); i++) {
+      boolean told = setup.passes().get(i).radialDepthM() != null;
+      Place radial = place.item(i).child(CutFields.PLANNED_RADIAL_DEPTH.name());
+      if (side && !told) {
+        radial.fault(null, "the radial depth is missing");
+      } else if (told && !side) {
+        radial.fault(null, "a pass over a top edge is told by its axial depth");
+      }
+    }
+    boolean planned = setup.passes().stream().anyMatch(pass -> pass.fits(setup.asked()));
+    if (!planned && !setup.passes().isEmpty()) {
+      place.fault(null, "the cut that is asked about is none of these passes");
+    }
   }
 
   private static void settle(Values values, JsonNode request, Place place) {

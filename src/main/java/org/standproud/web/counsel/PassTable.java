@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.plan.PassPlan;
 import org.standproud.advice.plan.PlannedPass;
-import org.standproud.advice.trial.CutterSwap;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
@@ -135,7 +134,7 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
   public static double onePassM(Setup setup) {
     return setup.cut().operation() == Operation.TOP_EDGE
         ? setup.cut().axialDepthM()
-        : CutterSwap.sideDepthM(setup);
+        : setup.sideDepthM();
   }
 
   /** What to do after which pass. */

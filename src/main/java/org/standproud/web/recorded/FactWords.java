@@ -1,6 +1,8 @@
 package org.standproud.web.recorded;
 
+import java.util.stream.Collectors;
 import org.standproud.api.assessing.FactValue;
+import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
@@ -14,6 +16,12 @@ public final class FactWords {
     FactValue.Numbers band = fact.band();
     if (band != null) {
       return fact.fact() + " " + told(band, fact, units);
+    } else if (fact.bands() != null) {
+      String each =
+          fact.bands().stream()
+              .map(b -> told(b, fact, units))
+              .collect(Collectors.joining(Value.Quantities.THEN));
+      return fact.fact() + " " + (each.isEmpty() ? Value.Quantities.NONE : each);
     } else if (fact.word() != null) {
       return fact.fact() + " " + fact.word();
     } else if (fact.yes() != null) {

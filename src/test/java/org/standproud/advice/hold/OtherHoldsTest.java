@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Quantity;
-import org.standproud.advice.trial.CutterSwap;
 import org.standproud.advice.trial.Rework;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -152,11 +151,11 @@ class OtherHoldsTest {
                 assertThat(flat.stock().thicknessM()).isEqualTo(standing.stock().heightM());
                 if (standing.cut().operation() == Operation.TOP_EDGE) {
                   assertThat(flat.cut().operation()).isEqualTo(Operation.BROAD_SIDE);
-                  assertThat(CutterSwap.sideDepthM(flat))
+                  assertThat(flat.sideDepthM())
                       .isCloseTo(standing.cut().axialDepthM(), within(1e-12));
                   assertThat(flat.cut().axialDepthM()).isEqualTo(standing.stock().thicknessM());
                 } else {
-                  assertThat(flat.cut().axialDepthM()).isEqualTo(CutterSwap.sideDepthM(standing));
+                  assertThat(flat.cut().axialDepthM()).isEqualTo(standing.sideDepthM());
                   assertThat(laid.strips()).isPositive();
                 }
               });

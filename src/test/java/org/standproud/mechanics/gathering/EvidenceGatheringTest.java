@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -42,6 +43,12 @@ class EvidenceGatheringTest {
     return Files.list(Path.of("seeds/setups")).sorted();
   }
 
+  private static void inRange(Fact fact, Band band) {
+    Fact.Number range = Objects.requireNonNull(fact.number());
+    assertThat(band.low()).isGreaterThanOrEqualTo(range.least());
+    assertThat(band.high()).isLessThanOrEqualTo(range.greatest());
+  }
+
   @ParameterizedTest
   @MethodSource("setups")
   void everyFactOfTheVocabularyIsGivenInItsRange(Path file) throws IOException {
@@ -52,9 +59,9 @@ class EvidenceGatheringTest {
         .forEach(
             value -> {
               if (value.value() instanceof Value.Quantity quantity) {
-                Fact.Number range = (Fact.Number) value.fact().type();
-                assertThat(quantity.band().low()).isGreaterThanOrEqualTo(range.least());
-                assertThat(quantity.band().high()).isLessThanOrEqualTo(range.greatest());
+                inRange(value.fact(), quantity.band());
+              } else if (value.value() instanceof Value.Quantities list) {
+                list.bands().forEach(band -> inRange(value.fact(), band));
               }
             });
   }

@@ -53,6 +53,8 @@ class BandPropertiesTest {
     return Arbitraries.<String>oneOf(
             comparison,
             comparison.map(c -> "not(" + c + ")"),
+            Combinators.combine(Arbitraries.of("some", "every"), relation, term)
+                .as((w, r, b) -> w + " d in depths of passes satisfies d " + r + " " + b),
             Combinators.combine(comparison, Arbitraries.of("and", "or"), comparison)
                 .as((a, w, b) -> a + " " + w + " " + b),
             Combinators.combine(comparison, comparison, comparison)
@@ -103,6 +105,13 @@ class BandPropertiesTest {
 
   private static Readings readings(Band stickOut, Band grip, Band thickness) {
     return Shop.readings(
-        Shop.STICK_OUT, stickOut, Shop.GRIP_DEPTH, grip, Shop.THICKNESS, thickness);
+        Shop.STICK_OUT,
+        stickOut,
+        Shop.GRIP_DEPTH,
+        grip,
+        Shop.THICKNESS,
+        thickness,
+        Shop.DEPTHS,
+        List.of(stickOut, grip, thickness));
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -169,6 +170,105 @@ class ConditionParserTest {
       })
   void someOverAnythingElseIsRefused(String text) {
     assertThatThrownBy(() -> parse(text)).isInstanceOf(ConditionRefused.class);
+  }
+
+  private static Truth ofPasses(String text, Object... depthsM) throws ConditionRefused {
+    return parse(text)
+        .evaluate(Shop.readings(Shop.DEPTHS, List.of(depthsM)), Judgements.NONE);
+  }
+
+  private static final String SOME_DEEP = "some d in depths of passes satisfies d > deep grip";
+  private static final String EVERY_DEEP = "every d in depths of passes satisfies d > deep grip";
+
+  @Test
+  void onePassThatIsTooDeepIsEnoughForSomeAndNotForEvery() throws Exception {
+    assertThat(ofPasses(SOME_DEEP, 0.010, 0.013, 0.011)).isEqualTo(Truth.TRUE);
+    assertThat(ofPasses(EVERY_DEEP, 0.010, 0.013, 0.011)).isEqualTo(Truth.FALSE);
+    assertThat(ofPasses(EVERY_DEEP, 0.013, 0.013)).isEqualTo(Truth.TRUE);
+    assertThat(ofPasses(SOME_DEEP, 0.010, 0.011)).isEqualTo(Truth.FALSE);
+  }
+
+  @Test
+  void aPassThatMayBeTooDeepLeavesItEither() throws Exception {
+    Band around = new Band(0.011, 0.012, 0.013);
+    assertThat(ofPasses(SOME_DEEP, 0.010, around)).isEqualTo(Truth.EITHER);
+    assertThat(ofPasses(EVERY_DEEP, 0.014, around)).isEqualTo(Truth.EITHER);
+    assertThat(ofPasses(SOME_DEEP, 0.014, around)).isEqualTo(Truth.TRUE);
+    assertThat(ofPasses(EVERY_DEEP, 0.010, around)).isEqualTo(Truth.FALSE);
+  }
+
+  @Test
+  void passesNobodyToldOfLeaveItOpenAndAreNotAPlanOfNone() throws Exception {
+    assertThat(parse(SOME_DEEP).evaluate(READINGS, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(parse(EVERY_DEEP).evaluate(READINGS, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(parse(SOME_DEEP).unknowns(READINGS, Judgements.NONE))
+        .singleElement()
+        .asString()
+        .startsWith("depths of passes is not known");
+    assertThat(ofPasses(SOME_DEEP)).isEqualTo(Truth.FALSE);
+    assertThat(ofPasses(EVERY_DEEP)).isEqualTo(Truth.TRUE);
+    assertThat(ofPasses("depths of passes = null")).isEqualTo(Truth.FALSE);
+    assertThat(parse("depths of passes = null").evaluate(READINGS, Judgements.NONE))
+        .isEqualTo(Truth.TRUE);
+  }
+
+  @Test
+  void aPassMayBeHeldAgainstOtherFactsAndWhatIsMissingThereIsNamed() throws Exception {
+    Condition against =
+        parse("some d in depths of passes satisfies stick-out / d > 4 and stage = \"rough\"");
+    Readings known =
+        Shop.readings(
+            Shop.DEPTHS, List.of(0.010, 0.030), Shop.STICK_OUT, 0.075, Shop.STAGE, "rough");
+    assertThat(against.evaluate(known, Judgements.NONE)).isEqualTo(Truth.TRUE);
+    Readings perhapsNone =
+        Shop.readings(
+            Shop.DEPTHS,
+            List.of(new Band(0, 0.010, 0.030)),
+            Shop.STICK_OUT,
+            0.075,
+            Shop.STAGE,
+            "rough");
+    assertThat(against.evaluate(perhapsNone, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(against.unknowns(perhapsNone, Judgements.NONE)).containsExactly("d may be zero");
+  }
+
+  @Test
+  void aListIsSpokenOfInWords() throws Exception {
+    assertThat(parse(SOME_DEEP).toWords())
+        .isEqualTo("for some d of depths of passes, d is more than deep grip (12 mm)");
+    assertThat(parse(EVERY_DEEP + " and packed").toWords())
+        .isEqualTo(
+            "for every d of depths of passes, d is more than deep grip (12 mm) and packed");
+    assertThat(parse("(" + EVERY_DEEP + ") and packed").toWords())
+        .isEqualTo(
+            "(for every d of depths of passes, d is more than deep grip (12 mm)) and packed");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "depths of passes > deep grip | this fact is a list",
+        "depths of passes | this fact is a list",
+        "max(depths of passes, deep grip) > stick-out | this fact is a list",
+        "some d in depths of passes satisfies d > 12 | a length cannot be compared with a pure",
+        "some d in depths of passes satisfies d > hard clamping | a length cannot be compared",
+        "some d in depths of passes satisfies packed | says nothing of d",
+        "some d in depths of passes satisfies d | a number is not a yes or no",
+        "some d in depths of passes satisfies d = \"rough\" | only a fact that is a word",
+        "some d in depths of passes satisfies d = null | only a fact can be compared with null",
+        "some stage in depths of passes satisfies stage > deep grip | this name is taken",
+        "some d in depths of passes satisfies some e in depths of passes satisfies e > d | run over",
+        "some d in depths of passes, e in depths of passes satisfies d > e | run over one list",
+        "some d in [depths of passes] satisfies d > deep grip | this fact is a list",
+        "count(depths of passes) > 2 | can be called",
+        "depths of passes[1] > deep grip | filters are not part",
+        "for d in depths of passes return d | for is not part",
+      })
+  void aListIsNothingButRunOver(String text, String reason) {
+    assertThatThrownBy(() -> parse(text))
+        .isInstanceOf(ConditionRefused.class)
+        .hasMessageContaining(reason);
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.standproud.rules.trace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -85,5 +86,54 @@ class MarginFinderTest {
     Readings readings = Shop.readings(Shop.STICK_OUT, 0.02, Shop.GRIP_DEPTH, 0.08);
     FactChange grip = change(margin("stick-out + 20 * grip depth < 0", readings), Shop.GRIP_DEPTH);
     assertThat(grip.likely()).isNull();
+  }
+
+  @Test
+  void thePassThatGoesFarthestPastTheLimitIsNamedWithWhatWouldClearIt() throws Exception {
+    Readings passes = Shop.readings(Shop.DEPTHS, List.of(0.001, 0.004, 0.003), Shop.CUTTER, 0.02);
+    Margin margin =
+        margin("some d in depths of passes satisfies d > 0.1 * cutter diameter", passes);
+    assertThat(margin.place()).isEqualTo(2);
+    assertThat(margin.value()).isCloseTo(0.004, NEAR);
+    assertThat(margin.threshold()).isCloseTo(0.002, NEAR);
+    assertThat(margin.clearance()).isCloseTo(-0.002, NEAR);
+    assertThat(change(margin, Shop.DEPTHS).from()).isCloseTo(0.004, NEAR);
+    assertThat(change(margin, Shop.DEPTHS).likely()).isCloseTo(0.002, NEAR);
+    assertThat(change(margin, Shop.CUTTER).likely()).isCloseTo(0.04, NEAR);
+  }
+
+  @Test
+  void ofPassesThatAllKeepWithinTheLimitTheNearestIsNamed() throws Exception {
+    Readings passes = Shop.readings(Shop.DEPTHS, List.of(0.001, 0.0015, 0.0012));
+    Margin some = margin("some d in depths of passes satisfies 500 * d > stick-out", both(passes));
+    assertThat(some.place()).isEqualTo(2);
+    Margin every =
+        margin("not(every d in depths of passes satisfies 500 * d < stick-out)", both(passes));
+    assertThat(every.place()).isEqualTo(2);
+    assertThat(every.clearance()).isCloseTo(some.clearance(), NEAR);
+  }
+
+  private static Readings both(Readings passes) {
+    return passes.with(Shop.STICK_OUT, Band.exactly(1));
+  }
+
+  @Test
+  void aBandOfOnePassIsCarriedIntoItsMargin() throws Exception {
+    Readings passes =
+        Shop.readings(Shop.DEPTHS, List.of(0.001, new Band(0.001, 0.002, 0.004)), Shop.CUTTER, 0.03);
+    Margin margin =
+        margin("some d in depths of passes satisfies d > 0.1 * cutter diameter", passes);
+    assertThat(margin.place()).isEqualTo(2);
+    assertThat(margin.clearance()).isCloseTo(0.001, NEAR);
+    assertThat(margin.adverse()).isCloseTo(-0.001, NEAR);
+  }
+
+  @Test
+  void aPlanOfNoPassesHasNoMargin() throws Exception {
+    var condition =
+        new ConditionParser(Shop.TABLE, Set.of())
+            .parse("some d in depths of passes satisfies d > 0", Map.of());
+    Readings none = Shop.readings(Shop.DEPTHS, List.of());
+    assertThat(new MarginFinder(none, Judgements.NONE).of(condition)).isNull();
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -93,7 +94,8 @@ class FieldLimitsTest {
   }
 
   private static ObjectNode full(UnitSystem units) {
-    return CanonicalText.request(Seeds.accepted(Seeds.request("01")), units);
+    Setup setup = Seeds.accepted(Seeds.request("01"));
+    return CanonicalText.request(setup.with(setup.cut(), List.of(setup.asked())), units);
   }
 
   private static void put(ObjectNode request, Limit limit, JsonNode value) {

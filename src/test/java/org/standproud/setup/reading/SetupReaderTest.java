@@ -243,4 +243,51 @@ class SetupReaderTest {
     Problem problem = only(with("01", "/hold/stop", "'" + "a\\u0007".repeat(500) + "'"));
     assertThat(problem.value()).hasSizeLessThan(80).doesNotContain("\u0007");
   }
+
+  private static final String ROUGH = "{'stage':'rough','axialDepth':10,'radialDepth':2}";
+
+  @Test
+  void theCutAskedAboutIsOneOfThePassesPlanned() {
+    assertThat(Seeds.accepted(with("02", "/passes", "[]")).passes()).isEmpty();
+    assertThat(only(with("02", "/passes", "[" + ROUGH + "]")))
+        .satisfies(
+            p -> {
+              assertThat(p.pointer()).isEqualTo("/passes");
+              assertThat(p.message()).isEqualTo("the cut that is asked about is none of these passes");
+            });
+  }
+
+  @Test
+  void theCutMayBeAskedAboutInOtherUnitsAndOtherWordsThanItsPass() {
+    String inches =
+        "[" + ROUGH + ",{'stage':'finish','axialDepth':{'value':0.393701,'unit':'in'},"
+            + "'radialDepth':{'value':0.011811,'unit':'in'}}]";
+    assertThat(Seeds.accepted(with("02", "/passes", inches)).passes()).hasSize(2);
+  }
+
+  @Test
+  void aPassOfABroadSideTellsItsRadialDepthAndOneOfATopEdgeDoesNot() {
+    ObjectNode side = Seeds.request("02");
+    ((ObjectNode) side.at("/passes/0")).remove("radialDepth");
+    assertThat(only(side).pointer()).isEqualTo("/passes/0/radialDepth");
+    String top = "[{'stage':'rough','axialDepth':0.5},{'stage':'finish','axialDepth':0.2}]";
+    assertThat(Seeds.accepted(with("01", "/passes", top)).passes()).hasSize(2);
+    String wide = "[{'stage':'rough','axialDepth':0.5}," + ROUGH + "]";
+    assertThat(only(with("01", "/passes", wide)).pointer()).isEqualTo("/passes/1/radialDepth");
+  }
+
+  @Test
+  void aPlanOfMoreThanFiftyPassesIsRefused() {
+    String many = "[" + "{'stage':'rough','axialDepth':0.5},".repeat(50);
+    assertThat(only(with("01", "/passes", many + "{'stage':'rough','axialDepth':0.5}]")))
+        .satisfies(p -> assertThat(p.allowed()).isEqualTo("at most 50 items"));
+  }
+
+  @Test
+  void aSetupKeptFromBeforeThereWerePlansHasNone() {
+    Setup setup = Seeds.accepted(Seeds.request("01"));
+    String before = CanonicalText.of(setup).replace("\"passes\":[],", "");
+    assertThat(before).doesNotContain("passes");
+    assertThat(CanonicalText.setup(before)).isEqualTo(setup);
+  }
 }
