@@ -14,10 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param feedPerToothM f_z in m; null if not told
  */
 public record PlannedCut(
-    Stage stage,
-    double axialDepthM,
-    @Nullable Double radialDepthM,
-    @Nullable Band feedPerToothM) {
+    Stage stage, double axialDepthM, @Nullable Double radialDepthM, @Nullable Band feedPerToothM) {
 
   /** Longest plan that may be told. */
   public static final int MOST = 50;

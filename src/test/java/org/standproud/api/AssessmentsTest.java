@@ -25,6 +25,7 @@ import org.standproud.setup.reading.CatalogueReading;
 import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.SetupReader;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Set-ups of the demo shop, posted as a shop system would post them. */
@@ -164,6 +165,59 @@ class AssessmentsTest {
         service.get("/v1/assessments?card=REACH-001&severity=stop&kind=fail&limit=200").body();
     assertThat(found).contains(said.get("id").stringValue());
     assertThat(service.get("/v1/assessments?card=NONE-999").body()).doesNotContain("\"id\"");
+  }
+
+  @Test
+  void aPlanThatLeavesTooMuchToItsFinishIsToldByThePassThatTakesIt() {
+    ObjectNode setup = RunningService.seed("01");
+    setup.set("passes", PASSES);
+    JsonNode said = assess(setup);
+    JsonNode finding = finding(said, "FIN-019");
+    assertThat(finding.get("message").stringValue())
+        .contains("After roughing 0.5 mm then 0.5 mm the finish takes 0.2 mm then 0.8 mm");
+    assertThat(finding.get("distance").stringValue())
+        .startsWith("the limit is 0.3 mm, number 2 is 0.8 mm");
+
+    JsonNode trace = RunningService.json(service.get(said.get("links").get("trace").stringValue()));
+    JsonNode card =
+        stream(trace.get("cards"))
+            .filter(c -> c.get("card").stringValue().equals("FIN-019"))
+            .findFirst()
+            .orElseThrow();
+    JsonNode condition = card.get("conditions").get(1);
+    assertThat(condition.get("words").stringValue())
+        .isEqualTo("for some finish of finishing depths, finish is more than most left (0.3 mm)");
+    assertThat(condition.get("margin").get("place").intValue()).isEqualTo(2);
+    assertThat(condition.get("facts").get(0).get("bands")).hasSize(2);
+    JsonNode flip = condition.get("margin").get("flips").get(0);
+    assertThat(flip.get("fact").stringValue()).isEqualTo("finishing depths");
+    assertThat(flip.get("likely").doubleValue()).isCloseTo(0.0003, Offset.offset(1e-12));
+  }
+
+  @Test
+  void aRequestThatTellsOfOnePassIsNotHeldUpByCardsAboutSeveral() {
+    JsonNode said = assess(RunningService.seed("01"));
+    assertThat(findings(said)).noneMatch(f -> f.contains("FIN-019"));
+    ObjectNode other = RunningService.seed("01");
+    other.set("passes", JSON.readTree("[{\"stage\":\"rough\",\"axialDepth\":0.4}]"));
+    HttpResponse<String> refused = service.assess(other.toString());
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("/passes", "none of these passes");
+  }
+
+  private static final JsonMapper JSON = JsonMapper.shared();
+
+  private static final JsonNode PASSES =
+      JSON.readTree(
+          """
+          [{"stage": "rough", "axialDepth": 0.5}, {"stage": "rough", "axialDepth": 0.5},
+           {"stage": "finish", "axialDepth": 0.2}, {"stage": "finish", "axialDepth": 0.8}]""");
+
+  private static JsonNode finding(JsonNode said, String card) {
+    return stream(said.get("findings"))
+        .filter(f -> f.get("card").stringValue().equals(card))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -38,9 +38,7 @@ public sealed interface Value {
      * @param words one number in words
      */
     public String words(Function<Band, String> words) {
-      return bands.isEmpty()
-          ? NONE
-          : bands.stream().map(words).collect(Collectors.joining(THEN));
+      return bands.isEmpty() ? NONE : bands.stream().map(words).collect(Collectors.joining(THEN));
     }
   }
 

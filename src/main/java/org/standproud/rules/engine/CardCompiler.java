@@ -196,10 +196,7 @@ public final class CardCompiler {
       return facts.yes(fact, at.text().equals("true"));
     }
     List<String> wordFacts =
-        facts.facts().stream()
-            .filter(f -> f.number() == null)
-            .map(Fact::name)
-            .toList();
+        facts.facts().stream().filter(f -> f.number() == null).map(Fact::name).toList();
     errors.add(
         new CardError(
             card.file(),

@@ -110,8 +110,7 @@ public final class Readings {
         likely[i] = new Value.Quantity(Band.exactly(q.band().likely()));
       } else if (likely[i] instanceof Value.Quantities list) {
         likely[i] =
-            new Value.Quantities(
-                list.bands().stream().map(b -> Band.exactly(b.likely())).toList());
+            new Value.Quantities(list.bands().stream().map(b -> Band.exactly(b.likely())).toList());
       }
     }
     return new Readings(table, likely, -1, null);

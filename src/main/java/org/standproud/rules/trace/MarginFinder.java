@@ -87,8 +87,7 @@ public final class MarginFinder {
   private List<Part> members(Condition.OfList list) {
     List<Part> parts = new ArrayList<>();
     for (Readings member : list.members(readings)) {
-      parts.add(
-          new Part(new MarginFinder(member, judgements, parts.size() + 1), list.each()));
+      parts.add(new Part(new MarginFinder(member, judgements, parts.size() + 1), list.each()));
     }
     return parts;
   }
@@ -141,8 +140,7 @@ public final class MarginFinder {
     List<FactChange> changes = new ArrayList<>();
     for (Fact fact : facts) {
       Fact.Number range = fact.number();
-      if (range != null
-          && readings.value(fact) instanceof Value.Quantity now) {
+      if (range != null && readings.value(fact) instanceof Value.Quantity now) {
         double from = now.band().likely();
         Double flips = flip(comparison, holds, fact, range, likely, from);
         boolean othersExact = facts.stream().allMatch(f -> f.equals(fact) || isExact(f));

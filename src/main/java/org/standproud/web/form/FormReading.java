@@ -12,7 +12,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Turns what stands in the form into a request, and a request into what stands in the form. */
 final class FormReading {
 
-  /** Pieces of packing that the form has room for, unless the set-up has more. */
+  /** Pieces of packing and planned passes that the form has room for, unless there are more. */
   static final int LIST_ROOM = 2;
 
   private static final int MOST_ITEMS = 50;

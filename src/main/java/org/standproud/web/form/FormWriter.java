@@ -49,6 +49,9 @@ final class FormWriter {
         List<FormField> pick = List.of(pick(guide, path));
         FormSection own = own(guide, path);
         sections.add(new FormSection(guide.label(), false, true, pick, List.of(own)));
+      } else if (guide.sort() == Sort.PARTS) {
+        List<FormSection> items = items(guide, path, "number");
+        sections.add(new FormSection(guide.label(), false, true, List.of(), items));
       }
     }
     return sections;
@@ -71,7 +74,11 @@ final class FormWriter {
           fields.add(pick(guide, here));
           inner.add(own(guide, here));
         }
-        case PARTS -> addItems(guide, here, shelved, inner);
+        case PARTS -> {
+          if (!shelved) { // a list in the catalogue, such as a power curve, is changed there
+            inner.addAll(items(guide, here, guide.label()));
+          }
+        }
         default -> {
           if (!(shelved && guide.name().equals("name"))) {
             fields.add(field(guide, here, shelved));
@@ -83,14 +90,12 @@ final class FormWriter {
     return new FormSection(title, folded, open, fields, inner);
   }
 
-  private void addItems(Guide guide, String path, boolean shelved, List<FormSection> inner) {
-    if (shelved) {
-      return; // a list in the catalogue, such as a power curve, is changed in the catalogue
-    }
+  private List<FormSection> items(Guide guide, String path, String called) {
+    List<FormSection> items = new ArrayList<>();
     for (int i = 0; i < FormReading.items(path, values); i++) {
-      String title = guide.label() + " " + (i + 1);
-      inner.add(section(title, guide.inside(), path + "/" + i, true, false));
+      items.add(section(called + " " + (i + 1), guide.inside(), path + "/" + i, true, false));
     }
+    return items;
   }
 
   private boolean speaksOf(String prefix) {

@@ -173,8 +173,7 @@ class ConditionParserTest {
   }
 
   private static Truth ofPasses(String text, Object... depthsM) throws ConditionRefused {
-    return parse(text)
-        .evaluate(Shop.readings(Shop.DEPTHS, List.of(depthsM)), Judgements.NONE);
+    return parse(text).evaluate(Shop.readings(Shop.DEPTHS, List.of(depthsM)), Judgements.NONE);
   }
 
   private static final String SOME_DEEP = "some d in depths of passes satisfies d > deep grip";
@@ -237,8 +236,7 @@ class ConditionParserTest {
     assertThat(parse(SOME_DEEP).toWords())
         .isEqualTo("for some d of depths of passes, d is more than deep grip (12 mm)");
     assertThat(parse(EVERY_DEEP + " and packed").toWords())
-        .isEqualTo(
-            "for every d of depths of passes, d is more than deep grip (12 mm) and packed");
+        .isEqualTo("for every d of depths of passes, d is more than deep grip (12 mm) and packed");
     assertThat(parse("(" + EVERY_DEEP + ") and packed").toWords())
         .isEqualTo(
             "(for every d of depths of passes, d is more than deep grip (12 mm)) and packed");

@@ -120,7 +120,8 @@ class MarginFinderTest {
   @Test
   void aBandOfOnePassIsCarriedIntoItsMargin() throws Exception {
     Readings passes =
-        Shop.readings(Shop.DEPTHS, List.of(0.001, new Band(0.001, 0.002, 0.004)), Shop.CUTTER, 0.03);
+        Shop.readings(
+            Shop.DEPTHS, List.of(0.001, new Band(0.001, 0.002, 0.004)), Shop.CUTTER, 0.03);
     Margin margin =
         margin("some d in depths of passes satisfies d > 0.1 * cutter diameter", passes);
     assertThat(margin.place()).isEqualTo(2);

@@ -253,14 +253,17 @@ class SetupReaderTest {
         .satisfies(
             p -> {
               assertThat(p.pointer()).isEqualTo("/passes");
-              assertThat(p.message()).isEqualTo("the cut that is asked about is none of these passes");
+              assertThat(p.message())
+                  .isEqualTo("the cut that is asked about is none of these passes");
             });
   }
 
   @Test
   void theCutMayBeAskedAboutInOtherUnitsAndOtherWordsThanItsPass() {
     String inches =
-        "[" + ROUGH + ",{'stage':'finish','axialDepth':{'value':0.393701,'unit':'in'},"
+        "["
+            + ROUGH
+            + ",{'stage':'finish','axialDepth':{'value':0.393701,'unit':'in'},"
             + "'radialDepth':{'value':0.011811,'unit':'in'}}]";
     assertThat(Seeds.accepted(with("02", "/passes", inches)).passes()).hasSize(2);
   }

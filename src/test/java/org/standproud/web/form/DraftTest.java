@@ -91,6 +91,17 @@ class DraftTest {
   }
 
   @Test
+  void thePlanThatARequestBroughtStandsInTheFormAndIsSentWithIt() throws Exception {
+    Map<String, String> values = form("02-broad-side-climb-on-cnc");
+    assertThat(values).containsEntry("/passes/2/radialDepth", "0.3");
+    assertThat(FormReading.request(values, UnitSystem.METRIC).get("passes")).hasSize(3);
+    MockHttpServletRequestBuilder page = post("/").with(csrf()).param("draft", "yes");
+    values.forEach(page::param);
+    assertThat(mvc.perform(page).andReturn().getResponse().getContentAsString())
+        .containsPattern("<input [^>]*id=\"f-passes-2-radialDepth\"[^>]* value=\"0.3\"");
+  }
+
+  @Test
   void aDraftIsWorkedOutWellWithinTheTimeInWhichAHandFeelsNoLag() throws Exception {
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     Map<String, String> values = form(BAD);
