@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param packing the packing, perhaps none
  * @param seat what the underside sits on; null if not known
  * @param stop where a stop stands; null if not known
+ * @param stopHeightM height of the top of the stop above the jaw top in m; null if not known
+ * @param clamps clamps and straps beside the stock, as far as they are told
  * @param viseRunOutM deviation of the fixed jaw from the table travel over its width in m; null if
  *     not indicated
  */
@@ -26,11 +28,40 @@ public record Hold(
     List<Packing> packing,
     @Nullable Seat seat,
     @Nullable Stop stop,
+    @Nullable Double stopHeightM,
+    List<Clamp> clamps,
     @Nullable Double viseRunOutM) {
 
-  /** Copies the list of packing. */
+  /** Copies the lists; a hold kept from before clamps were told has none. */
   public Hold {
     packing = List.copyOf(packing);
+    clamps = untold(clamps) ? List.of() : List.copyOf(clamps);
+  }
+
+  private static boolean untold(@Nullable List<Clamp> clamps) {
+    return clamps == null;
+  }
+
+  /**
+   * A bare grip in a vise, of which more may be told.
+   *
+   * @param vise the vise
+   * @param gripDepthM height of stock inside the jaws in m
+   */
+  public static Told in(Vise vise, double gripDepthM) {
+    return new Told(vise, gripDepthM);
+  }
+
+  /** This hold, of which something may be told otherwise. */
+  public Told but() {
+    return in(vise, gripDepthM)
+        .clamping(clampingForceN, handleTorqueNm, jawFriction)
+        .packing(packing)
+        .seat(seat)
+        .stop(stop)
+        .stopHeight(stopHeightM)
+        .clamps(clamps)
+        .viseRunOut(viseRunOutM);
   }
 
   /**
@@ -45,5 +76,92 @@ public record Hold(
         .mapToDouble(Packing::sizeM)
         .max()
         .orElse(0);
+  }
+
+  /** A hold being told; what is not told is not known. Units as in the record. */
+  public static final class Told {
+    private final Vise vise;
+    private double gripDepthM;
+    private @Nullable Band clampingForceN;
+    private @Nullable Band handleTorqueNm;
+    private @Nullable Band jawFriction;
+    private List<Packing> packing = List.of();
+    private @Nullable Seat seat;
+    private @Nullable Stop stop;
+    private @Nullable Double stopHeightM;
+    private List<Clamp> clamps = List.of();
+    private @Nullable Double viseRunOutM;
+
+    private Told(Vise vise, double gripDepthM) {
+      this.vise = vise;
+      this.gripDepthM = gripDepthM;
+    }
+
+    /** The hold that was told. */
+    public Hold held() {
+      return new Hold(
+          vise,
+          gripDepthM,
+          clampingForceN,
+          handleTorqueNm,
+          jawFriction,
+          packing,
+          seat,
+          stop,
+          stopHeightM,
+          clamps,
+          viseRunOutM);
+    }
+
+    /** Height of stock inside the jaws in m. */
+    public Told grip(double depthM) {
+      gripDepthM = depthM;
+      return this;
+    }
+
+    /** Clamping force in N, torque on the screw in N m and friction at the jaws. */
+    public Told clamping(
+        @Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band friction) {
+      clampingForceN = forceN;
+      handleTorqueNm = torqueNm;
+      jawFriction = friction;
+      return this;
+    }
+
+    /** The packing. */
+    public Told packing(List<Packing> pieces) {
+      packing = pieces;
+      return this;
+    }
+
+    /** What the underside sits on. */
+    public Told seat(@Nullable Seat other) {
+      seat = other;
+      return this;
+    }
+
+    /** Where a stop stands. */
+    public Told stop(@Nullable Stop other) {
+      stop = other;
+      return this;
+    }
+
+    /** Height of the top of the stop above the jaw top in m. */
+    public Told stopHeight(@Nullable Double heightM) {
+      stopHeightM = heightM;
+      return this;
+    }
+
+    /** Clamps and straps beside the stock. */
+    public Told clamps(List<Clamp> standing) {
+      clamps = standing;
+      return this;
+    }
+
+    /** Deviation of the fixed jaw from the table travel in m. */
+    public Told viseRunOut(@Nullable Double runOutM) {
+      viseRunOutM = runOutM;
+      return this;
+    }
   }
 }

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
 import org.standproud.setup.Band;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
@@ -42,6 +43,8 @@ public final class SetupFields {
           said("hold.packing", "packing", s -> s.hold().packing()),
           said("hold.seat", "seat", s -> s.hold().seat()),
           said("hold.stop", "stop", s -> s.hold().stop()),
+          number("hold.stopHeight", "stop height", LENGTH, s -> s.hold().stopHeightM()),
+          said("hold.clamps", "clamps", s -> s.hold().clamps()),
           number("hold.viseRunOut", "vise run-out", LENGTH, s -> s.hold().viseRunOutM()),
           said("machine", "machine", s -> s.machine().name()),
           said("cutter", "cutter", s -> s.cutter().name()),
@@ -140,7 +143,14 @@ public final class SetupFields {
     }
 
     private String item(Object item) {
-      return item instanceof PlannedCut pass ? pass(pass) : packing((Packing) item);
+      if (item instanceof PlannedCut pass) {
+        return pass(pass);
+      }
+      return item instanceof Clamp clamp ? clamp(clamp) : packing((Packing) item);
+    }
+
+    private String clamp(Clamp clamp) {
+      return wording.words(LENGTH, clamp.heightM()) + " high beside the " + clamp.side().words();
     }
 
     private String pass(PlannedCut pass) {

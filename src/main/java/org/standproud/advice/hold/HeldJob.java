@@ -89,16 +89,11 @@ record HeldJob(
             v.movableJawStiffnessNPerM(),
             v.movableJawLiftRad());
     Hold hold =
-        new Hold(
-            asHigh,
-            backedM,
-            straps.forceN(),
-            null,
-            straps.friction(),
-            List.of(),
-            Seat.PARALLELS,
-            Stop.BOTH,
-            null);
+        Hold.in(asHigh, backedM)
+            .clamping(straps.forceN(), null, straps.friction())
+            .seat(Seat.PARALLELS)
+            .stop(Stop.BOTH)
+            .held();
     Setup held = Rework.of(job).hold(hold).done();
     return new HeldJob(
         held,

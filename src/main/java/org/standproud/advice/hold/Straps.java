@@ -58,7 +58,7 @@ record Straps(int count, Band forceEachN, Band friction) {
             v.movableJawStiffnessNPerM(),
             v.movableJawLiftRad());
     Hold bare =
-        new Hold(ground, setup.hold().gripDepthM(), null, null, null, List.of(), null, null, null);
+        Hold.in(ground, setup.hold().gripDepthM()).held();
     return JawFriction.of(bare, setup.stock().surface(), FaceState.OILY).coefficient();
   }
 }

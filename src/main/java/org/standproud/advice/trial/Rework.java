@@ -91,61 +91,28 @@ public final class Rework {
 
   /** Another grip depth in m with packing that goes with it. */
   public Rework grip(double gripM, List<Packing> packing) {
-    hold =
-        new Hold(
-            hold.vise(),
-            gripM,
-            hold.clampingForceN(),
-            hold.handleTorqueNm(),
-            hold.jawFriction(),
-            packing,
-            hold.seat(),
-            hold.stop(),
-            hold.viseRunOutM());
-    return this;
+    return hold(hold.but().grip(gripM).packing(packing).held());
   }
 
   /** Other packing. */
   public Rework packing(List<Packing> packing) {
-    return grip(hold.gripDepthM(), packing);
+    return hold(hold.but().packing(packing).held());
   }
 
   /** Another clamping: force, torque on the handle and friction, each null if not known. */
   public Rework clamping(
       @Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band jawFriction) {
-    hold =
-        new Hold(
-            hold.vise(),
-            hold.gripDepthM(),
-            forceN,
-            torqueNm,
-            jawFriction,
-            hold.packing(),
-            hold.seat(),
-            hold.stop(),
-            hold.viseRunOutM());
-    return this;
+    return hold(hold.but().clamping(forceN, torqueNm, jawFriction).held());
   }
 
   /** Another seat, stop and run of the fixed jaw in m, each null if not known. */
   public Rework seating(@Nullable Seat seat, @Nullable Stop stop, @Nullable Double viseRunOutM) {
-    hold =
-        new Hold(
-            hold.vise(),
-            hold.gripDepthM(),
-            hold.clampingForceN(),
-            hold.handleTorqueNm(),
-            hold.jawFriction(),
-            hold.packing(),
-            seat,
-            stop,
-            viseRunOutM);
-    return this;
+    return hold(hold.but().seat(seat).stop(stop).viseRunOut(viseRunOutM).held());
   }
 
   /** Another stop. */
   public Rework stop(Stop stop) {
-    return seating(hold.seat(), stop, hold.viseRunOutM());
+    return hold(hold.but().stop(stop).held());
   }
 
   /** Another cutter. */

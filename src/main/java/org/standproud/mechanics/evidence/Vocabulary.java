@@ -76,6 +76,10 @@ public final class Vocabulary {
           "stock thickness, less radial depth on a broad side");
   public static final Fact SEAT = word("seat", Seat.values(), "What the underside sits on.");
   public static final Fact STOP = word("stop", Stop.values(), "Where a stop stands.");
+  public static final Fact STOP_HEIGHT =
+      length("stop height", 0.5, "Height of the top of a stop above the jaws.");
+  public static final Fact CLAMPS_TOLD =
+      yesNo("clamps told", "Whether the request tells of clamps that stand beside the stock.");
   public static final Fact JAW_SURFACE =
       word("jaw surface", JawSurface.values(), "The faces of the jaws.");
   public static final Fact JAW_WIDTH = length("jaw width", 2, "Width of the jaws.");
@@ -461,6 +465,11 @@ public final class Vocabulary {
       clearance(
           "stop clearance",
           "Distance of cutter and holder from the stops, lead-in and run-out counted.");
+  public static final Fact CLAMP_CLEARANCE =
+      clearance(
+          "clamp clearance",
+          "Distance of cutter and holder from the clamps beside the stock, lead-in and run-out"
+              + " counted.");
   public static final Fact EDGE_LENGTH_LEFT =
       clearance("edge length left", "Cutting edge length less axial depth.");
 

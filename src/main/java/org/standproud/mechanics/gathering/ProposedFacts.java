@@ -3,6 +3,7 @@ package org.standproud.mechanics.gathering;
 import static org.standproud.mechanics.evidence.Vocabulary.AXIAL_DEPTH;
 import static org.standproud.mechanics.evidence.Vocabulary.BACKLASH;
 import static org.standproud.mechanics.evidence.Vocabulary.CHIPPED_TEETH;
+import static org.standproud.mechanics.evidence.Vocabulary.CLAMPS_TOLD;
 import static org.standproud.mechanics.evidence.Vocabulary.CORNER_RADIUS;
 import static org.standproud.mechanics.evidence.Vocabulary.CUTTER_DIAMETER;
 import static org.standproud.mechanics.evidence.Vocabulary.CUTTER_KIND;
@@ -41,6 +42,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.STOCK_LENGTH;
 import static org.standproud.mechanics.evidence.Vocabulary.STOCK_SURFACE;
 import static org.standproud.mechanics.evidence.Vocabulary.STOCK_THICKNESS;
 import static org.standproud.mechanics.evidence.Vocabulary.STOP;
+import static org.standproud.mechanics.evidence.Vocabulary.STOP_HEIGHT;
 import static org.standproud.mechanics.evidence.Vocabulary.TABLE_FEED;
 import static org.standproud.mechanics.evidence.Vocabulary.TOOL_MATERIAL;
 import static org.standproud.mechanics.evidence.Vocabulary.TOOTH_COUNT;
@@ -108,6 +110,12 @@ final class ProposedFacts {
     sheet.number(GRIP_DEPTH, hold.gripDepthM(), Basis.on("hold.gripDepth"));
     sheet.given(SEAT, hold.seat(), "hold.seat", "what the underside of the stock sits on");
     sheet.given(STOP, hold.stop(), "hold.stop", "whether a stop stands at either end");
+    sheet.given(
+        STOP_HEIGHT,
+        hold.stopHeightM(),
+        "hold.stopHeight",
+        "the height of the top of the stop above the jaws");
+    sheet.yesNo(CLAMPS_TOLD, !hold.clamps().isEmpty(), Basis.on("hold.clamps"));
     sheet.word(JAW_SURFACE, hold.vise().jawSurface(), Basis.on("hold.vise"));
     sheet.number(JAW_WIDTH, hold.vise().jawWidthM(), Basis.on("hold.vise"));
     sheet.number(JAW_HEIGHT, hold.vise().jawHeightM(), Basis.on("hold.vise"));

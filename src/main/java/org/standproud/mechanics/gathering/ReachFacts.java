@@ -1,5 +1,6 @@
 package org.standproud.mechanics.gathering;
 
+import static org.standproud.mechanics.evidence.Vocabulary.CLAMP_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.EDGE_LENGTH_LEFT;
 import static org.standproud.mechanics.evidence.Vocabulary.HEIGHT_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.HOLDER_CLEARANCE;
@@ -35,17 +36,22 @@ final class ReachFacts {
     Set<Body> jaws = EnumSet.of(Body.FIXED_JAW, Body.MOVABLE_JAW);
     clearance(JAW_CLEARANCE, reach, jaws, sheet, basis);
     clearance(HOLDER_CLEARANCE, reach, EnumSet.complementOf(EnumSet.copyOf(jaws)), sheet, basis);
-    stops(reach, sheet);
+    stops(reach, setup.hold().stopHeightM() != null, sheet);
+    sheet.given(
+        CLAMP_CLEARANCE,
+        reach.clampClearanceM(),
+        "hold.clamps",
+        "where the clamps beside the stock stand and how high");
     sheet.number(
         EDGE_LENGTH_LEFT,
         setup.cutter().greatestDepthM() - setup.cut().axialDepthM(),
         Basis.on("cutter", "cut.axialDepth"));
   }
 
-  private static void stops(Reach reach, FactSheet sheet) {
+  private static void stops(Reach reach, boolean heightTold, FactSheet sheet) {
     Basis basis =
-        ROOM.and(Basis.on("hold.stop", "cut.leadIn", "cut.axialDepth"))
-            .assuming(List.of(SideView.STOP_HEIGHT));
+        ROOM.and(Basis.on("hold.stop", "hold.stopHeight", "cut.leadIn", "cut.axialDepth"))
+            .assuming(heightTold ? List.of() : List.of(SideView.STOP_HEIGHT));
     Band roomM = reach.stopClearanceM();
     if (roomM == null) {
       sheet.missing(STOP_CLEARANCE, "there is no stop that the cutter could meet", basis);

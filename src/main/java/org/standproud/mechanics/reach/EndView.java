@@ -29,15 +29,19 @@ final class EndView {
     double endZ = setup.stickOutM() - setup.cut().axialDepthM();
     double axisY = setup.cut().offsetM();
     for (CutterPart part : CutterPart.of(setup.cutter(), endZ)) {
-      double radius = part.diameterM() / 2;
-      moving.put(
-          part.body(), Outline.box(axisY - radius, axisY + radius, part.fromZ(), part.toZ()));
+      moving.put(part.body(), outline(part, axisY));
     }
     placeJaws(setup.hold(), setup.stock().thicknessM());
     double halfThickness = setup.stock().thicknessM() / 2;
     standing.put(
         Body.STOCK,
         Outline.box(-halfThickness, halfThickness, -setup.hold().gripDepthM(), setup.stickOutM()));
+  }
+
+  /** A part of cutter and holder about an axis at a place across the stock in m. */
+  static Geometry outline(CutterPart part, double axisY) {
+    double radius = part.diameterM() / 2;
+    return Outline.box(axisY - radius, axisY + radius, part.fromZ(), part.toZ());
   }
 
   /** Every pair of a moving and a standing body that must not meet. */

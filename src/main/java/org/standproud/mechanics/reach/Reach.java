@@ -36,6 +36,8 @@ import org.standproud.setup.Setup;
  * @param clearances room between every moving and standing body on the way
  * @param stopClearanceM room between the cutter with its holder and the stops, lead-in and run-out
  *     counted; null if there is no stop
+ * @param clampClearanceM room between the cutter with its holder and the clamps beside the stock;
+ *     null if none is told
  * @param assumptions what was assumed
  */
 public record Reach(
@@ -48,6 +50,7 @@ public record Reach(
     double startM,
     List<Clearance> clearances,
     @Nullable Band stopClearanceM,
+    @Nullable Double clampClearanceM,
     List<Assumption> assumptions) {
 
   private static final Assumption MIDDLE_OF_TRAVEL =
@@ -89,6 +92,7 @@ public record Reach(
         startM(setup),
         new EndView(setup).clearances(),
         new SideView(setup).stopClearanceM(),
+        new ClampRoom(setup).leastM(),
         List.of(MIDDLE_OF_TRAVEL));
   }
 

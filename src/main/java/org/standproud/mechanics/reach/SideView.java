@@ -15,14 +15,14 @@ import org.standproud.setup.Stop;
  * The pass seen along Y: what cutter and holder sweep from the start of the lead-in to the end of
  * the run-out, against jaws, stock and stops in the plane of X and Z.
  *
- * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. How high it
- * stands nobody says: it may be anywhere from the jaw top to the top of the stock, and half way is
- * taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet, which is
+ * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. Where nobody
+ * says how high it stands, it may be anywhere from the jaw top to the top of the stock, and half
+ * way is taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet, which is
  * sure only of what stands across the whole thickness.
  */
 public final class SideView {
 
-  /** What is taken for the height of a stop. */
+  /** What is taken for the height of a stop that is not told. */
   public static final Assumption STOP_HEIGHT =
       new Assumption(
           "hold.stop",
@@ -57,9 +57,13 @@ public final class SideView {
    */
   @Nullable Band stopClearanceM() {
     double top = setup.stickOutM();
-    return setup.hold().stop() == Stop.NONE
-        ? null
-        : Band.spanning(toStopM(top / 2), toStopM(top), toStopM(0));
+    Double told = setup.hold().stopHeightM();
+    if (setup.hold().stop() == Stop.NONE) {
+      return null;
+    }
+    return told == null
+        ? Band.spanning(toStopM(top / 2), toStopM(top), toStopM(0))
+        : Band.exactly(toStopM(told));
   }
 
   /** The same with the top of the stops at one height above the jaw top in m. */
@@ -95,7 +99,8 @@ public final class SideView {
     return stops;
   }
 
-  private List<CutterPart> parts() {
+  /** The parts of cutter and holder at their height in the pass. */
+  List<CutterPart> parts() {
     return CutterPart.of(setup.cutter(), setup.stickOutM() - setup.cut().axialDepthM());
   }
 
@@ -103,7 +108,8 @@ public final class SideView {
     return parts().stream().map(this::swept).toList();
   }
 
-  private Geometry swept(CutterPart part) {
+  /** What a part sweeps from lead-in to run-out. */
+  Geometry swept(CutterPart part) {
     double radius = part.diameterM() / 2;
     return Outline.box(fromX - radius, toX + radius, part.fromZ(), part.toZ());
   }

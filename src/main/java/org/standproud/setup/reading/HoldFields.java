@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
@@ -49,6 +50,34 @@ final class HoldFields {
   static final Shape<Packing> PACKING_SHAPE =
       new Shape<>("packing", List.of(SIDE, KIND, MADE_OF, SIZE, DEPTH), HoldFields::checkPacking);
 
+  static final Choice<Clamp, JawSide> CLAMP_SIDE =
+      Choice.of("side", JawSide.class, Clamp::side, "the side of the stock on which it stands");
+  static final Quantity<Clamp> CLAMP_ALONG =
+      Quantity.of(
+          "along",
+          LENGTH,
+          -2,
+          2,
+          Clamp::alongM,
+          "place of its middle along X from the middle of the stock");
+  static final Quantity<Clamp> CLAMP_LENGTH =
+      Quantity.of("length", LENGTH, 1e-3, 1, Clamp::lengthM, "how long it is along the jaws");
+  static final Quantity<Clamp> CLAMP_GAP =
+      Quantity.<Clamp>of(
+              "gap",
+              LENGTH,
+              0,
+              1,
+              Clamp::gapM,
+              "distance from the side of the stock to its nearest face; taken to touch if left out")
+          .mayBeUnknown();
+  static final Quantity<Clamp> CLAMP_HEIGHT =
+      Quantity.of(
+          "height", LENGTH, 0, 0.5, Clamp::heightM, "height of its top above the jaw top");
+  static final Shape<Clamp> CLAMP_SHAPE =
+      new Shape<>(
+          "clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
+
   static final Part<Hold, Vise> VISE =
       Part.onShelf("vise", ViseFields.SHAPE, Catalogue::vises, Hold::vise, "the vise");
   static final Quantity<Hold> GRIP_DEPTH =
@@ -77,6 +106,23 @@ final class HoldFields {
           .mayBeUnknown();
   static final Choice<Hold, Stop> STOP =
       Choice.<Hold, Stop>of("stop", Stop.class, Hold::stop, "where a stop stands").mayBeUnknown();
+  static final Quantity<Hold> STOP_HEIGHT =
+      Quantity.<Hold>of(
+              "stopHeight",
+              LENGTH,
+              0,
+              0.5,
+              Hold::stopHeightM,
+              "height of the top of the stop above the jaw top; 0 for one that ends below it")
+          .mayBeUnknown();
+  static final Parts<Hold, Clamp> CLAMPS =
+      new Parts<>(
+          "clamps",
+          CLAMP_SHAPE,
+          8,
+          false,
+          Hold::clamps,
+          "clamps and straps that stand beside the stock; if left out, nothing is known of any");
   static final Quantity<Hold> VISE_RUN_OUT =
       Quantity.<Hold>of(
               "viseRunOut",
@@ -99,6 +145,8 @@ final class HoldFields {
               PACKING,
               SEAT,
               STOP,
+              STOP_HEIGHT,
+              CLAMPS,
               VISE_RUN_OUT),
           HoldFields::check);
 
@@ -130,6 +178,9 @@ final class HoldFields {
       place
           .child(HANDLE_TORQUE.name())
           .fault(null, "give either clampingForce or handleTorque, not both");
+    }
+    if (v.get(STOP) == Stop.NONE && v.has(STOP_HEIGHT)) {
+      place.child(STOP_HEIGHT.name()).fault(null, "there is no stop that could have a height");
     }
     List<Values> packing = v.get(PACKING);
     checkSides(packing, place);
@@ -178,16 +229,25 @@ final class HoldFields {
 
   static Hold hold(Values v) {
     List<Values> packing = v.get(PACKING);
-    return new Hold(
-        ViseFields.vise(v.need(VISE)),
-        v.need(GRIP_DEPTH),
-        v.get(CLAMPING_FORCE),
-        v.get(HANDLE_TORQUE),
-        v.get(JAW_FRICTION),
-        packing == null ? List.of() : packing.stream().map(HoldFields::piece).toList(),
-        v.get(SEAT),
-        v.get(STOP),
-        v.get(VISE_RUN_OUT));
+    List<Values> clamps = v.get(CLAMPS);
+    return Hold.in(ViseFields.vise(v.need(VISE)), v.need(GRIP_DEPTH))
+        .clamping(v.get(CLAMPING_FORCE), v.get(HANDLE_TORQUE), v.get(JAW_FRICTION))
+        .packing(packing == null ? List.of() : packing.stream().map(HoldFields::piece).toList())
+        .seat(v.get(SEAT))
+        .stop(v.get(STOP))
+        .stopHeight(v.get(STOP_HEIGHT))
+        .clamps(clamps == null ? List.of() : clamps.stream().map(HoldFields::clamp).toList())
+        .viseRunOut(v.get(VISE_RUN_OUT))
+        .held();
+  }
+
+  private static Clamp clamp(Values v) {
+    return new Clamp(
+        v.need(CLAMP_SIDE),
+        v.need(CLAMP_ALONG),
+        v.need(CLAMP_LENGTH),
+        v.get(CLAMP_GAP),
+        v.need(CLAMP_HEIGHT));
   }
 
   private static Packing piece(Values v) {

@@ -9,6 +9,7 @@ import org.standproud.drawing.Svg.Anchor;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
@@ -33,6 +34,9 @@ public final class EndView {
   private static final double BEND_DRAWN = 26;
   private static final double LONGEST_PUSH = 52;
   private static final double GREATEST_FACTOR = 10_000;
+
+  /** How wide a stop is drawn, as a part of the thickness of the stock. */
+  private static final double STOP_OVER_THICKNESS = 0.6;
 
   private final Setup setup;
   private final Figures figures;
@@ -77,20 +81,27 @@ public final class EndView {
 
   private double left(double perM) {
     double cutter = (radiusM() - setup.cut().offsetM()) * perM;
-    return Math.max(faceM(JawSide.MOVABLE) * perM + JAW, cutter);
+    return Math.max(outerM(JawSide.MOVABLE) * perM + JAW, cutter);
   }
 
   private double right(double perM) {
     double cutter = (radiusM() + setup.cut().offsetM()) * perM;
-    return Math.max(faceM(JawSide.FIXED) * perM + JAW, cutter);
+    return Math.max(outerM(JawSide.FIXED) * perM + JAW, cutter);
+  }
+
+  /** The farther of a jaw face and the faces of the clamps on its side, in m. */
+  private double outerM(JawSide side) {
+    return Math.max(faceM(side), ClampsDrawn.farthestM(setup, side));
   }
 
   /** Top of what is drawn above the jaws: a piece of the cutter above the stock, in m. */
   private double topM() {
     double piece = Math.max(setup.cutter().diameterM() * 0.45, setup.stickOutM() * 0.15);
-    return setup.stickOutM()
-        - setup.cut().axialDepthM()
-        + Math.max(piece, setup.cut().axialDepthM() * 1.2);
+    double cutter =
+        setup.stickOutM()
+            - setup.cut().axialDepthM()
+            + Math.max(piece, setup.cut().axialDepthM() * 1.2);
+    return Math.max(cutter, ClampsDrawn.highestM(setup));
   }
 
   private double jawHeightM() {
@@ -109,6 +120,8 @@ public final class EndView {
     drawVise();
     drawSeat();
     drawStock();
+    drawStop();
+    setup.hold().clamps().forEach(this::drawClamp);
     setup.hold().packing().forEach(this::drawPacking);
     drawCutter();
     Band bend = loads.edgeDeflectionM();
@@ -175,6 +188,24 @@ public final class EndView {
           paper.x(to),
           paper.y(setup.stickOutM() - setup.cut().axialDepthM()));
     }
+  }
+
+  /** A stop stands before or behind the end of the stock: dashed, and only at a height told. */
+  private void drawStop() {
+    Double heightM = setup.hold().stopHeightM();
+    if (heightM == null || heightM <= 0) {
+      return;
+    }
+    double half = setup.stock().thicknessM() * STOP_OVER_THICKNESS / 2;
+    svg.rect(Ink.GHOST, "stop", paper.x(-half), paper.y(heightM), paper.x(half), paper.y(0));
+  }
+
+  private void drawClamp(Clamp clamp) {
+    double way = clamp.side() == JawSide.FIXED ? 1 : -1;
+    double face = paper.x(way * clamp.faceM(setup.stock().thicknessM()));
+    double outer = face + way * ClampsDrawn.DEEP;
+    svg.rect(Ink.VISE, "clamp", face, paper.y(clamp.heightM()), outer, paper.y(0));
+    svg.hatch(face, paper.y(clamp.heightM()), outer, paper.y(0), true);
   }
 
   private void drawPacking(Packing piece) {
@@ -367,6 +398,20 @@ public final class EndView {
         + ", axial depth of cut "
         + figures.length(setup.cut().axialDepthM())
         + "."
+        + standing()
         + bent;
+  }
+
+  private String standing() {
+    Double stopM = setup.hold().stopHeightM();
+    StringBuilder told = new StringBuilder();
+    if (stopM != null) {
+      told.append(" The stop stands ").append(figures.length(stopM)).append(" above the jaws.");
+    }
+    for (Clamp clamp : setup.hold().clamps()) {
+      told.append(" A clamp stands ").append(figures.length(clamp.heightM()));
+      told.append(" above the jaws on the side of the ").append(clamp.side().words()).append('.');
+    }
+    return told.toString();
   }
 }

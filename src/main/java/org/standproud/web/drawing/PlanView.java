@@ -5,6 +5,7 @@ import org.standproud.drawing.Figures;
 import org.standproud.drawing.Ink;
 import org.standproud.drawing.Svg;
 import org.standproud.drawing.Svg.Anchor;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Operation;
@@ -70,6 +71,9 @@ public final class PlanView {
   /** How far the drawing reaches along X to one side, the cutter at its first touch included. */
   private double reachM(int side) {
     double still = Math.max(setup.stock().lengthM(), setup.hold().vise().jawWidthM()) / 2;
+    for (Clamp clamp : setup.hold().clamps()) {
+      still = Math.max(still, side * (side > 0 ? clamp.toM() : clamp.fromM()));
+    }
     double moving = touch.map(t -> side * firstCentreM(t) + t.radiusM()).orElse(0.0);
     return Math.max(Math.max(still, radiusM()), moving);
   }
@@ -83,12 +87,12 @@ public final class PlanView {
   }
 
   private double above(double perM) {
-    double jaw = faceM(JawSide.FIXED) * perM + JAW;
+    double jaw = outerM(JawSide.FIXED) * perM + JAW;
     return Math.max(jaw, (setup.cut().offsetM() + radiusM()) * perM);
   }
 
   private double below(double perM) {
-    double jaw = faceM(JawSide.MOVABLE) * perM + JAW;
+    double jaw = outerM(JawSide.MOVABLE) * perM + JAW;
     return Math.max(jaw, (radiusM() - setup.cut().offsetM()) * perM);
   }
 
@@ -97,9 +101,15 @@ public final class PlanView {
     return setup.stock().thicknessM() / 2 + setup.hold().packingM(side);
   }
 
+  /** The farther of a jaw face and the faces of the clamps on its side, in m. */
+  private double outerM(JawSide side) {
+    return Math.max(faceM(side), ClampsDrawn.farthestM(setup, side));
+  }
+
   private String draw() {
     drawJaws();
     drawStock();
+    setup.hold().clamps().forEach(this::drawClamp);
     touch.ifPresent(this::drawGhost);
     drawCutter();
     touch.ifPresent(this::drawCutting);
@@ -157,6 +167,14 @@ public final class PlanView {
     double outer = x + side * STOP;
     svg.rect(Ink.VISE, "stop", x, paper.y(0) - half, outer, paper.y(0) + half);
     svg.hatch(x, paper.y(0) - half, outer, paper.y(0) + half, true);
+  }
+
+  private void drawClamp(Clamp clamp) {
+    double way = clamp.side() == JawSide.FIXED ? -1 : 1;
+    double face = paper.y(-way * clamp.faceM(setup.stock().thicknessM()));
+    double outer = face + way * ClampsDrawn.DEEP;
+    svg.rect(Ink.VISE, "clamp", paper.x(clamp.fromM()), face, paper.x(clamp.toM()), outer);
+    svg.hatch(paper.x(clamp.fromM()), face, paper.x(clamp.toM()), outer, true);
   }
 
   private void drawGhost(Touch t) {

@@ -35,16 +35,12 @@ class EvidenceOrderTest {
     Hold h = s.hold();
     return held(
         s,
-        new Hold(
-            h.vise(),
-            h.gripDepthM(),
-            new Band(clampN / spread, clampN, clampN * spread),
-            null,
-            new Band(friction / spread, friction, friction * spread),
-            h.packing(),
-            h.seat(),
-            h.stop(),
-            h.viseRunOutM()));
+        h.but()
+            .clamping(
+                new Band(clampN / spread, clampN, clampN * spread),
+                null,
+                new Band(friction / spread, friction, friction * spread))
+            .held());
   }
 
   private static @Nullable Band band(Evidence evidence, Fact fact) {

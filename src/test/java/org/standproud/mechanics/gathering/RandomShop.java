@@ -6,6 +6,7 @@ import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
@@ -135,16 +136,27 @@ public final class RandomShop {
   }
 
   private Hold hold(double gripM) {
-    return new Hold(
-        vise(),
-        gripM,
-        chance(0.4) ? null : about(log(300, 80e3), 0.5),
-        chance(0.4) ? null : about(log(2, 200), 0.5),
-        chance(0.5) ? null : about(between(0.08, 0.4), 0.4),
-        packing(gripM),
-        perhaps(Seat.values()),
-        perhaps(Stop.values()),
-        chance(0.5) ? null : Double.valueOf(log(1e-6, 1e-3)));
+    return Hold.in(vise(), gripM)
+        .clamping(
+            chance(0.4) ? null : about(log(300, 80e3), 0.5),
+            chance(0.4) ? null : about(log(2, 200), 0.5),
+            chance(0.5) ? null : about(between(0.08, 0.4), 0.4))
+        .packing(packing(gripM))
+        .seat(perhaps(Seat.values()))
+        .stop(perhaps(Stop.values()))
+        .stopHeight(chance(0.5) ? null : Double.valueOf(between(0, 0.2)))
+        .clamps(chance(0.5) ? List.of() : List.of(clamp()))
+        .viseRunOut(chance(0.5) ? null : Double.valueOf(log(1e-6, 1e-3)))
+        .held();
+  }
+
+  private Clamp clamp() {
+    return new Clamp(
+        chance(0.5) ? JawSide.FIXED : JawSide.MOVABLE,
+        between(-0.2, 0.2),
+        log(1e-3, 0.2),
+        chance(0.5) ? null : Double.valueOf(between(0, 0.1)),
+        between(0, 0.3));
   }
 
   private List<Packing> packing(double gripM) {

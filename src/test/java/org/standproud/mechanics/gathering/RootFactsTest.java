@@ -29,16 +29,10 @@ class RootFactsTest {
     Setup bare = SmallShop.clamped(Band.exactly(clampingForceN), Band.exactly(0.15));
     Hold hold = bare.hold();
     Hold packed =
-        new Hold(
-            hold.vise(),
-            hold.gripDepthM(),
-            hold.clampingForceN(),
-            null,
-            hold.jawFriction(),
-            List.of(packing),
-            hold.seat(),
-            hold.stop(),
-            hold.viseRunOutM());
+        hold.but()
+            .clamping(hold.clampingForceN(), null, hold.jawFriction())
+            .packing(List.of(packing))
+            .held();
     return EvidenceGathering.of(
         new Setup(
             bare.job(),

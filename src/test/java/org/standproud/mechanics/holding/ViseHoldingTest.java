@@ -80,7 +80,12 @@ class ViseHoldingTest {
   }
 
   static Hold hold(Vise vise, double gripM, Band clamp, Band friction, List<Packing> packing) {
-    return new Hold(vise, gripM, clamp, null, friction, packing, Seat.PARALLELS, Stop.NONE, null);
+    return Hold.in(vise, gripM)
+        .clamping(clamp, null, friction)
+        .packing(packing)
+        .seat(Seat.PARALLELS)
+        .stop(Stop.NONE)
+        .held();
   }
 
   static HoldingLoad load(double x, double y, double z, double h) {
@@ -138,16 +143,12 @@ class ViseHoldingTest {
   @Test
   void aStopTakesThePushTowardItsOwnSideOnly() {
     Hold stopped =
-        new Hold(
-            vise(JawSurface.GROUND, 0),
-            0.015,
-            Band.exactly(20_000),
-            null,
-            Band.exactly(0.15),
-            WIRE,
-            Seat.PARALLELS,
-            Stop.PLUS_X,
-            null);
+        Hold.in(vise(JawSurface.GROUND, 0), 0.015)
+            .clamping(Band.exactly(20_000), null, Band.exactly(0.15))
+            .packing(WIRE)
+            .seat(Seat.PARALLELS)
+            .stop(Stop.PLUS_X)
+            .held();
     Stock stock = stock(StockSurface.MACHINED, 0.0);
     ViseHolding into =
         ViseHolding.of(new HoldingInput(stopped, stock, load(1200, 0, 0, 0.06), FaceState.UNKNOWN));
@@ -314,16 +315,12 @@ class ViseHoldingTest {
   @Test
   void handleTorqueGivesTheForceOfTheScrew() {
     Hold turned =
-        new Hold(
-            vise(JawSurface.GROUND, 0),
-            0.015,
-            null,
-            Band.exactly(80),
-            null,
-            WIRE,
-            Seat.BED,
-            Stop.NONE,
-            null);
+        Hold.in(vise(JawSurface.GROUND, 0), 0.015)
+            .clamping(null, Band.exactly(80), null)
+            .packing(WIRE)
+            .seat(Seat.BED)
+            .stop(Stop.NONE)
+            .held();
     ViseHolding holding =
         ViseHolding.of(
             new HoldingInput(

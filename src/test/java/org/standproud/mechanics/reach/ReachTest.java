@@ -17,9 +17,11 @@ import org.standproud.mechanics.published.PublishedTable;
 import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
@@ -208,20 +210,14 @@ class ReachTest {
   }
 
   private static Setup stopped(Setup setup, @Nullable Stop stop) {
-    Hold h = setup.hold();
+    return held(setup, setup.hold().but().stop(stop).held());
+  }
+
+  private static Setup held(Setup setup, Hold hold) {
     return new Setup(
         setup.job(),
         setup.stock(),
-        new Hold(
-            h.vise(),
-            h.gripDepthM(),
-            h.clampingForceN(),
-            h.handleTorqueNm(),
-            h.jawFriction(),
-            h.packing(),
-            h.seat(),
-            stop,
-            h.viseRunOutM()),
+        hold,
         setup.machine(),
         setup.cutter(),
         setup.cut(),
@@ -273,6 +269,81 @@ class ReachTest {
       for (Stop stop : List.of(Stop.PLUS_X, Stop.MINUS_X)) {
         assertThat(new SideView(stopped(pass, stop)).toStopM(.058)).isCloseTo(-.002, within(1e-9));
       }
+    }
+  }
+
+  private static Setup stoppedAt(double heightM) {
+    Setup told = broadSide(END_MILL, .004, -.012);
+    return held(told, told.hold().but().stop(Stop.BOTH).stopHeight(heightM).held());
+  }
+
+  /** Edges at 56 mm: 1 mm over a stop told at 55 mm, 4 mm into one as high as the stock. */
+  @Test
+  void aStopWhoseHeightIsToldIsNoBand() {
+    assertThat(Reach.of(stoppedAt(.055)).stopClearanceM().low()).isCloseTo(.001, within(1e-9));
+    assertThat(Reach.of(stoppedAt(.055)).stopClearanceM().isExact()).isTrue();
+    assertThat(Reach.of(stoppedAt(.060)).stopClearanceM().high()).isCloseTo(-.004, within(1e-9));
+  }
+
+  @Test
+  void whateverHeightIsToldLiesInTheBandOfAStopOfWhichNoneIs() {
+    Band untold = Reach.of(stopped(broadSide(END_MILL, .004, -.012), Stop.BOTH)).stopClearanceM();
+    for (double heightM = 0; heightM <= .060; heightM += .005) {
+      double toldM = Reach.of(stoppedAt(heightM)).stopClearanceM().likely();
+      assertThat(toldM).isBetween(untold.low() - 1e-9, untold.high() + 1e-9);
+    }
+  }
+
+  private static @Nullable Double roomM(Clamp... clamps) {
+    Setup told = broadSide(END_MILL, .004, -.012);
+    return Reach.of(held(told, told.hold().but().clamps(List.of(clamps)).held())).clampClearanceM();
+  }
+
+  private static Clamp clamp(JawSide side, double alongM, double gapM, double heightM) {
+    return new Clamp(side, alongM, .030, gapM, heightM);
+  }
+
+  /** The edges pass at 56 mm: over a clamp of 55 mm by 1 mm, into one of 58 mm by 2 mm. */
+  @Test
+  void aClampOnTheMilledSideIsClearedByAMillimetreOrStruck() {
+    assertThat(roomM(clamp(JawSide.MOVABLE, 0, 0, .055))).isCloseTo(.001, within(1e-9));
+    assertThat(roomM(clamp(JawSide.MOVABLE, 0, 0, .058))).isCloseTo(-.002, within(1e-9));
+    assertThat(roomM(clamp(JawSide.MOVABLE, 0, 0, .056))).isZero();
+  }
+
+  /** A clamp as far out along the jaws as never to be passed, and one beyond the cutter across. */
+  @Test
+  void aHighClampThatTheCutterNeverComesToIsNoHindrance() {
+    assertThat(roomM(clamp(JawSide.MOVABLE, .500, 0, .058))).isGreaterThan(.300);
+    assertThat(roomM(clamp(JawSide.MOVABLE, 0, .100, .058))).isGreaterThan(.050);
+    assertThat(roomM(clamp(JawSide.FIXED, 0, .100, .058))).isGreaterThan(.100);
+  }
+
+  @Test
+  void theWorstOfSeveralClampsCountsAndNoneToldIsNotRoom() {
+    Clamp low = clamp(JawSide.MOVABLE, 0, 0, .020);
+    Clamp high = clamp(JawSide.MOVABLE, -.02, 0, .058);
+    assertThat(roomM(low, high)).isEqualTo(roomM(high));
+    assertThat(roomM()).isNull();
+  }
+
+  @Test
+  void aClampWhoseDistanceIsNotToldIsTakenToTouchTheStock() {
+    Clamp untold = new Clamp(JawSide.MOVABLE, 0, .030, null, .058);
+    assertThat(roomM(untold)).isEqualTo(roomM(clamp(JawSide.MOVABLE, 0, 0, .058)));
+  }
+
+  /** The mirror image of cut and clamp about the middle of the stock has the same room. */
+  @Test
+  void theOtherSideOfTheStockMirrorsTheRoom() {
+    Setup left = broadSide(END_MILL, .004, -.012);
+    Setup right = broadSide(END_MILL, .004, .012);
+    for (double gapM : List.of(0.0, .003, .012, .040)) {
+      Clamp movable = clamp(JawSide.MOVABLE, .01, gapM, .058);
+      Clamp fixed = clamp(JawSide.FIXED, .01, gapM, .058);
+      Reach there = Reach.of(held(left, left.hold().but().clamps(List.of(movable)).held()));
+      Reach here = Reach.of(held(right, right.hold().but().clamps(List.of(fixed)).held()));
+      assertThat(here.clampClearanceM()).isCloseTo(there.clampClearanceM(), within(1e-12));
     }
   }
 }

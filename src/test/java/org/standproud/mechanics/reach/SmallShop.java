@@ -154,7 +154,7 @@ public final class SmallShop {
     return new Setup(
         new JobReference("job", "work", "10"),
         new Stock(0.12, 0.01, 0.08, steel(), StockSurface.MACHINED, 0.0, true),
-        new Hold(vise(), 0.02, null, null, null, List.of(), Seat.PARALLELS, Stop.NONE, 0.0),
+        Hold.in(vise(), 0.02).seat(Seat.PARALLELS).stop(Stop.NONE).viseRunOut(0.0).held(),
         kneeMill(),
         cutter,
         cut,
@@ -185,16 +185,7 @@ public final class SmallShop {
     return new Setup(
         plate.job(),
         plate.stock(),
-        new Hold(
-            hold.vise(),
-            hold.gripDepthM(),
-            clampingForceN,
-            null,
-            friction,
-            hold.packing(),
-            hold.seat(),
-            hold.stop(),
-            hold.viseRunOutM()),
+        hold.but().clamping(clampingForceN, null, friction).held(),
         plate.machine(),
         plate.cutter(),
         plate.cut(),

@@ -95,7 +95,12 @@ class FieldLimitsTest {
 
   private static ObjectNode full(UnitSystem units) {
     Setup setup = Seeds.accepted(Seeds.request("01"));
-    return CanonicalText.request(setup.with(setup.cut(), List.of(setup.asked())), units);
+    ObjectNode request =
+        CanonicalText.request(setup.with(setup.cut(), List.of(setup.asked())), units);
+    ArrayNode clamps = JsonNodeFactory.instance.arrayNode();
+    clamps.add(JsonNodeFactory.instance.objectNode().put("side", "fixed jaw"));
+    ((ObjectNode) request.get("hold")).set("clamps", clamps);
+    return request;
   }
 
   private static void put(ObjectNode request, Limit limit, JsonNode value) {

@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.setup.Clamp;
+import org.standproud.setup.JawSide;
 import org.standproud.setup.Setup;
+import org.standproud.setup.UnitSystem;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -292,5 +295,34 @@ class SetupReaderTest {
     String before = CanonicalText.of(setup).replace("\"passes\":[],", "");
     assertThat(before).doesNotContain("passes");
     assertThat(CanonicalText.setup(before)).isEqualTo(setup);
+  }
+
+  @Test
+  void aStopThatIsNotThereHasNoHeight() {
+    ObjectNode request = with("01", "/hold/stopHeight", "25");
+    assertThat(Seeds.accepted(request).hold().stopHeightM()).isEqualTo(0.025);
+    put(request, "/hold/stop", Seeds.json("'none'"));
+    assertThat(only(request).pointer()).isEqualTo("/hold/stopHeight");
+  }
+
+  @Test
+  void clampsAreToldByWhereTheyStandAndComeBackAsTheyWere() {
+    String clamps = "[{'side':'fixed jaw','along':-30,'length':25,'height':12.5}]";
+    Setup setup = Seeds.accepted(with("01", "/hold/clamps", clamps));
+    assertThat(setup.hold().clamps())
+        .containsExactly(new Clamp(JawSide.FIXED, -0.03, 0.025, null, 0.0125));
+    assertThat(Seeds.accepted(CanonicalText.request(setup, UnitSystem.METRIC)).hold())
+        .isEqualTo(setup.hold());
+    assertThat(CanonicalText.setup(CanonicalText.of(setup))).isEqualTo(setup);
+    Problem high =
+        only(with("01", "/hold/clamps", "[{'side':'fixed jaw','along':0,'length':25}]"));
+    assertThat(high.pointer()).isEqualTo("/hold/clamps/0/height");
+  }
+
+  @Test
+  void aHoldKeptFromBeforeClampsWereToldHasNone() {
+    Setup setup = Seeds.accepted(Seeds.request("01"));
+    String before = CanonicalText.of(setup).replace("\"clamps\":[],", "");
+    assertThat(CanonicalText.setup(before.replace("\"stopHeightM\":null,", ""))).isEqualTo(setup);
   }
 }

@@ -9,14 +9,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.advice.trial.Rework;
 import org.standproud.drawing.Ink;
 import org.standproud.drawing.Picture;
 import org.standproud.drawing.Svg;
 import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.setup.Band;
+import org.standproud.setup.Clamp;
 import org.standproud.setup.FeedDirection;
+import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.SeedSetups;
 import org.w3c.dom.Element;
@@ -257,5 +261,50 @@ class DrawingTest {
     assertThatThrownBy(() -> svg.circle(Ink.CUTTER, "cutter", 1, Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("NaN");
+  }
+
+  private static Setup clamped(String name) {
+    Setup setup = SeedSetups.setup(name);
+    Hold hold =
+        setup
+            .hold()
+            .but()
+            .stop(Stop.BOTH)
+            .stopHeight(setup.stickOutM() / 2)
+            .clamps(
+                List.of(
+                    new Clamp(JawSide.FIXED, 0.15, 0.03, 0.02, setup.stickOutM() + 0.05),
+                    new Clamp(JawSide.MOVABLE, -0.02, 0.03, null, 0.01)))
+            .held();
+    return Rework.of(setup).hold(hold).done();
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void clampsAndAStopOfToldHeightAreDrawnInsideTheSheetToScale(String name) {
+    Setup setup = clamped(name);
+    Picture end = new Picture(EndView.of(setup, loads(setup), "end"));
+    Picture plan = new Picture(PlanView.of(setup, "plan"));
+    assertInside(end);
+    assertInside(plan);
+    assertThat(plan.elements("rect")).filteredOn(DrawingTest::isClamp).hasSize(2);
+    assertThat(end.elements("rect")).filteredOn(DrawingTest::isClamp).hasSize(2);
+    double perM = Double.parseDouble(end.root().getAttribute("data-per-m"));
+    assertThat(tall(end, "clamp")).isCloseTo((setup.stickOutM() + 0.05) * perM, within(0.1));
+    assertThat(tall(end, "stop")).isCloseTo(setup.stickOutM() / 2 * perM, within(0.1));
+  }
+
+  private static boolean isClamp(Element drawn) {
+    return drawn.getAttribute("data-part").equals("clamp");
+  }
+
+  private static double tall(Picture picture, String part) {
+    return Double.parseDouble(picture.part(part).orElseThrow().getAttribute("height"));
+  }
+
+  @Test
+  void aStopOfNoToldHeightHasNoTopToDrawSeenAlongTheJaws() {
+    Setup setup = SeedSetups.setup("01-top-edge-wire-and-stop");
+    assertThat(EndView.of(setup, loads(setup), "end")).doesNotContain("data-part=\"stop\"");
   }
 }

@@ -33,7 +33,7 @@ class JawFrictionTest {
         new ClampScrew(0.018, 0.004, 0.26, Band.exactly(0.12), 0.028, Band.exactly(0.12));
     Vise vise =
         new Vise("vise", 0.15, 0.04, 0.2, 0.06, screw, 40_000, jaw, one, one, Band.exactly(0));
-    Hold hold = new Hold(vise, 0.015, null, null, null, List.of(packing), null, null, null);
+    Hold hold = Hold.in(vise, 0.015).packing(List.of(packing)).held();
     return JawFriction.of(hold, surface, state).coefficient();
   }
 

@@ -1,0 +1,31 @@
+package org.standproud.web.drawing;
+
+import org.standproud.setup.Clamp;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.Setup;
+
+/** What the drawings of clamps beside the stock have in common: outward they are cut short. */
+final class ClampsDrawn {
+
+  /** How deep a clamp is drawn, in px: how far it reaches outward nobody tells. */
+  static final double DEEP = 14;
+
+  private ClampsDrawn() {}
+
+  /** Distance from the middle of the stock to the farthest face of a clamp on a side, in m. */
+  static double farthestM(Setup setup, JawSide side) {
+    double thicknessM = setup.stock().thicknessM();
+    return setup.hold().clamps().stream()
+        .filter(clamp -> clamp.side() == side)
+        .mapToDouble(clamp -> clamp.faceM(thicknessM))
+        .max()
+        .orElse(0);
+  }
+
+  /** Height of the highest clamp and of a stop whose height is told above the jaw top, in m. */
+  static double highestM(Setup setup) {
+    Double stopM = setup.hold().stopHeightM();
+    double clampM = setup.hold().clamps().stream().mapToDouble(Clamp::heightM).max().orElse(0);
+    return Math.max(clampM, stopM == null ? 0 : stopM);
+  }
+}
