@@ -120,8 +120,7 @@ public record Hold(
     }
 
     /** Clamping force in N, torque on the screw in N m and friction at the jaws. */
-    public Told clamping(
-        @Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band friction) {
+    public Told clamping(@Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band friction) {
       clampingForceN = forceN;
       handleTorqueNm = torqueNm;
       jawFriction = friction;

@@ -80,6 +80,14 @@ final class Unknowns {
         h.stop(),
         Stop.values(),
         stop -> Rework.of(setup).stop(stop).done());
+    if (h.stop() != Stop.NONE) {
+      span(
+          "hold.stopHeight",
+          "the height of the top of the stop above the jaws",
+          h.stopHeightM(),
+          setup.stickOutM(),
+          m -> Rework.of(setup).hold(h.but().stopHeight(m).held()).done());
+    }
     words(
         "hold.seat",
         "what the underside sits on, and whether parallels can be pulled out by hand",

@@ -1,6 +1,5 @@
 package org.standproud.advice.hold;
 
-import java.util.List;
 import org.standproud.mechanics.holding.jaw.FaceState;
 import org.standproud.mechanics.holding.jaw.JawFriction;
 import org.standproud.mechanics.holding.other.StrapClamp;
@@ -57,8 +56,7 @@ record Straps(int count, Band forceEachN, Band friction) {
             v.fixedJawStiffnessNPerM(),
             v.movableJawStiffnessNPerM(),
             v.movableJawLiftRad());
-    Hold bare =
-        Hold.in(ground, setup.hold().gripDepthM()).held();
+    Hold bare = Hold.in(ground, setup.hold().gripDepthM()).held();
     return JawFriction.of(bare, setup.stock().surface(), FaceState.OILY).coefficient();
   }
 }

@@ -37,8 +37,7 @@ final class ClampRoom {
   @Nullable Double leastM() {
     return setup.hold().clamps().isEmpty()
         ? null
-        : (Double)
-            setup.hold().clamps().stream().mapToDouble(this::toClampM).min().getAsDouble();
+        : (Double) setup.hold().clamps().stream().mapToDouble(this::toClampM).min().getAsDouble();
   }
 
   private double toClampM(Clamp clamp) {

@@ -17,17 +17,18 @@ import org.standproud.setup.Stop;
  *
  * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. Where nobody
  * says how high it stands, it may be anywhere from the jaw top to the top of the stock, and half
- * way is taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet, which is
- * sure only of what stands across the whole thickness.
+ * way is taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet,
+ * which is sure only of what stands across the whole thickness.
  */
 public final class SideView {
 
   /** What is taken for the height of a stop that is not told. */
   public static final Assumption STOP_HEIGHT =
       new Assumption(
-          "hold.stop",
+          "hold.stopHeight",
           "a stop may stand as low as the jaw top or as high as the top of the stock",
-          "conservative choice");
+          "conservative choice",
+          "the height of the top of the stop above the jaws");
 
   /** How far a stop reaches along the jaws from the end of the stock, in m. */
   static final double STOP_LENGTH_M = 0.02;

@@ -72,11 +72,9 @@ final class HoldFields {
               "distance from the side of the stock to its nearest face; taken to touch if left out")
           .mayBeUnknown();
   static final Quantity<Clamp> CLAMP_HEIGHT =
-      Quantity.of(
-          "height", LENGTH, 0, 0.5, Clamp::heightM, "height of its top above the jaw top");
+      Quantity.of("height", LENGTH, 0, 0.5, Clamp::heightM, "height of its top above the jaw top");
   static final Shape<Clamp> CLAMP_SHAPE =
-      new Shape<>(
-          "clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
+      new Shape<>("clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
 
   static final Part<Hold, Vise> VISE =
       Part.onShelf("vise", ViseFields.SHAPE, Catalogue::vises, Hold::vise, "the vise");

@@ -47,6 +47,7 @@ class AskBackTest {
             "stock.highSpot",
             "hold.seat",
             "hold.stop",
+            "hold.stopHeight",
             "cutter.edge",
             "cutter.runOut",
             "hold.clampingForce",

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.advice.trial.Rework;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
@@ -106,6 +107,23 @@ class EvidenceGatheringTest {
     assertThat(evidence.detail(Vocabulary.FEED_PER_TOOTH).assumptions())
         .extracting(Assumption::input)
         .containsExactly("cut.feedPerTooth");
+  }
+
+  @Test
+  void theHeightOfAStopIsAssumedOnlyWhereItIsNotTold() throws IOException {
+    Setup told = read(Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json")));
+    Setup high =
+        Rework.of(told).hold(told.hold().but().stopHeight(told.stickOutM()).held()).done();
+    assertThat(EvidenceGathering.of(told).detail(Vocabulary.STOP_CLEARANCE).assumptions())
+        .extracting(Assumption::input)
+        .contains("hold.stopHeight");
+    Evidence evidence = EvidenceGathering.of(high);
+    assertThat(evidence.detail(Vocabulary.STOP_CLEARANCE).assumptions())
+        .extracting(Assumption::input)
+        .doesNotContain("hold.stopHeight");
+    assertThat(band(evidence, Vocabulary.STOP_CLEARANCE).high()).isNegative();
+    assertThat(evidence.get(Vocabulary.CLAMPS_TOLD)).isEqualTo(new Value.Truth(false));
+    assertThat(evidence.get(Vocabulary.CLAMP_CLEARANCE)).isInstanceOf(Value.Missing.class);
   }
 
   @Test

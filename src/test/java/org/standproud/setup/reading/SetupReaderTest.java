@@ -314,8 +314,7 @@ class SetupReaderTest {
     assertThat(Seeds.accepted(CanonicalText.request(setup, UnitSystem.METRIC)).hold())
         .isEqualTo(setup.hold());
     assertThat(CanonicalText.setup(CanonicalText.of(setup))).isEqualTo(setup);
-    Problem high =
-        only(with("01", "/hold/clamps", "[{'side':'fixed jaw','along':0,'length':25}]"));
+    Problem high = only(with("01", "/hold/clamps", "[{'side':'fixed jaw','along':0,'length':25}]"));
     assertThat(high.pointer()).isEqualTo("/hold/clamps/0/height");
   }
 
