@@ -112,8 +112,7 @@ class EvidenceGatheringTest {
   @Test
   void theHeightOfAStopIsAssumedOnlyWhereItIsNotTold() throws IOException {
     Setup told = read(Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json")));
-    Setup high =
-        Rework.of(told).hold(told.hold().but().stopHeight(told.stickOutM()).held()).done();
+    Setup high = Rework.of(told).hold(told.hold().but().stopHeight(told.stickOutM()).held()).done();
     assertThat(EvidenceGathering.of(told).detail(Vocabulary.STOP_CLEARANCE).assumptions())
         .extracting(Assumption::input)
         .contains("hold.stopHeight");

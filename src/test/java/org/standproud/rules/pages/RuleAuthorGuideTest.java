@@ -50,7 +50,7 @@ class RuleAuthorGuideTest {
 
   private static List<String> blocks(String kind) throws Exception {
     String guide = Files.readString(Path.of("api-docs/rule-author-guide.md"));
-    return Pattern.compile("(?s)```" + kind + "\n(.*?)```")
+    return Pattern.compile("(?s)```" + kind + "(?: file=\\S+)?\n(.*?)```")
         .matcher(guide)
         .results()
         .map(MatchResult::group)
