@@ -40,7 +40,7 @@ public final class RunningService implements AutoCloseable {
   }
 
   /** A service with its own records and cards. */
-  static RunningService start(Path audit, Path rules, String... settings) {
+  public static RunningService start(Path audit, Path rules, String... settings) {
     List<String> quietly = new ArrayList<>(arguments(audit, rules));
     quietly.addAll(List.of(settings));
     quietly.add("--logging.level.root=WARN");
@@ -58,12 +58,12 @@ public final class RunningService implements AutoCloseable {
   }
 
   /** The set-up of the demo shop whose file name begins so. */
-  static ObjectNode seed(String start) {
+  public static ObjectNode seed(String start) {
     return (ObjectNode) JSON.readTree(text(seedFile(start)));
   }
 
   /** Every set-up of the demo shop. */
-  static List<Path> seedFiles() {
+  public static List<Path> seedFiles() {
     try (Stream<Path> files = Files.list(Path.of("seeds/setups"))) {
       return files.sorted().toList();
     } catch (IOException e) {
@@ -79,7 +79,8 @@ public final class RunningService implements AutoCloseable {
     }
   }
 
-  static JsonNode json(HttpResponse<String> response) {
+  /** The body of an answer. */
+  public static JsonNode json(HttpResponse<String> response) {
     return JSON.readTree(response.body());
   }
 
@@ -90,7 +91,8 @@ public final class RunningService implements AutoCloseable {
         .orElseThrow();
   }
 
-  Caller caller() {
+  /** Who speaks to it. */
+  public Caller caller() {
     return caller;
   }
 
@@ -113,30 +115,35 @@ public final class RunningService implements AutoCloseable {
   }
 
   /** Who speaks to a service on some port. */
-  record Caller(int port) {
+  public record Caller(int port) {
 
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
-    HttpResponse<String> get(String path) {
+    /** Fetches. */
+    public HttpResponse<String> get(String path) {
       return send(to(path).GET());
     }
 
-    HttpResponse<String> assess(Object setup) {
+    /** Has a set-up judged. */
+    public HttpResponse<String> assess(Object setup) {
       return post("/v1/assessments", setup.toString(), "application/json");
     }
 
-    HttpResponse<String> post(String path, String body, String type) {
+    /** Sends a body. */
+    public HttpResponse<String> post(String path, String body, String type) {
       return send(
           to(path)
               .header("Content-Type", type)
               .POST(HttpRequest.BodyPublishers.ofString(body, StandardCharsets.UTF_8)));
     }
 
-    HttpRequest.Builder to(String path) {
+    /** A request to be told more of. */
+    public HttpRequest.Builder to(String path) {
       return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
     }
 
-    HttpResponse<String> send(HttpRequest.Builder request) {
+    /** Sends a request. */
+    public HttpResponse<String> send(HttpRequest.Builder request) {
       try {
         return CLIENT.send(request.build(), BodyHandlers.ofString(StandardCharsets.UTF_8));
       } catch (IOException e) {

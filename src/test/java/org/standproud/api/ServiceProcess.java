@@ -5,13 +5,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.standproud.Standproud;
 
-/** The service in a process of its own, which ends as kill -9 ends it. */
-final class ServiceProcess implements AutoCloseable {
+/**
+ * The service in a process of its own, which ends as kill -9 ends it. {@code -Dstandproud.jar}
+ * names a packaged one to start, else it is the one that was compiled.
+ */
+public final class ServiceProcess implements AutoCloseable {
 
   private static final Pattern STARTED = Pattern.compile("Tomcat started on port (\\d+)");
 
@@ -34,15 +38,28 @@ final class ServiceProcess implements AutoCloseable {
    * @param audit where its records lie
    * @param more settings, and options of the virtual machine, which begin with -X
    */
-  static ServiceProcess start(Path audit, String... more) throws IOException {
+  public static ServiceProcess start(Path audit, String... more) throws IOException {
+    return start(Map.of(), audit, more);
+  }
+
+  /**
+   * Starts a service on the shop's cards in an environment of its own.
+   *
+   * @param environment variables beside those of this process
+   * @param audit where its records lie
+   * @param more settings, and options of the virtual machine, which begin with -X
+   */
+  public static ServiceProcess start(Map<String, String> environment, Path audit, String... more)
+      throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     List.of(more).stream().filter(option -> option.startsWith("-X")).forEach(command::add);
-    command.addAll(
-        List.of("-cp", System.getProperty("java.class.path"), Standproud.class.getName()));
+    command.addAll(program());
     command.addAll(RunningService.arguments(audit, Path.of("rules")));
     List.of(more).stream().filter(option -> !option.startsWith("-X")).forEach(command::add);
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+    builder.environment().putAll(environment);
+    Process process = builder.start();
     BufferedReader said = process.inputReader();
     int port = port(said);
     ConcurrentLinkedQueue<String> heard = new ConcurrentLinkedQueue<>();
@@ -52,20 +69,43 @@ final class ServiceProcess implements AutoCloseable {
     return new ServiceProcess(process, port, listener, heard);
   }
 
+  private static List<String> program() {
+    String jar = System.getProperty("standproud.jar");
+    return jar == null
+        ? List.of("-cp", System.getProperty("java.class.path"), Standproud.class.getName())
+        : List.of("-jar", jar);
+  }
+
   /**
    * Asks it to end, as an operator would, and waits until it has.
    *
    * @return what it logged since it started
    */
-  List<String> stop() throws InterruptedException {
+  public List<String> stop() throws InterruptedException {
     process.toHandle().destroy(); // Process.destroy would close its log unread.
     process.waitFor();
     listener.join();
     return List.copyOf(heard);
   }
 
-  RunningService.Caller caller() {
+  /** Who speaks to it. */
+  public RunningService.Caller caller() {
     return caller;
+  }
+
+  /** The number of its process. */
+  public long pid() {
+    return process.pid();
+  }
+
+  /** Whether it still runs. */
+  public boolean runs() {
+    return process.isAlive();
+  }
+
+  /** What it logged since it started. */
+  public List<String> heard() {
+    return List.copyOf(heard);
   }
 
   @Override

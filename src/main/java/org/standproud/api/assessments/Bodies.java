@@ -1,11 +1,14 @@
 package org.standproud.api.assessments;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.lang.reflect.RecordComponent;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.springframework.beans.factory.annotation.Value;
@@ -14,6 +17,7 @@ import org.springframework.util.unit.DataSize;
 import org.standproud.api.assessing.MalformedRequest;
 import org.standproud.api.problem.BadParameter;
 import org.standproud.api.problem.BodyTooLarge;
+import org.standproud.api.problem.BodyTooSlow;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DatabindException;
@@ -35,10 +39,16 @@ public class Bodies {
   private static final JsonMapper WITH_GAPS =
       MAPPER.rebuild().disable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES).build();
 
-  private final int limitBytes;
+  private static final int PIECE_BYTES = 8192;
 
-  Bodies(@Value("${standproud.api.largest-body}") DataSize limit) {
+  private final int limitBytes;
+  private final Duration slowest;
+
+  Bodies(
+      @Value("${standproud.api.largest-body}") DataSize limit,
+      @Value("${standproud.api.slowest-body}") Duration slowest) {
     this.limitBytes = Math.toIntExact(limit.toBytes());
+    this.slowest = slowest;
   }
 
   /** Most bytes in a body, or in a line of a longer one. */
@@ -51,6 +61,7 @@ public class Bodies {
    *
    * @param type a record of the members there may be
    * @throws BodyTooLarge if it is longer than the limit, whatever length it claims
+   * @throws BodyTooSlow if it takes longer to arrive than it may
    * @throws MalformedRequest if it is not JSON
    * @throws BadParameter if it says something else
    */
@@ -96,6 +107,7 @@ public class Bodies {
    * The body as text.
    *
    * @throws BodyTooLarge if it is longer than the limit, whatever length it claims
+   * @throws BodyTooSlow if it takes longer to arrive than it may
    * @throws MalformedRequest if it is not UTF-8
    */
   public String text(HttpServletRequest request) throws IOException {
@@ -107,13 +119,29 @@ public class Bodies {
    *
    * @param limitBytes most bytes
    * @throws BodyTooLarge if it is longer than the limit, whatever length it claims
+   * @throws BodyTooSlow if it takes longer to arrive than it may
    * @throws MalformedRequest if it is not UTF-8
    */
   public String text(HttpServletRequest request, int limitBytes) throws IOException {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLarge(limitBytes);
     }
-    return text(request.getInputStream().readNBytes(limitBytes + 1));
+    return text(inTime(request.getInputStream(), limitBytes + 1));
+  }
+
+  /** Looks at the clock after each piece; a caller who sends none runs into the server's limit. */
+  private byte[] inTime(InputStream in, int most) throws IOException {
+    long end = System.nanoTime() + slowest.toNanos();
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    byte[] piece = new byte[PIECE_BYTES];
+    int read;
+    while ((read = in.read(piece, 0, Math.min(PIECE_BYTES, most - body.size()))) > 0) {
+      body.write(piece, 0, read);
+      if (System.nanoTime() - end > 0) {
+        throw new BodyTooSlow(slowest);
+      }
+    }
+    return body.toByteArray();
   }
 
   /**

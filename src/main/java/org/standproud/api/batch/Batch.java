@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.MDC;
@@ -14,6 +15,7 @@ import org.standproud.api.idempotency.IdempotencyKey;
 import org.standproud.api.idempotency.OnceOnly;
 import org.standproud.api.problem.BodyTooLarge;
 import org.standproud.api.problem.ProblemTelling;
+import org.standproud.api.problem.TooManyBatches;
 import org.standproud.setup.reading.Problem;
 
 /**
@@ -30,6 +32,8 @@ public final class Batch implements AutoCloseable {
   private final OnceOnly assessor;
   private final ProblemTelling problems;
   private final long mostLines;
+  private final int mostAtATime;
+  private final Semaphore room;
   private final AtomicInteger threads = new AtomicInteger();
   private final ExecutorService workers =
       Executors.newFixedThreadPool(
@@ -41,11 +45,35 @@ public final class Batch implements AutoCloseable {
    * @param assessor judges
    * @param problems tells what is wrong with a line
    * @param mostLines most lines of one batch that are answered
+   * @param mostAtATime most batches at a time; each holds a thread of the server for as long as its
+   *     caller likes, so without a limit slow callers could keep all others out
    */
-  public Batch(OnceOnly assessor, ProblemTelling problems, long mostLines) {
+  public Batch(OnceOnly assessor, ProblemTelling problems, long mostLines, int mostAtATime) {
     this.assessor = assessor;
     this.problems = problems;
     this.mostLines = mostLines;
+    this.mostAtATime = mostAtATime;
+    this.room = new Semaphore(mostAtATime);
+  }
+
+  /** Room for one batch, until it is closed. */
+  @FunctionalInterface
+  interface Place extends AutoCloseable {
+
+    @Override
+    void close();
+  }
+
+  /**
+   * Room for one more batch.
+   *
+   * @throws TooManyBatches if there is none
+   */
+  Place place() {
+    if (!room.tryAcquire()) {
+      throw new TooManyBatches(mostAtATime);
+    }
+    return room::release;
   }
 
   /** Judges what comes from a source until it ends. */

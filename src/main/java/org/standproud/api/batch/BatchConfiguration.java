@@ -14,7 +14,8 @@ class BatchConfiguration {
   Batch batch(
       OnceOnly assessor,
       ProblemTelling problems,
-      @Value("${standproud.api.most-lines}") long mostLines) {
-    return new Batch(assessor, problems, mostLines);
+      @Value("${standproud.api.most-lines}") long mostLines,
+      @Value("${standproud.api.most-batches}") int mostBatches) {
+    return new Batch(assessor, problems, mostLines, mostBatches);
   }
 }

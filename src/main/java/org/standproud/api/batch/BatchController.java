@@ -65,8 +65,10 @@ class BatchController {
   @PostMapping(consumes = NDJSON, produces = NDJSON)
   void ndjson(HttpServletRequest request, HttpServletResponse response, Principal caller)
       throws IOException, InterruptedException {
-    NdjsonEntries lines = new NdjsonEntries(request.getInputStream(), bodies.limitBytes());
-    judge(lines, caller, response, asNdjson(response));
+    try (Batch.Place place = batch.place()) {
+      NdjsonEntries lines = new NdjsonEntries(request.getInputStream(), bodies.limitBytes());
+      judge(lines, caller, response, asNdjson(response));
+    }
   }
 
   @Operation(
@@ -102,8 +104,10 @@ class BatchController {
       HttpServletResponse response,
       Principal caller)
       throws IOException, InterruptedException {
-    TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
-    judge(rows, caller, response, asNdjson(response));
+    try (Batch.Place place = batch.place()) {
+      TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
+      judge(rows, caller, response, asNdjson(response));
+    }
   }
 
   @Operation(
@@ -120,11 +124,13 @@ class BatchController {
       HttpServletResponse response,
       Principal caller)
       throws IOException, InterruptedException {
-    TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
-    response.setContentType(CSV);
-    response.setCharacterEncoding(StandardCharsets.UTF_8.name());
-    try (TableAnswers out = new TableAnswers(response.getWriter())) {
-      judge(rows, caller, response, out);
+    try (Batch.Place place = batch.place()) {
+      TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
+      response.setContentType(CSV);
+      response.setCharacterEncoding(StandardCharsets.UTF_8.name());
+      try (TableAnswers out = new TableAnswers(response.getWriter())) {
+        judge(rows, caller, response, out);
+      }
     }
   }
 

@@ -15,8 +15,18 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 class ErrorAnswers implements ErrorController {
 
+  private final ProblemTelling problems;
+
+  ErrorAnswers(ProblemTelling problems) {
+    this.problems = problems;
+  }
+
   @RequestMapping("${server.error.path:/error}")
   ResponseEntity<ProblemDetail> error(HttpServletRequest request) {
+    // Whoever asks is looked up before any controller is asked, and that may find no database.
+    if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Exception fault) {
+      return problems.answer(fault);
+    }
     Object told = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
     int status = told instanceof Integer code ? code : ProblemKind.NOT_FOUND.status().value();
     ProblemKind kind = ProblemKind.of(status);

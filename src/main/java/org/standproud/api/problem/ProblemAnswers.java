@@ -1,19 +1,27 @@
 package org.standproud.api.problem;
 
+import java.io.IOException;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.catalina.connector.ClientAbortException;
+import org.apache.coyote.BadRequestException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.TypeMismatchException;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.dao.RecoverableDataAccessException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
+import org.springframework.transaction.TransactionException;
 import org.springframework.util.ClassUtils;
 import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
@@ -90,6 +98,35 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
   @ExceptionHandler
   ResponseEntity<ProblemDetail> tooLarge(BodyTooLarge e) {
     return told(ProblemKind.TOO_LARGE.because(e));
+  }
+
+  @ExceptionHandler
+  ResponseEntity<ProblemDetail> tooSlow(BodyTooSlow e) {
+    return told(ProblemKind.TOO_SLOW.because(e));
+  }
+
+  /** The caller went away or stalled with half a request sent; no fault of the service. */
+  @ExceptionHandler({ClientAbortException.class, BadRequestException.class})
+  ResponseEntity<ProblemDetail> brokenOff(IOException e) {
+    boolean stalled = e.getCause() instanceof SocketTimeoutException;
+    ProblemKind kind = stalled ? ProblemKind.TOO_SLOW : ProblemKind.REFUSED;
+    return told(kind.because(stalled ? kind.meaning() : "The body broke off."));
+  }
+
+  @ExceptionHandler
+  ResponseEntity<ProblemDetail> tooMany(TooManyBatches e) {
+    return later(ProblemKind.TOO_MANY_BATCHES.because(e));
+  }
+
+  /** What the database was asked for is right; it is not there to answer. */
+  @ExceptionHandler({
+    DataAccessResourceFailureException.class,
+    TransientDataAccessException.class,
+    RecoverableDataAccessException.class,
+    TransactionException.class
+  })
+  ResponseEntity<ProblemDetail> storeAway(Exception e) {
+    return later(logged(ProblemKind.STORE_AWAY.because(ProblemKind.STORE_AWAY.meaning()), e));
   }
 
   @ExceptionHandler

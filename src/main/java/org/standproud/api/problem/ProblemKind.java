@@ -127,6 +127,23 @@ public enum ProblemKind {
       HttpStatus.SERVICE_UNAVAILABLE,
       "The answer could not be stored",
       "An answer that is not on disk is not given. Try again; if it stays so, look at the database."),
+  /** The database does not answer. */
+  STORE_AWAY(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "The records cannot be reached",
+      "The database does not answer just now. Try again after the time that Retry-After tells."),
+  /** More batches than are judged at a time. */
+  TOO_MANY_BATCHES(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "Too many batches are being judged",
+      "Nothing was judged. Try again after the time that Retry-After tells; the limit is"
+          + " standproud.api.most-batches."),
+  /** A body that does not arrive. */
+  TOO_SLOW(
+      HttpStatus.REQUEST_TIMEOUT,
+      "The request did not arrive in time",
+      "The body came too slowly or not at all, so nothing was done with it. The limit is"
+          + " standproud.api.slowest-body."),
   /** No rule base or no catalogue. */
   NOT_READY(
       HttpStatus.SERVICE_UNAVAILABLE,
@@ -221,6 +238,7 @@ public enum ProblemKind {
       case 404 -> NOT_FOUND;
       case 405 -> METHOD_NOT_ALLOWED;
       case 406 -> NOT_ACCEPTABLE;
+      case 408 -> TOO_SLOW;
       case 409 -> CONFLICT;
       case 410 -> GONE;
       case 412 -> PRECONDITION_FAILED;

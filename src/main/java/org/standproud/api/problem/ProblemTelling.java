@@ -2,6 +2,8 @@ package org.standproud.api.problem;
 
 import java.lang.reflect.Method;
 import java.util.Objects;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
@@ -27,16 +29,32 @@ public final class ProblemTelling {
    * @param fault what was thrown
    */
   public ProblemDetail of(Exception fault) {
+    return Objects.requireNonNull(answer(fault).getBody(), "a problem");
+  }
+
+  /**
+   * The whole answer, with when to come again.
+   *
+   * @param fault what was thrown
+   */
+  ResponseEntity<ProblemDetail> answer(Exception fault) {
     if (fault instanceof ErrorResponse refused) {
       ProblemKind kind = ProblemKind.of(refused.getStatusCode().value());
-      return kind.because(kind.meaning());
+      return told(kind.because(kind.meaning()), HttpHeaders.EMPTY);
     }
     Method handler = Objects.requireNonNull(handlers.resolveMethod(fault), "a handler of all else");
     ReflectionUtils.makeAccessible(handler);
     Object answer = ReflectionUtils.invokeMethod(handler, answers, fault);
     return answer instanceof ResponseEntity<?> told
             && told.getBody() instanceof ProblemDetail problem
-        ? problem
-        : ProblemKind.INTERNAL.because(ProblemKind.INTERNAL.meaning());
+        ? told(problem, told.getHeaders())
+        : told(ProblemKind.INTERNAL.because(ProblemKind.INTERNAL.meaning()), HttpHeaders.EMPTY);
+  }
+
+  private static ResponseEntity<ProblemDetail> told(ProblemDetail problem, HttpHeaders headers) {
+    return ResponseEntity.status(problem.getStatus())
+        .headers(headers)
+        .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+        .body(problem);
   }
 }

@@ -5,7 +5,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.dao.RecoverableDataAccessException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.http.HttpStatus;
+import org.springframework.transaction.TransactionException;
 import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
@@ -13,6 +17,7 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.api.assessing.NotReady;
 import org.standproud.api.problem.NotThere;
+import org.standproud.api.problem.ProblemKind;
 import org.standproud.audit.store.RecordNotStored;
 import org.standproud.audit.store.StoreBusy;
 
@@ -57,6 +62,20 @@ class PageFaults {
         HttpStatus.SERVICE_UNAVAILABLE,
         "Not stored",
         "The set-up was not answered, because the answer could not be put on record. Try again.");
+  }
+
+  @ExceptionHandler({
+    DataAccessResourceFailureException.class,
+    TransientDataAccessException.class,
+    RecoverableDataAccessException.class,
+    TransactionException.class
+  })
+  ModelAndView storeAway(Exception e) {
+    LOG.warn("The records cannot be reached", e);
+    return page(
+        HttpStatus.SERVICE_UNAVAILABLE,
+        ProblemKind.STORE_AWAY.title(),
+        "The database does not answer just now. Try again in a little while.");
   }
 
   @ExceptionHandler

@@ -2,7 +2,12 @@ package org.standproud.api.problem;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.EOFException;
+import java.io.IOException;
+import java.net.SocketTimeoutException;
+import org.apache.catalina.connector.ClientAbortException;
 import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.CannotGetJdbcConnectionException;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
@@ -38,6 +43,22 @@ class FaultsTest {
   }
 
   @Test
+  void aDatabaseThatIsAwayIsToldWithWhenToComeAgain() throws Exception {
+    MockHttpServletResponse answer = answer("/away");
+    assertThat(answer.getStatus()).isEqualTo(503);
+    assertThat(answer.getHeader("Retry-After")).matches("[1-9][0-9]*");
+    assertThat(answer.getContentAsString())
+        .contains("/problems/store-away")
+        .doesNotContain("pump 7");
+  }
+
+  @Test
+  void aCallerWhoGoesAwayInTheMiddleOfHisRequestIsNoFaultOfTheService() throws Exception {
+    assertThat(answer("/broken-off").getStatus()).isEqualTo(400);
+    assertThat(answer("/stalled").getStatus()).isEqualTo(408);
+  }
+
+  @Test
   void aFaultOfTheServiceTellsAReferenceAndNothingOfItsInside() throws Exception {
     MockHttpServletResponse answer = answer("/broken");
     assertThat(answer.getStatus()).isEqualTo(500);
@@ -53,6 +74,21 @@ class FaultsTest {
 
   @RestController
   static class Failing {
+
+    @GetMapping("/away")
+    String away() {
+      throw new CannotGetJdbcConnectionException("database of pump 7");
+    }
+
+    @GetMapping("/broken-off")
+    String brokenOff() throws IOException {
+      throw new ClientAbortException(new EOFException());
+    }
+
+    @GetMapping("/stalled")
+    String stalled() throws IOException {
+      throw new ClientAbortException(new SocketTimeoutException());
+    }
 
     @GetMapping("/busy")
     String busy() {
