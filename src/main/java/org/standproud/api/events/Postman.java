@@ -23,6 +23,7 @@ final class Postman implements SmartLifecycle {
   private static final int THREADS = 4;
   private static final double LONGER = 2;
   private static final Duration CLEARING = Duration.ofHours(1);
+  private static final Duration HEARTBEAT = Duration.ofSeconds(10);
 
   private final Scheduler scheduler;
   private volatile boolean running;
@@ -50,6 +51,8 @@ final class Postman implements SmartLifecycle {
             .startTasks(clearing)
             .threads(THREADS)
             .pollingInterval(patience.poll())
+            // What a service was sending when it died is sent by another after a minute.
+            .heartbeatInterval(HEARTBEAT)
             // What a subscriber does is in the outbox; it is no fault of the service.
             .failureLogging(LogLevel.DEBUG, false)
             .build();
