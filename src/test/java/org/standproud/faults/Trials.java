@@ -16,7 +16,15 @@ public final class Trials {
   private static final Map<String, Trial> ALL = new TreeMap<>();
 
   static {
+    ALL.put("clock-jump", new ClockJumpTrial());
+    ALL.put("corrupt-row", new CorruptRowTrial());
+    ALL.put("database-gone", new DatabaseGoneTrial());
+    ALL.put("disk-full", new DiskFullTrial());
+    ALL.put("fuzz", new FuzzTrial());
+    ALL.put("memory", new MemoryTrial());
     ALL.put("replicas", new ReplicasTrial());
+    ALL.put("rules-emptied", new RulesEmptiedTrial());
+    ALL.put("slow-callers", new SlowCallersTrial());
     ALL.put("soak", new SoakTrial());
   }
 

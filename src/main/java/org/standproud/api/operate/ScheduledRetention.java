@@ -1,10 +1,12 @@
 package org.standproud.api.operate;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.Period;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -30,10 +32,16 @@ class ScheduledRetention {
   private static final Logger LOG = LoggerFactory.getLogger(ScheduledRetention.class);
   private static final Person SERVICE = new Person("the service, by the clock", "operator");
 
+  /** How far the clock may be put right and still be believed. Common practice, no source. */
+  private static final Duration BELIEVED = Duration.ofHours(2);
+
   private final Retention records;
   private final AccessJournal journal;
   private final Rule rule;
   private final Clock clock;
+  private final LongSupplier steady;
+  private final Instant startedAt;
+  private final long startedNanos;
 
   /**
    * How long the shop keeps what.
@@ -55,23 +63,42 @@ class ScheduledRetention {
         records,
         journal,
         new Rule(period(recordsFor), mask, period(journalFor)),
-        Clock.systemUTC());
+        Clock.systemUTC(),
+        System::nanoTime);
   }
 
-  ScheduledRetention(Retention records, AccessJournal journal, Rule rule, Clock clock) {
+  /**
+   * A rule that is kept.
+   *
+   * @param clock tells what is old
+   * @param steady counts nanoseconds and never jumps, to check the clock by
+   */
+  ScheduledRetention(
+      Retention records, AccessJournal journal, Rule rule, Clock clock, LongSupplier steady) {
     this.records = records;
     this.journal = journal;
     this.rule = rule;
     this.clock = clock;
+    this.steady = steady;
+    this.startedAt = clock.instant();
+    this.startedNanos = steady.getAsLong();
   }
 
   private static @Nullable Period period(String text) {
     return text.isBlank() ? null : Period.parse(text);
   }
 
-  /** Does what the rule asks for now; what it did before it does not do again. */
+  /**
+   * Does what the rule asks for now; what it did before it does not do again. Text that was taken
+   * cannot be given back, so nothing is taken by a clock that jumped since the service started.
+   */
   @Scheduled(initialDelayString = "PT1M", fixedDelayString = "PT24H")
   void keepTheRule() throws InterruptedException {
+    Duration jump = jump();
+    if (jump.abs().compareTo(BELIEVED) > 0) {
+      LOG.error("No text was taken: the clock jumped by {}; put it right and restart", jump);
+      return;
+    }
     Optional<Instant> oldRecords = before(rule.recordsFor());
     if (oldRecords.isPresent()) {
       String reason =
@@ -82,6 +109,11 @@ class ScheduledRetention {
       LOG.info("{} record(s) lost text that was kept for {}", taken, rule.recordsFor());
     }
     before(rule.journalFor()).ifPresent(journal::cut);
+  }
+
+  private Duration jump() {
+    Duration passed = Duration.ofNanos(steady.getAsLong() - startedNanos);
+    return Duration.between(startedAt, clock.instant()).minus(passed);
   }
 
   private Optional<Instant> before(@Nullable Period keptFor) {

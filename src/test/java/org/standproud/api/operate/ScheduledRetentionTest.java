@@ -1,6 +1,8 @@
 package org.standproud.api.operate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -45,7 +47,36 @@ class ScheduledRetentionTest {
 
   private void keepTheRule(ScheduledRetention.Rule rule, Records records, AccessJournal journal)
       throws InterruptedException {
-    new ScheduledRetention(new Retention(records, CLOCK), journal, rule, CLOCK).keepTheRule();
+    new ScheduledRetention(new Retention(records, CLOCK), journal, rule, CLOCK, () -> 0)
+        .keepTheRule();
+  }
+
+  @Test
+  void aClockThatJumpedSinceTheServiceStartedTakesNothing() throws Exception {
+    Flyway.configure().dataSource(database).load().migrate();
+    KeyPlaces keys = new KeyPlaces(directory);
+    Seal seal = new Seal(keys.chain().open(), keys.signing().open());
+    ScheduledRetention.Rule year =
+        new ScheduledRetention.Rule(Period.ofYears(1), Mask.ACCOUNT, Period.ofYears(1));
+    Instant[] now = {SEVEN};
+    Duration[] passed = {Duration.ZERO};
+    Clock moved = mock(Clock.class);
+    when(moved.instant()).thenAnswer(asked -> now[0]);
+    try (Records records = new Records(database, seal, keys.checkpoints(), CLOCK);
+        AccessJournal journal = new AccessJournal(database, CLOCK)) {
+      AuditRecord fresh = SampleRecords.stopped("J-1", SEVEN);
+      records.append(fresh);
+      ScheduledRetention kept =
+          new ScheduledRetention(
+              new Retention(records, CLOCK), journal, year, moved, () -> passed[0].toNanos());
+      now[0] = SEVEN.plus(Duration.ofDays(400));
+      kept.keepTheRule();
+      assertThat(records.find(fresh.id()).orElseThrow().whole()).isTrue();
+
+      passed[0] = Duration.ofDays(400);
+      kept.keepTheRule();
+      assertThat(records.find(fresh.id()).orElseThrow().gone()).as("time did pass").isTrue();
+    }
   }
 
   @Test

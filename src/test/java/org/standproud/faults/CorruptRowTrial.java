@@ -1,0 +1,82 @@
+package org.standproud.faults;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.api.RunningService;
+import org.standproud.api.ServiceProcess;
+import tools.jackson.databind.JsonNode;
+
+/** One record is altered by hand and another is spoilt beyond reading, past the service. */
+final class CorruptRowTrial implements Trial {
+
+  private static final int RECORDS = 6;
+  private static final int ALTERED = 2;
+  private static final int SPOILT = 4;
+
+  @Override
+  public void run(Path work, Figures figures) throws Exception {
+    List<HttpResponse<String>> answers = new ArrayList<>();
+    try (ServiceProcess service = ServiceProcess.start(work, "-Xmx300m")) {
+      for (int i = 0; i < RECORDS; i++) {
+        answers.add(service.caller().assess(RunningService.seed("01")));
+      }
+      service.stop();
+    }
+    damage(work);
+    try (ServiceProcess service = ServiceProcess.start(work, "-Xmx300m")) {
+      look(service.caller(), answers, figures);
+    }
+  }
+
+  private static void damage(Path work) {
+    JdbcConnectionPool file =
+        JdbcConnectionPool.create("jdbc:h2:file:" + work.resolve("standproud"), "sa", "");
+    JdbcClient client = JdbcClient.create(file);
+    int altered =
+        client
+            .sql(
+                "update audit_record set body = replace(body, '\"TLW-0101\"', '\"TLW-9999\"')"
+                    + " where sequence = ?")
+            .param(ALTERED)
+            .update();
+    int spoilt =
+        client
+            .sql("update audit_record set body = substring(body, 1, 100) where sequence = ?")
+            .param(SPOILT)
+            .update();
+    client.sql("shutdown").update();
+    assertThat(altered + spoilt).isEqualTo(2);
+  }
+
+  private static void look(
+      RunningService.Caller shop, List<HttpResponse<String>> answers, Figures figures) {
+    JsonNode chain = RunningService.json(shop.get("/v1/audit/verification"));
+    List<Integer> named = new ArrayList<>();
+    chain.get("faults").forEach(fault -> named.add(fault.get("first").intValue()));
+    figures.put("records", RECORDS);
+    figures.put("damaged", ALTERED + " and " + SPOILT);
+    figures.put("named-by-proof", named.toString());
+    assertThat(named).contains(ALTERED, SPOILT).isSubsetOf(ALTERED, SPOILT);
+    int served = 0;
+    for (int i = 0; i < RECORDS; i++) {
+      HttpResponse<String> now =
+          shop.get(answers.get(i).headers().firstValue("Location").orElseThrow());
+      if (i + 1 == SPOILT) {
+        figures.put("spoilt-answered", now.statusCode());
+        assertThat(now.body()).contains("/problems/");
+      } else if (i + 1 != ALTERED) {
+        assertThat(now.body()).isEqualTo(answers.get(i).body());
+        served++;
+      }
+    }
+    figures.put("others-served", served);
+    assertThat(shop.get("/v1/assessments").statusCode()).isEqualTo(200);
+    assertThat(shop.assess(RunningService.seed("01")).statusCode()).isEqualTo(201);
+  }
+}

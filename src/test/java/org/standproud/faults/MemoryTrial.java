@@ -1,0 +1,94 @@
+package org.standproud.faults;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.standproud.api.RunningService;
+import org.standproud.api.ServiceProcess;
+
+/**
+ * Many large requests at once to a service with a small heap: edits of cards of the greatest
+ * length, bodies over the limit, set-ups as long as may be, batches, the whole chain read out.
+ */
+final class MemoryTrial implements Trial {
+
+  private static final int REQUESTS = Integer.getInteger("standproud.memory.requests", 600);
+  private static final int CALLERS = 48;
+  private static final String HEAP = "-Xmx256m";
+  private static final int LARGEST_EDIT = 2 * 1024 * 1024;
+  private static final int LARGEST_BODY = 64 * 1024;
+
+  @Override
+  public void run(Path work, Figures figures) throws Exception {
+    try (ServiceProcess service = ServiceProcess.start(work, HEAP, "-XX:+ExitOnOutOfMemoryError")) {
+      Map<Integer, Integer> answers = press(service.caller());
+      figures.put("heap-limit", HEAP);
+      figures.put("callers", CALLERS);
+      figures.put("requests", REQUESTS);
+      answers.forEach((status, count) -> figures.put("answered-" + status, count));
+      assertThat(service.runs()).as("it did not run out of memory").isTrue();
+      assertThat(answers.keySet())
+          .isNotEmpty()
+          .isSubsetOf(200, 201, 202, 400, 404, 409, 412, 413, 422, 428, 429, 503);
+      assertThat(answers).containsKey(413);
+      assertThat(service.caller().assess(RunningService.seed("01")).statusCode()).isEqualTo(201);
+      figures.put("heap-mb-afterwards", Vitals.of(service).heapMb());
+    }
+  }
+
+  private static Map<Integer, Integer> press(RunningService.Caller shop) throws Exception {
+    Random chance = new Random(Trials.seed());
+    ExecutorService callers = Executors.newFixedThreadPool(CALLERS);
+    try {
+      List<Future<HttpResponse<String>>> sent = new ArrayList<>();
+      for (int i = 0; i < REQUESTS; i++) {
+        int kind = chance.nextInt(6);
+        Callable<HttpResponse<String>> one = () -> send(shop, kind);
+        sent.add(callers.submit(one));
+      }
+      Map<Integer, Integer> answers = new TreeMap<>();
+      for (Future<HttpResponse<String>> one : sent) {
+        answers.merge(one.get().statusCode(), 1, Integer::sum);
+      }
+      return answers;
+    } finally {
+      callers.shutdownNow();
+    }
+  }
+
+  private static HttpResponse<String> send(RunningService.Caller shop, int kind) {
+    String setup = RunningService.seed("01").toString();
+    return switch (kind) {
+      case 0 ->
+          shop.send(
+              shop.to("/v1/rules/REACH-001?note=n&author=a")
+                  .header("Content-Type", "application/yaml")
+                  .header("If-Match", "*")
+                  .PUT(BodyPublishers.ofString(list(LARGEST_EDIT - 100))));
+      case 1 -> shop.post("/v1/assessments", " ".repeat(4 * LARGEST_BODY) + setup, JSON);
+      case 2 -> shop.post("/v1/assessments", list(LARGEST_BODY - 100), JSON);
+      case 3 ->
+          shop.post("/v1/assessments/batch", (setup + "\n").repeat(20), "application/x-ndjson");
+      case 4 -> shop.get("/v1/audit/chain");
+      default -> shop.post("/v1/assessments", setup, JSON);
+    };
+  }
+
+  private static final String JSON = "application/json";
+
+  /** A long list, which as a tree takes many times its length. */
+  private static String list(int length) {
+    return "[" + "{},".repeat(length / 3) + "{}]";
+  }
+}
