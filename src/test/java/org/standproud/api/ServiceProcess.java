@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.standproud.Standproud;
 
 /**
@@ -55,7 +56,10 @@ public final class ServiceProcess implements AutoCloseable {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     List.of(more).stream().filter(option -> option.startsWith("-X")).forEach(command::add);
     command.addAll(program());
-    command.addAll(RunningService.arguments(audit, Path.of("rules")));
+    // A setting that is given twice would be a list of two.
+    RunningService.arguments(audit, Path.of("rules")).stream()
+        .filter(usual -> Stream.of(more).noneMatch(one -> name(one).equals(name(usual))))
+        .forEach(command::add);
     List.of(more).stream().filter(option -> !option.startsWith("-X")).forEach(command::add);
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().putAll(environment);
@@ -67,6 +71,10 @@ public final class ServiceProcess implements AutoCloseable {
     listener.setDaemon(true);
     listener.start(); // Or its log would fill the pipe, and it would wait.
     return new ServiceProcess(process, port, listener, heard);
+  }
+
+  private static String name(String setting) {
+    return setting.substring(0, setting.indexOf('=') + 1);
   }
 
   private static List<String> program() {

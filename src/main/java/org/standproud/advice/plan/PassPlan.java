@@ -49,6 +49,19 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   }
 
   /**
+   * What there is to come off, which is more than can: off the top edge what stands above the jaws,
+   * off the broad side the thickness.
+   *
+   * @return in m
+   */
+  public static double mostM(Setup setup) {
+    return switch (setup.cut().operation()) {
+      case TOP_EDGE -> setup.stickOutM();
+      case BROAD_SIDE -> setup.stock().thicknessM();
+    };
+  }
+
+  /**
    * A plan.
    *
    * @param setup how the stock stands and what would cut it; its own depth is not used
@@ -58,11 +71,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
    *     jaws
    */
   public static PassPlan of(Setup setup, double wholeM, RuleBase ruleBase) {
-    double most =
-        switch (setup.cut().operation()) {
-          case TOP_EDGE -> setup.stickOutM();
-          case BROAD_SIDE -> setup.stock().thicknessM();
-        };
+    double most = mostM(setup);
     if (!(wholeM > 0 && wholeM < most)) {
       throw new IllegalArgumentException(
           "what comes off must lie between nothing and " + most + " m, got " + wholeM);

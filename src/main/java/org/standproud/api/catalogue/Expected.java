@@ -3,6 +3,7 @@ package org.standproud.api.catalogue;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
+import org.standproud.api.problem.BadParameter;
 import org.standproud.api.problem.ProblemKind;
 import org.standproud.api.problem.Refused;
 import org.standproud.api.shop.Shelved;
@@ -18,9 +19,19 @@ record Expected(@Nullable List<String> revisions, boolean nothing) {
 
   private static final String ANY = "*";
 
+  /**
+   * What the headers of a request say.
+   *
+   * @throws BadParameter if one of them is no list of entity tags
+   */
   static Expected of(HttpHeaders headers) {
-    List<String> match = headers.getIfMatch();
-    return new Expected(match.isEmpty() ? null : match, headers.getIfNoneMatch().contains(ANY));
+    try {
+      List<String> match = headers.getIfMatch();
+      return new Expected(match.isEmpty() ? null : match, headers.getIfNoneMatch().contains(ANY));
+    } catch (IllegalArgumentException e) {
+      throw new BadParameter(
+          "If-Match or If-None-Match", "an entity tag in quotes, or * is wanted");
+    }
   }
 
   /**

@@ -172,6 +172,11 @@ class CounselController {
               + " "
               + unit.code());
     }
+    double mostM = PassPlan.mostM(setup);
+    if (stockM >= mostM) {
+      throw new BadParameter(
+          "remove", "less than the " + unit.fromSi(mostM) + " " + unit.code() + " there are");
+    }
     return stockM;
   }
 

@@ -2,6 +2,7 @@ package org.standproud.api.problem;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jakarta.servlet.RequestDispatcher;
 import java.io.EOFException;
 import java.io.IOException;
 import java.net.SocketTimeoutException;
@@ -45,6 +46,27 @@ class FaultsTest {
   @Test
   void aDatabaseThatIsAwayIsToldWithWhenToComeAgain() throws Exception {
     MockHttpServletResponse answer = answer("/away");
+    assertThat(answer.getStatus()).isEqualTo(503);
+    assertThat(answer.getHeader("Retry-After")).matches("[1-9][0-9]*");
+    assertThat(answer.getContentAsString())
+        .contains("/problems/store-away")
+        .doesNotContain("pump 7");
+  }
+
+  @Test
+  void aDatabaseThatIsAwayWhenACallerIsLookedUpIsToldInTheSameWay() throws Exception {
+    MockHttpServletResponse answer =
+        MockMvcBuilders.standaloneSetup(new ErrorAnswers(new ProblemTelling(new ProblemAnswers())))
+            .addPlaceholderValue("server.error.path", "/error")
+            .build()
+            .perform(
+                MockMvcRequestBuilders.get("/error")
+                    .requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 500)
+                    .requestAttr(
+                        RequestDispatcher.ERROR_EXCEPTION,
+                        new CannotGetJdbcConnectionException("database of pump 7")))
+            .andReturn()
+            .getResponse();
     assertThat(answer.getStatus()).isEqualTo(503);
     assertThat(answer.getHeader("Retry-After")).matches("[1-9][0-9]*");
     assertThat(answer.getContentAsString())
