@@ -89,7 +89,7 @@ public class RulesBenchmark {
             base,
             () ->
                 Collections.nCopies(100_000, "record").stream()
-                    .map(id -> new PastJob(id, null, next(), "run", Map.of())),
+                    .map(id -> new PastJob(id, null, this::next, "run", Map.of())),
             Impact.Progress.UNWATCHED);
   }
 

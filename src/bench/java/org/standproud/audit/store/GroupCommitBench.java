@@ -95,6 +95,7 @@ public final class GroupCommitBench {
             keys.checkpoints(),
             Clock.systemUTC(),
             Following.NOTHING,
+            InShort.NOTHING,
             largestGroup)) {
       List<Callable<Long>> work = new ArrayList<>();
       for (int i = 0; i < records; i++) {

@@ -24,7 +24,8 @@ public record EvidenceAccount(List<FactLine> facts) {
   private static final JsonMapper MAPPER =
       JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
 
-  private static final Map<String, Fact> FACTS =
+  /** The facts of this program by name. */
+  static final Map<String, Fact> FACTS =
       Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
 
   /**
@@ -48,7 +49,12 @@ public record EvidenceAccount(List<FactLine> facts) {
    * @param kept what a record holds
    */
   public static Evidence read(CanonicalJson kept) {
-    return MAPPER.readValue(kept.text(), EvidenceAccount.class).evidence();
+    return kept(kept).evidence();
+  }
+
+  /** The lines as they were kept, whatever their names. */
+  static EvidenceAccount kept(CanonicalJson kept) {
+    return MAPPER.readValue(kept.text(), EvidenceAccount.class);
   }
 
   private Evidence evidence() {

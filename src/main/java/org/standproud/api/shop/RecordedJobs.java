@@ -3,12 +3,10 @@ package org.standproud.api.shop;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.standproud.api.assessing.EvidenceAccount;
-import org.standproud.audit.AuditRecord;
+import org.standproud.api.assessing.EvidenceInShort;
 import org.standproud.audit.RecordedFinding;
-import org.standproud.audit.store.RecordQuery;
+import org.standproud.audit.store.RecordInShort;
 import org.standproud.audit.store.Records;
-import org.standproud.audit.store.StoredRecord;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.impact.PastJob;
 import org.standproud.rules.impact.PastJob.Found;
@@ -34,18 +32,17 @@ final class RecordedJobs implements PastJobs {
 
   @Override
   public Stream<PastJob> open() {
-    return records.stream(RecordQuery.all()).limit(most).filter(r -> !r.gone()).map(this::job);
+    return records.inShort().limit(most).map(RecordedJobs::job);
   }
 
-  private PastJob job(StoredRecord stored) {
-    AuditRecord record = stored.record();
+  private static PastJob job(RecordInShort record) {
     Map<String, Found> findings = new HashMap<>();
     record.findings().forEach(f -> findings.put(f.cardId(), found(f)));
     return new PastJob(
         record.id().toString(),
-        record.asked().jobOrder(),
-        EvidenceAccount.read(record.account().evidence()),
-        record.judged().verdict(),
+        record.jobOrder(),
+        () -> EvidenceInShort.read(record.numbers()),
+        record.verdict(),
         findings);
   }
 

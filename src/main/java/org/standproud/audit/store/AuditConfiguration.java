@@ -39,13 +39,15 @@ class AuditConfiguration {
       DataSource dataSource,
       Seal seal,
       @Value("${standproud.audit.checkpoints}") Path checkpoints,
-      ObjectProvider<Following> following) {
+      ObjectProvider<Following> following,
+      ObjectProvider<InShort> inShort) {
     return new Records(
         dataSource,
         seal,
         new CheckpointFile(checkpoints),
         Clock.systemUTC(),
-        following.getIfAvailable(() -> Following.NOTHING));
+        following.getIfAvailable(() -> Following.NOTHING),
+        inShort.getIfAvailable(() -> InShort.NOTHING));
   }
 
   @Bean

@@ -1,6 +1,7 @@
 package org.standproud.audit.store;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
@@ -14,6 +15,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param columns what its row repeats of it
  * @param body its text
  * @param findings what its rows of findings say
+ * @param numbers what lies beside it in short
  * @param taken the records whose texts go in the same transaction
  * @param alongside what else is written in the same transaction
  */
@@ -22,6 +24,7 @@ record Prepared(
     Columns columns,
     CanonicalJson body,
     List<RecordedFinding> findings,
+    byte @Nullable [] numbers,
     List<Masked> taken,
     Alongside alongside) {
 
@@ -38,12 +41,22 @@ record Prepared(
   record Masked(long sequence, String digest, ChainRecord left) {}
 
   static Prepared of(ChainRecord record) {
-    return of(record, List.of(), Alongside.NOTHING);
+    return of(record, InShort.NOTHING, Alongside.NOTHING);
   }
 
-  static Prepared of(ChainRecord record, List<Masked> taken, Alongside alongside) {
+  static Prepared of(ChainRecord record, InShort inShort, Alongside alongside) {
+    byte[] numbers = record instanceof AuditRecord answer ? inShort.of(answer) : null;
+    return of(record, numbers, List.of(), alongside);
+  }
+
+  static Prepared taking(ChainRecord order, List<Masked> taken) {
+    return of(order, null, taken, Alongside.NOTHING);
+  }
+
+  private static Prepared of(
+      ChainRecord record, byte @Nullable [] numbers, List<Masked> taken, Alongside alongside) {
     return new Prepared(
-        record, Columns.of(record), record.body(), findings(record), taken, alongside);
+        record, Columns.of(record), record.body(), findings(record), numbers, taken, alongside);
   }
 
   static List<RecordedFinding> findings(ChainRecord record) {

@@ -3,17 +3,23 @@ package org.standproud.audit.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Mask;
 import org.standproud.audit.RecordType;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.CanonicalJson;
@@ -32,6 +38,9 @@ final class RecordTables {
           + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
   private static final String INSERT_FINDING =
       "insert into audit_finding (sequence, place, card_id, severity, kind) values (?, ?, ?, ?, ?)";
+
+  private static final String INSERT_SHORT =
+      "insert into audit_short (sequence, body) values (?, ?)";
 
   private static final String MASK_RECORD =
       "update audit_record set body = null, body_digest = ?, remainder = ?, caller = ?,"
@@ -64,8 +73,7 @@ final class RecordTables {
   /** A row as it stands, whether or not its parts agree. */
   record Row(Link link, Columns columns) {}
 
-  /** A finding as its row stands. */
-  record FindingRow(long sequence, RecordedFinding finding) {}
+  private record FindingRow(long sequence, RecordedFinding finding) {}
 
   Head head() {
     return head("");
@@ -104,15 +112,21 @@ final class RecordTables {
   void insert(List<Link> links, List<Prepared> records) {
     List<Object[]> rows = new ArrayList<>();
     List<Object[]> findings = new ArrayList<>();
+    List<Object[]> inShort = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
       rows.add(row(links.get(i), records.get(i).columns()));
       List<RecordedFinding> said = records.get(i).findings();
       for (int place = 0; place < said.size(); place++) {
         findings.add(row(links.get(i).sequence(), place, said.get(place)));
       }
+      byte[] numbers = records.get(i).numbers();
+      if (numbers != null) {
+        inShort.add(new Object[] {links.get(i).sequence(), numbers});
+      }
     }
     jdbc.batchUpdate(INSERT_RECORD, rows);
     jdbc.batchUpdate(INSERT_FINDING, findings);
+    jdbc.batchUpdate(INSERT_SHORT, inShort);
   }
 
   void mask(Prepared.Masked masked) {
@@ -132,6 +146,58 @@ final class RecordTables {
       throw new IllegalStateException(
           "No record that can be masked stands at " + masked.sequence());
     }
+    if (masked.left() instanceof AuditRecord answer && answer.account().equals(Mask.NO_ACCOUNT)) {
+      jdbc.update("delete from audit_short where sequence = ?", masked.sequence());
+    }
+  }
+
+  void insertShort(long sequence, byte[] numbers) {
+    jdbc.update(INSERT_SHORT, sequence, numbers);
+  }
+
+  boolean hasShort(long sequence) {
+    return !shorts(sequence, sequence).isEmpty();
+  }
+
+  /** Answers before a place with the numbers beside them, newest first. */
+  List<ShortRecords.Row> inShort(long before, int most) {
+    return client
+        .sql(
+            "select r.sequence, r.id, r.job_order, r.verdict, s.body from audit_record r"
+                + " left join audit_short s on s.sequence = r.sequence"
+                + " where r.record_type = ? and r.sequence < ?"
+                + " order by r.sequence desc fetch first "
+                + most
+                + " rows only")
+        .params(RecordType.ASSESSMENT.word(), before)
+        .query(
+            (rs, n) ->
+                new ShortRecords.Row(
+                    rs.getLong(1),
+                    rs.getObject(2, UUID.class),
+                    rs.getString(3),
+                    rs.getString(4),
+                    rs.getBytes(5)))
+        .list();
+  }
+
+  /** The numbers beside records from one place to another. */
+  Map<Long, byte[]> shorts(long first, long last) {
+    Map<Long, byte[]> shorts = new HashMap<>();
+    client
+        .sql("select sequence, body from audit_short where sequence between ? and ?")
+        .params(first, last)
+        .query((RowCallbackHandler) rs -> shorts.put(rs.getLong(1), rs.getBytes(2)));
+    return shorts;
+  }
+
+  /** One row, which nobody else changes until the transaction ends. */
+  Row lock(long sequence) {
+    return client
+        .sql("select * from audit_record where sequence = ? for update")
+        .param(sequence)
+        .query(RecordTables::readRow)
+        .single();
   }
 
   private static @Nullable Object[] row(Link link, Columns c) {
@@ -212,7 +278,16 @@ final class RecordTables {
         .list();
   }
 
-  List<FindingRow> findings(long first, long last) {
+  /** What the cards said, by the place of the record, from one place to another. */
+  Map<Long, List<RecordedFinding>> findingsByRecord(long first, long last) {
+    return findings(first, last).stream()
+        .collect(
+            Collectors.groupingBy(
+                FindingRow::sequence,
+                Collectors.mapping(FindingRow::finding, Collectors.toList())));
+  }
+
+  private List<FindingRow> findings(long first, long last) {
     return client
         .sql(
             "select sequence, card_id, severity, kind from audit_finding"

@@ -42,6 +42,8 @@ public final class Records implements AutoCloseable {
   private final TransactionTemplate transaction;
   private final Seal seal;
   private final Following following;
+  private final InShort inShort;
+  private final ShortRecords shorts;
   private final RuleBaseArchive ruleBases;
   private final RecordSearch search;
   private final StoredChain audit;
@@ -59,7 +61,7 @@ public final class Records implements AutoCloseable {
    *     holds less than the checkpoints state
    */
   public Records(DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock) {
-    this(dataSource, seal, outside, clock, Following.NOTHING);
+    this(dataSource, seal, outside, clock, Following.NOTHING, InShort.NOTHING);
   }
 
   /**
@@ -70,12 +72,18 @@ public final class Records implements AutoCloseable {
    * @param outside where checkpoints go
    * @param clock time of checkpoints
    * @param following what follows every record and rule base in its transaction
+   * @param inShort what lies beside every answer in short
    * @throws IllegalStateException when another key sealed the records there, or when the database
    *     holds less than the checkpoints state
    */
   public Records(
-      DataSource dataSource, Seal seal, CheckpointFile outside, Clock clock, Following following) {
-    this(dataSource, seal, outside, clock, following, LARGEST_GROUP);
+      DataSource dataSource,
+      Seal seal,
+      CheckpointFile outside,
+      Clock clock,
+      Following following,
+      InShort inShort) {
+    this(dataSource, seal, outside, clock, following, inShort, LARGEST_GROUP);
   }
 
   /** With another limit on how many records one transaction holds, to measure what that does. */
@@ -85,7 +93,9 @@ public final class Records implements AutoCloseable {
       CheckpointFile outside,
       Clock clock,
       Following following,
+      InShort inShort,
       int largestGroup) {
+    this.inShort = inShort;
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.seal = seal;
@@ -93,7 +103,8 @@ public final class Records implements AutoCloseable {
     this.ruleBases = new RuleBaseArchive(dataSource, following);
     claimChain();
     this.search = new RecordSearch(dataSource);
-    this.audit = new StoredChain(tables, seal, ruleBases, outside, clock);
+    this.shorts = new ShortRecords(tables, transaction, inShort);
+    this.audit = new StoredChain(tables, seal, ruleBases, inShort, outside, clock);
     computeDigest();
     this.checkpoints = new Checkpoints(tables::head, seal, outside, clock);
     this.writer = new GroupCommit<>(this::commit, MOST_WAITING, largestGroup, PATIENCE);
@@ -132,12 +143,12 @@ public final class Records implements AutoCloseable {
       throw new IllegalArgumentException(
           "texts are withheld by Retention, together with its record");
     }
-    return writer.append(Prepared.of(record, List.of(), alongside));
+    return writer.append(Prepared.of(record, inShort, alongside));
   }
 
   /** Puts a record that takes texts away into the chain, and takes them, in one transaction. */
   Stored withhold(Withholding order, List<Prepared.Masked> taken) throws InterruptedException {
-    return writer.append(Prepared.of(order, taken, Alongside.NOTHING));
+    return writer.append(Prepared.taking(order, taken));
   }
 
   /** The key that checks the checkpoints of this service. */
@@ -215,6 +226,14 @@ public final class Records implements AutoCloseable {
    */
   public Stream<StoredRecord> stream(RecordQuery query) {
     return search.stream(query).map(Records::answer);
+  }
+
+  /**
+   * Every answer of which numbers are left, in short, newest first, read a page at a time as the
+   * stream is drawn.
+   */
+  public Stream<RecordInShort> inShort() {
+    return shorts.stream();
   }
 
   /**

@@ -7,7 +7,8 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.NotCanonical;
@@ -28,6 +29,7 @@ final class StoredChain {
   private final RecordTables tables;
   private final Seal seal;
   private final RuleBaseArchive ruleBases;
+  private final InShort inShort;
   private final CheckpointFile outside;
   private final Clock clock;
 
@@ -35,11 +37,13 @@ final class StoredChain {
       RecordTables tables,
       Seal seal,
       RuleBaseArchive ruleBases,
+      InShort inShort,
       CheckpointFile outside,
       Clock clock) {
     this.tables = tables;
     this.seal = seal;
     this.ruleBases = ruleBases;
+    this.inShort = inShort;
     this.outside = outside;
     this.clock = clock;
   }
@@ -96,26 +100,28 @@ final class StoredChain {
   private void check(List<RecordTables.Row> rows, ChainCheck verifier) {
     long first = rows.get(0).link().sequence();
     long last = rows.get(rows.size() - 1).link().sequence();
-    Map<Long, List<RecordedFinding>> findings =
-        tables.findings(first, last).stream()
-            .collect(
-                Collectors.groupingBy(
-                    RecordTables.FindingRow::sequence,
-                    Collectors.mapping(RecordTables.FindingRow::finding, Collectors.toList())));
+    Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
+    Map<Long, byte[]> shorts = tables.shorts(first, last);
     for (RecordTables.Row row : rows) {
       long place = row.link().sequence();
       boolean sealed = verifier.next(row.link());
-      if (sealed && !agrees(row, findings.getOrDefault(place, List.of()))) {
+      if (sealed && !agrees(row, findings.getOrDefault(place, List.of()), shorts.get(place))) {
         verifier.fault(
-            ChainFault.Kind.EDITED, place, "This record is whole, but filed under other words");
+            ChainFault.Kind.EDITED,
+            place,
+            "This record is whole, but filed under other words or numbers");
       }
     }
   }
 
-  private static boolean agrees(RecordTables.Row row, List<RecordedFinding> findings) {
+  private boolean agrees(
+      RecordTables.Row row, List<RecordedFinding> findings, byte @Nullable [] numbers) {
     try {
       ChainRecord record = ChainRecord.from(row.link().text());
-      return Columns.of(record).equals(row.columns()) && Prepared.findings(record).equals(findings);
+      return Columns.of(record).equals(row.columns())
+          && Prepared.findings(record).equals(findings)
+          && (numbers == null
+              || record instanceof AuditRecord answer && inShort.agree(numbers, answer));
     } catch (NotCanonical e) {
       return false;
     }

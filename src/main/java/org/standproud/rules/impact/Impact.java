@@ -151,14 +151,16 @@ public final class Impact {
     }
 
     private void judge(PastJob job, ImpactTally tally) {
+      Evidence evidence;
       RuleKinds kinds;
       try {
-        kinds = candidate.kinds(job.evidence());
+        evidence = job.evidence().get();
+        kinds = candidate.kinds(evidence);
       } catch (IllegalArgumentException e) {
         tally.addUnreadable(job);
         return;
       }
-      tally.add(job, kinds, verdicts.of(candidate, kinds, job.evidence()));
+      tally.add(job, kinds, verdicts.of(candidate, kinds, evidence));
     }
 
     private synchronized List<PastJob> next(int justDone) {

@@ -3,6 +3,7 @@ package org.standproud.rules.impact;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.Severity;
@@ -14,14 +15,15 @@ import org.standproud.rules.trace.Kind;
  *
  * @param record id of its record
  * @param jobOrder the job order, or null if none was given
- * @param evidence the facts it was judged on
+ * @param evidence the facts it was judged on, read by whoever judges it; throws {@link
+ *     IllegalArgumentException} if they cannot be read
  * @param verdict the verdict it got
  * @param findings what was found then, by the id of the card
  */
 public record PastJob(
     String record,
     @Nullable String jobOrder,
-    Evidence evidence,
+    Supplier<Evidence> evidence,
     String verdict,
     Map<String, Found> findings) {
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,6 +20,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,10 +29,13 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Judged;
+import org.standproud.audit.Mask;
+import org.standproud.audit.Person;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.SampleRecords;
 import org.standproud.audit.chain.ChainCheck;
 import org.standproud.audit.chain.ChainExport;
+import org.standproud.audit.chain.ChainFault;
 import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.ChainKeyFile;
 import org.standproud.audit.chain.ChainReport;
@@ -71,6 +76,89 @@ abstract class RecordsContract {
   @AfterEach
   void close() {
     records.close();
+  }
+
+  /** The text of the evidence stands for its numbers. */
+  private static final InShort TEXT =
+      new InShort() {
+        @Override
+        public byte @Nullable [] of(AuditRecord record) {
+          return record.account().equals(Mask.NO_ACCOUNT)
+              ? null
+              : record.account().evidence().text().getBytes(StandardCharsets.UTF_8);
+        }
+      };
+
+  private Records withNumbers() {
+    return new Records(dataSource, key, outside, CLOCK, Following.NOTHING, TEXT);
+  }
+
+  private long numbersKept() {
+    return sql.sql("select count(*) from audit_short").query(Long.class).single();
+  }
+
+  @Test
+  void numbersLieBesideEveryAnswerAndAreReadNewestFirst() throws Exception {
+    try (Records shop = withNumbers()) {
+      AuditRecord first = SampleRecords.stopped("J-1", SEVEN);
+      AuditRecord second = SampleRecords.passed(SEVEN);
+      shop.append(first);
+      shop.append(second);
+      assertThat(numbersKept()).isEqualTo(2);
+
+      List<RecordInShort> read = shop.inShort().toList();
+      assertThat(read).extracting(RecordInShort::id).containsExactly(second.id(), first.id());
+      assertThat(read.get(1).jobOrder()).isEqualTo("J-1");
+      assertThat(read.get(1).verdict()).isEqualTo("do not run");
+      assertThat(read.get(1).findings()).isEqualTo(first.findings());
+      assertThat(read.get(1).numbers()).isEqualTo(TEXT.of(first));
+      assertThat(shop.verify().whole()).isTrue();
+    }
+  }
+
+  @Test
+  void anAnswerOfBeforeGetsItsNumbersWhenTheyAreFirstNeeded() throws Exception {
+    AuditRecord before = SampleRecords.stopped("J-1", SEVEN);
+    records.append(before);
+    assertThat(numbersKept()).isZero();
+    try (Records shop = withNumbers()) {
+      assertThat(shop.inShort()).singleElement().matches(r -> r.id().equals(before.id()));
+      assertThat(numbersKept()).isEqualTo(1);
+      assertThat(shop.inShort().toList().get(0).numbers()).isEqualTo(TEXT.of(before));
+    }
+  }
+
+  @Test
+  void numbersGoWithTheAccountAndStayWhenOnlyNamesAreTaken() throws Exception {
+    try (Records shop = withNumbers()) {
+      shop.append(SampleRecords.stopped("J-1", SEVEN));
+      Retention retention = new Retention(shop, CLOCK);
+      Person auditor = new Person("A. Ash", "auditor", "page");
+      retention.withhold(RecordQuery.all(), Mask.CALLER_AND_JOB, auditor, "asked for");
+      assertThat(shop.inShort()).singleElement().matches(r -> "withheld".equals(r.jobOrder()));
+      retention.withhold(RecordQuery.all(), Mask.ACCOUNT, auditor, "old");
+      assertThat(numbersKept()).isZero();
+      assertThat(shop.inShort()).isEmpty();
+      assertThat(numbersKept()).isZero();
+      assertThat(shop.verify().whole()).isTrue();
+    }
+  }
+
+  @Test
+  void numbersThatAreNotThoseOfTheirRecordAreLocated() throws Exception {
+    try (Records shop = withNumbers()) {
+      shop.append(SampleRecords.stopped("J-1", SEVEN));
+      shop.append(SampleRecords.stopped("J-2", SEVEN));
+      sql.sql(
+              "update audit_short set body = (select body from audit_short where sequence = 1)"
+                  + " where sequence = 2")
+          .update();
+      assertThat(shop.verify().whole()).isTrue(); // the same numbers
+      sql.sql("update audit_short set body = ? where sequence = 2").param(new byte[] {7}).update();
+      assertThat(shop.verify().faults())
+          .singleElement()
+          .matches(fault -> fault.first() == 2 && fault.kind() == ChainFault.Kind.EDITED);
+    }
   }
 
   @Test

@@ -294,7 +294,7 @@ class CardDeskTest {
 
   @Test
   void whatIsPublishedSaysWhatItChangesForPastJobs() {
-    PastJob ran = new PastJob("r1", "4711", PLATE, "run", Map.of());
+    PastJob ran = new PastJob("r1", "4711", () -> PLATE, "run", Map.of());
     CardDesk busy = desk(Publishing.ONE_PERSON, active, () -> Stream.of(ran));
     Published published =
         (Published) busy.publish(CardEdit.of(SmallCards.tall("2.1")), "Ann", "n", UNWATCHED);
@@ -306,7 +306,7 @@ class CardDeskTest {
 
   @Test
   void workOnPastJobsThatIsEndedPublishesNothing() {
-    PastJob ran = new PastJob("r1", "4711", PLATE, "run", Map.of());
+    PastJob ran = new PastJob("r1", "4711", () -> PLATE, "run", Map.of());
     CardDesk busy = desk(Publishing.ONE_PERSON, active, () -> Stream.of(ran));
     Impact.Progress ended =
         new Impact.Progress() {
@@ -362,6 +362,6 @@ class CardDeskTest {
 
   private static Stream<PastJob> counted(AtomicInteger readings) {
     readings.incrementAndGet();
-    return Stream.of(new PastJob("r1", "4711", PLATE, "run", Map.of()));
+    return Stream.of(new PastJob("r1", "4711", () -> PLATE, "run", Map.of()));
   }
 }

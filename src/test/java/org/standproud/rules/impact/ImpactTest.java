@@ -47,7 +47,11 @@ class ImpactTest {
     Map<String, Found> findings =
         kinds.findings().stream().collect(Collectors.toMap(CardKind::id, Found::of));
     return new PastJob(
-        record, "job " + record, evidence, SmallCards.VERDICT.of(NOW, kinds, evidence), findings);
+        record,
+        "job " + record,
+        () -> evidence,
+        SmallCards.VERDICT.of(NOW, kinds, evidence),
+        findings);
   }
 
   private static ImpactReport impact(Map<String, String> files, PastJob... jobs) {
@@ -105,7 +109,7 @@ class ImpactTest {
         new PastJob(
             "1",
             null,
-            plate(0.08, 0.02),
+            () -> plate(0.08, 0.02),
             "not judged",
             Map.of("HOLD-001", new Found(Kind.OPEN, Severity.STOP)));
     ImpactReport report = impact(SmallCards.files(), open);
@@ -115,7 +119,8 @@ class ImpactTest {
 
   @Test
   void evidenceThatNoLongerFitsTheVocabularyIsNamedAndTheRestIsJudged() {
-    PastJob odd = new PastJob("odd", null, Shop.evidence(Shop.STICK_OUT, "tall"), "run", Map.of());
+    PastJob odd =
+        new PastJob("odd", null, () -> Shop.evidence(Shop.STICK_OUT, "tall"), "run", Map.of());
     ImpactReport report = impact(SmallCards.files(), odd, past("2", plate(0.08, 0.02)));
     assertThat(report.unreadable()).containsExactly("odd");
     assertThat(report.jobs()).isEqualTo(2);

@@ -6,9 +6,11 @@ import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.standproud.api.assessing.EvidenceInShort;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.chain.CheckpointFile;
 import org.standproud.audit.chain.KeyPlaces;
+import org.standproud.audit.store.Following;
 import org.standproud.audit.store.Records;
 import org.standproud.audit.store.Seal;
 import picocli.CommandLine.Option;
@@ -85,7 +87,13 @@ final class Store {
   }
 
   Records records() {
-    return new Records(dataSource(), seal(), checkpoints(), Clock.systemUTC());
+    return new Records(
+        dataSource(),
+        seal(),
+        checkpoints(),
+        Clock.systemUTC(),
+        Following.NOTHING,
+        new EvidenceInShort());
   }
 
   ChainReport verify() {
