@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param machine the machine
  * @param cutter the cutter
  * @param cut the pass that is asked about
- * @param passes the passes planned on this set-up in order, of which the cut is one; empty if the
- *     caller does not tell them
+ * @param passes the passes planned on this set-up in order, of which the cut is one, all of one
+ *     level where the face is stepped down; empty if the caller does not tell them
  * @param units the caller's units, for the answer
  */
 public record Setup(

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
@@ -136,10 +135,24 @@ public final class SetupFields {
       } else if (value instanceof Worded word) {
         return word.words();
       } else if (value instanceof List<?> items) {
-        String told = items.stream().map(this::item).collect(Collectors.joining(" and "));
-        return told.isEmpty() ? "none" : told;
+        return told(items);
       }
       return value.toString();
+    }
+
+    /** Items that follow each other and are told alike are told once, with how many they are. */
+    private String told(List<?> items) {
+      List<String> told = new ArrayList<>();
+      int alike = 0;
+      for (int i = 0; i < items.size(); i++) {
+        String one = item(items.get(i));
+        alike++;
+        if (i == items.size() - 1 || !item(items.get(i + 1)).equals(one)) {
+          told.add(alike == 1 ? one : alike + " times " + one);
+          alike = 0;
+        }
+      }
+      return told.isEmpty() ? "none" : String.join(" and ", told);
     }
 
     private String item(Object item) {

@@ -49,8 +49,8 @@ final class RequestFields {
           PlannedCut.MOST,
           false,
           Setup::passes,
-          "the passes planned on this set-up in order, of which the cut is one; if left out,"
-              + " nothing is known of others");
+          "the passes planned on this set-up in order, of which the cut is one; where the face is"
+              + " stepped down, those of one level; if left out, nothing is known of others");
 
   static final Shape<Setup> SHAPE =
       new Shape<>(

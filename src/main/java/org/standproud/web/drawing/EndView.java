@@ -335,7 +335,7 @@ public final class EndView {
     Dimensions dimensions = new Dimensions(svg);
     double half = setup.stock().thicknessM() / 2;
     double right =
-        Math.max(paper.x(faceM(JawSide.FIXED)) + JAW, paper.x(setup.cut().offsetM() + radiusM()));
+        Math.max(paper.x(outerM(JawSide.FIXED)) + JAW, paper.x(setup.cut().offsetM() + radiusM()));
     double top = paper.y(setup.stickOutM());
     dimensions.vertical(
         right + 14,
@@ -353,7 +353,7 @@ public final class EndView {
         true);
     double left =
         Math.min(
-            paper.x(-faceM(JawSide.MOVABLE)) - JAW, paper.x(setup.cut().offsetM() - radiusM()));
+            paper.x(-outerM(JawSide.MOVABLE)) - JAW, paper.x(setup.cut().offsetM() - radiusM()));
     dimensions.vertical(
         left - 12,
         paper.x(-half) - 2,

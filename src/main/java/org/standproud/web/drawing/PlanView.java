@@ -315,13 +315,23 @@ public final class PlanView {
           svg.circle(Ink.TOUCH, "key", 9, y - 5, 4);
           svg.text(18, y, Anchor.START, "first touch");
         });
-    Stop stop = setup.hold().stop();
-    if (stop != null && stop != Stop.NONE) {
+    String standing = standing();
+    if (!standing.isEmpty()) {
       svg.rect(Ink.VISE, "key-stop", 104, y - 10, 116, y);
       svg.hatch(104, y - 10, 116, y, true);
-      svg.text(121, y, Anchor.START, "stop");
+      svg.text(121, y, Anchor.START, standing);
     }
     svg.text(WIDTH - 4, y, Anchor.END, "+x to the right");
+  }
+
+  /** What stands about the stock besides the jaws, or nothing. */
+  private String standing() {
+    Stop stop = setup.hold().stop();
+    String stopped = stop == null || stop == Stop.NONE ? "" : "stop";
+    if (setup.hold().clamps().isEmpty()) {
+      return stopped;
+    }
+    return stopped.isEmpty() ? "clamp" : "stop, clamp";
   }
 
   private String description() {

@@ -41,6 +41,8 @@ public record Handle(
     UnitCode unit) {
 
   private static final String PACKING = "/hold/packing/";
+  private static final String CUT = "/cut/";
+  private static final String PASSES = "/passes";
   private static final MathContext NINE = new MathContext(9);
 
   /** The handles of a form: a length has one once it is told. */
@@ -179,7 +181,32 @@ public record Handle(
     of(values, units).stream()
         .filter(handle -> handle.path.equals(path))
         .forEach(handle -> after.put(path, change.apply(handle)));
+    movePlanned(values, path, after);
     return after;
+  }
+
+  /**
+   * Of a plan the pass that is the cut goes with it: the first of its stage that stands as deep.
+   */
+  private static void movePlanned(
+      Map<String, String> values, String path, Map<String, String> after) {
+    String stage = values.getOrDefault("/cut/stage", "");
+    String was = values.getOrDefault(path, "");
+    for (int i = 0; path.startsWith(CUT) && i < FormReading.items(PASSES, values); i++) {
+      String pass = PASSES + "/" + i + "/";
+      String planned = pass + path.substring(CUT.length());
+      if (stage.equals(values.get(pass + "stage")) && was.equals(values.get(planned))) {
+        after.put(planned, after.getOrDefault(path, ""));
+        return;
+      }
+    }
+  }
+
+  /** Whether a field may have moved because another was: the same of a planned pass. */
+  static boolean goesWith(String field, String moved) {
+    return moved.startsWith(CUT)
+        && field.startsWith(PASSES)
+        && field.endsWith("/" + moved.substring(CUT.length()));
   }
 
   /** Steps keep the unit that was typed; what is no single number stays as it is. */

@@ -96,7 +96,7 @@ class SetupPage {
 
   /**
    * What is replaced in the page after a change: the draft, what is wrong beside each field, and
-   * the field that was moved.
+   * the field that was moved, with the fields of a plan that may have moved along.
    *
    * @param filled what the form holds
    * @param moved the field that was changed by a handle, if one was
@@ -105,8 +105,12 @@ class SetupPage {
     ModelAndView page = new ModelAndView("draft :: changed");
     List<FormField> fields = addDraft(page, filled);
     page.addObject("fields", fields);
-    page.addObject("moved", fields.stream().filter(f -> f.path().equals(moved)).toList());
+    page.addObject("moved", fields.stream().filter(f -> isMoved(f.path(), moved)).toList());
     return page;
+  }
+
+  private static boolean isMoved(String field, @Nullable String moved) {
+    return moved != null && (field.equals(moved) || Handle.goesWith(field, moved));
   }
 
   private FormWriter writer(Filled filled, List<Problem> problems) {

@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.standproud.advice.DemoShop;
+import org.standproud.advice.compare.FieldChange;
+import org.standproud.advice.compare.SetupFields;
 import org.standproud.advice.remedy.Remedies;
 import org.standproud.advice.remedy.Remedy;
 import org.standproud.setup.Cutter;
@@ -39,6 +41,17 @@ class ReworkedPlanTest {
     Setup halved = Rework.of(planned(ASKED, FINISH)).depth(0.00025).done();
     PlannedCut half = pass(Stage.ROUGH, 0.00025);
     assertThat(halved.passes()).containsExactly(half, half, FINISH);
+  }
+
+  @Test
+  void passesThatAreAlikeAreToldOnceWithHowManyTheyAre() {
+    Setup before = planned(ASKED, FINISH);
+    Setup after = Rework.of(before).depth(0.000125).done();
+    assertThat(SetupFields.changes(before, after))
+        .extracting(FieldChange::words)
+        .contains(
+            "planned passes rough 0.5 mm and finish 0.2 mm to 4 times rough 0.125 mm and finish"
+                + " 0.2 mm");
   }
 
   @Test

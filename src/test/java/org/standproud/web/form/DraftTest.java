@@ -11,6 +11,8 @@ import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,6 +101,25 @@ class DraftTest {
     values.forEach(page::param);
     assertThat(mvc.perform(page).andReturn().getResponse().getContentAsString())
         .containsPattern("<input [^>]*id=\"f-passes-2-radialDepth\"[^>]* value=\"0.3\"");
+  }
+
+  @Test
+  void aCutThatIsMovedTakesItsPassOfThePlanWithIt() throws Exception {
+    String after = draft(form("02-broad-side-climb-on-cnc"), "step", "/cut/radialDepth -");
+    assertThat(after).doesNotContain("none of these passes");
+    String moved = valueOf(after, "f-cut-radialDepth");
+    assertThat(moved).isNotEqualTo("0.3");
+    assertThat(valueOf(after, "f-passes-2-radialDepth")).isEqualTo(moved);
+    assertThat(valueOf(after, "f-passes-0-radialDepth")).isEqualTo("2");
+    assertThat(draft(form("02-broad-side-climb-on-cnc"), "step", "/cut/axialDepth +"))
+        .doesNotContain("none of these passes");
+  }
+
+  private static String valueOf(String page, String id) {
+    Matcher value =
+        Pattern.compile("<input [^>]*id=\"" + id + "\"[^>]* value=\"([^\"]*)\"").matcher(page);
+    assertThat(value.find()).as(id).isTrue();
+    return value.group(1);
   }
 
   @Test
