@@ -1,9 +1,12 @@
 package org.standproud.audit.store;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -23,20 +26,20 @@ final class ShortRecords {
   private final InShort inShort;
 
   /**
-   * A row with its numbers, if they lie beside it.
+   * A row without its text.
    *
    * @param sequence its place
+   * @param answer whether it is an answer, not a decision
    * @param id its id
    * @param jobOrder the job order, null if none was given or it is withheld
-   * @param verdict the verdict
-   * @param numbers the numbers
+   * @param verdict the verdict, null if it is no answer
    */
   record Row(
       long sequence,
+      boolean answer,
       UUID id,
       @Nullable String jobOrder,
-      String verdict,
-      byte @Nullable [] numbers) {}
+      @Nullable String verdict) {}
 
   ShortRecords(RecordTables tables, TransactionTemplate transaction, InShort inShort) {
     this.tables = tables;
@@ -45,24 +48,33 @@ final class ShortRecords {
   }
 
   Stream<RecordInShort> stream() {
-    return Stream.iterate(
-            tables.inShort(Long.MAX_VALUE, ROWS_AT_A_TIME),
-            page -> !page.isEmpty(),
-            page -> tables.inShort(page.get(page.size() - 1).sequence(), ROWS_AT_A_TIME))
-        .flatMap(this::told);
+    return LongStream.iterate(
+            tables.head().sequence(), last -> last > 0, last -> last - ROWS_AT_A_TIME)
+        .boxed()
+        .flatMap(last -> told(Math.max(1, last - ROWS_AT_A_TIME + 1), last));
   }
 
-  private Stream<RecordInShort> told(List<Row> page) {
-    Map<Long, List<RecordedFinding>> findings =
-        tables.findingsByRecord(page.get(page.size() - 1).sequence(), page.get(0).sequence());
-    return page.stream()
-        .flatMap(row -> told(row, findings.getOrDefault(row.sequence(), List.of())).stream());
+  private Stream<RecordInShort> told(long first, long last) {
+    Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
+    Map<Long, byte[]> numbers = tables.shorts(first, last);
+    return tables.summaries(first, last).stream()
+        .filter(Row::answer)
+        .flatMap(
+            row ->
+                told(
+                    row,
+                    findings.getOrDefault(row.sequence(), List.of()),
+                    numbers.get(row.sequence()))
+                    .stream());
   }
 
-  private Optional<RecordInShort> told(Row row, List<RecordedFinding> findings) {
-    byte[] numbers = row.numbers() == null ? made(row) : row.numbers();
-    return Optional.ofNullable(numbers)
-        .map(n -> new RecordInShort(row.id(), row.jobOrder(), row.verdict(), findings, n));
+  private Optional<RecordInShort> told(
+      Row row, List<RecordedFinding> findings, byte @Nullable [] kept) {
+    return Optional.ofNullable(kept == null ? made(row) : kept)
+        .map(
+            n ->
+                new RecordInShort(
+                    row.id(), row.jobOrder(), requireNonNull(row.verdict()), findings, n));
   }
 
   private byte @Nullable [] made(Row row) {
