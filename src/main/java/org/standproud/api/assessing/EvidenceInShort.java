@@ -17,6 +17,7 @@ import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;
+import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -52,10 +53,19 @@ public final class EvidenceInShort implements InShort {
         : write(EvidenceAccount.kept(record.account().evidence()).facts());
   }
 
+  @Override
+  public boolean reads(byte[] kept) {
+    try {
+      return version(kept) == VERSION;
+    } catch (JacksonException e) {
+      return false;
+    }
+  }
+
   /** Numbers of another version were right when they were kept; this program cannot tell. */
   @Override
   public boolean agree(byte[] kept, AuditRecord record) {
-    return version(kept) != VERSION || InShort.super.agree(kept, record);
+    return !reads(kept) || InShort.super.agree(kept, record);
   }
 
   private static byte[] write(List<EvidenceAccount.FactLine> facts) {
@@ -136,6 +146,8 @@ public final class EvidenceInShort implements InShort {
         readFact(in, measures, values);
       }
       return new Evidence(values);
+    } catch (JacksonException | IndexOutOfBoundsException e) {
+      throw new IllegalArgumentException("no numbers in short", e);
     }
   }
 

@@ -33,6 +33,15 @@ public interface InShort {
   byte @Nullable [] of(AuditRecord record);
 
   /**
+   * Whether this program reads numbers that were kept; those it does not are made anew.
+   *
+   * @param kept what was kept
+   */
+  default boolean reads(byte[] kept) {
+    return true;
+  }
+
+  /**
    * Whether numbers that were kept are those of the record.
    *
    * @param kept what was kept

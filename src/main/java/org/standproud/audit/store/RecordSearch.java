@@ -91,7 +91,7 @@ public final class RecordSearch {
     where.add("r.record_type in (?, ?)", RecordType.ACCEPTANCE.word());
     where.values.add(RecordType.WITHDRAWAL.word());
     where.times(span);
-    return rows(where, before, most, RecordTables::readRow);
+    return rows(where, "r.sequence desc", before, most, RecordTables::readRow);
   }
 
   private static Where where(RecordQuery query) {
@@ -104,16 +104,19 @@ public final class RecordSearch {
   }
 
   private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {
-    return rows(where(query), before, most, mapper);
+    // All are of one type; told so, H2 goes along its index and does not sort all there are.
+    return rows(where(query), "r.record_type desc, r.sequence desc", before, most, mapper);
   }
 
-  private <T> List<T> rows(Where where, long before, int most, RowMapper<T> mapper) {
+  private <T> List<T> rows(Where where, String order, long before, int most, RowMapper<T> mapper) {
     where.add("r.sequence < ?", before);
     return client
         .sql(
             "select r.* from audit_record r"
                 + where.text()
-                + " order by r.sequence desc fetch first "
+                + " order by "
+                + order
+                + " fetch first "
                 + most
                 + " rows only")
         .params(where.values)

@@ -3,19 +3,18 @@ package org.standproud.audit.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.AuditRecord;
@@ -40,7 +39,7 @@ final class RecordTables {
       "insert into audit_finding (sequence, place, card_id, severity, kind) values (?, ?, ?, ?, ?)";
 
   private static final String INSERT_SHORT =
-      "insert into audit_short (sequence, body) values (?, ?)";
+      "insert into audit_short (sequence, id, job_order, verdict, body) values (?, ?, ?, ?, ?)";
 
   private static final String MASK_RECORD =
       "update audit_record set body = null, body_digest = ?, remainder = ?, caller = ?,"
@@ -112,7 +111,7 @@ final class RecordTables {
   void insert(List<Link> links, List<Prepared> records) {
     List<Object[]> rows = new ArrayList<>();
     List<Object[]> findings = new ArrayList<>();
-    List<Object[]> inShort = new ArrayList<>();
+    List<@Nullable Object[]> inShort = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
       rows.add(row(links.get(i), records.get(i).columns()));
       List<RecordedFinding> said = records.get(i).findings();
@@ -121,7 +120,11 @@ final class RecordTables {
       }
       byte[] numbers = records.get(i).numbers();
       if (numbers != null) {
-        inShort.add(new Object[] {links.get(i).sequence(), numbers});
+        Columns c = records.get(i).columns();
+        inShort.add(
+            new @Nullable Object[] {
+              links.get(i).sequence(), c.id(), c.jobOrder(), c.verdict(), numbers
+            });
       }
     }
     jdbc.batchUpdate(INSERT_RECORD, rows);
@@ -147,48 +150,55 @@ final class RecordTables {
           "No record that can be masked stands at " + masked.sequence());
     }
     if (masked.left() instanceof AuditRecord answer && answer.account().equals(Mask.NO_ACCOUNT)) {
-      jdbc.update("delete from audit_short where sequence = ?", masked.sequence());
+      deleteShort(masked.sequence());
+    } else {
+      jdbc.update(
+          "update audit_short set job_order = ? where sequence = ?",
+          c.jobOrder(),
+          masked.sequence());
     }
   }
 
-  void insertShort(long sequence, byte[] numbers) {
-    jdbc.update(INSERT_SHORT, sequence, numbers);
+  private void deleteShort(long sequence) {
+    jdbc.update("delete from audit_short where sequence = ?", sequence);
   }
 
-  boolean hasShort(long sequence) {
-    return !shorts(sequence, sequence).isEmpty();
+  void replaceShort(ShortRecords.Row row) {
+    deleteShort(row.sequence());
+    jdbc.update(
+        INSERT_SHORT, row.sequence(), row.id(), row.jobOrder(), row.verdict(), row.numbers());
   }
 
-  /**
-   * Records of every type from one place to another, newest first, without their texts. Asked for
-   * by a span of places alone: H2 reads all that a condition on the type, or an end left open,
-   * would let it read, each time.
-   */
-  List<ShortRecords.Row> summaries(long first, long last) {
+  /** Places of the answers from one place to another, newest first; only the index is read. */
+  List<Long> answers(long first, long last) {
     return client
         .sql(
-            "select sequence, record_type, id, job_order, verdict from audit_record"
-                + " where sequence between ? and ? order by sequence desc")
+            "select sequence from audit_record"
+                + " where record_type = ? and sequence between ? and ?"
+                + " order by record_type desc, sequence desc")
+        .params(RecordType.ASSESSMENT.word(), first, last)
+        .query(Long.class)
+        .list();
+  }
+
+  /** What lies beside records from one place to another. */
+  Map<Long, ShortRecords.Row> shorts(long first, long last) {
+    return client
+        .sql(
+            "select sequence, id, job_order, verdict, body from audit_short"
+                + " where sequence between ? and ?")
         .params(first, last)
         .query(
             (rs, n) ->
                 new ShortRecords.Row(
                     rs.getLong(1),
-                    rs.getString(2).equals(RecordType.ASSESSMENT.word()),
-                    rs.getObject(3, UUID.class),
+                    rs.getObject(2, UUID.class),
+                    rs.getString(3),
                     rs.getString(4),
-                    rs.getString(5)))
-        .list();
-  }
-
-  /** The numbers beside records from one place to another. */
-  Map<Long, byte[]> shorts(long first, long last) {
-    Map<Long, byte[]> shorts = new HashMap<>();
-    client
-        .sql("select sequence, body from audit_short where sequence between ? and ?")
-        .params(first, last)
-        .query((RowCallbackHandler) rs -> shorts.put(rs.getLong(1), rs.getBytes(2)));
-    return shorts;
+                    rs.getBytes(5)))
+        .list()
+        .stream()
+        .collect(Collectors.toMap(ShortRecords.Row::sequence, Function.identity()));
   }
 
   /** One row, which nobody else changes until the transaction ends. */

@@ -1,10 +1,8 @@
 package org.standproud.audit.store;
 
-import static java.util.Objects.requireNonNull;
-
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -26,20 +24,33 @@ final class ShortRecords {
   private final InShort inShort;
 
   /**
-   * A row without its text.
+   * A row.
    *
-   * @param sequence its place
-   * @param answer whether it is an answer, not a decision
-   * @param id its id
-   * @param jobOrder the job order, null if none was given or it is withheld
-   * @param verdict the verdict, null if it is no answer
+   * @param sequence place of its record
+   * @param id id of its record
+   * @param jobOrder the job order, null if none was given
+   * @param verdict the verdict
+   * @param numbers the numbers
    */
-  record Row(
-      long sequence,
-      boolean answer,
-      UUID id,
-      @Nullable String jobOrder,
-      @Nullable String verdict) {}
+  record Row(long sequence, UUID id, @Nullable String jobOrder, String verdict, byte[] numbers) {
+
+    /** The row of an answer, null if no numbers are left or wanted. */
+    static @Nullable Row of(long sequence, AuditRecord answer, InShort inShort) {
+      byte[] numbers = inShort.of(answer);
+      return numbers == null
+          ? null
+          : new Row(
+              sequence, answer.id(), answer.asked().jobOrder(), answer.judged().verdict(), numbers);
+    }
+
+    /** Whether it is what an answer says. */
+    boolean agrees(AuditRecord answer, InShort inShort) {
+      return id.equals(answer.id())
+          && Objects.equals(jobOrder, answer.asked().jobOrder())
+          && verdict.equals(answer.judged().verdict())
+          && inShort.agree(numbers, answer);
+    }
+  }
 
   ShortRecords(RecordTables tables, TransactionTemplate transaction, InShort inShort) {
     this.tables = tables;
@@ -56,37 +67,31 @@ final class ShortRecords {
 
   private Stream<RecordInShort> told(long first, long last) {
     Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
-    Map<Long, byte[]> numbers = tables.shorts(first, last);
-    return tables.summaries(first, last).stream()
-        .filter(Row::answer)
-        .flatMap(
-            row ->
-                told(
-                    row,
-                    findings.getOrDefault(row.sequence(), List.of()),
-                    numbers.get(row.sequence()))
-                    .stream());
-  }
-
-  private Optional<RecordInShort> told(
-      Row row, List<RecordedFinding> findings, byte @Nullable [] kept) {
-    return Optional.ofNullable(kept == null ? made(row) : kept)
+    Map<Long, Row> kept = tables.shorts(first, last);
+    return tables.answers(first, last).stream()
+        .flatMap(place -> Stream.ofNullable(whole(place, kept.get(place))))
         .map(
-            n ->
+            row ->
                 new RecordInShort(
-                    row.id(), row.jobOrder(), requireNonNull(row.verdict()), findings, n));
+                    row.id(),
+                    row.jobOrder(),
+                    row.verdict(),
+                    findings.getOrDefault(row.sequence(), List.of()),
+                    row.numbers()));
   }
 
-  private byte @Nullable [] made(Row row) {
-    return transaction.execute(
-        status -> {
-          // Locked, so that nobody takes the text away while its numbers are put beside it.
-          RecordTables.Row whole = tables.lock(row.sequence());
-          byte[] numbers = inShort.of(AuditRecord.from(whole.link().text()));
-          if (numbers != null && !tables.hasShort(row.sequence())) {
-            tables.insertShort(row.sequence(), numbers);
-          }
-          return numbers;
-        });
+  private @Nullable Row whole(long place, @Nullable Row kept) {
+    return kept != null && inShort.reads(kept.numbers())
+        ? kept
+        : transaction.execute(
+            status -> {
+              // Locked, so that nobody takes the text away while its numbers are put beside it.
+              RecordTables.Row whole = tables.lock(place);
+              Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
+              if (made != null) {
+                tables.replaceShort(made);
+              }
+              return made;
+            });
   }
 }

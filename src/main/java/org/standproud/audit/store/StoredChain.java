@@ -101,7 +101,7 @@ final class StoredChain {
     long first = rows.get(0).link().sequence();
     long last = rows.get(rows.size() - 1).link().sequence();
     Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
-    Map<Long, byte[]> shorts = tables.shorts(first, last);
+    Map<Long, ShortRecords.Row> shorts = tables.shorts(first, last);
     for (RecordTables.Row row : rows) {
       long place = row.link().sequence();
       boolean sealed = verifier.next(row.link());
@@ -115,13 +115,13 @@ final class StoredChain {
   }
 
   private boolean agrees(
-      RecordTables.Row row, List<RecordedFinding> findings, byte @Nullable [] numbers) {
+      RecordTables.Row row, List<RecordedFinding> findings, ShortRecords.@Nullable Row beside) {
     try {
       ChainRecord record = ChainRecord.from(row.link().text());
       return Columns.of(record).equals(row.columns())
           && Prepared.findings(record).equals(findings)
-          && (numbers == null
-              || record instanceof AuditRecord answer && inShort.agree(numbers, answer));
+          && (beside == null
+              || record instanceof AuditRecord answer && beside.agrees(answer, inShort));
     } catch (NotCanonical e) {
       return false;
     }
