@@ -1,5 +1,8 @@
 package org.standproud.rules.gate;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +19,7 @@ import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardError;
+import org.standproud.rules.card.CardLimits;
 import org.standproud.rules.card.CardReader;
 import org.standproud.rules.card.Example;
 import org.standproud.rules.card.Expectation;
@@ -162,12 +166,18 @@ public final class Gate {
     return cards;
   }
 
+  /** By place, and of each file no more than {@link CardLimits#MAX_ERRORS}. */
   private static List<CardError> sorted(List<CardError> errors) {
-    return errors.stream()
-        .sorted(
-            Comparator.comparing(CardError::file)
-                .thenComparingInt(CardError::line)
-                .thenComparingInt(CardError::column))
+    Map<String, List<CardError>> byFile =
+        errors.stream().collect(groupingBy(CardError::file, TreeMap::new, toList()));
+    return byFile.values().stream()
+        .flatMap(
+            ofOne ->
+                ofOne.stream()
+                    .sorted(
+                        Comparator.comparingInt(CardError::line)
+                            .thenComparingInt(CardError::column))
+                    .limit(CardLimits.MAX_ERRORS))
         .toList();
   }
 

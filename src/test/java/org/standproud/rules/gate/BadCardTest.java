@@ -466,6 +466,12 @@ class BadCardTest {
   }
 
   @Test
+  void aMessageFullOfNamesNobodyKnowsIsToldToTheLimitOfErrorsOnly() {
+    String many = GOOD.replace("Grip {grip depth}", "{nothing}".repeat(50) + "{grip depth}");
+    assertThat(errors(Map.of("holding/a.yaml", many))).hasSize(CardLimits.MAX_ERRORS);
+  }
+
+  @Test
   void aLimitThatCannotBeReadIsToldOnce() {
     assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("12 mm}", "12 mmm}")))).hasSize(1);
   }
