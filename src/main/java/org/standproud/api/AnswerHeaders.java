@@ -14,7 +14,8 @@ import org.standproud.api.conditional.Keepable;
 
 /**
  * No answer is taken for another type than it says, and none that tells of a job is kept on its
- * way.
+ * way. What is meant for systems runs and loads nothing and is framed by no one where a browser
+ * opens it; pages say for themselves what a browser may do with them.
  */
 @Component
 @Order(AnswerHeaders.BEFORE_THE_GATE)
@@ -26,6 +27,8 @@ public class AnswerHeaders extends OncePerRequestFilter {
   /** Tells of no job, so callers may keep it and ask whether it still holds. */
   static final String CATALOGUE = "/v1/catalogue";
 
+  private static final String NOTHING = "default-src 'none'; frame-ancestors 'none'";
+
   AnswerHeaders() {}
 
   @Override
@@ -34,6 +37,10 @@ public class AnswerHeaders extends OncePerRequestFilter {
       throws ServletException, IOException {
     response.setHeader("X-Content-Type-Options", "nosniff");
     String address = request.getRequestURI();
+    if (address.startsWith("/v1/")) {
+      response.setHeader("Content-Security-Policy", NOTHING);
+      response.setHeader("Referrer-Policy", "no-referrer");
+    }
     if (address.startsWith(CATALOGUE)) {
       response.setHeader(HttpHeaders.CACHE_CONTROL, Keepable.ASK_EACH_TIME);
     } else if (address.startsWith("/v1/")) {

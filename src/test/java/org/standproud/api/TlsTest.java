@@ -57,9 +57,26 @@ class TlsTest {
     String keytool = Path.of(System.getProperty("java.home"), "bin", "keytool").toString();
     List<String> command =
         List.of(
-            keytool, "-genkeypair", "-alias", "service", "-keyalg", "EC", "-groupname", "secp256r1",
-            "-dname", "CN=localhost", "-ext", "san=dns:localhost,ip:127.0.0.1", "-validity", "2",
-            "-storetype", "PKCS12", "-keystore", keys.toString(), "-storepass", PASSWORD);
+            keytool,
+            "-genkeypair",
+            "-alias",
+            "service",
+            "-keyalg",
+            "EC",
+            "-groupname",
+            "secp256r1",
+            "-dname",
+            "CN=localhost",
+            "-ext",
+            "san=dns:localhost,ip:127.0.0.1",
+            "-validity",
+            "2",
+            "-storetype",
+            "PKCS12",
+            "-keystore",
+            keys.toString(),
+            "-storepass",
+            PASSWORD);
     assertThat(new ProcessBuilder(command).inheritIO().start().waitFor()).isZero();
   }
 
