@@ -2,9 +2,7 @@ package org.standproud.api.assessing;
 
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -69,21 +67,20 @@ public final class EvidenceInShort implements InShort {
   }
 
   private static byte[] write(List<EvidenceAccount.FactLine> facts) {
-    Map<String, Integer> measures = new LinkedHashMap<>();
-    facts.forEach(
-        line -> measures(line).forEach(measure -> measures.putIfAbsent(measure, measures.size())));
+    List<String> measures =
+        facts.stream().flatMap(line -> measures(line).stream()).distinct().toList();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator out = CBOR.createGenerator(bytes)) {
       out.writeStartArray();
       out.writeNumber(VERSION);
       out.writeStartArray();
-      measures.keySet().forEach(out::writeString);
+      measures.forEach(out::writeString);
       out.writeEndArray();
       for (EvidenceAccount.FactLine line : facts) {
         out.writeStartArray();
         out.writeString(line.value().fact());
         write(line.value(), out);
-        measures(line).forEach(measure -> out.writeNumber(measures.get(measure).intValue()));
+        measures(line).forEach(measure -> out.writeNumber(measures.indexOf(measure)));
         out.writeEndArray();
       }
       out.writeEndArray();

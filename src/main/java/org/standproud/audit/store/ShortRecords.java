@@ -3,6 +3,7 @@ package org.standproud.audit.store;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -69,7 +70,7 @@ final class ShortRecords {
     Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
     Map<Long, Row> kept = tables.shorts(first, last);
     return tables.answers(first, last).stream()
-        .flatMap(place -> Stream.ofNullable(whole(place, kept.get(place))))
+        .flatMap(place -> whole(place, kept.get(place)).stream())
         .map(
             row ->
                 new RecordInShort(
@@ -80,18 +81,19 @@ final class ShortRecords {
                     row.numbers()));
   }
 
-  private @Nullable Row whole(long place, @Nullable Row kept) {
+  private Optional<Row> whole(long place, @Nullable Row kept) {
     return kept != null && inShort.reads(kept.numbers())
-        ? kept
-        : transaction.execute(
-            status -> {
-              // Locked, so that nobody takes the text away while its numbers are put beside it.
-              RecordTables.Row whole = tables.lock(place);
-              Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
-              if (made != null) {
-                tables.replaceShort(made);
-              }
-              return made;
-            });
+        ? Optional.of(kept)
+        : transaction.execute(status -> made(place));
+  }
+
+  private Optional<Row> made(long place) {
+    // Locked, so that nobody takes the text away while its numbers are put beside it.
+    RecordTables.Row whole = tables.lock(place);
+    Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
+    if (made != null) {
+      tables.replaceShort(made);
+    }
+    return Optional.ofNullable(made);
   }
 }
