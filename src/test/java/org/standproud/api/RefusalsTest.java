@@ -158,6 +158,18 @@ class RefusalsTest {
   }
 
   @Test
+  void parametersThatCannotBeTakenApartAreRefused() {
+    problem(service.get("/v1/vocabulary?units=inch&=x"), 400, "refused");
+    String back = "/v1/rule-base/revisions/0/rollback?%00=x";
+    problem(caller.post(back, "{\"author\":\"a\"}", "application/json"), 400, "refused");
+  }
+
+  @Test
+  void aBodyThatIsNullWhereAnObjectIsWantedIsRefused() {
+    problem(caller.post("/v1/subscriptions", "null", "application/json"), 400, "bad-parameter");
+  }
+
+  @Test
   void theTypeOfAProblemLeadsToItsDescription() {
     JsonNode problem = problem(service.get("/v1/nothing"), 404, "not-found");
     JsonNode described = RunningService.json(service.get(problem.get("type").stringValue()));

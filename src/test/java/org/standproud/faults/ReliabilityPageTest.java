@@ -9,6 +9,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -35,16 +36,18 @@ class ReliabilityPageTest {
   }
 
   @Test
-  void noTrialThatIsShownWasNotStood() throws IOException {
-    for (String trial : Trials.names()) {
-      assertThat(Files.readString(Figures.KEPT.resolve(trial + ".properties")))
-          .as(trial)
-          .contains("stood=yes");
+  void everyTrialThatIsShownWasStood() throws IOException {
+    try (Stream<Path> kept = Files.list(Figures.KEPT)) {
+      assertThat(kept).allSatisfy(file -> assertThat(file).content().contains("stood=yes"));
     }
   }
 
   private static String table(MatchResult place) {
     String trial = place.group(1);
+    if (Files.notExists(Figures.KEPT.resolve(trial + ".properties"))) {
+      return Matcher.quoteReplacement(
+          "<!-- figures of %s -->\nNot run yet.\n<!-- end -->".formatted(trial));
+    }
     try {
       String rows =
           Files.readAllLines(Figures.KEPT.resolve(trial + ".properties")).stream()

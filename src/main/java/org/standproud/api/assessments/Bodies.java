@@ -83,7 +83,11 @@ public class Bodies {
 
   private static <T> T read(String json, Class<T> type, JsonMapper mapper) {
     try {
-      return mapper.readValue(json, type);
+      T read = mapper.readValue(json, type);
+      if (read == null) {
+        throw new BadParameter("body", "an object is wanted, and it is null");
+      }
+      return read;
     } catch (DatabindException e) {
       throw new BadParameter("body", wanted(e, type));
     } catch (JacksonException e) {

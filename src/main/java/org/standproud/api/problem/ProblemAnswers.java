@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.catalina.connector.ClientAbortException;
 import org.apache.coyote.BadRequestException;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -21,6 +22,7 @@ import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
+import org.springframework.security.web.firewall.RequestRejectedException;
 import org.springframework.transaction.TransactionException;
 import org.springframework.util.ClassUtils;
 import org.springframework.web.ErrorResponseException;
@@ -111,6 +113,12 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
     boolean stalled = e.getCause() instanceof SocketTimeoutException;
     ProblemKind kind = stalled ? ProblemKind.TOO_SLOW : ProblemKind.REFUSED;
     return told(kind.because(stalled ? kind.meaning() : "The body broke off."));
+  }
+
+  /** Parameters that cannot be taken apart, or have names that are none. */
+  @ExceptionHandler({InvalidParameterException.class, RequestRejectedException.class})
+  ResponseEntity<ProblemDetail> noParameters(RuntimeException e) {
+    return told(ProblemKind.REFUSED.because(ProblemKind.REFUSED.meaning()));
   }
 
   @ExceptionHandler

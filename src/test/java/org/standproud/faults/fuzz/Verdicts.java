@@ -52,11 +52,16 @@ public final class Verdicts {
             .startsWith("application/problem+json");
     if (status >= 500 && !(status == 503 && problem)) {
       wrong.add(name(request) + ": " + status + " " + answer.body());
-    } else if (status >= 400 && !problem && !request.method().equals("HEAD")) {
+    } else if (status >= 400 && !problem && !tooLong(request)) {
       wrong.add(name(request) + ": " + status + " without a problem");
     } else if (answer.headers().firstValue("X-Injected").isPresent()) {
       wrong.add(name(request) + ": a header of the caller's making");
     }
+  }
+
+  /** A request line over the server's 8 kB is refused before anybody could word a problem. */
+  private static boolean tooLong(HttpRequest request) {
+    return request.uri().toString().length() > 7_000;
   }
 
   private static String name(HttpRequest request) {
