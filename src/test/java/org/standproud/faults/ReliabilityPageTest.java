@@ -9,7 +9,6 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,13 +31,6 @@ class ReliabilityPageTest {
     assertThat(Files.readString(PAGE)).isEqualTo(right);
     for (String trial : Trials.names()) {
       assertThat(page).as("a place for each trial").contains("<!-- figures of " + trial + " -->");
-    }
-  }
-
-  @Test
-  void everyTrialThatIsShownWasStood() throws IOException {
-    try (Stream<Path> kept = Files.list(Figures.KEPT)) {
-      assertThat(kept).allSatisfy(file -> assertThat(file).content().contains("stood=yes"));
     }
   }
 
