@@ -24,8 +24,8 @@ public final class CompiledCard {
   private final List<Condition> when;
   private final Map<String, Term.Limit> limits;
   private final List<String> placeholders;
-  private final Condition scopeAsOne;
-  private final Condition whole;
+  private final Condition.Joined scopeAsOne;
+  private final Condition.Joined whole;
   private final List<Prepared> preparedScope = new ArrayList<>();
   private final List<Prepared> preparedWhen = new ArrayList<>();
 
@@ -131,6 +131,11 @@ public final class CompiledCard {
   /** Scope and conditions as one condition. */
   Condition whole() {
     return whole;
+  }
+
+  /** Scope and conditions, in that order. */
+  List<Condition> all() {
+    return whole.conditions();
   }
 
   /** Whether it lowers the severity of the other card's finding. */

@@ -1,5 +1,6 @@
 package org.standproud.rules.engine;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -13,9 +14,11 @@ import org.standproud.rules.language.Term;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.ConditionTrace;
+import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.MarginFinder;
 import org.standproud.rules.trace.Placeholder;
 import org.standproud.rules.trace.Reading;
+import org.standproud.rules.trace.WhenAsked;
 import org.standproud.setup.Band;
 
 /**
@@ -46,8 +49,14 @@ final class TraceWriter {
 
   CardTrace trace(CompiledCard compiled) {
     Card card = compiled.card();
-    Truth applies = compiled.applies(readings);
-    Truth truth = compiled.truth(readings, judgements);
+    List<ConditionTrace> scope = conditions(compiled.preparedScope());
+    Truth applies = together(Truth.TRUE, scope);
+    boolean elsewhere = applies == Truth.FALSE;
+    List<ConditionTrace> when =
+        elsewhere
+            ? new WhenAsked<>(() -> conditions(compiled.preparedWhen()))
+            : conditions(compiled.preparedWhen());
+    Truth truth = elsewhere ? applies : together(applies, when);
     boolean expected = card.flags() && truth != Truth.FALSE;
     if (expected != weighing.flagged(compiled)) {
       throw new IllegalStateException("the engine and the condition disagree on " + compiled.id());
@@ -58,30 +67,59 @@ final class TraceWriter {
         truth,
         weighing.severity(compiled),
         weighing.changed(compiled),
-        compiled.preparedScope().stream().map(this::condition).toList(),
-        compiled.preparedWhen().stream().map(this::condition).toList(),
-        truth == Truth.UNKNOWN || applies == Truth.FALSE ? null : margins.of(compiled.whole()),
+        scope,
+        when,
+        truth == Truth.UNKNOWN || elsewhere ? null : margin(compiled, scope, when),
         placeholders(compiled));
+  }
+
+  private static Truth together(Truth truth, List<ConditionTrace> conditions) {
+    Truth all = truth;
+    for (ConditionTrace condition : conditions) {
+      all = all.and(condition.truth());
+    }
+    return all;
+  }
+
+  /** The margin of all of the card: of its scope and conditions, which must all hold. */
+  private @Nullable Margin margin(
+      CompiledCard compiled, List<ConditionTrace> scope, List<ConditionTrace> when) {
+    List<ConditionTrace> all = new ArrayList<>(scope.size() + when.size());
+    all.addAll(scope);
+    all.addAll(when);
+    return margins.ofAll(compiled.all(), all);
+  }
+
+  private List<ConditionTrace> conditions(List<Prepared> prepared) {
+    ConditionTrace[] traces = new ConditionTrace[prepared.size()];
+    for (int i = 0; i < traces.length; i++) {
+      traces[i] = condition(prepared.get(i));
+    }
+    return List.of(traces);
   }
 
   private ConditionTrace condition(Prepared prepared) {
     Condition condition = prepared.condition();
     Truth truth = condition.evaluate(readings, judgements);
-    List<Reading> read =
-        prepared.reads(behind).stream().map(f -> new Reading(f, readings.value(f))).toList();
     return new ConditionTrace(
         prepared.text(),
         prepared.words(),
         truth,
-        read,
+        new WhenAsked<>(() -> read(prepared)),
         truth == Truth.UNKNOWN ? condition.unknowns(readings, judgements) : List.of(),
         truth == Truth.UNKNOWN ? null : margins.of(condition));
   }
 
+  private List<Reading> read(Prepared prepared) {
+    return prepared.reads(behind).stream().map(f -> new Reading(f, readings.value(f))).toList();
+  }
+
   private List<Placeholder> placeholders(CompiledCard compiled) {
-    return compiled.placeholders().stream()
-        .map(name -> placeholder(name, compiled.limits().get(name)))
-        .toList();
+    return new WhenAsked<>(
+        () ->
+            compiled.placeholders().stream()
+                .map(name -> placeholder(name, compiled.limits().get(name)))
+                .toList());
   }
 
   private Placeholder placeholder(String name, Term.@Nullable Limit limit) {

@@ -31,12 +31,12 @@ public record CardTrace(
     List<Placeholder> placeholders)
     implements CardOutcome {
 
-  /** Copies the lists. */
+  /** Copies the lists, unless nobody can change them. */
   public CardTrace {
     changes = List.copyOf(changes);
     scope = List.copyOf(scope);
-    conditions = List.copyOf(conditions);
-    placeholders = List.copyOf(placeholders);
+    conditions = WhenAsked.kept(conditions);
+    placeholders = WhenAsked.kept(placeholders);
   }
 
   @Override

@@ -23,9 +23,9 @@ public record ConditionTrace(
     List<String> unknown,
     @Nullable Margin margin) {
 
-  /** Copies the lists. */
+  /** Copies the lists, unless nobody can change them. */
   public ConditionTrace {
-    read = List.copyOf(read);
+    read = WhenAsked.kept(read);
     unknown = List.copyOf(unknown);
   }
 }

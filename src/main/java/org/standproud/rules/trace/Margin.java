@@ -3,14 +3,15 @@ package org.standproud.rules.trace;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.language.Condition;
 import org.standproud.setup.units.Dimension;
 
 /**
  * How far a comparison is from flipping. Clearances are positive while what would flag the card
  * does not hold, negative by how much it does; in the SI unit of the dimension.
  *
- * @param comparison the comparison in words
- * @param dimension dimension of both sides, or null if it has no name
+ * @param compared the comparison
+ * @param holds whether it is about the comparison holding, not about its opposite
  * @param place which number of a list it is about, counted from 1; null if about none
  * @param value likely value of the left side
  * @param threshold likely value of the right side
@@ -20,8 +21,8 @@ import org.standproud.setup.units.Dimension;
  * @param changes for each fact in the comparison, where it would have to be
  */
 public record Margin(
-    String comparison,
-    @Nullable Dimension dimension,
+    Condition.Comparison compared,
+    boolean holds,
     @Nullable Integer place,
     double value,
     double threshold,
@@ -32,7 +33,17 @@ public record Margin(
 
   /** Copies the list, unless it is one that nobody can change and that is yet to be worked out. */
   public Margin {
-    changes = changes instanceof ChangesWhenAsked ? changes : List.copyOf(changes);
+    changes = WhenAsked.kept(changes);
+  }
+
+  /** The comparison in words. */
+  public String comparison() {
+    return (holds ? "" : "not: ") + compared.toWords();
+  }
+
+  /** Dimension of both sides, or null if it has no name. */
+  public @Nullable Dimension dimension() {
+    return compared.dimension();
   }
 
   /** What a fact of the comparison is called: its name, or "number 2 of" the list it is. */

@@ -1,11 +1,8 @@
 package org.standproud.rules.trace;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
@@ -28,11 +25,9 @@ import org.standproud.setup.Band;
 public final class MarginFinder {
 
   private final Readings readings;
-  private final Readings likely;
   private final Judgements judgements;
   private final @Nullable Integer place;
-  private final Map<Condition.OfList, List<Part>> members = new IdentityHashMap<>();
-  private final Map<Comparison, Map<Boolean, Margin>> found = new IdentityHashMap<>();
+  private @Nullable Readings likely;
 
   /**
    * A finder for one set-up.
@@ -47,19 +42,32 @@ public final class MarginFinder {
   private MarginFinder(Readings readings, Judgements judgements, @Nullable Integer place) {
     this.place = place;
     this.readings = readings;
-    this.likely = readings.atLikely();
     this.judgements = judgements;
   }
 
-  /** A condition with what it is judged on. */
-  private record Part(MarginFinder finder, Condition condition) {
+  /** A condition with what it is judged on, and what its trace says if there is one. */
+  private record Part(MarginFinder finder, Condition condition, @Nullable ConditionTrace known) {
+    /** The truth at the likely values: what holds, or fails, anywhere in the bands does there. */
     Truth likely() {
-      return condition.evaluate(finder.likely, finder.judgements);
+      Truth inBands =
+          known == null ? condition.evaluate(finder.readings, finder.judgements) : known.truth();
+      return inBands == Truth.TRUE || inBands == Truth.FALSE
+          ? inBands
+          : condition.evaluate(finder.likely(), finder.judgements);
     }
 
     @Nullable Margin margin(boolean holds) {
-      return finder.of(condition, holds);
+      return known != null && holds && known.truth() != Truth.UNKNOWN
+          ? known.margin()
+          : finder.of(condition, holds);
     }
+  }
+
+  private Readings likely() {
+    if (likely == null) {
+      likely = readings.atLikely();
+    }
+    return likely;
   }
 
   /** The margin of a condition, or null if no number can flip it or a fact it needs is missing. */
@@ -67,19 +75,31 @@ public final class MarginFinder {
     return of(condition, true);
   }
 
+  /**
+   * The margin of conditions that must all hold, or null as for one.
+   *
+   * @param conditions the conditions
+   * @param traces what the trace says of each, in the same order
+   */
+  public @Nullable Margin ofAll(List<Condition> conditions, List<ConditionTrace> traces) {
+    List<Part> parts = new ArrayList<>(conditions.size());
+    for (int i = 0; i < conditions.size(); i++) {
+      parts.add(new Part(this, conditions.get(i), traces.get(i)));
+    }
+    return among(parts, true, true);
+  }
+
   private @Nullable Margin of(Condition condition, boolean holds) {
     if (condition instanceof Comparison comparison) {
-      return found
-          .computeIfAbsent(comparison, c -> new HashMap<>())
-          .computeIfAbsent(holds, h -> margin(comparison, h));
+      return margin(comparison, holds);
     } else if (condition instanceof Condition.Not not) {
       return of(not.condition(), !holds);
     } else if (condition instanceof Condition.Joined joined) {
-      List<Part> parts = joined.conditions().stream().map(c -> new Part(this, c)).toList();
+      List<Part> parts = new ArrayList<>();
+      joined.conditions().forEach(c -> parts.add(new Part(this, c, null)));
       return among(parts, holds, (joined.join() == Condition.Join.ALL) == holds);
     } else if (condition instanceof Condition.OfList list) {
-      List<Part> parts = members.computeIfAbsent(list, this::members);
-      return among(parts, holds, (list.join() == Condition.Join.ALL) == holds);
+      return among(members(list), holds, (list.join() == Condition.Join.ALL) == holds);
     }
     return null;
   }
@@ -87,14 +107,15 @@ public final class MarginFinder {
   private List<Part> members(Condition.OfList list) {
     List<Part> parts = new ArrayList<>();
     for (Readings member : list.members(readings)) {
-      parts.add(new Part(new MarginFinder(member, judgements, parts.size() + 1), list.each()));
+      MarginFinder finder = new MarginFinder(member, judgements, parts.size() + 1);
+      parts.add(new Part(finder, list.each(), null));
     }
     return parts;
   }
 
   /** Among parts that must all hold, or, of the opposite, of which one is enough. */
   private static @Nullable Margin among(List<Part> parts, boolean holds, boolean allNeeded) {
-    List<Part> against = new ArrayList<>();
+    List<Part> against = new ArrayList<>(parts.size());
     for (Part part : parts) {
       Truth truth = part.likely();
       if ((holds ? truth : truth.not()) == Truth.of(!allNeeded)) {
@@ -120,18 +141,19 @@ public final class MarginFinder {
     }
     double value = left.band().likely();
     double threshold = right.band().likely();
-    double clearance = Clearance.of(comparison.relation(), holds).likely(left.band(), right.band());
+    Clearance kind = Clearance.of(comparison.relation(), holds);
+    double clearance = kind.likely(left.band(), right.band());
     double larger = Math.max(Math.abs(value), Math.abs(threshold));
     return new Margin(
-        (holds ? "" : "not: ") + comparison.toWords(),
-        comparison.dimension(),
+        comparison,
+        holds,
         place,
         value,
         threshold,
         clearance,
-        Clearance.of(comparison.relation(), holds).adverse(left.band(), right.band()),
+        kind.adverse(left.band(), right.band()),
         larger == 0 ? 0 : Math.abs(clearance) / larger,
-        new ChangesWhenAsked(() -> changes(comparison, holds)));
+        new WhenAsked<>(() -> changes(comparison, holds)));
   }
 
   private List<FactChange> changes(Comparison comparison, boolean holds) {
@@ -142,7 +164,7 @@ public final class MarginFinder {
       Fact.Number range = fact.number();
       if (range != null && readings.value(fact) instanceof Value.Quantity now) {
         double from = now.band().likely();
-        Double flips = flip(comparison, holds, fact, range, likely, from);
+        Double flips = flip(comparison, holds, fact, range, likely(), from);
         boolean othersExact = facts.stream().allMatch(f -> f.equals(fact) || isExact(f));
         Double clears = othersExact ? flips : flip(comparison, holds, fact, range, readings, from);
         changes.add(new FactChange(fact, from, flips, clears));
