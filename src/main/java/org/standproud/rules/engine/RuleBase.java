@@ -1,5 +1,6 @@
 package org.standproud.rules.engine;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,8 +71,9 @@ public final class RuleBase {
   public RuleTrace evaluate(Evidence evidence) {
     Weighing weighing = weigh(evidence);
     TraceWriter writer = new TraceWriter(weighing, behind);
-    return new RuleTrace(
-        revision.id(), cards.stream().map(writer::trace).toList(), weighing.judged());
+    List<CardTrace> traces = new ArrayList<>(cards.size());
+    cards.forEach(card -> traces.add(writer.trace(card)));
+    return new RuleTrace(revision.id(), traces, weighing.judged());
   }
 
   /**

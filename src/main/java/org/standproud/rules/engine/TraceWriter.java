@@ -100,14 +100,25 @@ final class TraceWriter {
 
   private ConditionTrace condition(Prepared prepared) {
     Condition condition = prepared.condition();
+    if (condition instanceof Condition.Comparison) {
+      // The bands which the margin is about decide the truth: they are worked out once.
+      Margin margin = margins.of(condition);
+      return told(prepared, margin == null ? Truth.UNKNOWN : margin.truth(), margin);
+    }
     Truth truth = condition.evaluate(readings, judgements);
+    return told(prepared, truth, truth == Truth.UNKNOWN ? null : margins.of(condition));
+  }
+
+  private ConditionTrace told(Prepared prepared, Truth truth, @Nullable Margin margin) {
     return new ConditionTrace(
         prepared.text(),
         prepared.words(),
         truth,
         new WhenAsked<>(() -> read(prepared)),
-        truth == Truth.UNKNOWN ? condition.unknowns(readings, judgements) : List.of(),
-        truth == Truth.UNKNOWN ? null : margins.of(condition));
+        truth == Truth.UNKNOWN
+            ? new WhenAsked<>(() -> prepared.condition().unknowns(readings, judgements))
+            : List.of(),
+        margin);
   }
 
   private List<Reading> read(Prepared prepared) {

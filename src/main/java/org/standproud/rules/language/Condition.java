@@ -90,7 +90,8 @@ public sealed interface Condition {
       return words;
     }
 
-    private Truth of(Band a, Band b) {
+    /** What can be said of two numbers compared so, wherever in their bands they lie. */
+    public Truth of(Band a, Band b) {
       return switch (this) {
         case LESS -> below(a, b);
         case AT_LEAST -> below(a, b).not();

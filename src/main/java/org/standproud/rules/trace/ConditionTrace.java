@@ -26,6 +26,6 @@ public record ConditionTrace(
   /** Copies the lists, unless nobody can change them. */
   public ConditionTrace {
     read = WhenAsked.kept(read);
-    unknown = List.copyOf(unknown);
+    unknown = WhenAsked.kept(unknown);
   }
 }

@@ -139,20 +139,12 @@ public final class MarginFinder {
         || !(comparison.right().estimate(readings, judgements) instanceof Estimate.Known right)) {
       return null;
     }
-    double value = left.band().likely();
-    double threshold = right.band().likely();
-    Clearance kind = Clearance.of(comparison.relation(), holds);
-    double clearance = kind.likely(left.band(), right.band());
-    double larger = Math.max(Math.abs(value), Math.abs(threshold));
     return new Margin(
         comparison,
         holds,
         place,
-        value,
-        threshold,
-        clearance,
-        kind.adverse(left.band(), right.band()),
-        larger == 0 ? 0 : Math.abs(clearance) / larger,
+        left.band(),
+        right.band(),
         new WhenAsked<>(() -> changes(comparison, holds)));
   }
 
@@ -196,35 +188,5 @@ public final class MarginFinder {
             range.least(),
             range.greatest())
         .nearest(from);
-  }
-
-  /** How far a comparison is from holding. */
-  private enum Clearance {
-    BELOW,
-    ABOVE,
-    APART,
-    TOGETHER;
-
-    static Clearance of(Condition.Relation relation, boolean holds) {
-      return switch (relation) {
-        case LESS, AT_MOST -> holds ? ABOVE : BELOW;
-        case MORE, AT_LEAST -> holds ? BELOW : ABOVE;
-        case EQUAL -> holds ? APART : TOGETHER;
-        case NOT_EQUAL -> holds ? TOGETHER : APART;
-      };
-    }
-
-    double likely(Band left, Band right) {
-      return adverse(Band.exactly(left.likely()), Band.exactly(right.likely()));
-    }
-
-    double adverse(Band left, Band right) {
-      return switch (this) {
-        case BELOW -> right.low() - left.high();
-        case ABOVE -> left.low() - right.high();
-        case APART -> Math.max(0, Math.max(right.low() - left.high(), left.low() - right.high()));
-        case TOGETHER -> -Math.max(left.high() - right.low(), right.high() - left.low());
-      };
-    }
   }
 }
