@@ -83,7 +83,7 @@ public class StageBenchmark {
     cut = StandingCut.of(meant).orElseThrow();
     forces = cut.forces();
     plate = PlateResponse.of(cut.plate());
-    acrossN = forces.likelyRevolution(512).stream().mapToDouble(s -> s.force().yN()).toArray();
+    acrossN = forces.likelyRevolution(360).stream().mapToDouble(s -> s.force().yN()).toArray();
   }
 
   /** How the cutter meets the stock. */

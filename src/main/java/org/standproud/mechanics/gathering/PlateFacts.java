@@ -34,7 +34,7 @@ final class PlateFacts {
   private static final Basis PLATE =
       Basis.on("stock", "hold.gripDepth", "hold.vise", "hold.packing");
 
-  private static final int SAMPLES_A_TURN = 512;
+  private static final int SAMPLES_A_TURN = 360;
 
   /** Tooth-passing harmonics that carry enough force to shake a plate on their own. */
   private static final double LOW_HARMONICS = 4;

@@ -7,8 +7,8 @@ import org.standproud.setup.Band;
 /**
  * A force on the stock that repeats with every turn of the spindle.
  *
- * @param forceN force across the stock at equal steps over one turn, N, a power of two of samples
- *     from 8 to 4096, either sign
+ * @param forceN force across the stock at equal steps over one turn, N, at least 8 and at most 4096
+ *     samples, either sign
  * @param revPerS spindle speed, 1/s
  * @param teeth teeth of the cutter
  * @param modes modes of the stock at the place of the force, normal to its sides
@@ -33,12 +33,6 @@ public record ForcedInput(
     forceN = forceN.clone();
     modes = List.copyOf(modes);
     OutsideValidity.within("force samples", forceN.length, 8, 4096, "");
-    OutsideValidity.within(
-        "force samples, a power of two",
-        forceN.length,
-        Integer.highestOneBit(forceN.length),
-        Integer.highestOneBit(forceN.length),
-        "");
     withinReach(forceN);
     OutsideValidity.within("spindle speed", revPerS, 1e-2, 1e4, "1/s");
     OutsideValidity.within("teeth", teeth, 1, 200, "");

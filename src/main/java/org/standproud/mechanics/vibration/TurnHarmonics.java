@@ -1,19 +1,15 @@
 package org.standproud.mechanics.vibration;
 
-import org.hipparchus.transform.DftNormalization;
-import org.hipparchus.transform.FastFourierTransformer;
-import org.hipparchus.transform.TransformType;
-
 /**
- * Amplitudes of the Fourier series of two forces over one turn, from equally spaced samples.
+ * Amplitudes of the Fourier series of two forces over one turn, from equally spaced samples; index
+ * 0 is the size of the mean.
  *
- * <p>One complex transform serves both: with {@code z = f + i g}, {@code F_k = (Z_k + conj
- * Z_(n-k))/2} and {@code G_k = (Z_k - conj Z_(n-k))/2i}; the amplitude of harmonic k is {@code 2
- * |F_k|/n}, of the mean {@code |F_0|/n} (the transform of real sequences, any textbook of signal
- * processing, for instance Oppenheim and Schafer, Discrete-Time Signal Processing, from memory).
+ * <p>Samples as far before the start as after it are folded together first: cosines see only their
+ * sum, sines only their difference. A fast transform would ask for a power of two of samples, which
+ * no pitch divides: every tooth would then jump in at another part of a step, and the forces of
+ * equal teeth would not be alike.
  *
- * @param one amplitudes of the first force in N by harmonic of the turn; index 0 is the size of the
- *     mean
+ * @param one amplitudes of the first force in N by harmonic of the turn
  * @param other the same of the other force
  */
 record TurnHarmonics(double[] one, double[] other) {
@@ -24,32 +20,65 @@ record TurnHarmonics(double[] one, double[] other) {
   /**
    * The amplitudes.
    *
-   * @param oneN samples of a force in N, a power of two of them
+   * @param oneN samples of a force in N
    * @param otherN as many samples of another force in N
    */
   static TurnHarmonics of(double[] oneN, double[] otherN) {
-    int n = oneN.length;
-    double[] re = oneN.clone();
-    double[] im = otherN.clone();
-    FastFourierTransformer.transformInPlace(
-        new double[][] {re, im}, DftNormalization.STANDARD, TransformType.FORWARD);
-    double[] one = new double[upTo(n) + 1];
-    double[] other = new double[one.length];
-    for (int k = 0; k < one.length; k++) {
-      int back = (n - k) % n;
-      double scale = (k == 0 ? 0.5 : 1.0) / n;
-      one[k] = scale * size(re[k] + re[back], im[k] - im[back]);
-      other[k] = scale * size(im[k] + im[back], re[back] - re[k]);
-    }
-    return new TurnHarmonics(one, other);
+    Turn turn = Turn.of(oneN.length);
+    return new TurnHarmonics(amplitudes(oneN, turn), amplitudes(otherN, turn));
   }
 
-  private static double size(double re, double im) {
-    return Math.sqrt(re * re + im * im);
+  private static double[] amplitudes(double[] samples, Turn turn) {
+    int n = samples.length;
+    int half = (n - 1) / 2;
+    double[] even = new double[half + 1];
+    double[] odd = new double[half + 1];
+    for (int j = 1; j <= half; j++) {
+      even[j] = samples[j] + samples[n - j];
+      odd[j] = samples[j] - samples[n - j];
+    }
+    double[] amplitudes = new double[upTo(n) + 1];
+    for (int k = 0; k < amplitudes.length; k++) {
+      double opposite = n % 2 == 0 ? samples[n / 2] * (k % 2 == 0 ? 1 : -1) : 0;
+      double re = samples[0] + opposite;
+      double im = 0;
+      int at = k;
+      for (int j = 1; j <= half; j++) {
+        re += even[j] * turn.cos[at];
+        im += odd[j] * turn.sin[at];
+        at += k;
+        if (at >= n) {
+          at -= n;
+        }
+      }
+      amplitudes[k] = (k == 0 ? 1 : 2) * Math.sqrt(re * re + im * im) / n;
+    }
+    return amplitudes;
   }
 
   /** Harmonics that so many samples of a turn carry. */
   static int upTo(int samples) {
-    return Math.min(MOST, samples / 2 - 1);
+    return Math.min(MOST, (samples - 1) / 2);
+  }
+
+  /** Cosine and sine at equal steps of a turn; the last number of steps asked for is kept. */
+  private record Turn(double[] cos, double[] sin) {
+
+    private static volatile Turn last = new Turn(new double[0], new double[0]);
+
+    static Turn of(int steps) {
+      Turn kept = last;
+      if (kept.cos.length != steps) {
+        double[] cos = new double[steps];
+        double[] sin = new double[steps];
+        for (int j = 0; j < steps; j++) {
+          cos[j] = Math.cos(2 * Math.PI * j / steps);
+          sin[j] = Math.sin(2 * Math.PI * j / steps);
+        }
+        kept = new Turn(cos, sin);
+        last = kept;
+      }
+      return kept;
+    }
   }
 }

@@ -19,7 +19,7 @@ class ForcedResponseTest {
   private static final double K = 2e6;
 
   private static double[] cosine(int harmonic, double meanN, double amplitudeN) {
-    double[] force = new double[512];
+    double[] force = new double[360];
     for (int i = 0; i < force.length; i++) {
       force[i] = meanN + amplitudeN * Math.cos(2 * Math.PI * harmonic * i / force.length);
     }
@@ -98,8 +98,8 @@ class ForcedResponseTest {
       @ForAll @DoubleRange(min = 0.05, max = 1000) double revPerS,
       @ForAll @IntRange(min = 1, max = 20) int teeth,
       @ForAll @DoubleRange(min = 50, max = 5000) double hz) {
-    double[] blow = new double[512];
-    double[] otherSide = new double[512];
+    double[] blow = new double[360];
+    double[] otherSide = new double[360];
     for (int i = 0; i < 40; i++) {
       blow[i] = 400;
       otherSide[i] = -400;
