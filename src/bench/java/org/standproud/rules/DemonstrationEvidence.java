@@ -14,11 +14,12 @@ import org.standproud.setup.reading.Reading;
 import org.standproud.setup.reading.SetupReader;
 
 /** The evidence of the demonstration set-ups, worked out once. */
-final class DemonstrationEvidence {
+public final class DemonstrationEvidence {
 
   private DemonstrationEvidence() {}
 
-  static List<Evidence> all() {
+  /** One a set-up, in the order of their files. */
+  public static List<Evidence> all() {
     try (Stream<Path> setups = Files.list(Path.of("seeds/setups"))) {
       CatalogueReading.Loaded shop =
           (CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"));
