@@ -1,5 +1,7 @@
 package org.standproud.rules.beside;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -126,7 +128,9 @@ final class CardSets {
     if (!number.matches()) {
       return limit;
     }
-    double moved = Double.parseDouble(number.group(1)) * (1 + round / 100.0);
-    return new Written(moved + number.group(2), limit.line(), limit.column());
+    BigDecimal share = BigDecimal.valueOf(100 + round, 2);
+    BigDecimal moved = new BigDecimal(number.group(1)).multiply(share).round(new MathContext(6));
+    String text = moved.stripTrailingZeros().toPlainString() + number.group(2);
+    return new Written(text, limit.line(), limit.column());
   }
 }
