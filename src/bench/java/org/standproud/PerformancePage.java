@@ -13,8 +13,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /**
- * Writes the performance page from the files that a run left: results of JMH as JSON, and figures of
- * scripts as lines of key=value. What there is no file of is told as not run. The words that say
+ * Writes the performance page from the files that a run left: results of JMH as JSON, and figures
+ * of scripts as lines of key=value. What there is no file of is told as not run. The words that say
  * where time goes lie beside this class.
  */
 public final class PerformancePage {
@@ -136,8 +136,13 @@ public final class PerformancePage {
     String by = "SideBySideBenchmark.";
     for (String row :
         List.of(
-            "handWrittenTraced", "handWrittenKinds", "traced", "kinds", "easyRules",
-            "droolsKeptContainer", "droolsNewContainer")) {
+            "handWrittenTraced",
+            "handWrittenKinds",
+            "traced",
+            "kinds",
+            "easyRules",
+            "droolsKeptContainer",
+            "droolsNewContainer")) {
       text.append("| ").append(row);
       for (String size : sizes) {
         Figure one = figures.get(by + row + " cards=" + size);
@@ -152,7 +157,8 @@ public final class PerformancePage {
   }
 
   private void elsewhere(StringBuilder text) {
-    text.append("\n## Cards that cannot apply\n\nAll of the shop's cards and so many more that are");
+    text.append(
+        "\n## Cards that cannot apply\n\nAll of the shop's cards and so many more that are");
     text.append(" about another operation; microseconds a set-up.\n\n");
     List<String> sizes = List.of("0", "300", "600", "1200");
     text.append("| | " + String.join(" more | ", sizes) + " more |\n|---|---|---|---|---|\n");
@@ -168,7 +174,8 @@ public final class PerformancePage {
 
   /** A target a line: words; figure; figure it is divided by or 1; most or least; wanted; why. */
   private void targets(StringBuilder text) throws IOException {
-    text.append("\n## Targets\n\n| | wanted | got | | where the rest goes |\n|---|---|---|---|---|\n");
+    text.append(
+        "\n## Targets\n\n| | wanted | got | | where the rest goes |\n|---|---|---|---|---|\n");
     for (String line : Files.readAllLines(TARGETS)) {
       String[] part = line.split(";", -1);
       if (line.startsWith("#") || part.length < 6) {
@@ -177,7 +184,8 @@ public final class PerformancePage {
       double wanted = Double.parseDouble(part[4].strip());
       boolean most = part[3].strip().equals("most");
       double got = got(part[1].strip()) / got(part[2].strip());
-      String met = Double.isNaN(got) ? "" : (most ? got <= wanted : got >= wanted) ? "met" : "missed";
+      String met =
+          Double.isNaN(got) ? "" : (most ? got <= wanted : got >= wanted) ? "met" : "missed";
       text.append("| " + part[0].strip() + " | at " + part[3].strip() + " " + number(wanted));
       text.append(" | " + (Double.isNaN(got) ? "not run" : number(got)) + " | " + met + " | ");
       text.append(part[5].strip()).append(" |\n");

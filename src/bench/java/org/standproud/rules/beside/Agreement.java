@@ -21,8 +21,7 @@ record Agreement(RuleBase base, HandWritten written, OtherEngines others, KieBas
 
   void check(Evidence evidence) {
     RuleTrace trace = base.evaluate(evidence);
-    Kind[] kinds =
-        written.order.stream().map(c -> trace.card(c.id()).kind()).toArray(Kind[]::new);
+    Kind[] kinds = written.order.stream().map(c -> trace.card(c.id()).kind()).toArray(Kind[]::new);
     same("by hand", kinds, written.kinds(evidence));
     same("rules from text", kinds, others.drools(kept, evidence));
     same("Easy Rules", kinds, others.easyRules(evidence));

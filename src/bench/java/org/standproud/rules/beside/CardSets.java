@@ -75,7 +75,8 @@ final class CardSets {
   private static List<Card> needs(Card card, List<Card> all) {
     Map<String, Card> needed = new LinkedHashMap<>();
     for (Card other : all) {
-      boolean changed = card.change() != null && card.change().card().text().equals(other.id().text());
+      boolean changed =
+          card.change() != null && card.change().card().text().equals(other.id().text());
       boolean read =
           other.derives() != null
               && other != card

@@ -134,12 +134,16 @@ final class CardSource {
     String distance =
         "if (f.list[%1$d] == null) return null; int n = f.list[%1$d].size(), i = 0;\n"
             + "Truth[] l = new Truth[n]; Distance[] d = new Distance[n];\n";
-    String one =
-        "d[i] = d%1$d(f, holds); l[i++] = c%1$d(f.atLikely());".formatted(each);
+    String one = "d[i] = d%1$d(f, holds); l[i++] = c%1$d(f.atLikely());".formatted(each);
     return methods(
         truth + loop + "t = t." + (all ? "and" : "or") + "(c" + each + "(f));" + done + "return t;",
-        distance.formatted(list.slot()) + loop + one + done
-            + "return Distance.among(l, d, holds, " + all + " == holds);");
+        distance.formatted(list.slot())
+            + loop
+            + one
+            + done
+            + "return Distance.among(l, d, holds, "
+            + all
+            + " == holds);");
   }
 
   private int methods(String truth, String distance) {
@@ -201,8 +205,9 @@ final class CardSource {
   }
 
   private static String corners(String sign) {
-    String four = "(Math.%s(Math.%s(l%%1$d S l%%2$d, l%%1$d S h%%2$d), "
-        + "Math.%s(h%%1$d S l%%2$d, h%%1$d S h%%2$d)))";
+    String four =
+        "(Math.%s(Math.%s(l%%1$d S l%%2$d, l%%1$d S h%%2$d), "
+            + "Math.%s(h%%1$d S l%%2$d, h%%1$d S h%%2$d)))";
     String low = four.replace("%s", "min").replace("%%", "%");
     String high = four.replace("%s", "max").replace("%%", "%");
     return (low + ";m%1$d S m%2$d;" + high).replace("S", sign);

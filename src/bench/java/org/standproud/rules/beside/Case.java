@@ -8,7 +8,9 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.language.Truth;
 import org.standproud.setup.Band;
 
-/** One set-up laid out as a person would for hand-written conditions: arrays, by place of a fact. */
+/**
+ * One set-up laid out as a person would for hand-written conditions: arrays, by place of a fact.
+ */
 public final class Case {
   /** Least, likely and greatest value of each number, in SI. */
   public final double[] low;

@@ -43,8 +43,10 @@ public class ElsewhereBenchmark {
     base = CardSets.withElsewhere(elsewhere, "operation", "broad side");
     evidence =
         DemonstrationEvidence.all().stream()
-            .filter(e -> e.get(base.facts().find("operation")) instanceof Value.Text t
-                && t.word().equals("top edge"))
+            .filter(
+                e ->
+                    e.get(base.facts().find("operation")) instanceof Value.Text t
+                        && t.word().equals("top edge"))
             .toList();
   }
 

@@ -82,9 +82,7 @@ public final class OtherEngines {
 
   /** Compiles the text of the rules. */
   KieBase container() {
-    return new KieHelper()
-        .addContent(text, ResourceType.DRL)
-        .build(ExecutableModelProject.class);
+    return new KieHelper().addContent(text, ResourceType.DRL).build(ExecutableModelProject.class);
   }
 
   /** Kinds found by a session of the rules from text. */
