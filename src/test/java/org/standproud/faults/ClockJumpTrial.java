@@ -2,7 +2,6 @@ package org.standproud.faults;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -23,6 +22,7 @@ final class ClockJumpTrial implements Trial {
   private static final Path LIBRARY =
       Path.of("/usr/lib/x86_64-linux-gnu/faketime/libfaketimeMT.so.1");
   private static final long RETENTION_HAS_RUN_MS = 75_000;
+  private static final long CLOCK_IS_READ_MS = 2_000;
 
   private Path clock;
 
@@ -39,7 +39,7 @@ final class ClockJumpTrial implements Trial {
             LIBRARY.toString(),
             "FAKETIME_TIMESTAMP_FILE",
             clock.toString(),
-            "FAKETIME_NO_CACHE",
+            "FAKETIME_CACHE_DURATION",
             "1",
             "FAKETIME_DONT_FAKE_MONOTONIC",
             "1");
@@ -94,7 +94,8 @@ final class ClockJumpTrial implements Trial {
     return answer;
   }
 
-  private void set(String offset) throws IOException {
+  private void set(String offset) throws Exception {
     Files.writeString(clock, offset);
+    Thread.sleep(CLOCK_IS_READ_MS);
   }
 }

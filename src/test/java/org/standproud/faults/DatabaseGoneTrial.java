@@ -16,10 +16,19 @@ final class DatabaseGoneTrial implements Trial {
 
   private static final int PORT = Integer.getInteger("standproud.faults.port", 18120) + 4;
   private static final Duration PATIENCE = Duration.ofMinutes(2);
-  private static final int ROUNDS = 5;
 
+  private final int rounds;
   private long longestNanos;
   private int refused;
+
+  /**
+   * Without a database.
+   *
+   * @param rounds how often each of four addresses is asked; each refusal may take two seconds
+   */
+  DatabaseGoneTrial(int rounds) {
+    this.rounds = rounds;
+  }
 
   @Override
   public void run(Path work, Figures figures) throws Exception {
@@ -47,7 +56,7 @@ final class DatabaseGoneTrial implements Trial {
   }
 
   private void without(RunningService.Caller shop, String self) {
-    for (int round = 0; round < ROUNDS; round++) {
+    for (int round = 0; round < rounds; round++) {
       refused(() -> shop.assess(RunningService.seed("01")));
       for (String path : List.of(self, "/v1/assessments", "/v1/audit/verification")) {
         refused(() -> shop.get(path));

@@ -19,7 +19,7 @@ public final class Trials {
   static {
     ALL.put("clock-jump", new ClockJumpTrial());
     ALL.put("corrupt-row", new CorruptRowTrial());
-    ALL.put("database-gone", new DatabaseGoneTrial());
+    ALL.put("database-gone", new DatabaseGoneTrial(5));
     ALL.put("disk-full", new DiskFullTrial());
     ALL.put("fuzz", new FuzzTrial());
     ALL.put("memory", new MemoryTrial());
