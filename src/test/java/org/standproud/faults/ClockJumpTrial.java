@@ -42,7 +42,10 @@ final class ClockJumpTrial implements Trial {
             "FAKETIME_CACHE_DURATION",
             "1",
             "FAKETIME_DONT_FAKE_MONOTONIC",
-            "1");
+            "1",
+            // Or every wait of a thread ends at once, and the machine does nothing else.
+            "FAKETIME_FORCE_MONOTONIC_FIX",
+            "0");
     try (ServiceProcess service =
         ServiceProcess.start(
             faked, work.resolve("audit"), "-Xmx300m", "--standproud.retention.records=P1Y")) {
