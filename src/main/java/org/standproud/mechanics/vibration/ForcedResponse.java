@@ -40,8 +40,7 @@ public record ForcedResponse(
    * @param input force and stock
    */
   public static ForcedResponse of(ForcedInput input) {
-    double[] forceN = input.forceN();
-    return of(input, SwingGains.of(input), TurnHarmonics.of(forceN, forceN).one());
+    return of(input, SwingGains.of(input), input.forceN());
   }
 
   /**
@@ -57,11 +56,11 @@ public record ForcedResponse(
         "force samples", otherForceN.length, input.samples(), input.samples(), "");
     ForcedInput.withinReach(otherForceN);
     SwingGains gains = SwingGains.of(input);
-    TurnHarmonics harmonics = TurnHarmonics.of(input.forceN(), otherForceN);
-    return List.of(of(input, gains, harmonics.one()), of(input, gains, harmonics.other()));
+    return List.of(of(input, gains, input.forceN()), of(input, gains, otherForceN));
   }
 
-  private static ForcedResponse of(ForcedInput input, SwingGains gains, double[] amplitudes) {
+  private static ForcedResponse of(ForcedInput input, SwingGains gains, double[] forceN) {
+    double[] amplitudes = TurnHarmonics.of(forceN);
     double likely = 0;
     double high = 0;
     int worst = 1;

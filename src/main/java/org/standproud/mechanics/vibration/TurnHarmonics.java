@@ -1,36 +1,30 @@
 package org.standproud.mechanics.vibration;
 
 /**
- * Amplitudes of the Fourier series of two forces over one turn, from equally spaced samples; index
- * 0 is the size of the mean.
+ * Amplitudes of the Fourier series of a force over one turn, from equally spaced samples.
  *
  * <p>Samples as far before the start as after it are folded together first: cosines see only their
  * sum, sines only their difference. A fast transform would ask for a power of two of samples, which
  * no pitch divides: every tooth would then jump in at another part of a step, and the forces of
  * equal teeth would not be alike.
- *
- * @param one amplitudes of the first force in N by harmonic of the turn
- * @param other the same of the other force
  */
-record TurnHarmonics(double[] one, double[] other) {
+final class TurnHarmonics {
 
   /** Harmonics of the turn that are taken, as far as the samples carry them. */
   private static final int MOST = 240;
 
+  private TurnHarmonics() {}
+
   /**
    * The amplitudes.
    *
-   * @param oneN samples of a force in N
-   * @param otherN as many samples of another force in N
+   * @param samples samples of a force in N
+   * @return amplitudes in N by harmonic of the turn; index 0 is the size of the mean
    */
-  static TurnHarmonics of(double[] oneN, double[] otherN) {
-    Turn turn = Turn.of(oneN.length);
-    return new TurnHarmonics(amplitudes(oneN, turn), amplitudes(otherN, turn));
-  }
-
-  private static double[] amplitudes(double[] samples, Turn turn) {
+  static double[] of(double[] samples) {
     int n = samples.length;
     int half = (n - 1) / 2;
+    Turn turn = Turn.of(n);
     double[] even = new double[half + 1];
     double[] odd = new double[half + 1];
     for (int j = 1; j <= half; j++) {
