@@ -26,8 +26,9 @@ public final class CompiledCard {
   private final List<String> placeholders;
   private final Condition.Joined scopeAsOne;
   private final Condition.Joined whole;
-  private final List<Prepared> preparedScope = new ArrayList<>();
-  private final List<Prepared> preparedWhen = new ArrayList<>();
+  private final Condition.Joined onFacts;
+  private final Condition.Joined onJudgements;
+  private final List<Prepared> prepared = new ArrayList<>();
 
   /**
    * Joins a card with its conditions.
@@ -54,6 +55,16 @@ public final class CompiledCard {
     scopeAsOne = Condition.all(scope);
     whole = Condition.all(all);
     prepare();
+    onFacts = joined(false);
+    onJudgements = joined(true);
+  }
+
+  private Condition.Joined joined(boolean judging) {
+    return Condition.all(
+        preparedWhen().stream()
+            .filter(p -> p.judges() == judging)
+            .map(Prepared::condition)
+            .toList());
   }
 
   private void prepare() {
@@ -61,10 +72,10 @@ public final class CompiledCard {
     for (int i = 0; i < Math.min(scope.size(), words.size()); i++) {
       Written at = words.get(i).get(0);
       Written text = new Written(scope.get(i).toWords(), at.line(), at.column());
-      preparedScope.add(Prepared.of(text, scope.get(i)));
+      prepared.add(Prepared.of(text, scope.get(i)));
     }
     for (int i = 0; i < Math.min(when.size(), card.when().size()); i++) {
-      preparedWhen.add(Prepared.of(card.when().get(i), when.get(i)));
+      prepared.add(Prepared.of(card.when().get(i), when.get(i)));
     }
   }
 
@@ -98,12 +109,13 @@ public final class CompiledCard {
     return placeholders;
   }
 
-  List<Prepared> preparedScope() {
-    return preparedScope;
+  /** Scope, then conditions. */
+  List<Prepared> prepared() {
+    return prepared;
   }
 
   List<Prepared> preparedWhen() {
-    return preparedWhen;
+    return prepared.subList(scope.size(), prepared.size());
   }
 
   /** The judgements it reads, in alphabetical order. */
@@ -123,9 +135,19 @@ public final class CompiledCard {
     return scopeAsOne.evaluate(readings, Judgements.NONE);
   }
 
-  /** Scope and conditions together. */
-  Truth truth(Readings readings, Judgements judgements) {
-    return whole.evaluate(readings, judgements);
+  /** Those of its conditions that hang on facts alone. */
+  Condition onFacts() {
+    return onFacts;
+  }
+
+  /** Those of its conditions that read judgements. */
+  Condition onJudgements() {
+    return onJudgements;
+  }
+
+  /** Whether it reads judgements. */
+  boolean judges() {
+    return !onJudgements.conditions().isEmpty();
   }
 
   /** Scope and conditions as one condition. */

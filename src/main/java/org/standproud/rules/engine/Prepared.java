@@ -16,13 +16,22 @@ import org.standproud.rules.language.Condition;
  * @param condition the condition
  * @param words in words
  * @param facts the facts it reads, each once
+ * @param judges whether it reads judgements
  */
-record Prepared(Written text, Condition condition, String words, List<Fact> facts) {
+record Prepared(
+    Written text, Condition condition, String words, List<Fact> facts, boolean judges) {
 
   static Prepared of(Written text, Condition condition) {
     List<Fact> facts = new ArrayList<>();
     condition.facts(facts::add);
-    return new Prepared(text, condition, condition.toWords(), facts.stream().distinct().toList());
+    List<String> judgements = new ArrayList<>();
+    condition.judgements(judgements::add);
+    return new Prepared(
+        text,
+        condition,
+        condition.toWords(),
+        facts.stream().distinct().toList(),
+        !judgements.isEmpty());
   }
 
   /** The facts it hangs on, those behind the judgements it reads too. */

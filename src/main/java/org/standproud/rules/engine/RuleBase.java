@@ -9,6 +9,7 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Readings;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
@@ -69,11 +70,13 @@ public final class RuleBase {
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleTrace evaluate(Evidence evidence) {
-    Weighing weighing = weigh(evidence);
-    TraceWriter writer = new TraceWriter(weighing, behind);
+    TracedHearing hearing = heard(hearing(new Readings(facts, evidence)));
+    Weighing weighing = new Weighing(cards, hearing);
     List<CardTrace> traces = new ArrayList<>(cards.size());
-    cards.forEach(card -> traces.add(writer.trace(card)));
-    return new RuleTrace(revision.id(), traces, weighing.judged());
+    for (int i = 0; i < cards.size(); i++) {
+      traces.add(hearing.trace(i, weighing));
+    }
+    return new RuleTrace(revision.id(), traces, hearing.judgements());
   }
 
   /**
@@ -85,7 +88,8 @@ public final class RuleBase {
    *     fact
    */
   public CardTrace evaluate(Evidence evidence, String id) {
-    return new TraceWriter(weigh(evidence), behind).trace(card(id));
+    TracedHearing hearing = heard(hearing(new Readings(facts, evidence)));
+    return hearing.trace(cards.indexOf(card(id)), new Weighing(cards, hearing));
   }
 
   /**
@@ -96,8 +100,13 @@ public final class RuleBase {
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleKinds kinds(Evidence evidence) {
-    Weighing weighing = weigh(evidence);
-    return new RuleKinds(revision.id(), cards.stream().map(weighing::kind).toList());
+    ShortHearing hearing = heard(new ShortHearing(cards, new Readings(facts, evidence)));
+    Weighing weighing = new Weighing(cards, hearing);
+    List<CardKind> kinds = new ArrayList<>(cards.size());
+    for (int i = 0; i < cards.size(); i++) {
+      kinds.add(hearing.kind(i, weighing));
+    }
+    return new RuleKinds(revision.id(), kinds);
   }
 
   /**
@@ -126,9 +135,14 @@ public final class RuleBase {
         .toList();
   }
 
-  private Weighing weigh(Evidence evidence) {
-    Readings readings = new Readings(facts, evidence);
-    return new Weighing(cards, network.run(readings), readings);
+  /** A hearing of some readings, yet to be run. */
+  TracedHearing hearing(Readings readings) {
+    return new TracedHearing(cards, behind, readings);
+  }
+
+  private <T extends Hearing> T heard(T hearing) {
+    network.run(List.of(hearing));
+    return hearing;
   }
 
   /** The network, for tests of truth maintenance. */

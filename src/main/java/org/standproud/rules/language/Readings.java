@@ -1,5 +1,6 @@
 package org.standproud.rules.language;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
@@ -18,6 +19,9 @@ public final class Readings {
 
   private final @Nullable Value changed;
 
+  /** Whether every other value is taken without its band; few of them are ever asked so. */
+  private final boolean shrunk;
+
   /**
    * Lays out the evidence; a fact the evidence does not hold is missing.
    *
@@ -29,6 +33,7 @@ public final class Readings {
     this.table = table;
     changedSlot = -1;
     changed = null;
+    shrunk = false;
     List<Fact> facts = table.facts();
     values = new Value[facts.size()];
     for (int i = 0; i < values.length; i++) {
@@ -36,11 +41,17 @@ public final class Readings {
     }
   }
 
-  private Readings(FactTable table, Value[] values, int changedSlot, @Nullable Value changed) {
+  private Readings(
+      FactTable table,
+      Value[] values,
+      int changedSlot,
+      @Nullable Value changed,
+      boolean shrunk) {
     this.table = table;
     this.values = values;
     this.changedSlot = changedSlot;
     this.changed = changed;
+    this.shrunk = shrunk;
   }
 
   private static Value typed(Fact fact, Value value) {
@@ -80,12 +91,15 @@ public final class Readings {
   }
 
   Value at(int slot) {
-    return changed != null && slot == changedSlot ? changed : values[slot];
+    if (changed != null && slot == changedSlot) {
+      return changed;
+    }
+    return shrunk ? likely(values[slot]) : values[slot];
   }
 
   /** These readings with one number put in the place of another. */
   public Readings with(Fact fact, Band band) {
-    return new Readings(table, all(), table.slot(fact), new Value.Quantity(band));
+    return new Readings(table, all(), table.slot(fact), new Value.Quantity(band), false);
   }
 
   /**
@@ -98,30 +112,31 @@ public final class Readings {
     }
     Value[] all = all();
     return list.bands().stream()
-        .map(band -> new Readings(table, all, slot, new Value.Quantity(band)))
+        .map(band -> new Readings(table, all, slot, new Value.Quantity(band), false))
         .toList();
   }
 
   /** These readings with every band shrunk to its likely value. */
   public Readings atLikely() {
-    Value[] likely = all().clone();
-    for (int i = 0; i < likely.length; i++) {
-      if (likely[i] instanceof Value.Quantity q && !q.band().isExact()) {
-        likely[i] = new Value.Quantity(Band.exactly(q.band().likely()));
-      } else if (likely[i] instanceof Value.Quantities list) {
-        likely[i] =
-            new Value.Quantities(list.bands().stream().map(b -> Band.exactly(b.likely())).toList());
-      }
+    Value one = changed == null ? null : likely(changed);
+    return new Readings(table, values, changedSlot, one, true);
+  }
+
+  private static Value likely(Value value) {
+    if (value instanceof Value.Quantity q && !q.band().isExact()) {
+      return new Value.Quantity(Band.exactly(q.band().likely()));
     }
-    return new Readings(table, likely, -1, null);
+    return value instanceof Value.Quantities list
+        ? new Value.Quantities(list.bands().stream().map(b -> Band.exactly(b.likely())).toList())
+        : value;
   }
 
   private Value[] all() {
-    if (changed == null) {
+    if (changed == null && !shrunk) {
       return values;
     }
-    Value[] all = values.clone();
-    all[changedSlot] = changed;
+    Value[] all = new Value[values.length];
+    Arrays.setAll(all, this::at);
     return all;
   }
 }

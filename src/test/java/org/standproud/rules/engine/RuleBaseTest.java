@@ -104,15 +104,20 @@ class RuleBaseTest {
 
   @Test
   void aFindingFallsWithTheJudgementItStoodOn() {
-    Network network = ruleBase(FIRST, SECOND, THIRD).network();
-    var flagged = Shop.readings(Shop.PACKED, true, Shop.SLIP, 1.0, Shop.STAGE, "rough");
-    var cleared = Shop.readings(Shop.PACKED, false, Shop.SLIP, 1.0, Shop.STAGE, "rough");
-    assertThat(network.run(flagged).flagged()).containsExactly("C");
-    Network.Outcome after = network.run(List.of(flagged, cleared));
-    assertThat(after.flagged()).isEmpty();
-    assertThat(after.judgements())
+    RuleBase base = ruleBase(FIRST, SECOND, THIRD);
+    var flags = Shop.readings(Shop.PACKED, true, Shop.SLIP, 1.0, Shop.STAGE, "rough");
+    var clears = Shop.readings(Shop.PACKED, false, Shop.SLIP, 1.0, Shop.STAGE, "rough");
+    Hearing flagged = base.hearing(flags);
+    Hearing cleared = base.hearing(clears);
+    Hearing again = base.hearing(flags);
+    base.network().run(List.of(flagged, cleared, again));
+    assertThat(flagged.flagged(2)).isTrue();
+    assertThat(cleared.flagged(2)).isFalse();
+    assertThat(cleared.judgements())
         .containsEntry("soft seat", Truth.FALSE)
         .containsEntry("creeping", Truth.FALSE);
+    assertThat(again.flagged(2)).isTrue();
+    assertThat(again.judgements()).isEqualTo(flagged.judgements());
   }
 
   @Test

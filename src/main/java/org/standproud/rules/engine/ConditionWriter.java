@@ -1,0 +1,63 @@
+package org.standproud.rules.engine;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.Judgements;
+import org.standproud.rules.language.Readings;
+import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.ConditionTrace;
+import org.standproud.rules.trace.Margin;
+import org.standproud.rules.trace.MarginFinder;
+import org.standproud.rules.trace.Reading;
+import org.standproud.rules.trace.WhenAsked;
+
+/**
+ * Judges a condition and writes down what it came to. What decides is the condition object itself.
+ *
+ * @param readings the values of the facts
+ * @param judgements the judgements the condition may read
+ * @param margins finds margins over both
+ * @param behind for each judgement the facts it comes from
+ */
+record ConditionWriter(
+    Readings readings,
+    Judgements judgements,
+    MarginFinder margins,
+    Map<String, List<Fact>> behind) {
+
+  static ConditionWriter of(
+      Readings readings, Judgements judgements, Map<String, List<Fact>> behind) {
+    return new ConditionWriter(
+        readings, judgements, new MarginFinder(readings, judgements), behind);
+  }
+
+  ConditionTrace trace(Prepared prepared) {
+    Condition condition = prepared.condition();
+    if (condition instanceof Condition.Comparison) {
+      // The bands which the margin is about decide the truth: they are worked out once.
+      Margin margin = margins.of(condition);
+      return told(prepared, margin == null ? Truth.UNKNOWN : margin.truth(), margin);
+    }
+    Truth truth = condition.evaluate(readings, judgements);
+    return told(prepared, truth, truth == Truth.UNKNOWN ? null : margins.of(condition));
+  }
+
+  private ConditionTrace told(Prepared prepared, Truth truth, @Nullable Margin margin) {
+    return new ConditionTrace(
+        prepared.text(),
+        prepared.words(),
+        truth,
+        new WhenAsked<>(() -> read(prepared)),
+        truth == Truth.UNKNOWN
+            ? new WhenAsked<>(() -> prepared.condition().unknowns(readings, judgements))
+            : List.of(),
+        margin);
+  }
+
+  private List<Reading> read(Prepared prepared) {
+    return prepared.reads(behind).stream().map(f -> new Reading(f, readings.value(f))).toList();
+  }
+}
