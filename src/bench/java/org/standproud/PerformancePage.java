@@ -35,10 +35,10 @@ public final class PerformancePage {
 
       Side by side, all ways to judge are first found to agree on every demonstration set-up: on the
       kind of every card by all of them; on the truth of every condition, on every distance to
-      flipping and on every severity by this engine and plain Java. Sizes beyond the shop's own
+      flipping and on every severity by all that leave a trace. Sizes beyond the shop's own
       cards are made of copies with other limits. The plain Java is written from the cards and
       compiled; Drools from text and Easy Rules call its conditions, so that they differ by the
-      engine alone, and they leave no trace. `traced` keeps truths and numbers compared; lists of
+      engine alone; with `Traced` in their names they leave the trace of plain Java. `traced` keeps truths and numbers compared; lists of
       readings, words and the search for the value at which a card flips are worked out when read,
       in plain Java too they are left out.
       """;
@@ -139,6 +139,8 @@ public final class PerformancePage {
             "handWrittenTraced",
             "handWrittenKinds",
             "traced",
+            "easyRulesTraced",
+            "droolsKeptTraced",
             "kinds",
             "easyRules",
             "droolsKeptContainer",

@@ -145,13 +145,18 @@ final class HandWritten {
     Case f = laidOut(evidence);
     List<HandTrace> traces = new ArrayList<>(cards.length);
     for (int i = 0; i < cards.length; i++) {
-      HandTrace trace = cards[i].trace(f);
-      if (judges[i] >= 0) {
-        f.judged[judges[i]] = trace.truth();
-      }
-      traces.add(trace);
+      traces.add(trace(i, f));
     }
     return traces;
+  }
+
+  /** Trace of one card, its judgement kept for those that read it. */
+  HandTrace trace(int i, Case f) {
+    HandTrace trace = cards[i].trace(f);
+    if (judges[i] >= 0) {
+      f.judged[judges[i]] = trace.truth();
+    }
+    return trace;
   }
 
   /** Kinds of all cards in their order. */

@@ -82,7 +82,10 @@ public class SideBySideBenchmark {
   /** Plain Java that records the same truths, distances and severities. */
   @Benchmark
   public Object handWrittenTraced() {
-    List<HandTrace> traces = sides.written().traced(next());
+    return told(sides.written().traced(next()));
+  }
+
+  private Object told(List<HandTrace> traces) {
     return List.of(traces, sides.written().severities(traces));
   }
 
@@ -95,7 +98,13 @@ public class SideBySideBenchmark {
   /** Rules from text, compiled once, a session a call; kinds only. */
   @Benchmark
   public Kind[] droolsKeptContainer() {
-    return sides.others().drools(sides.kept(), next());
+    return sides.others().drools(sides.kept(), next(), false).kinds();
+  }
+
+  /** Rules from text, compiled once, a session a call; the trace of plain Java. */
+  @Benchmark
+  public Object droolsKeptTraced() {
+    return told(sides.others().drools(sides.kept(), next(), true).traced());
   }
 
   /** Rules from text, compiled anew for each call; kinds only. */
@@ -104,12 +113,18 @@ public class SideBySideBenchmark {
   @Warmup(iterations = 1)
   @Measurement(iterations = 3)
   public Kind[] droolsNewContainer() {
-    return sides.others().drools(sides.others().container(), next());
+    return sides.others().drools(sides.others().container(), next(), false).kinds();
   }
 
   /** Easy Rules, its rules registered once; kinds only. */
   @Benchmark
   public Kind[] easyRules() {
-    return sides.others().easyRules(next());
+    return sides.others().easyRules(next(), false).kinds();
+  }
+
+  /** Easy Rules; the trace of plain Java. */
+  @Benchmark
+  public Object easyRulesTraced() {
+    return told(sides.others().easyRules(next(), true).traced());
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How far a card is from the facts: 0 if it reads no judgement, else one more than the farthest card
- * that derives what it reads. Judgements form no rings, so this ends.
+ * How far a card is from the facts: 0 if it reads no judgement, else one more than the farthest
+ * card that derives what it reads. Judgements form no rings, so this ends.
  */
 final class Depth {
 

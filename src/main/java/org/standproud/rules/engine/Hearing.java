@@ -14,7 +14,7 @@ import org.standproud.rules.language.Truth;
  * they had to find out is not found out again. Cards are named by their place in the rule base. For
  * one thread and one assessment.
  */
-abstract class Hearing {
+abstract class Hearing implements Heard {
 
   private final Readings readings;
   private final Map<String, Truth> judged = new TreeMap<>();
@@ -33,6 +33,11 @@ abstract class Hearing {
 
   /** What scope and conditions of a card come to together, once {@link #early} was asked. */
   abstract Truth whole(int card, Judgements judgements);
+
+  @Override
+  public Hearing hearing() {
+    return this;
+  }
 
   Readings readings() {
     return readings;

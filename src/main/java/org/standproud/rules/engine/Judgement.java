@@ -5,7 +5,8 @@ import org.standproud.rules.language.Truth;
 /**
  * A judgement in the working memory, there as long as the card that derives it stands.
  *
+ * @param hearing the hearing it was derived in
  * @param name its name
  * @param truth what can be said of it
  */
-public record Judgement(String name, Truth truth) {}
+record Judgement(Hearing hearing, String name, Truth truth) implements Heard {}

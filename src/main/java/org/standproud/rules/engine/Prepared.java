@@ -18,8 +18,7 @@ import org.standproud.rules.language.Condition;
  * @param facts the facts it reads, each once
  * @param judges whether it reads judgements
  */
-record Prepared(
-    Written text, Condition condition, String words, List<Fact> facts, boolean judges) {
+record Prepared(Written text, Condition condition, String words, List<Fact> facts, boolean judges) {
 
   static Prepared of(Written text, Condition condition) {
     List<Fact> facts = new ArrayList<>();

@@ -42,11 +42,7 @@ public final class Readings {
   }
 
   private Readings(
-      FactTable table,
-      Value[] values,
-      int changedSlot,
-      @Nullable Value changed,
-      boolean shrunk) {
+      FactTable table, Value[] values, int changedSlot, @Nullable Value changed, boolean shrunk) {
     this.table = table;
     this.values = values;
     this.changedSlot = changedSlot;

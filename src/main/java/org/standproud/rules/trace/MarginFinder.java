@@ -82,6 +82,9 @@ public final class MarginFinder {
    * @param traces what the trace says of each, in the same order
    */
   public @Nullable Margin ofAll(List<Condition> conditions, List<ConditionTrace> traces) {
+    if (traces.size() == 1) {
+      return traces.get(0).margin();
+    }
     List<Part> parts = new ArrayList<>(conditions.size());
     for (int i = 0; i < conditions.size(); i++) {
       parts.add(new Part(this, conditions.get(i), traces.get(i)));
@@ -115,10 +118,11 @@ public final class MarginFinder {
 
   /** Among parts that must all hold, or, of the opposite, of which one is enough. */
   private static @Nullable Margin among(List<Part> parts, boolean holds, boolean allNeeded) {
-    List<Part> against = new ArrayList<>(parts.size());
+    List<Part> against = List.of();
     for (Part part : parts) {
       Truth truth = part.likely();
       if ((holds ? truth : truth.not()) == Truth.of(!allNeeded)) {
+        against = against.isEmpty() ? new ArrayList<>(parts.size()) : against;
         against.add(part);
       }
     }
