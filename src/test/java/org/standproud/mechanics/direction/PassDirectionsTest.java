@@ -189,4 +189,46 @@ class PassDirectionsTest {
     assertThat(left.firstContact().force().yN().likely())
         .isCloseTo(-right.firstContact().force().yN().likely(), within(1e-9));
   }
+
+  /**
+   * The corner of the stock of 10 mm is 5 mm out: an axis there or nearer stands over the stock.
+   */
+  @Test
+  void onlyAnAxisBesideTheStockCanPullItTowardTheCutter() {
+    PassFixture pass = PassFixture.pass(20, 4, 10, -5, 0.05);
+    assertThat(directions(pass).firstContact().pullTowardCutterN()).isNull();
+    assertThat(directions(pass.at(-5.1)).firstContact().pullTowardCutterN()).isNotNull();
+    assertThat(directions(pass.at(5.1)).firstContact().pullTowardCutterN()).isNotNull();
+  }
+
+  /**
+   * Lead-in 200 mm. D 420 touches 210 mm ahead of its axis in the middle, so its feed starts in the
+   * stock; D 390 does not. At an offset where the stock reaches to 60 deg only, D 420 touches 210
+   * sin 60 = 182 mm ahead.
+   */
+  @Test
+  void theFeedStartsInTheStockOnlyIfTheCutterReachesFartherThanTheLeadIn() {
+    assertThat(directions(PassFixture.pass(420, 12, 10, 0, 0.1)).firstContact().startsInStock())
+        .isTrue();
+    assertThat(directions(PassFixture.pass(390, 12, 10, 0, 0.1)).firstContact().startsInStock())
+        .isFalse();
+    assertThat(directions(PassFixture.pass(420, 12, 10, -110, 0.1)).firstContact().startsInStock())
+        .isFalse();
+  }
+
+  @Test
+  void aLeftHandCutterTouchesTheOtherCornerAtTheSameAngle() {
+    PassFixture pass = PassFixture.pass(20, 4, 10, 12, 0.05);
+    FirstContact touch = directions(pass).firstContact();
+    assertThat(touch.place()).isEqualTo(ContactPlace.CORNER_AT_FIXED_JAW_SIDE);
+    assertThat(touch.yM()).isCloseTo(0.005, within(1e-12));
+  }
+
+  /** KAPR 45 deg without a corner: the chip straight ahead is 0.12 sin 45 = 0.08485 mm. */
+  @Test
+  void theFirstChipIsThinnedByTheEnteringAngle() {
+    FirstContact touch =
+        directions(PassFixture.pass(63, 5, 10, 0, 0.12).shaped(45, 2, 0, 0)).firstContact();
+    assertThat(touch.chipM().likely()).isCloseTo(0.0848528e-3, within(1e-9));
+  }
 }

@@ -59,6 +59,7 @@ class EndLoadTest {
     HoldingLoad place = EndLoad.place(PLATE);
     assertThat(place.xPositionM()).isEqualTo(PLATE.stock().lengthM() / 2);
     assertThat(place.heightAboveJawM()).isEqualTo(PLATE.stickOutM());
+    assertThat(place.offCentreYM()).as("half of 10 mm").isEqualTo(.005);
     assertThat(place.adverse()).isEqualTo(new Peaks(0, 0, 0, 0, 0, 0));
   }
 }
