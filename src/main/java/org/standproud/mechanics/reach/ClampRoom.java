@@ -1,7 +1,7 @@
 package org.standproud.mechanics.reach;
 
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Envelope;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Setup;
@@ -54,11 +54,11 @@ final class ClampRoom {
     return Math.max(alongY, alongX);
   }
 
-  private Geometry seenAlongY(Clamp clamp) {
+  private Envelope seenAlongY(Clamp clamp) {
     return Outline.box(clamp.fromM(), clamp.toM(), bottomM(), clamp.heightM());
   }
 
-  private Geometry seenAlongX(Clamp clamp) {
+  private Envelope seenAlongX(Clamp clamp) {
     double face = clamp.faceM(setup.stock().thicknessM());
     double outer = face + EndView.JAW_BLOCK_M;
     return clamp.side() == JawSide.FIXED

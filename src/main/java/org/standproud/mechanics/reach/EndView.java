@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Envelope;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Setup;
@@ -22,8 +22,8 @@ final class EndView {
   /** How far a jaw with what is behind it reaches outward at jaw height, in m. */
   static final double JAW_BLOCK_M = 0.2;
 
-  private final Map<Body, Geometry> moving = new EnumMap<>(Body.class);
-  private final Map<Body, Geometry> standing = new EnumMap<>(Body.class);
+  private final Map<Body, Envelope> moving = new EnumMap<>(Body.class);
+  private final Map<Body, Envelope> standing = new EnumMap<>(Body.class);
 
   EndView(Setup setup) {
     double endZ = setup.stickOutM() - setup.cut().axialDepthM();
@@ -39,7 +39,7 @@ final class EndView {
   }
 
   /** A part of cutter and holder about an axis at a place across the stock in m. */
-  static Geometry outline(CutterPart part, double axisY) {
+  static Envelope outline(CutterPart part, double axisY) {
     double radius = part.diameterM() / 2;
     return Outline.box(axisY - radius, axisY + radius, part.fromZ(), part.toZ());
   }

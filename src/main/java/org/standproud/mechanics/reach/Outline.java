@@ -2,8 +2,6 @@ package org.standproud.mechanics.reach;
 
 import org.hipparchus.util.FastMath;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.PrecisionModel;
 
 /**
@@ -12,7 +10,7 @@ import org.locationtech.jts.geom.PrecisionModel;
  */
 final class Outline {
 
-  private static final GeometryFactory NANOMETRES = new GeometryFactory(new PrecisionModel(1e9));
+  private static final PrecisionModel NANOMETRES = new PrecisionModel(1e9);
 
   private Outline() {}
 
@@ -24,38 +22,19 @@ final class Outline {
    * @param fromZ lower end
    * @param toZ upper end
    */
-  static Geometry box(double from, double to, double fromZ, double toZ) {
-    PrecisionModel rounding = NANOMETRES.getPrecisionModel();
-    return NANOMETRES.toGeometry(
-        new Envelope(
-            rounding.makePrecise(from),
-            rounding.makePrecise(to),
-            rounding.makePrecise(fromZ),
-            rounding.makePrecise(toZ)));
+  static Envelope box(double from, double to, double fromZ, double toZ) {
+    return new Envelope(
+        NANOMETRES.makePrecise(from),
+        NANOMETRES.makePrecise(to),
+        NANOMETRES.makePrecise(fromZ),
+        NANOMETRES.makePrecise(toZ));
   }
 
   /** Distance in m; negative: how far one goes into the other along an axis, whichever is less. */
-  static double marginM(Geometry outline, Geometry block) {
-    if (outline.isRectangle() && block.isRectangle()) {
-      return betweenBoxesM(outline.getEnvelopeInternal(), block.getEnvelopeInternal());
-    }
-    if (!outline.getEnvelopeInternal().intersects(block.getEnvelopeInternal())) {
-      return outline.distance(block);
-    }
-    Geometry overlap = outline.intersection(block);
-    if (overlap.getArea() <= 0) {
-      return outline.distance(block);
-    }
-    return -lesserSideM(overlap.getEnvelopeInternal());
-  }
-
-  /** A box is its own envelope: no overlay is needed. */
-  private static double betweenBoxesM(Envelope one, Envelope other) {
-    Envelope common = one.intersection(other);
-    return common.getArea() > 0 ? -lesserSideM(common) : one.distance(other);
-  }
-
-  private static double lesserSideM(Envelope box) {
-    return FastMath.min(box.getWidth(), box.getHeight());
+  static double marginM(Envelope outline, Envelope block) {
+    Envelope common = outline.intersection(block);
+    return common.getArea() > 0
+        ? -FastMath.min(common.getWidth(), common.getHeight())
+        : outline.distance(block);
   }
 }

@@ -11,7 +11,6 @@ import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.setup.Band;
-import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Machine;
@@ -112,10 +111,10 @@ public record Reach(
     double halfLength = setup.stock().lengthM() / 2;
     double halfThickness = setup.stock().thicknessM() / 2;
     double along = halfLength + setup.cut().leadInM();
-    double startX = setup.cut().feed() == FeedDirection.PLUS_X ? -along : along;
+    // whichever way it is fed: the other way is the mirror image
     GeometryFactory plan = new GeometryFactory();
     double toAxis =
-        plan.createPoint(new Coordinate(startX, setup.cut().offsetM()))
+        plan.createPoint(new Coordinate(-along, setup.cut().offsetM()))
             .distance(
                 plan.toGeometry(
                     new Envelope(-halfLength, halfLength, -halfThickness, halfThickness)));

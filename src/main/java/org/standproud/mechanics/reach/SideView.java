@@ -3,7 +3,7 @@ package org.standproud.mechanics.reach;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Envelope;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.setup.Band;
@@ -78,7 +78,7 @@ public final class SideView {
   /** Room between one moving body and the stock in m. */
   double toStockM(Body moving) {
     double half = setup.stock().lengthM() / 2;
-    Geometry stock = Outline.box(-half, half, -setup.hold().gripDepthM(), setup.stickOutM());
+    Envelope stock = Outline.box(-half, half, -setup.hold().gripDepthM(), setup.stickOutM());
     return parts().stream()
         .filter(part -> part.body() == moving)
         .mapToDouble(part -> Outline.marginM(swept(part), stock))
@@ -86,11 +86,11 @@ public final class SideView {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private List<Geometry> stops(double topM) {
+  private List<Envelope> stops(double topM) {
     double half = setup.stock().lengthM() / 2;
     double bottomM = -setup.hold().vise().jawHeightM();
     Stop stop = setup.hold().stop();
-    List<Geometry> stops = new ArrayList<>();
+    List<Envelope> stops = new ArrayList<>();
     if (stop != Stop.NONE && stop != Stop.PLUS_X) {
       stops.add(Outline.box(-half - STOP_LENGTH_M, -half, bottomM, topM));
     }
@@ -105,12 +105,12 @@ public final class SideView {
     return CutterPart.of(setup.cutter(), setup.stickOutM() - setup.cut().axialDepthM());
   }
 
-  private List<Geometry> swept() {
+  private List<Envelope> swept() {
     return parts().stream().map(this::swept).toList();
   }
 
   /** What a part sweeps from lead-in to run-out. */
-  Geometry swept(CutterPart part) {
+  Envelope swept(CutterPart part) {
     double radius = part.diameterM() / 2;
     return Outline.box(fromX - radius, toX + radius, part.fromZ(), part.toZ());
   }

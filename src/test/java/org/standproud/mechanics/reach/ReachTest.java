@@ -22,10 +22,16 @@ import org.standproud.setup.Cutter;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
+import org.standproud.setup.Machine;
 import org.standproud.setup.Operation;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
 import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
+import org.standproud.setup.Vise;
 
 /** Own geometry: every number here is added up by hand from the sizes of the small shop. */
 class ReachTest {
@@ -345,5 +351,202 @@ class ReachTest {
       Reach here = Reach.of(held(right, right.hold().but().clamps(List.of(fixed)).held()));
       assertThat(here.clampClearanceM()).isCloseTo(there.clampClearanceM(), within(1e-12));
     }
+  }
+
+  /** By hand: flutes 32 of 50 mm out of a holder of 60 mm; no body between flutes and shank. */
+  @Test
+  void anEndMillIsEdgesShankAndHolder() {
+    assertThat(CutterPart.of(END_MILL, .010))
+        .extracting(CutterPart::body)
+        .containsExactly(Body.CUTTING_PART, Body.SHANK, Body.HOLDER);
+    CutterPart holder = CutterPart.of(END_MILL, .010).get(2);
+    assertThat(holder.fromZ()).isCloseTo(.060, within(1e-12));
+    assertThat(holder.toZ()).isCloseTo(.120, within(1e-12));
+  }
+
+  /**
+   * Inserts at 45 deg that are 6 mm high make D 63 at their foot 63 + 2 x 6 = 75 mm at their top.
+   */
+  @Test
+  void aFaceMillIsAsWideAsItsInsertsAtTheirTop() {
+    CutterPart body = CutterPart.of(SmallShop.faceMill(), 0).get(1);
+    assertThat(body.body()).isEqualTo(Body.CUTTER_BODY);
+    assertThat(body.diameterM()).isCloseTo(.075, within(1e-9));
+    assertThat(body.fromZ()).isEqualTo(.006);
+    assertThat(body.toZ()).isEqualTo(.040);
+  }
+
+  private static Setup on(Setup setup, Machine machine) {
+    return new Setup(
+        setup.job(),
+        setup.stock(),
+        setup.hold(),
+        machine,
+        setup.cutter(),
+        setup.cut(),
+        setup.units());
+  }
+
+  private static Machine machine(
+      double travelX, double travelY, double travelZ, double noseToTable, double quill) {
+    Machine mill = SmallShop.kneeMill();
+    return new Machine(
+        mill.name(),
+        mill.kind(),
+        travelX,
+        travelY,
+        travelZ,
+        noseToTable,
+        quill,
+        mill.speedsRevPerS(),
+        mill.leastSpeedRevPerS(),
+        mill.greatestSpeedRevPerS(),
+        mill.power(),
+        mill.driveEfficiency(),
+        mill.backlashM(),
+        mill.preloadedScrew(),
+        mill.movingMassKg(),
+        mill.slideFriction(),
+        mill.gibPreloadN(),
+        mill.spindleStiffnessNPerM(),
+        mill.greatestFeedMPerS());
+  }
+
+  /** 700 nose to table, knee 400 and quill 120: never under 180; nose on top at 250, 1 deep. */
+  @Test
+  void aSpindleThatCannotComeLowEnoughHasLessWayDown() {
+    Reach reach = Reach.of(on(topEdge(.001), machine(.7, .3, .4, .7, .12)));
+    assertThat(reach.downwardM()).isCloseTo(.250 - .001 - .180, within(1e-9));
+    assertThat(reach.daylightM()).isCloseTo(.700 - .250, within(1e-9));
+  }
+
+  /** Half of 300 mm less an axis 12 mm off the middle, whichever side. */
+  @Test
+  void anAxisOffTheMiddleTakesFromTheTravelOfTheSaddle() {
+    assertThat(Reach.of(broadSide(END_MILL, .02, -.012)).travelYM()).isCloseTo(.138, within(1e-9));
+    assertThat(Reach.of(broadSide(END_MILL, .02, .012)).travelYM()).isCloseTo(.138, within(1e-9));
+  }
+
+  private static Setup packed() {
+    Setup setup =
+        broadSide(SmallShop.endMill(ToolMaterial.CARBIDE, .016, .016, .065, .080), .061, .012);
+    return held(
+        setup,
+        setup
+            .hold()
+            .but()
+            .packing(
+                List.of(
+                    new Packing(
+                        JawSide.MOVABLE, PackingKind.SHEET, PackingMaterial.COPPER, .003, .01),
+                    new Packing(
+                        JawSide.FIXED, PackingKind.SHEET, PackingMaterial.COPPER, .001, .01)))
+            .held());
+  }
+
+  /** 200 less stock of 10 and packing of 3 and 1 mm leaves 186 mm. */
+  @Test
+  void packingOnBothSidesTakesFromTheOpening() {
+    assertThat(Reach.of(packed()).openingM()).isCloseTo(.186, within(1e-9));
+  }
+
+  /** Edges from y 4 to 20 mm, 1 mm below the jaw top; the jaws stand at 5 + 1 and at -5 - 3 mm. */
+  @Test
+  void packingMovesTheJawsAwayFromTheStock() {
+    assertThat(margin(packed(), Body.CUTTING_PART, Body.MOVABLE_JAW)).isCloseTo(.012, within(1e-9));
+    assertThat(margin(packed(), Body.CUTTING_PART, Body.FIXED_JAW)).isCloseTo(-.001, within(1e-9));
+  }
+
+  /** 60 mm before the stock and 100 beside its face: hypot(60, 100) less 8 mm. */
+  @Test
+  void aCutterThatStartsBesideTheStockStandsOffAlongTheDiagonal() {
+    assertThat(Reach.of(broadSide(END_MILL, .02, -.105)).startM())
+        .isCloseTo(.1166190 - .008, within(1e-6));
+  }
+
+  /** The clamp of 20 mm stands 36 mm under the edges. */
+  @Test
+  void aLowClampIsPassedOver() {
+    assertThat(roomM(clamp(JawSide.MOVABLE, 0, 0, .020))).isCloseTo(.036, within(1e-9));
+  }
+
+  /**
+   * A clamp from x 485 mm on, 58 high. Fed toward +x the holder of R 20 runs out to 60 + 8 + 20 =
+   * 88, with its foot at 106: hypot(397, 48) = 399.891; fed back it begins at 60 + 60 + 20 = 140:
+   * hypot(345, 48) = 348.323.
+   */
+  @Test
+  void theLeadInIsLongerThanTheRunOutAndLiesWhereTheFeedBegins() {
+    for (FeedDirection feed : FeedDirection.values()) {
+      Setup pass =
+          SmallShop.plate(END_MILL, SmallShop.pass(Operation.BROAD_SIDE, .004, -.012, feed));
+      Clamp far = clamp(JawSide.MOVABLE, .500, 0, .058);
+      Clamp behind = clamp(JawSide.MOVABLE, -.500, 0, .058);
+      boolean forward = feed == FeedDirection.PLUS_X;
+      assertThat(
+              Reach.of(held(pass, pass.hold().but().clamps(List.of(far)).held())).clampClearanceM())
+          .isCloseTo(forward ? .399891 : .348323, within(1e-6));
+      assertThat(
+              Reach.of(held(pass, pass.hold().but().clamps(List.of(behind)).held()))
+                  .clampClearanceM())
+          .isCloseTo(forward ? .348323 : .399891, within(1e-6));
+    }
+  }
+
+  private static void refused(Setup setup, String quantity) {
+    assertThatThrownBy(() -> Reach.of(setup))
+        .isInstanceOf(OutsideValidity.class)
+        .hasMessageContaining(quantity);
+  }
+
+  @Test
+  void aMachineOfNegativeOrEndlessSizeIsRefusedByName() {
+    Setup pass = topEdge(.001);
+    refused(on(pass, machine(.7, .3, .4, -.45, .12)), "nose to table");
+    refused(on(pass, machine(11, .3, .4, .45, .12)), "travel along X");
+    refused(on(pass, machine(.7, -.3, .4, .45, .12)), "travel along Y");
+    refused(on(pass, machine(.7, .3, 11, .45, .12)), "travel along Z");
+    refused(on(pass, machine(.7, .3, .4, .45, -.12)), "quill travel");
+  }
+
+  private static Setup gripped(double jawHeight, double opening, double bed, double gripM) {
+    Vise vise = SmallShop.vise();
+    Setup pass = topEdge(.001);
+    Vise other =
+        new Vise(
+            vise.name(),
+            vise.jawWidthM(),
+            jawHeight,
+            opening,
+            bed,
+            vise.screw(),
+            vise.greatestClampingForceN(),
+            vise.jawSurface(),
+            vise.fixedJawStiffnessNPerM(),
+            vise.movableJawStiffnessNPerM(),
+            vise.movableJawLiftRad());
+    return held(pass, Hold.in(other, gripM).stop(Stop.NONE).held());
+  }
+
+  @Test
+  void aViseOfNegativeOrEndlessSizeIsRefusedByName() {
+    assertThat(Reach.of(gripped(.04, .2, .06, .02)).openingM()).isPositive();
+    refused(gripped(-.04, .2, .06, .02), "jaw height");
+    refused(gripped(.04, 11, .06, .02), "opening of the vise");
+    refused(gripped(.04, .2, -.06, .02), "bed height");
+    refused(gripped(.04, .2, .06, -.02), "grip depth");
+    refused(gripped(.04, .2, .06, .09), "stick-out of the stock");
+    refused(broadSide(END_MILL, -.001, -.012), "axial depth");
+    refused(broadSide(END_MILL, .001, -11), "offset of the cutter");
+  }
+
+  @Test
+  void aStockOfNegativeThicknessIsRefusedByName() {
+    Setup pass = topEdge(.001);
+    Stock thin = new Stock(.12, -.01, .08, SmallShop.steel(), null, 0.0, true);
+    refused(
+        new Setup(
+            pass.job(), thin, pass.hold(), pass.machine(), pass.cutter(), pass.cut(), pass.units()),
+        "stock thickness");
   }
 }
