@@ -251,14 +251,10 @@ record HoldingEnds(
     }
 
     private JawRoot root(double joint, ToDoubleFunction<Band> end, double forceN) {
-      Packing packing = JawBearings.packing(input.hold(), JawSide.MOVABLE);
-      packing = packing == null ? JawBearings.packing(input.hold(), JawSide.FIXED) : packing;
-      double youngs =
-          packing == null ? 1 : end.applyAsDouble(PackingBody.of(packing.material()).youngsPa());
       return new JawRoot(
           input.hold(),
           joint,
-          youngs,
+          end,
           end.applyAsDouble(vise().fixedJawStiffnessNPerM()),
           end.applyAsDouble(vise().movableJawStiffnessNPerM()),
           lengthM(),

@@ -1,9 +1,11 @@
 package org.standproud.mechanics.holding;
 
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.holding.contact.ElasticRoot;
 import org.standproud.mechanics.holding.contact.JointStiffness;
 import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
@@ -17,7 +19,7 @@ import org.standproud.setup.PackingKind;
  *
  * @param hold the hold
  * @param jointCoefficient c of the joint law
- * @param packingYoungsPa Young's modulus of whole-face packing in Pa, used only if there is any
+ * @param packingEnd end of the band of Young's modulus taken for whole-face packing
  * @param fixedJawNPerM stiffness of the fixed jaw in N/m
  * @param movableJawNPerM stiffness of the movable jaw in N/m
  * @param lengthM jaw contact length in m
@@ -27,7 +29,7 @@ import org.standproud.setup.PackingKind;
 record JawRoot(
     Hold hold,
     double jointCoefficient,
-    double packingYoungsPa,
+    ToDoubleFunction<Band> packingEnd,
     double fixedJawNPerM,
     double movableJawNPerM,
     double lengthM,
@@ -37,14 +39,7 @@ record JawRoot(
   /** This root under another clamping force in N. */
   JawRoot clampedWith(double forceN) {
     return new JawRoot(
-        hold,
-        jointCoefficient,
-        packingYoungsPa,
-        fixedJawNPerM,
-        movableJawNPerM,
-        lengthM,
-        gripM,
-        forceN);
+        hold, jointCoefficient, packingEnd, fixedJawNPerM, movableJawNPerM, lengthM, gripM, forceN);
   }
 
   /**
@@ -94,7 +89,8 @@ record JawRoot(
         || packing.kind() == PackingKind.STRIP) {
       return joint;
     }
-    return series(joint / 2, packingYoungsPa / packing.sizeM());
+    double youngsPa = packingEnd.applyAsDouble(PackingBody.of(packing.material()).youngsPa());
+    return series(joint / 2, youngsPa / packing.sizeM());
   }
 
   private static double series(double first, double second) {

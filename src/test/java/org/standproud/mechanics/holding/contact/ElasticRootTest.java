@@ -9,6 +9,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.holding.contact.ElasticRoot.Stance;
+import org.standproud.setup.Band;
+import org.standproud.setup.StockSurface;
 
 class ElasticRootTest {
 
@@ -102,5 +104,85 @@ class ElasticRootTest {
     assertThat(below).isCloseTo(above, within(1e-5));
     assertThat(StockBow.of(N, 0.004, G, L, 0.004, 205e9, 0.29).momentNm())
         .isCloseTo(StockBow.of(N, G - 0.004, G, L, 0.004, 205e9, 0.29).momentNm(), within(1e-9));
+  }
+
+  private static ElasticRoot faces(Double movable, double lineM, double leanRad) {
+    return new ElasticRoot(1e12, movable, lineM, 0.1, 0.03, 10_000, leanRad);
+  }
+
+  /**
+   * Worked by hand: 100 N toward the fixed jaw 0.995 m up against a line 15 mm deep bring the fixed
+   * jaw's 10.1 kN to (150 - 99.5)/10.1 = 5 mm: 15 mm bear, with 2 10.1 kN/(15 100 mm) = 13.467 MPa
+   * at the lip; q = p/(k c) = 0.89778 mrad parts the rest of 15 mm by 13.467 um.
+   */
+  @Test
+  void aHardPushLeavesTheUpperHalfOfTheFixedFace() {
+    ElasticRoot.Stance stance = faces(null, 0.015, 0).under(100, 0.995).orElseThrow();
+    assertThat(stance.fixedContactM()).isCloseTo(0.015, within(1e-6));
+    assertThat(stance.turnRad()).isCloseTo(0.89778e-3, within(1e-7));
+    assertThat(stance.gapM()).isCloseTo(13.467e-6, within(1e-9));
+    assertThat(stance.peakPressurePa()).isCloseTo(13.467e6, within(2e3));
+    assertThat(stance.movableContactM()).isZero();
+  }
+
+  /**
+   * Worked by hand: between two alike faces the stock takes half of a lean. Of 1 mrad either face
+   * is turned by 0.5: c = sqrt(2 N/(k L q)) = 20 mm, gap 0.5 mrad 10 mm, 2 N/(20 100 mm) = 10 MPa.
+   */
+  @Test
+  void betweenAlikeFacesTheStockTakesHalfOfALean() {
+    ElasticRoot.Stance stance = faces(1e12, 0, 1e-3).under(0, 0.06).orElseThrow();
+    assertThat(stance.turnRad()).isCloseTo(-0.5e-3, within(1e-8));
+    assertThat(stance.fixedContactM()).isCloseTo(0.020, within(1e-6));
+    assertThat(stance.movableContactM()).isCloseTo(0.020, within(1e-6));
+    assertThat(stance.gapM()).isCloseTo(5e-6, within(1e-9));
+    assertThat(stance.peakPressurePa()).isCloseTo(10e6, within(1e3));
+  }
+
+  /** A lean of 0.2 mrad parts nothing: N/(L g) = 3.333 MPa and k q g/2 = 1.5 MPa at the edge. */
+  @Test
+  void aSmallLeanOnlyAddsPressureAtAnEdge() {
+    ElasticRoot.Stance stance = faces(1e12, 0, 0.2e-3).under(0, 0.06).orElseThrow();
+    assertThat(stance.fixedContactM()).isEqualTo(0.03);
+    assertThat(stance.gapM()).isZero();
+    assertThat(stance.peakPressurePa()).isCloseTo(4.8333e6, within(1e3));
+  }
+
+  /**
+   * The movable layer a thousand times softer leans alone: 1 mrad on it, its gap is the greatest.
+   */
+  @Test
+  void theGapIsThatOfTheSofterFace() {
+    ElasticRoot.Stance stance =
+        new ElasticRoot(1e15, 1e12, 0, 0.1, 0.03, 10_000, 1e-3).under(0, 0.06).orElseThrow();
+    // c = sqrt(2 10 000/(1e11 1e-3)) = 14.14 mm; 15.86 mm parted
+    assertThat(stance.movableContactM()).isCloseTo(0.01414, within(5e-5));
+    assertThat(stance.gapM()).isCloseTo(15.86e-6, within(1e-7));
+    assertThat(stance.peakPressurePa()).isCloseTo(14.14e6, within(5e4));
+  }
+
+  /**
+   * Worked by hand: 20 kN on a line in the middle of 15 mm by 120 mm of stock 10 mm thick: M = N
+   * g/8 = 37.5 N m, 6 M/(L t^2) = 18.75 MPa; E t^3/(12 (1 - nu^2)) = 18 652 N m, bow M g^2/(8 D L)
+   * = 0.4712 um.
+   */
+  @Test
+  void packingInTheMiddleBendsTheStockLikeABeam() {
+    StockBow bow = StockBow.of(20_000, 0.0075, 0.015, 0.120, 0.010, 205e9, 0.29);
+    assertThat(bow.momentNm()).isCloseTo(37.5, within(1e-9));
+    assertThat(bow.stressPa()).isCloseTo(18.75e6, within(1.0));
+    assertThat(bow.bowM()).isCloseTo(0.47121e-6, within(1e-10));
+  }
+
+  /** Unknown faces may be as good as machined ones and as bad as cast ones. */
+  @Test
+  void aFaceNobodyDescribedSpansAllOfThem() {
+    Band unknown = JointStiffness.coefficient(null);
+    for (StockSurface surface : StockSurface.values()) {
+      Band known = JointStiffness.coefficient(surface);
+      assertThat(unknown.low()).isLessThanOrEqualTo(known.low());
+      assertThat(unknown.high()).isGreaterThanOrEqualTo(known.high());
+    }
+    assertThat(unknown.low()).isLessThan(unknown.high());
   }
 }

@@ -97,4 +97,66 @@ class ClampedHoldsTest {
     assertThatThrownBy(() -> StrapClamp.tightened(Band.exactly(0), 0.012, 0.06, 0.03))
         .isInstanceOf(OutsideValidity.class);
   }
+
+  private static HoldingLoad offTheMiddle(double x, double y, double z, double h, double placeM) {
+    return new HoldingLoad(
+        Band.exactly(0),
+        Band.exactly(x),
+        Band.exactly(Math.min(y, 0)),
+        Band.exactly(Math.max(y, 0)),
+        Band.exactly(0),
+        Band.exactly(z),
+        h,
+        placeM,
+        0);
+  }
+
+  /**
+   * Worked by hand: 600 and 800 N are 1000 N; they twist with 600 40 + 800 40 mm = 56 N m, 1120 N
+   * at half a span of 50 mm; 400 N of lift take 0.15 of themselves: 2180 N. The table face holds
+   * 2400 N, half and all of the strap faces 1200 and 2400 N more.
+   */
+  @Test
+  void twistAndLiftTakeFromWhatTheStrapsHold() {
+    TableHold hold = new TableHold(2, EACH, MU, 0.1, 0.03, 0.05);
+    Band combined = hold.under(offTheMiddle(600, 800, 400, 0.01, 0.04)).combinedMargin();
+    assertThat(combined.low()).isCloseTo(2400 / 2180.0, within(1e-9));
+    assertThat(combined.likely()).isCloseTo(3600 / 2180.0, within(1e-9));
+    assertThat(combined.high()).isCloseTo(4800 / 2180.0, within(1e-9));
+    Band slip = hold.under(offTheMiddle(600, 800, 400, 0.01, 0.04)).slipMargin();
+    assertThat(slip.likely()).isCloseTo(3.6, within(1e-9));
+  }
+
+  /** Worked by hand: 16 000 N at 40 mm are 640 N m against 10 N at 500 mm and 2000 N at 40 mm. */
+  @Test
+  void liftHelpsAPushToTipStockOffTheTableEitherWay() {
+    TableHold hold = new TableHold(2, EACH, Band.exactly(0.5), 0.1, 0.04, 0.04);
+    for (double push : new double[] {10, -10}) {
+      assertThat(hold.under(offTheMiddle(0, push, 2000, 0.5, 0)).combinedMargin().likely())
+          .isCloseTo(640 / 85.0, within(1e-9));
+    }
+  }
+
+  /** Two straps of 600 kN are more than the 1 MN that anything here is meant for. */
+  @Test
+  void theStrapsTogetherMayNotPressHarderThanAMeganewton() {
+    Band hard = Band.exactly(600e3);
+    assertThatThrownBy(() -> new TableHold(2, hard, MU, 0.1, 0.03, 0.05))
+        .isInstanceOf(OutsideValidity.class)
+        .hasMessageContaining("force of a clamp");
+    assertThatThrownBy(
+            () ->
+                new BackedHold(
+                    BackedHold.Backing.ANGLE_PLATE, 2, hard, MU, 0.02, 0.06, 0.12, 0.01, true))
+        .isInstanceOf(OutsideValidity.class)
+        .hasMessageContaining("force of a clamp");
+  }
+
+  /** Stock backed by a plate holds by one face: 0.15 16 000 N against 1200 N upward. */
+  @Test
+  void backedStockIsLiftedAgainstTheFrictionOfItsClamps() {
+    BackedHold hold =
+        new BackedHold(BackedHold.Backing.ANGLE_PLATE, 2, EACH, MU, 0.02, 0.06, 0.12, 0.01, true);
+    assertThat(hold.under(load(0, 0, 1200, 0.01)).liftMargin().likely()).isCloseTo(2, within(1e-9));
+  }
 }

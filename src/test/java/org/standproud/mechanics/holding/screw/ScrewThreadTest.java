@@ -101,4 +101,21 @@ class ScrewThreadTest {
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining("torque");
   }
+
+  /**
+   * Worked by hand (Shigley ch. 8): f' = 0.12/cos 15 deg = 0.12423; (pi f' 18 - 4)/(pi 18 + 4 f') =
+   * 0.053033, times 9 mm, and 0.12 14 mm for the collar.
+   */
+  @Test
+  void lettingGoTakesTheThreadLessItsLeadAndTheWholeCollar() {
+    ScrewThread screw = new ScrewThread(0.018, 0.004, Math.toRadians(15), 0.12, 0.028, 0.12);
+    assertThat(screw.looseningTorquePerForceM()).isCloseTo(2.15730e-3, within(1e-7));
+  }
+
+  @Test
+  void aLeadOfMoreThanTwoDiametersIsNoScrewOfAVise() {
+    assertThatThrownBy(() -> new ScrewThread(0.018, 0.04, 0, 0.1, 0.02, 0.1))
+        .isInstanceOf(OutsideValidity.class)
+        .hasMessageContaining("thread lead");
+  }
 }

@@ -1,0 +1,228 @@
+package org.standproud.mechanics.holding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.holding.jaw.FaceState;
+import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
+import org.standproud.mechanics.holding.slip.Margin;
+import org.standproud.setup.Band;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.JawSurface;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.PackingMaterial;
+import org.standproud.setup.StockSurface;
+import org.standproud.setup.Vise;
+
+/**
+ * Worked by hand from statics: N 20 kN, grip 15 mm, cut 60 mm above the jaws; jaws of 0.4 and 0.1
+ * GN/m take a fifth of a push toward the fixed jaw from the clamping force.
+ */
+class DrawnHoldTest {
+
+  private static HoldingInput input(HoldingLoad load, Packing... packing) {
+    return new HoldingInput(
+        ViseHoldingTest.hold(
+            ViseHoldingTest.vise(JawSurface.GROUND, 0),
+            .015,
+            Band.exactly(20_000),
+            Band.exactly(.15),
+            List.of(packing)),
+        ViseHoldingTest.stock(StockSurface.MACHINED, 0.0),
+        load,
+        FaceState.UNKNOWN);
+  }
+
+  private static Packing wire(PackingKind kind, JawSide side) {
+    return new Packing(side, kind, PackingMaterial.COPPER, .003, .0075);
+  }
+
+  private static DrawnHold.Margins margins(double bearing, Peaks peaks) {
+    return DrawnHold.of(input(ViseHoldingTest.load(0, 0, 0, .06)))
+        .at(new HoldDraw(20_000, .15, bearing, 4e8, 1e8, peaks));
+  }
+
+  /** The movable jaw bears at most w deep: 20 000 w/(60 + 0.2 w) over 400 N. */
+  @ParameterizedTest(name = "bearing {0}: {1} mm deep")
+  @CsvSource({
+    "-1, 7.5, 6.097561",
+    "-0.5, 8.75, 7.085020",
+    "0, 10, 8.064516",
+    "0.5, 12.5, 10",
+    "1, 15, 11.904762"
+  })
+  void whereTheJawBearsIsDrawnBetweenItsWorstAndItsBest(
+      double bearing, double deepestMm, double margin) {
+    Peaks toward = new Peaks(0, 0, 400, 0, 0, 0);
+    assertThat(margins(bearing, toward).tipTowardFixed()).isCloseTo(margin, within(1e-6));
+    assertThat(20_000 * deepestMm / (60 + .2 * deepestMm) / 400).isCloseTo(margin, within(1e-6));
+  }
+
+  /** Away: 20 000 (15 - w)/(60 + 15) over 400 N, w at least 7.5, 6.25, 5, 2.5 and 0 mm. */
+  @ParameterizedTest(name = "bearing {0}")
+  @CsvSource({"-1, 5", "-0.5, 5.833333", "0, 6.666667", "0.5, 8.333333", "1, 10"})
+  void awayFromTheFixedJawTheShallowestBearingCounts(double bearing, double margin) {
+    assertThat(margins(bearing, new Peaks(0, 0, 0, 400, 0, 0)).tipAway())
+        .isCloseTo(margin, within(1e-6));
+  }
+
+  /** 2 mu N = 6000 N against hypot(300, 400) and against 400 N upward. */
+  @Test
+  void slipAndLiftAreDrawnToo() {
+    DrawnHold.Margins margins = margins(0, new Peaks(300, 0, 0, 0, 400, 0));
+    assertThat(margins.slip()).isCloseTo(12, within(1e-9));
+    assertThat(margins.lift()).isCloseTo(15, within(1e-9));
+    assertThat(margins.tipAway()).isEqualTo(Margin.GREATEST);
+    assertThat(margins.least()).isEqualTo(margins.combined()).isLessThan(12);
+  }
+
+  @Test
+  void theLeastOfTheMarginsIsWhicheverIsLeast() {
+    assertThat(new DrawnHold.Margins(1, 2, 3, 4, 5).least()).isEqualTo(1);
+    assertThat(new DrawnHold.Margins(5, 1, 3, 4, 5).least()).isEqualTo(1);
+    assertThat(new DrawnHold.Margins(5, 2, 1, 4, 5).least()).isEqualTo(1);
+    assertThat(new DrawnHold.Margins(5, 2, 3, 1, 5).least()).isEqualTo(1);
+    assertThat(new DrawnHold.Margins(5, 2, 3, 4, 1).least()).isEqualTo(1);
+  }
+
+  /**
+   * Half a wire of 3 mm from either edge of 15 mm; in the middle 20 000 7.5/(60 + 1.5) over 400.
+   */
+  @Test
+  void theTradeRunsFromHalfAWireBelowTheLipToHalfAWireAboveTheBottom() {
+    PackingTrade trade = PackingTrade.of(input(ViseHoldingTest.load(0, 400, 0, .06)), 3);
+    assertThat(trade.points()).hasSize(3);
+    assertThat(trade.points().get(0).depthM()).isCloseTo(.0015, within(1e-12));
+    assertThat(trade.points().get(1).depthM()).isCloseTo(.0075, within(1e-12));
+    assertThat(trade.points().get(2).depthM()).isCloseTo(.0135, within(1e-12));
+    assertThat(trade.points().get(1).towardFixed().likely()).isCloseTo(6.097561, within(1e-6));
+    assertThat(trade.points().get(1).away()).isEqualTo(Band.exactly(Margin.GREATEST));
+    assertThat(trade.shallowestM()).isCloseTo(.005, within(1e-12));
+    assertThat(trade.deepestM()).isCloseTo(.010, within(1e-12));
+    PackingTrade back = PackingTrade.of(input(ViseHoldingTest.load(0, -400, 0, .06)), 2);
+    assertThat(back.points()).hasSize(2);
+    // 20 000 (15 - 13.5)/75 over 400
+    assertThat(back.points().get(1).away().likely()).isCloseTo(1, within(1e-9));
+    assertThatThrownBy(() -> PackingTrade.of(input(ViseHoldingTest.load(0, 1, 0, .06)), 1))
+        .isInstanceOf(OutsideValidity.class)
+        .hasMessageContaining("depths of the trade");
+  }
+
+  /** w/(60 + 0.2 w) = (15 - w)/75, so 0.2 w^2 + 132 w - 900 = 0 in mm: w = 6.7492. */
+  @Test
+  void thePackingForTwoEqualPushesLiesWhereBothLimitsAreTheSame() {
+    HoldingLoad both =
+        new HoldingLoad(
+            Band.exactly(0),
+            Band.exactly(0),
+            Band.exactly(-300),
+            Band.exactly(300),
+            Band.exactly(0),
+            Band.exactly(0),
+            .06,
+            0,
+            0);
+    assertThat(ViseHolding.of(input(both)).bestPackingDepthM().likely())
+        .isCloseTo(.0067492, within(1e-6));
+  }
+
+  /**
+   * Hertz (Johnson 1985 ch. 4): copper wire of 3 mm on steel under 166.7 kN/m, 1/E' = 0.8844/117
+   * GPa + 0.9159/205 GPa, p_max = sqrt(p E'/(pi R)) = 1714.9 MPa, over 1.79 times 69 MPa.
+   */
+  @Test
+  void aCopperWireFlowsFlatOnEitherSideAndAStripOfItIsNotJudged() {
+    HoldingLoad load = ViseHoldingTest.load(0, 100, 0, .06);
+    for (JawSide side : JawSide.values()) {
+      assertThat(
+              ViseHolding.of(input(load, wire(PackingKind.WIRE, side)))
+                  .packingYieldRatio()
+                  .likely())
+          .isCloseTo(13.885, within(.01));
+    }
+    ViseHolding strip = ViseHolding.of(input(load, wire(PackingKind.STRIP, JawSide.MOVABLE)));
+    assertThat(strip.packingYieldRatio()).isEqualTo(Band.exactly(0));
+    // M = N g/8 = 37.5 N m over L t^2/6 of 120 x 10 mm: 18.75 MPa of 310
+    assertThat(strip.bowMargin().likely()).isCloseTo(310 / 18.75, within(1e-6));
+    assertThat(ViseHolding.of(input(load)).bowMargin()).isEqualTo(Band.exactly(Margin.GREATEST));
+  }
+
+  /** 20 kN over 120 x 15 mm are 11.11 MPa, 0.03584 of a yield stress of 310 MPa. */
+  @Test
+  void thePressureIsNeverLessThanItsMean() {
+    Band ratio =
+        ViseHolding.of(
+                input(
+                    ViseHoldingTest.load(0, 100, 0, .06), wire(PackingKind.WIRE, JawSide.MOVABLE)))
+            .jawPressureRatio();
+    assertThat(ratio.low()).isCloseTo(.035842, within(1e-6));
+    assertThat(ratio.high()).isBetween(.036, .1);
+  }
+
+  /**
+   * As {@link HoldingEndTest}: with a wire in the middle of the movable jaw 20 000 w/(60 + w/5).
+   */
+  @Test
+  void aGapBeginsUnderLessThanATip() {
+    Packing middle = wire(PackingKind.WIRE, JawSide.MOVABLE);
+    ViseHolding toward = ViseHolding.of(input(ViseHoldingTest.load(0, 100, 0, .06), middle));
+    // lever 7.5 - 5 mm, N 2.5/(65 + 0.5) over 100 N
+    assertThat(toward.noGapMarginTowardFixed().likely()).isCloseTo(7.633588, within(1e-6));
+    ViseHolding away = ViseHolding.of(input(ViseHoldingTest.load(0, -100, 0, .06), middle));
+    // lever 10 - 7.5 mm, N 2.5/70 over 100 N
+    assertThat(away.noGapMarginAway().likely()).isCloseTo(7.142857, within(1e-6));
+  }
+
+  /** The card is paper, whatever lies at the other jaw. */
+  @Test
+  void aWireAtOneJawDoesNotStiffenTheCardAtTheOther() {
+    Packing card = new Packing(JawSide.FIXED, PackingKind.CARD, PackingMaterial.PAPER, .0002, 0);
+    HoldingLoad load = ViseHoldingTest.load(0, 100, 0, .06);
+    Band alone = ViseHolding.of(input(load, card)).rootStiffnessNPerM();
+    Band beside =
+        ViseHolding.of(input(load, card, wire(PackingKind.WIRE, JawSide.MOVABLE)))
+            .rootStiffnessNPerM();
+    assertThat(beside.likely()).isEqualTo(alone.likely());
+  }
+
+  private static List<String> assumed(Hold hold) {
+    HoldingInput input = input(ViseHoldingTest.load(0, 100, 0, .06));
+    return ViseHolding.of(new HoldingInput(hold, input.stock(), input.load(), FaceState.UNKNOWN))
+        .assumptions()
+        .stream()
+        .map(Assumption::input)
+        .toList();
+  }
+
+  @Test
+  void aSeatAndAStopThatNobodyToldAreTakenAsNotThere() {
+    Hold told = input(ViseHoldingTest.load(0, 100, 0, .06)).hold();
+    assertThat(assumed(told)).doesNotContain("hold.seat", "hold.stop");
+    assertThat(assumed(told.but().seat(null).held())).contains("hold.seat");
+    assertThat(assumed(told.but().stop(null).held())).contains("hold.stop");
+  }
+
+  @Test
+  void aViseSofterThanAnyIsRefusedByName() {
+    Vise vise = ViseHoldingTest.vise(JawSurface.GROUND, 0.06);
+    HoldingInput input = input(ViseHoldingTest.load(0, 100, 0, .06));
+    Hold lifting =
+        ViseHoldingTest.hold(vise, .015, Band.exactly(20_000), Band.exactly(.15), List.of());
+    assertThatThrownBy(
+            () ->
+                ViseHolding.of(
+                    new HoldingInput(lifting, input.stock(), input.load(), FaceState.UNKNOWN)))
+        .isInstanceOf(OutsideValidity.class)
+        .hasMessageContaining("tilt of the movable jaw");
+  }
+}
