@@ -150,4 +150,100 @@ class PublishedForceTest {
     assertThat(wide.low()).isLessThanOrEqualTo(inner.low());
     assertThat(wide.high()).isGreaterThanOrEqualTo(inner.high());
   }
+
+  private static ForceModel.LinearEdge law(
+      PassFixture pass, MaterialGroup group, ForceCoefficients set) {
+    return (ForceModel.LinearEdge) input(pass, group, set).model();
+  }
+
+  private static final PassFixture PLAIN = PassFixture.pass(50, 4, 10, 0, 0.1);
+
+  /** As printed, 767.01 and 168.8 N/mm2 with 27.7 and 26.6 N/mm (cited paper 190, found). */
+  @Test
+  void aSetInUnitsOfPrintIsTheSameInPascal() {
+    CuttingCoefficients set =
+        law(PLAIN, MaterialGroup.N, ForceCoefficients.AL_7075_T6_CARBIDE_190).coefficients();
+    assertThat(set.tangentialChipPa()).isCloseTo(767.01e6, within(1.0));
+    assertThat(set.radialChipPa()).isCloseTo(168.8e6, within(1.0));
+    assertThat(set.tangentialEdgeNPerM()).isCloseTo(27.7e3, within(1e-6));
+    assertThat(set.radialEdgeNPerM()).isCloseTo(26.6e3, within(1e-6));
+    assertThat(CuttingCoefficients.printed(1, 2, 3, 4, 5, 6))
+        .isEqualTo(new CuttingCoefficients(1e6, 2e3, 3e6, 4e3, 5e6, 6e3));
+  }
+
+  @Test
+  void theLikelyThrustIsThatOfTheChipTerms() {
+    assertThat(
+            law(PLAIN, MaterialGroup.N, ForceCoefficients.AL_7075_T6_CARBIDE_190)
+                .likelyNormalRatio())
+        .isCloseTo(168.8 / 767.01, within(1e-9));
+  }
+
+  /** Said in the answer: along the edge 0.1 to 0.8 tan(helix) of the tangential force. */
+  @Test
+  void aSetWithoutAxialTermsTakesTheForceAlongTheEdgeFromTheHelix() {
+    int seen = 0;
+    for (PublishedCoefficients set : PublishedCoefficients.values()) {
+      ForceModel.LinearEdge law =
+          PublishedForce.of(
+                  set,
+                  PLAIN.stock().material(),
+                  PLAIN.shaped(90, 2, 40, 0).cutter(),
+                  CorrectedKienzle.of(PLAIN.stock().material(), PLAIN.cutter()))
+              .model();
+      double share = law.coefficients().axialChipPa() / law.coefficients().tangentialChipPa();
+      if (!set.axialKnown()) {
+        seen++;
+        assertThat(law.along().low() * share).isCloseTo(0.1 * 0.839100, within(1e-6));
+        assertThat(law.along().high() * share).isCloseTo(0.8 * 0.839100, within(1e-6));
+        assertThat(law.coefficients().axialEdgeNPerM())
+            .isCloseTo(share * law.coefficients().tangentialEdgeNPerM(), within(1e-6));
+      } else {
+        // tan 40/tan 30 likely, or as printed
+        assertThat(law.along().low()).isCloseTo(1, within(1e-9));
+        assertThat(law.along().high()).isCloseTo(1.453363, within(1e-6));
+      }
+    }
+    assertThat(seen).isPositive().isLessThan(PublishedCoefficients.values().length);
+  }
+
+  /**
+   * High speed steel takes 1.1 to 1.44 of the force of carbide; the sets themselves scatter from
+   * 0.7 to 1.45, with fresh edges of up to 1.1: exp(hypot(ln 1.45, ln 1.1)) = 1.467548.
+   */
+  @Test
+  void aSetMeasuredWithHighSpeedSteelIsTooGreatForCarbide() {
+    Band carbide = law(PLAIN, MaterialGroup.N, ForceCoefficients.AL_7075_T6_CARBIDE_160).factor();
+    assertThat(carbide.low()).isCloseTo(0.7, within(1e-9));
+    assertThat(carbide.high()).isCloseTo(1.467548, within(1e-6));
+    Band steel = law(PLAIN, MaterialGroup.N, ForceCoefficients.AL_7075_HSS_156).factor();
+    assertThat(steel.low()).isCloseTo(0.7 / 1.44, within(1e-9));
+    assertThat(steel.likely()).isCloseTo(1 / 1.2, within(1e-9));
+    assertThat(steel.high()).isCloseTo(1.467548 / 1.1, within(1e-6));
+  }
+
+  /**
+   * Kienzle's law of the fixture, 1500 MPa h^-0.22, takes 1500 h 0.02^-0.22 = 70.94 N/mm at a chip
+   * of 20 um and 586.5 N/mm at 0.3 mm; a set for aluminium is stretched to hold them.
+   */
+  @Test
+  void aSetForAnotherStockIsStretchedToHoldKienzlesForces() {
+    ForceModel.LinearEdge foreign =
+        law(PLAIN, MaterialGroup.P, ForceCoefficients.AL_7075_T6_CARBIDE_190);
+    CuttingCoefficients set = foreign.coefficients();
+    double thin = 1500e6 * 0.02e-3 * Math.pow(0.02, -0.22);
+    double thick = 1500e6 * 0.3e-3 * Math.pow(0.3, -0.22);
+    assertThat(thin).isCloseTo(70.94e3, within(20.0));
+    for (double[] pair : new double[][] {{0.02e-3, thin}, {0.3e-3, thick}}) {
+      double own = set.tangentialChipPa() * pair[0] + set.tangentialEdgeNPerM();
+      assertThat(foreign.factor().high() * own).isGreaterThanOrEqualTo(pair[1]);
+      assertThat(foreign.factor().low() * own).isLessThanOrEqualTo(pair[1]);
+    }
+    assertThat(foreign.factor().high()).isBetween(1.5, 20.0);
+    assertThat(foreign.factor().low()).isBetween(0.1, 0.7);
+    assertThat(foreign.factor().likely()).isCloseTo(1, within(1e-9));
+    assertThat(
+            input(PLAIN, MaterialGroup.P, ForceCoefficients.AL_7075_T6_CARBIDE_190).assumptions())
+        .anySatisfy(a -> assertThat(a.toString()).contains("stretched"));
+  }
 }
