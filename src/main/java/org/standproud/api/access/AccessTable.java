@@ -120,6 +120,11 @@ public final class AccessTable {
    * @param what what is there
    */
   public record Row(Set<String> methods, String pattern, Set<Role> roles, String what) {
+    /** Copies the sets. */
+    public Row {
+      methods = Set.copyOf(methods);
+      roles = Set.copyOf(roles);
+    }
 
     /** Whether no key has to be shown. */
     public boolean open() {

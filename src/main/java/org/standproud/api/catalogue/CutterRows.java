@@ -36,8 +36,11 @@ final class CutterRows {
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final Pattern SYMBOL = Pattern.compile("([A-Z]{2,6}), .*");
+
+  /** Never goes back over what it has read: a heading may be as long as the file. */
   private static final Pattern COLUMN =
-      Pattern.compile("\\s*([A-Za-z]+)\\s*(?:[\\[(]\\s*([^\\[\\]()]+?)\\s*[\\])])?\\s*");
+      Pattern.compile("\\s*+([A-Za-z]++)\\s*+(?:[\\[(]([^\\[\\]()]++)[\\])]\\s*+)?+");
+
   private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9]{1,15}(?:\\.[0-9]{1,15})?");
   private static final Map<String, FieldGuide.Entry> FIELDS = fields();
 
@@ -131,7 +134,8 @@ final class CutterRows {
               + String.join(", ", FIELDS.keySet())
               + ", each with a unit in brackets if its numbers have another than the file.");
     }
-    return new Column(field, matcher.group(2));
+    String unit = matcher.group(2);
+    return new Column(field, unit == null ? null : unit.strip());
   }
 
   private static void refuseTwice(List<Column> columns) {

@@ -43,7 +43,8 @@ public final class RuleShelf {
     try {
       return take(CardFolder.read(folder));
     } catch (UncheckedIOException e) {
-      String name = folder.getFileName().toString();
+      Path last = folder.getFileName(); // a root has none
+      String name = last == null ? folder.toString() : last.toString();
       String message = "the folder of rule cards cannot be read";
       ofFolder = List.of(new CardError(name, 1, 1, "", message, null, null));
       return new DeskAnswer.Refused(ofFolder, List.of());

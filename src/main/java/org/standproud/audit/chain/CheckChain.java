@@ -2,6 +2,7 @@ package org.standproud.audit.chain;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -58,7 +59,10 @@ public final class CheckChain implements Callable<Integer> {
   /** Checks and says what was found. */
   @Override
   public Integer call() {
-    PrintWriter out = spec == null ? new PrintWriter(System.out) : spec.commandLine().getOut();
+    PrintWriter out =
+        spec == null
+            ? new PrintWriter(System.out, false, Charset.defaultCharset())
+            : spec.commandLine().getOut();
     int outcome = check(out);
     out.flush();
     return outcome;

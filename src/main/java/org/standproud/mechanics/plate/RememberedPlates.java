@@ -29,7 +29,7 @@ public final class RememberedPlates {
 
           @Override
           protected boolean removeEldestEntry(Map.Entry<PlateInput, PlateResponse> eldest) {
-            return size() > capacity;
+            return super.size() > capacity;
           }
         };
   }

@@ -245,7 +245,7 @@ public final class RulesCommand {
     Files.createDirectories(into);
     try (Stream<Path> old = Files.list(into)) {
       for (Path path : old.filter(p -> p.toString().endsWith(".md")).toList()) {
-        if (!pages.containsKey(path.getFileName().toString())) {
+        if (!pages.containsKey(into.relativize(path).toString())) {
           Files.delete(path);
         }
       }

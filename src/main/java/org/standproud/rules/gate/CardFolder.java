@@ -97,7 +97,7 @@ public final class CardFolder {
         return false;
       }
     }
-    String name = path.getFileName().toString();
+    String name = path.toString();
     return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".yml"));
   }
 

@@ -18,7 +18,7 @@ import org.standproud.api.access.keys.KeyRing;
  * opens, it makes one and prints it on the console, once, past the log: whoever starts the service
  * is its first operator, and one who lost his key starts it again.
  */
-class Opening {
+final class Opening {
 
   private static final Logger LOG = LoggerFactory.getLogger(Opening.class);
   private static final Duration FIRST_KEY_LASTS = Duration.ofDays(7);

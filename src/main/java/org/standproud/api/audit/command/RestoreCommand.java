@@ -1,6 +1,7 @@
 package org.standproud.api.audit.command;
 
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -52,7 +53,10 @@ final class RestoreCommand implements Callable<Integer> {
   }
 
   private int tell(ChainReport report) {
-    PrintWriter out = spec == null ? new PrintWriter(System.out) : spec.commandLine().getOut();
+    PrintWriter out =
+        spec == null
+            ? new PrintWriter(System.out, false, Charset.defaultCharset())
+            : spec.commandLine().getOut();
     report.faults().forEach(f -> out.println(f.kind() + " at " + f.first() + " to " + f.last()));
     out.println(report.intact() + " record(s) as they were written");
     out.flush();
