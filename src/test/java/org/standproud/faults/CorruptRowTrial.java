@@ -10,6 +10,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
 import org.standproud.api.RunningService;
 import org.standproud.api.ServiceProcess;
+import org.standproud.audit.store.StoredTexts;
 import tools.jackson.databind.JsonNode;
 
 /** One record is altered by hand and another is spoilt beyond reading, past the service. */
@@ -38,19 +39,8 @@ final class CorruptRowTrial implements Trial {
     JdbcClient client =
         JdbcClient.create(
             new DriverManagerDataSource("jdbc:h2:file:" + work.resolve("standproud")));
-    int altered =
-        client
-            .sql(
-                "update audit_record set body = replace(body, '\"TLW-0101\"', '\"TLW-9999\"')"
-                    + " where sequence = ?")
-            .param(ALTERED)
-            .update();
-    int spoilt =
-        client
-            .sql("update audit_record set body = substring(body, 1, 100) where sequence = ?")
-            .param(SPOILT)
-            .update();
-    assertThat(altered + spoilt).isEqualTo(2);
+    StoredTexts.change(client, ALTERED, text -> text.replace("\"TLW-0101\"", "\"TLW-9999\""));
+    StoredTexts.cut(client, SPOILT, 100);
   }
 
   private static void look(

@@ -45,9 +45,10 @@ public final class Assessor {
      * Returns once the record is on disk.
      *
      * @param record the record
+     * @param numbers its evidence in short, made while that was at hand
      * @throws InterruptedException if interrupted; the record may be stored nevertheless
      */
-    void append(AuditRecord record) throws InterruptedException;
+    void append(AuditRecord record, byte[] numbers) throws InterruptedException;
   }
 
   /**
@@ -163,7 +164,7 @@ public final class Assessor {
             new Account(asked, made.setup(), made.evidence(), made.trace(), made.answer()),
             made.findings());
     try (Watch.Lap lap = watch.begin(Watch.Stage.STORING)) {
-      keeping.append(record);
+      keeping.append(record, made.numbers());
     }
     watch.answered(record);
     return new Answered(record);

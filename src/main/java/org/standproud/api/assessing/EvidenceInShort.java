@@ -48,7 +48,15 @@ public final class EvidenceInShort implements InShort {
   public byte @Nullable [] of(AuditRecord record) {
     return record.account().evidence().equals(Mask.NO_ACCOUNT.evidence())
         ? null
-        : write(EvidenceAccount.kept(record.account().evidence()).facts());
+        : of(EvidenceAccount.kept(record.account().evidence()));
+  }
+
+  /**
+   * The numbers of an account that is at hand: the same that {@link #of(AuditRecord)} gives for the
+   * record it is kept in, without reading them back out of its text.
+   */
+  static byte[] of(EvidenceAccount account) {
+    return write(account.facts());
   }
 
   @Override
@@ -114,13 +122,18 @@ public final class EvidenceInShort implements InShort {
     }
   }
 
+  /** RFC 8785 writes zero without a sign, so the record does not know of one. */
+  private static double plain(double number) {
+    return number == 0 ? 0 : number;
+  }
+
   private static void write(Band band, JsonGenerator out) {
     boolean exact = band.low() == band.high();
     out.writeString(exact ? EXACT : BAND);
-    out.writeNumber(band.low());
+    out.writeNumber(plain(band.low()));
     if (!exact) {
-      out.writeNumber(band.likely());
-      out.writeNumber(band.high());
+      out.writeNumber(plain(band.likely()));
+      out.writeNumber(plain(band.high()));
     }
   }
 

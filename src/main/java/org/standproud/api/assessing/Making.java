@@ -61,18 +61,20 @@ public final class Making {
 
   private static Made advised(Setup setup, Evidence evidence, RuleTrace trace, Occasion occasion) {
     Advice advice = Adviser.advise(evidence, trace, setup.units());
+    EvidenceAccount numbers = EvidenceAccount.of(evidence);
     CanonicalJson traced = PlainJson.canonical(TraceAccount.of(trace));
     List<AnsweredFinding> findings =
         advice.findings().stream().map(f -> answered(f, traced, occasion)).toList();
     return new Made(
         CanonicalJson.parse(CanonicalText.of(setup)),
-        PlainJson.canonical(EvidenceAccount.of(evidence)),
+        PlainJson.canonical(numbers),
         traced,
         PlainJson.canonical(Answer.of(occasion, setup, advice, findings)),
         new Judged(advice.verdict(), (double) advice.score()),
         advice.findings().stream()
             .map(f -> new RecordedFinding(f.card(), f.severity(), f.kind()))
-            .toList());
+            .toList(),
+        EvidenceInShort.of(numbers));
   }
 
   private static AnsweredFinding answered(Finding finding, CanonicalJson trace, Occasion occasion) {

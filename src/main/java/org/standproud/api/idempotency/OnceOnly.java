@@ -77,9 +77,11 @@ public final class OnceOnly {
       return assessor.assess(
           request,
           key.caller(),
-          record ->
+          (record, numbers) ->
               records.append(
-                  record, () -> keys.keep(key, new KeptKeys.Entry(fingerprint, record.id()))));
+                  record,
+                  numbers,
+                  () -> keys.keep(key, new KeptKeys.Entry(fingerprint, record.id()))));
     } catch (RecordNotStored e) {
       return before(key, fingerprint).orElseThrow(() -> e);
     }

@@ -7,8 +7,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.JsonNode;
@@ -22,13 +24,31 @@ import tools.jackson.databind.node.StringNode;
  *
  * <p>What the form cannot hold unchanged is refused rather than rounded: an integer that a double
  * does not represent, a number that is not finite, half of a surrogate pair.
- *
- * @param text the canonical text
  */
-public record CanonicalJson(String text) {
+public final class CanonicalJson {
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+  private final String text;
+
+  /** A record of some hundred kilobytes is asked for its digest several times on its way. */
+  private @Nullable String digest;
+
+  /**
+   * A text that is canonical already.
+   *
+   * @param text the canonical text
+   */
+  @JsonCreator(mode = JsonCreator.Mode.DISABLED) // A string read as JSON is a value, not a text.
+  public CanonicalJson(String text) {
+    this.text = Objects.requireNonNull(text, "text");
+  }
+
+  /** The canonical text. */
+  public String text() {
+    return text;
+  }
 
   /**
    * Canonical form of a tree.
@@ -41,8 +61,7 @@ public record CanonicalJson(String text) {
   public static CanonicalJson of(JsonNode tree) {
     String canonical = CanonicalWriter.text(tree);
     // UTF-8 has no bytes for half of a pair.
-    if (!canonical.equals(
-        new String(canonical.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8))) {
+    if (holdsHalfAPair(canonical)) {
       throw new NotCanonical("a text holds half of a surrogate pair");
     }
     return new CanonicalJson(canonical);
@@ -107,10 +126,51 @@ public record CanonicalJson(String text) {
    * @return SHA-256 (FIPS 180-4) of {@link #utf8()}, 64 hexadecimal digits
    */
   public String sha256() {
+    String known = digest;
+    if (known == null) {
+      known = digested();
+      digest = known; // A thread that does not see it yet finds the same.
+    }
+    return known;
+  }
+
+  private String digested() {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(utf8()));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("Every Java platform has SHA-256", e);
     }
+  }
+
+  private static boolean holdsHalfAPair(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char unit = text.charAt(i);
+      if (Character.isSurrogate(unit)) {
+        boolean pair =
+            Character.isHighSurrogate(unit)
+                && i + 1 < text.length()
+                && Character.isLowSurrogate(text.charAt(i + 1));
+        if (!pair) {
+          return true;
+        }
+        i++;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CanonicalJson json && text.equals(json.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
   }
 }

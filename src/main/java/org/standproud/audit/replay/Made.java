@@ -14,6 +14,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param answer what is sent
  * @param judged the answer in short
  * @param findings what each card said
+ * @param numbers the evidence in short, as it lies beside the record
  */
 public record Made(
     CanonicalJson setup,
@@ -21,7 +22,8 @@ public record Made(
     CanonicalJson trace,
     CanonicalJson answer,
     Judged judged,
-    List<RecordedFinding> findings) {
+    List<RecordedFinding> findings,
+    byte[] numbers) {
 
   /** Copies the list. */
   public Made {

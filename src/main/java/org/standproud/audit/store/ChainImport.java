@@ -8,7 +8,6 @@ import java.util.List;
 import javax.sql.DataSource;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
-import org.standproud.audit.ChainRecord;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.ChainDigest;
 import org.standproud.audit.chain.ChainExport;
@@ -102,8 +101,7 @@ public final class ChainImport {
 
     private void flush() {
       if (!links.isEmpty()) {
-        tables.insert(
-            links, links.stream().map(l -> Prepared.of(ChainRecord.from(l.text()))).toList());
+        tables.insert(links, links.stream().map(Prepared::of).toList());
         tables.moveHead(links.get(links.size() - 1), digest);
         links.clear();
       }

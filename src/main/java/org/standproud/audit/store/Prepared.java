@@ -7,6 +7,7 @@ import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.chain.Link;
 
 /**
  * A record made ready in its caller's thread, so that the one writer only seals and inserts.
@@ -14,6 +15,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param record the record
  * @param columns what its row repeats of it
  * @param body its text
+ * @param packed its text as the row holds it
  * @param findings what its rows of findings say
  * @param numbers what lies beside it in short
  * @param taken the records whose texts go in the same transaction
@@ -23,6 +25,7 @@ record Prepared(
     ChainRecord record,
     Columns columns,
     CanonicalJson body,
+    byte[] packed,
     List<RecordedFinding> findings,
     byte @Nullable [] numbers,
     List<Masked> taken,
@@ -40,23 +43,41 @@ record Prepared(
    */
   record Masked(long sequence, String digest, ChainRecord left) {}
 
-  static Prepared of(ChainRecord record) {
-    return of(record, InShort.NOTHING, Alongside.NOTHING);
+  /** A record that stands in a chain already, by the very text that was sealed. */
+  static Prepared of(Link link) {
+    return of(ChainRecord.from(link.text()), link.text(), null, List.of(), Alongside.NOTHING);
+  }
+
+  /** An answer whose numbers in short are at hand. */
+  static Prepared of(AuditRecord record, byte @Nullable [] numbers, Alongside alongside) {
+    return of(record, record.body(), numbers, List.of(), alongside);
   }
 
   static Prepared of(ChainRecord record, InShort inShort, Alongside alongside) {
     byte[] numbers = record instanceof AuditRecord answer ? inShort.of(answer) : null;
-    return of(record, numbers, List.of(), alongside);
+    return of(record, record.body(), numbers, List.of(), alongside);
   }
 
   static Prepared taking(ChainRecord order, List<Masked> taken) {
-    return of(order, null, taken, Alongside.NOTHING);
+    return of(order, order.body(), null, taken, Alongside.NOTHING);
   }
 
   private static Prepared of(
-      ChainRecord record, byte @Nullable [] numbers, List<Masked> taken, Alongside alongside) {
+      ChainRecord record,
+      CanonicalJson body,
+      byte @Nullable [] numbers,
+      List<Masked> taken,
+      Alongside alongside) {
+    body.sha256(); // Kept with the text, so that the writer finds it.
     return new Prepared(
-        record, Columns.of(record), record.body(), findings(record), numbers, taken, alongside);
+        record,
+        Columns.of(record),
+        body,
+        PackedText.of(body.text()),
+        findings(record),
+        numbers,
+        taken,
+        alongside);
   }
 
   static List<RecordedFinding> findings(ChainRecord record) {

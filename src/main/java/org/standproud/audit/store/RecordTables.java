@@ -33,7 +33,7 @@ final class RecordTables {
   private static final String INSERT_RECORD =
       "insert into audit_record (sequence, previous, seal, record_type, id, about, recorded_at,"
           + " caller, job_order, work_master, operation, machine, verdict, score, rule_base,"
-          + " catalogue, engine, body, body_digest, remainder)"
+          + " catalogue, engine, packed, body_digest, remainder)"
           + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
   private static final String INSERT_FINDING =
       "insert into audit_finding (sequence, place, card_id, severity, kind) values (?, ?, ?, ?, ?)";
@@ -42,7 +42,7 @@ final class RecordTables {
       "insert into audit_short (sequence, id, job_order, verdict, body) values (?, ?, ?, ?, ?)";
 
   private static final String MASK_RECORD =
-      "update audit_record set body = null, body_digest = ?, remainder = ?, caller = ?,"
+      "update audit_record set body = null, packed = null, body_digest = ?, remainder = ?, caller = ?,"
           + " job_order = ?, work_master = ?, operation = ?, machine = ?"
           + " where sequence = ? and record_type <> 'withholding'";
 
@@ -113,7 +113,7 @@ final class RecordTables {
     List<Object[]> findings = new ArrayList<>();
     List<@Nullable Object[]> inShort = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
-      rows.add(row(links.get(i), records.get(i).columns()));
+      rows.add(row(links.get(i), records.get(i)));
       List<RecordedFinding> said = records.get(i).findings();
       for (int place = 0; place < said.size(); place++) {
         findings.add(row(links.get(i).sequence(), place, said.get(place)));
@@ -210,7 +210,8 @@ final class RecordTables {
         .single();
   }
 
-  private static @Nullable Object[] row(Link link, Columns c) {
+  private static @Nullable Object[] row(Link link, Prepared record) {
+    Columns c = record.columns();
     Remainder left = link.withheld();
     return new @Nullable Object[] {
       link.sequence(),
@@ -230,7 +231,7 @@ final class RecordTables {
       c.ruleBase(),
       c.catalogue(),
       c.engine(),
-      link.body() == null ? null : link.body().text(),
+      link.body() == null ? null : record.packed(),
       left == null ? null : left.digest(),
       left == null ? null : left.text().text()
     };
@@ -312,7 +313,9 @@ final class RecordTables {
   }
 
   static Row readRow(ResultSet rs, int number) throws SQLException {
-    String body = rs.getString("body");
+    byte[] packed = rs.getBytes("packed");
+    // Records of before V10 hold their text as it is.
+    String body = packed == null ? rs.getString("body") : PackedText.text(packed);
     String left = rs.getString("remainder");
     String digest = rs.getString("body_digest");
     // A row whose text was taken by hand has neither; an empty remainder lets the check say so.

@@ -146,6 +146,39 @@ public final class Records implements AutoCloseable {
     return writer.append(Prepared.of(record, inShort, alongside));
   }
 
+  /**
+   * Puts an answer on disk and into the chain, with its numbers in short, which are not read out of
+   * its text again.
+   *
+   * @param record what to keep
+   * @param numbers the very bytes that the {@link InShort} of this store makes of the record
+   * @return its place, once it is on disk
+   * @throws StoreBusy when too many records wait
+   * @throws RecordNotStored when it could not be stored
+   * @throws InterruptedException when interrupted; the record may be stored nevertheless
+   */
+  public Stored append(AuditRecord record, byte[] numbers) throws InterruptedException {
+    return append(record, numbers, Alongside.NOTHING);
+  }
+
+  /**
+   * Puts an answer on disk and into the chain, with its numbers in short and something of the
+   * caller's.
+   *
+   * @param record what to keep
+   * @param numbers the very bytes that the {@link InShort} of this store makes of the record
+   * @param alongside what is written in the same transaction
+   * @return its place, once all are on disk
+   * @throws StoreBusy when too many records wait
+   * @throws RecordNotStored when they could not be stored
+   * @throws InterruptedException when interrupted; they may be stored nevertheless
+   */
+  public Stored append(AuditRecord record, byte[] numbers, Alongside alongside)
+      throws InterruptedException {
+    boolean wanted = inShort != InShort.NOTHING;
+    return writer.append(Prepared.of(record, wanted ? numbers : null, alongside));
+  }
+
   /** Puts a record that takes texts away into the chain, and takes them, in one transaction. */
   Stored withhold(Withholding order, List<Prepared.Masked> taken) throws InterruptedException {
     return writer.append(Prepared.taking(order, taken));

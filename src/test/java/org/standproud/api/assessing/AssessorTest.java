@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.standproud.api.shop.SeedCatalogue;
@@ -52,7 +53,8 @@ class AssessorTest {
   @Test
   void whatIsAnsweredIsWhatWasStoredWithAllItStoodOn() throws InterruptedException {
     List<AuditRecord> kept = new ArrayList<>();
-    Assessor.Answered answered = assessor(kept::add).assess(request, "traveler");
+    Assessor.Answered answered =
+        assessor((record, numbers) -> kept.add(record)).assess(request, "traveler");
 
     AuditRecord record = kept.get(0);
     assertThat(record.account().answer()).isEqualTo(answered.json());
@@ -80,7 +82,7 @@ class AssessorTest {
   void anAnswerThatCannotBeStoredIsNotGiven() {
     Assessor assessor =
         assessor(
-            record -> {
+            (record, numbers) -> {
               throw new StoreBusy();
             });
     assertThatThrownBy(() -> assessor.assess(request, "traveler")).isInstanceOf(StoreBusy.class);
@@ -89,7 +91,7 @@ class AssessorTest {
   @Test
   void whatIsRefusedLeavesNoRecord() {
     List<AuditRecord> kept = new ArrayList<>();
-    Assessor assessor = assessor(kept::add);
+    Assessor assessor = assessor((record, numbers) -> kept.add(record));
     assertThatThrownBy(() -> assessor.assess("{}", "traveler")).isInstanceOf(SetupRefused.class);
     assertThatThrownBy(() -> assessor.assess("{", "traveler")).isInstanceOf(MalformedRequest.class);
     assertThat(kept).isEmpty();
@@ -98,7 +100,7 @@ class AssessorTest {
   @Test
   void theSameRequestOnTheSameRevisionsIsJudgedTheSame() throws InterruptedException {
     List<AuditRecord> kept = new ArrayList<>();
-    Assessor assessor = assessor(kept::add);
+    Assessor assessor = assessor((record, numbers) -> kept.add(record));
     assessor.assess(request, "traveler");
     assessor.assess(request, "traveler");
     assertThat(kept.get(1).account().trace()).isEqualTo(kept.get(0).account().trace());
@@ -107,6 +109,17 @@ class AssessorTest {
     String second = kept.get(1).id().toString();
     assertThat(kept.get(1).account().answer().text().replace(second, first))
         .isEqualTo(kept.get(0).account().answer().text());
+  }
+
+  @Test
+  void numbersMadeWithTheEvidenceAtHandAreThoseReadOutOfTheRecord() throws Exception {
+    EvidenceInShort inShort = new EvidenceInShort();
+    try (Stream<Path> setups = Files.list(Path.of("seeds/setups"))) {
+      for (Path setup : setups.toList()) {
+        assessor((record, numbers) -> assertThat(numbers).isEqualTo(inShort.of(record)))
+            .assess(Files.readString(setup), "traveler");
+      }
+    }
   }
 
   private static Assessor assessor(Assessor.RecordKeeping records) {

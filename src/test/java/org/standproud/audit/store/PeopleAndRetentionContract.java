@@ -120,8 +120,7 @@ abstract class PeopleAndRetentionContract {
     records.append(answer);
     records.append(accepted(answer, true));
     records.append(accepted(answer, true));
-    sql.sql("update audit_record set body = replace(body, 'R. Reed', 'A. Ash') where sequence = 2")
-        .update();
+    StoredTexts.change(sql, 2, text -> text.replace("R. Reed", "A. Ash"));
     sql.sql("update audit_record set job_order = 'J-9' where sequence = 3").update();
 
     assertThat(places(records.verify())).containsExactlyInAnyOrder("EDITED 2", "EDITED 3");
@@ -186,12 +185,11 @@ abstract class PeopleAndRetentionContract {
     assertThat(left.record().judged()).isEqualTo(old.judged());
     assertThat(left.record().findings()).isEqualTo(old.findings());
     assertThat(
-            sql.sql(
-                    "select count(*) from audit_record where body like '%stick-out%' or"
-                        + " remainder like '%stick-out%'")
+            sql.sql("select count(*) from audit_record where remainder like '%stick-out%'")
                 .query(Long.class)
                 .single())
         .isZero();
+    assertThat(StoredTexts.all(sql)).noneMatch(text -> text.contains("stick-out"));
     assertThat(
             records
                 .search(RecordQuery.all().with(RecordQuery.By.CARD, "holding-tall-plate"), 9, null)
@@ -266,13 +264,13 @@ abstract class PeopleAndRetentionContract {
         .update();
     AuditRecord left = Mask.CALLER.of(SampleRecords.stopped("J-4", SEVEN));
     sql.sql(
-            "update audit_record set body_digest = ?, remainder = ?, body = null where sequence = 4")
+            "update audit_record set body_digest = ?, remainder = ?, packed = null where sequence = 4")
         .params(bodyDigest(4), left.body().text())
         .update();
 
     assertThat(places(records.verify())).contains("EDITED 2", "WITHHELD_SILENTLY 4");
     sql.sql(
-            "update audit_record set body = null, body_digest = null, remainder = null"
+            "update audit_record set packed = null, body_digest = null, remainder = null"
                 + " where sequence = 3")
         .update();
     assertThat(places(records.verify())).contains("EDITED 3");
@@ -365,12 +363,7 @@ abstract class PeopleAndRetentionContract {
   }
 
   private String bodyDigest(long sequence) {
-    String body =
-        sql.sql("select body from audit_record where sequence = ?")
-            .param(sequence)
-            .query(String.class)
-            .single();
-    return new CanonicalJson(body).sha256();
+    return new CanonicalJson(StoredTexts.at(sql, sequence)).sha256();
   }
 
   private Path export() throws Exception {

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
@@ -177,6 +179,31 @@ abstract class RecordsContract {
     assertThat(records.verify()).isEqualTo(new ChainReport(2, 2, List.of()));
     assertThat(sql.sql("select count(*) from idempotency_key").query(Long.class).single())
         .isEqualTo(2);
+  }
+
+  @Test
+  void aRecordLiesPackedAndNoSecondTextCanStandBesideIt() throws Exception {
+    AuditRecord record = SampleRecords.stopped("J-1", SEVEN);
+    records.append(record);
+
+    assertThat(StoredTexts.at(sql, 1)).isEqualTo(record.body().text());
+    assertThatThrownBy(
+            () -> sql.sql("update audit_record set body = 'another' where sequence = 1").update())
+        .isInstanceOf(DataIntegrityViolationException.class);
+  }
+
+  @Test
+  void numbersMadeWithTheEvidenceAtHandLieBesideTheAnswer() throws Exception {
+    try (Records shop = withNumbers()) {
+      AuditRecord record = SampleRecords.stopped("J-1", SEVEN);
+      shop.append(record, Objects.requireNonNull(TEXT.of(record)));
+      assertThat(shop.inShort().toList().get(0).numbers()).isEqualTo(TEXT.of(record));
+      assertThat(shop.verify().whole()).isTrue();
+      shop.append(SampleRecords.stopped("J-2", SEVEN), new byte[] {7});
+      assertThat(places(shop.verify())).containsExactly("EDITED 2");
+    }
+    records.append(SampleRecords.stopped("J-3", SEVEN), new byte[] {7}); // wants no numbers
+    assertThat(numbersKept()).isEqualTo(2);
   }
 
   private void key(String key, AuditRecord record) {
@@ -352,8 +379,8 @@ abstract class RecordsContract {
     for (int i = 1; i <= 12; i++) {
       records.append(SampleRecords.stopped("J-" + i, SEVEN));
     }
-    sql.sql("update audit_record set body = replace(body, 'do not run', 'run') where sequence = 2")
-        .update();
+    StoredTexts.change(sql, 2, text -> text.replace("do not run", "run"));
+    StoredTexts.cut(sql, 3, 60);
     sql.sql("update audit_record set verdict = 'run' where sequence = 4").update();
     sql.sql("update audit_finding set severity = 'note' where sequence = 5 and place = 0").update();
     sql.sql("delete from audit_finding where sequence in (6, 8, 9, 12)").update();
@@ -363,6 +390,7 @@ abstract class RecordsContract {
     assertThat(places(records.verify()))
         .containsExactlyInAnyOrder(
             "EDITED 2",
+            "EDITED 3",
             "EDITED 4",
             "EDITED 5",
             "EDITED 6",

@@ -25,11 +25,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Mask;
 import org.standproud.audit.Person;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.SampleRecords;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.ChainExport;
+import org.standproud.audit.chain.ChainFault;
 import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.chain.KeyPlaces;
@@ -112,10 +114,9 @@ abstract class UpgradeContract {
       throws Exception {
     migrate("3");
     Acceptance given = acceptance(old.get(0));
-    try (Records records = open()) {
-      records.ruleBases().keep(ruleBase());
-      records.append(given);
-    }
+    JdbcClient sql = JdbcClient.create(database);
+    new RuleBaseArchive(database, Following.NOTHING).keep(ruleBase());
+    insertAsTheVersionBeforeDid(sql, given);
     migrate();
     try (Records records = open()) {
       assertThat(records.verify()).isEqualTo(new ChainReport(4, 4, List.of()));
@@ -124,6 +125,31 @@ abstract class UpgradeContract {
       AuditRecord next = SampleRecords.passed(SEVEN);
       records.append(next, () -> key(next));
       assertThat(records.verify()).isEqualTo(new ChainReport(5, 5, List.of()));
+    }
+  }
+
+  @Test
+  void aRecordKeptUnpackedIsStillProvedAndItsTextIsStillTaken() throws Exception {
+    migrate();
+    JdbcClient sql = JdbcClient.create(database);
+    try (Records records = open()) {
+      sql.sql(
+              "update audit_record set body = replace(body, 'do not run', 'run') where sequence = 2")
+          .update();
+      assertThat(records.verify().faults())
+          .singleElement()
+          .matches(fault -> fault.first() == 2 && fault.kind() == ChainFault.Kind.EDITED);
+      sql.sql("update audit_record set body = ? where sequence = 2")
+          .param(old.get(1).body().text())
+          .update();
+      new Retention(records, CLOCK)
+          .withhold(RecordQuery.all(), Mask.ACCOUNT, new Person("A. Ash", "auditor"), "old");
+      assertThat(records.verify()).isEqualTo(new ChainReport(4, 4, List.of()));
+      assertThat(
+              sql.sql("select count(*) from audit_record where body is not null")
+                  .query(Long.class)
+                  .single())
+          .isZero();
     }
   }
 
@@ -211,6 +237,28 @@ abstract class UpgradeContract {
           .params(link.sequence(), place++, f.cardId(), f.severity(), f.kind())
           .update();
     }
+  }
+
+  private void insertAsTheVersionBeforeDid(JdbcClient sql, Acceptance given) {
+    String before =
+        sql.sql("select seal from audit_chain_head where id = 1").query(String.class).single();
+    Link link = seal.key().seal(4, before, given.body());
+    sql.sql(
+            "insert into audit_record (sequence, previous, seal, record_type, id, about,"
+                + " recorded_at, job_order, body) values (4, ?, ?, 'acceptance', ?, ?, ?, ?, ?)")
+        .params(
+            link.previous(),
+            link.seal(),
+            given.id(),
+            given.assessment(),
+            given.time().atOffset(ZoneOffset.UTC),
+            given.jobOrder(),
+            link.text().text())
+        .update();
+    sql.sql("insert into audit_finding values (4, 0, ?, ?, 'accepted')")
+        .params(given.card(), given.severity())
+        .update();
+    sql.sql("update audit_chain_head set sequence = 4, seal = ?").param(link.seal()).update();
   }
 
   /** The line the first version wrote: signed with the chain key, over a line a part. */
