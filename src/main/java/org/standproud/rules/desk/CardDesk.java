@@ -126,6 +126,9 @@ public final class CardDesk {
 
   private DeskAnswer propose(
       Map<String, String> files, Optional<StoredRevision> latest, String proposer, String note) {
+    if (latest.isPresent() && serves(latest.get(), files)) {
+      return new Unchanged(latest.get());
+    }
     String onto = latest.map(StoredRevision::id).orElse(null);
     GateResult result = gate.check(files, new Authorship(proposer, note, now(), onto));
     if (!(result instanceof GateResult.Published passed)) {
@@ -378,6 +381,12 @@ public final class CardDesk {
     return latest.map(r -> r.revision().contentHash().equals(content)).orElse(false);
   }
 
+  /** Whether these very texts serve here, so that they have passed and change nothing. */
+  private boolean serves(StoredRevision latest, Map<String, String> files) {
+    return active.get().map(base -> base.revision().id().equals(latest.id())).orElse(false)
+        && store.files(latest.id()).map(files::equals).orElse(false);
+  }
+
   private static Stale stale(Optional<StoredRevision> latest) {
     return new Stale(latest.map(StoredRevision::id).orElse(null));
   }
@@ -396,6 +405,9 @@ public final class CardDesk {
       String parent = latest.map(StoredRevision::id).orElse(null);
       if (!(parent == null ? onto == null : parent.equals(onto))) {
         return stale(latest);
+      }
+      if (latest.isPresent() && serves(latest.get(), files)) {
+        return new Unchanged(latest.get());
       }
       GateResult result =
           gate.check(files, new Authorship(account.author, account.note, now(), parent));

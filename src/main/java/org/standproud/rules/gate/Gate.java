@@ -10,7 +10,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +29,6 @@ import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.GateResult.Published;
 import org.standproud.rules.gate.GateResult.Rejected;
-import org.standproud.rules.language.ConditionParser;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.UnitReader;
@@ -52,11 +50,10 @@ public final class Gate {
   /**
    * A gate for one vocabulary.
    *
-   * @param vocabulary the facts cards may speak of
+   * @param vocabulary the facts cards may speak of, whose names conditions can all read
    * @param units how quantities are read
    * @param bases evidence of the demonstration set-ups examples may start from, by name
    * @param demand what to do about conditions the examples do not reach
-   * @throws IllegalArgumentException if the language of conditions cannot read the name of a fact
    */
   public Gate(
       List<Fact> vocabulary,
@@ -67,10 +64,6 @@ public final class Gate {
     this.units = units;
     this.bases = bases;
     this.demand = demand;
-    List<String> unreadable = new ConditionParser(facts, Set.of()).unreadableNames();
-    if (!unreadable.isEmpty()) {
-      throw new IllegalArgumentException("conditions cannot read the facts " + unreadable);
-    }
   }
 
   /**

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
@@ -26,11 +27,14 @@ import org.standproud.rules.desk.DeskAnswer.Stale;
 import org.standproud.rules.desk.DeskAnswer.Unchanged;
 import org.standproud.rules.desk.RevisionDiff.PartChange;
 import org.standproud.rules.gate.ActiveRuleBase;
+import org.standproud.rules.gate.Coverage;
+import org.standproud.rules.gate.Gate;
 import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.impact.Impact;
 import org.standproud.rules.impact.ImpactReport;
 import org.standproud.rules.impact.PastJob;
 import org.standproud.rules.impact.PastJobs;
+import org.standproud.rules.language.UnitReader;
 import org.standproud.rules.trace.Kind;
 
 class CardDeskTest {
@@ -51,14 +55,12 @@ class CardDeskTest {
   }
 
   private CardDesk desk(Publishing publishing, ActiveRuleBase active, PastJobs past) {
+    return desk(SmallCards.gate(), publishing, active, past);
+  }
+
+  private CardDesk desk(Gate gate, Publishing publishing, ActiveRuleBase active, PastJobs past) {
     return new CardDesk(
-        SmallCards.gate(),
-        store,
-        active,
-        publishing,
-        new Impact(SmallCards.VERDICT, 1),
-        past,
-        CLOCK);
+        gate, store, active, publishing, new Impact(SmallCards.VERDICT, 1), past, CLOCK);
   }
 
   private StoredRevision publish(Map<String, String> files) {
@@ -125,6 +127,42 @@ class CardDeskTest {
     commented.computeIfPresent(SmallCards.TALL, (f, t) -> "# a comment\n" + t);
     assertThat(desk.publish(CardEdit.of(commented), "engineer", "n", UNWATCHED))
         .isEqualTo(new Unchanged(first));
+  }
+
+  @Test
+  void cardsThatServeAreNotTriedAgainUntilATextOfThemIsAnother() {
+    AtomicInteger read = new AtomicInteger();
+    UnitReader counting =
+        text -> {
+          read.incrementAndGet();
+          return Shop.UNIT_READER.read(text);
+        };
+    Gate gate =
+        new Gate(Shop.VOCABULARY, counting, name -> Optional.empty(), Coverage.Demand.REFUSE);
+    desk = desk(gate, Publishing.ONE_PERSON, active, PastJobs.NONE);
+    StoredRevision first = publish(SmallCards.files());
+    int once = read.getAndSet(0);
+    assertThat(once).isPositive();
+
+    CardEdit same = CardEdit.of(SmallCards.files());
+    assertThat(desk.publish(same, "engineer", "n", UNWATCHED)).isEqualTo(new Unchanged(first));
+    assertThat(desk.propose(same, "engineer", "n")).isEqualTo(new Unchanged(first));
+    assertThat(read).hasValue(0);
+
+    desk = desk(gate, Publishing.ONE_PERSON, new ActiveRuleBase(), PastJobs.NONE);
+    assertThat(desk.follow()).isInstanceOf(Published.class);
+    assertThat(read.getAndSet(0)).isEqualTo(once);
+    publish(SmallCards.tall("2.1"));
+    assertThat(read).hasValue(once);
+  }
+
+  @Test
+  void cardsThatPassedElsewhereAreTriedHereBeforeTheyServe() {
+    publish(SmallCards.files());
+    ActiveRuleBase nothingYet = new ActiveRuleBase();
+    CardDesk replica = desk(Publishing.ONE_PERSON, nothingYet, PastJobs.NONE);
+    replica.publish(CardEdit.of(SmallCards.files()), "engineer", "n", UNWATCHED);
+    assertThat(nothingYet.get()).isPresent();
   }
 
   @Test

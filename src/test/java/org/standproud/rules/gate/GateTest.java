@@ -1,19 +1,16 @@
 package org.standproud.rules.gate;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.Shop;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.Authorship;
@@ -73,17 +70,6 @@ class GateTest {
     GateResult result = gate(Coverage.Demand.REFUSE).check(CARDS, BY);
     assertThat(result).isInstanceOf(Published.class);
     assertThat(((Published) result).coverage().conditions()).isEqualTo(6);
-  }
-
-  @Test
-  void aFactWhoseNameTheLanguageCannotReadIsRefusedAtTheStart() {
-    Fact bad = new Fact("if + then", new Fact.YesNo(), "x", "given");
-    assertThatThrownBy(
-            () ->
-                new Gate(
-                    List.of(bad), Shop.UNIT_READER, n -> Optional.empty(), Coverage.Demand.REPORT))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("if + then");
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.Shop;
 import org.standproud.setup.Band;
 
@@ -45,6 +46,19 @@ class ConditionParserTest {
 
   private static Condition parse(String text) throws ConditionRefused {
     return PARSER.parse(text, LIMITS);
+  }
+
+  @Test
+  void everyFactOfTheVocabularyCanBeNamedInACondition() {
+    FactTable all = new FactTable(Vocabulary.all());
+    assertThat(new ConditionParser(all, Set.of()).unreadableNames()).isEmpty();
+  }
+
+  @Test
+  void aFactWhoseNameTheLanguageCannotReadIsFoundOut() {
+    Fact bad = new Fact("if + then", new Fact.YesNo(), "x", "given");
+    FactTable table = new FactTable(List.of(bad));
+    assertThat(new ConditionParser(table, Set.of()).unreadableNames()).containsExactly("if + then");
   }
 
   @ParameterizedTest
