@@ -11,7 +11,8 @@ import org.standproud.api.audit.command.AuditCommand;
 import org.standproud.rules.command.RulesCommand;
 
 /** Starts the service, or runs a command where the first argument names one. */
-@SpringBootApplication
+@SpringBootApplication(
+    scanBasePackages = {"org.standproud.api", "org.standproud.audit", "org.standproud.web"})
 @EnableScheduling
 public class Standproud {
 

@@ -15,6 +15,7 @@ import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Lazy;
 import org.springframework.web.filter.ShallowEtagHeaderFilter;
 import org.standproud.api.assessing.Assessor;
 import org.standproud.api.assessing.Making;
@@ -42,7 +43,9 @@ class ApiConfiguration {
 
   private static final Logger LOG = LoggerFactory.getLogger(ApiConfiguration.class);
 
+  /** Read when it is asked for: a store that holds a catalogue does not begin with the files. */
   @Bean
+  @Lazy
   SeedCatalogue seedCatalogue(@Value("${standproud.catalogue.directory}") Path folder) {
     SeedCatalogue seeds = SeedCatalogue.read(folder);
     if (seeds.get().isEmpty()) {
@@ -58,8 +61,8 @@ class ApiConfiguration {
   }
 
   @Bean
-  ShopCatalogue shopCatalogue(CatalogueStore store, SeedCatalogue seeds) {
-    return new ShopCatalogue(store, seeds);
+  ShopCatalogue shopCatalogue(CatalogueStore store, ObjectProvider<SeedCatalogue> seeds) {
+    return new ShopCatalogue(store, seeds::getObject);
   }
 
   @Bean

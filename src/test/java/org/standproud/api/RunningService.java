@@ -101,6 +101,11 @@ public final class RunningService implements AutoCloseable {
     return context.getBean(type);
   }
 
+  /** Whether a part was made already. */
+  boolean made(String part) {
+    return context.getBeanFactory().containsSingleton(part);
+  }
+
   HttpResponse<String> get(String path) {
     return caller.get(path);
   }

@@ -23,6 +23,7 @@ import java.util.Set;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Lazy;
 import org.springframework.core.io.ClassPathResource;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
@@ -33,6 +34,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * always there (from {@code contract/words.yaml}), the request, and the problems.
  */
 @Configuration(proxyBeanMethods = false)
+@Lazy
 class Contract {
 
   private static final String ASSESS = "assess";

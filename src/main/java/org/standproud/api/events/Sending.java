@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.util.function.SingletonSupplier;
 
 /** Sends one event to one subscriber. */
 final class Sending {
@@ -22,13 +23,18 @@ final class Sending {
   private final TargetGuard guard;
   private final Clock clock;
 
-  /** A redirect leads where no guard has looked, so none is followed. */
-  private final HttpClient client =
-      HttpClient.newBuilder()
-          .connectTimeout(CONNECTING)
-          .followRedirects(HttpClient.Redirect.NEVER)
-          .version(HttpClient.Version.HTTP_1_1)
-          .build();
+  /**
+   * A redirect leads where no guard has looked, so none is followed. Made for the first event,
+   * because it reads every certificate that the machine trusts.
+   */
+  private final SingletonSupplier<HttpClient> client =
+      SingletonSupplier.of(
+          () ->
+              HttpClient.newBuilder()
+                  .connectTimeout(CONNECTING)
+                  .followRedirects(HttpClient.Redirect.NEVER)
+                  .version(HttpClient.Version.HTTP_1_1)
+                  .build());
 
   Sending(Outbox outbox, Subscriptions subscriptions, TargetGuard guard, Clock clock) {
     this.outbox = outbox;
@@ -72,7 +78,7 @@ final class Sending {
     try {
       guard.check(to.target());
       HttpResponse<InputStream> response =
-          client.send(request(row, to), HttpResponse.BodyHandlers.ofInputStream());
+          client.obtain().send(request(row, to), HttpResponse.BodyHandlers.ofInputStream());
       response.body().close(); // What a subscriber says beside the status is not read.
       return String.valueOf(response.statusCode());
     } catch (TargetGuard.Refused e) {

@@ -3,6 +3,7 @@ package org.standproud.api.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -16,11 +17,14 @@ public final class ShopCatalogue {
    * The catalogue of a store, which begins with the seeds.
    *
    * @param store the store
-   * @param seeds what an empty store begins with
+   * @param seeds what an empty store begins with; asked only if it is empty
    */
-  public ShopCatalogue(CatalogueStore store, SeedCatalogue seeds) {
+  public ShopCatalogue(CatalogueStore store, Supplier<SeedCatalogue> seeds) {
     this.store = store;
-    this.seedFault = seeds.fault();
+    this.seedFault = store.now().sequence() == 0 ? begin(seeds.get()) : "";
+  }
+
+  private String begin(SeedCatalogue seeds) {
     List<Shelved.Change> all = new ArrayList<>();
     seeds
         .told()
@@ -29,12 +33,13 @@ public final class ShopCatalogue {
                 items.forEach(
                     (name, told) ->
                         all.add(new Shelved.Change(shelf, name, CanonicalJson.of(told)))));
-    if (!all.isEmpty() && store.now().sequence() == 0) {
+    if (!all.isEmpty()) {
       store.change(
           now -> now.sequence() == 0 ? all : List.of(),
           "start of the service",
           "the files of the shop, as the catalogue began");
     }
+    return seeds.fault();
   }
 
   /** The catalogue; empty if there is none yet. */

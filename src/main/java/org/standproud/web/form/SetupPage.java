@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
+import org.springframework.util.function.SingletonSupplier;
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.advice.Cautions;
 import org.standproud.advice.compare.ComparedSetups;
@@ -41,20 +43,23 @@ class SetupPage {
   private final ShopCatalogue shop;
   private final RuleShelf rules;
   private final RecordedAnswers answers;
-  private final DemonstrationSetups demonstrations;
+  private final SingletonSupplier<DemonstrationSetups> demonstrations;
 
   SetupPage(
       ShopCatalogue shop,
       RuleShelf rules,
       RecordedAnswers answers,
-      SeedCatalogue seeds,
+      ObjectProvider<SeedCatalogue> seeds,
       @Value("${standproud.catalogue.directory}") Path catalogueFolder) {
     this.shop = shop;
     this.rules = rules;
     this.answers = answers;
     this.demonstrations =
-        new DemonstrationSetups(
-            catalogueFolder.resolve("setups"), seeds.get().orElse(Catalogue.EMPTY));
+        SingletonSupplier.of(
+            () ->
+                new DemonstrationSetups(
+                    catalogueFolder.resolve("setups"),
+                    seeds.getObject().get().orElse(Catalogue.EMPTY)));
   }
 
   /**
@@ -67,7 +72,7 @@ class SetupPage {
   record Filled(UnitSystem units, Map<String, String> values, @Nullable UUID before) {}
 
   DemonstrationSetups demonstrations() {
-    return demonstrations;
+    return demonstrations.obtain();
   }
 
   Catalogue catalogue() {
@@ -88,7 +93,7 @@ class SetupPage {
     page.addObject("elsewhere", writer.elsewhere(refused));
     page.addObject("units", filled.units().words());
     page.addObject("other", other(filled.units()).words());
-    page.addObject("demonstrations", demonstrations.names());
+    page.addObject("demonstrations", demonstrations().names());
     page.addObject("before", filled.before());
     addDraft(page, filled);
     return page;

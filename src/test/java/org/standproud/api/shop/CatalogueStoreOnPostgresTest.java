@@ -35,8 +35,8 @@ class CatalogueStoreOnPostgresTest {
       Flyway.configure().dataSource(database).load().migrate();
       CatalogueStore one = new CatalogueStore(database, SEVEN);
       CatalogueStore two = new CatalogueStore(database, SEVEN);
-      ShopCatalogue first = new ShopCatalogue(one, SEEDS);
-      ShopCatalogue second = new ShopCatalogue(two, SEEDS);
+      ShopCatalogue first = new ShopCatalogue(one, () -> SEEDS);
+      ShopCatalogue second = new ShopCatalogue(two, () -> SEEDS);
       assertThat(first.get()).isEqualTo(SEEDS.get()).isEqualTo(second.get());
       assertThat(one.revisions(null, Long.MAX_VALUE, 10)).hasSize(1);
 

@@ -1,0 +1,34 @@
+package org.standproud.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a start makes, and what waits until somebody asks for it. */
+class StartTest {
+
+  @TempDir Path directory;
+
+  @Test
+  void theContractIsWrittenWhenSomebodyAsks() {
+    try (RunningService service = RunningService.start(directory, Path.of("rules"))) {
+      assertThat(service.made("openApiResource")).isFalse();
+      assertThat(service.get("/v3/api-docs.yaml").statusCode()).isEqualTo(200);
+      assertThat(service.made("openApiResource")).isTrue();
+    }
+  }
+
+  @Test
+  void theFilesOfTheCatalogueAreReadOnlyWhereTheStoreIsEmpty() {
+    try (RunningService first = RunningService.start(directory, Path.of("rules"))) {
+      assertThat(first.made("seedCatalogue")).isTrue();
+    }
+    try (RunningService second = RunningService.start(directory, Path.of("rules"))) {
+      assertThat(second.made("seedCatalogue")).isFalse();
+      assertThat(second.get("/v1/catalogue/vises").statusCode()).isEqualTo(200);
+      assertThat(second.assess(RunningService.seed("01")).statusCode()).isEqualTo(201);
+    }
+  }
+}
