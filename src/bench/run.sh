@@ -5,7 +5,7 @@
 #
 # Short: few iterations, all benchmarks of a kind in one machine (minutes). Long: as annotated, a
 # machine for each benchmark (an hour and more; leave the machine alone). Figures of src/bench/load
-# written to target/bench/http.txt as key=value are taken in.
+# written to target/bench/http.txt as key=value are taken in, and those of src/bench/start.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 form=${1:-short}
