@@ -76,11 +76,16 @@ final class CardTree {
 
   private final String file;
   private final String yaml;
+
+  /** Its characters by the numbers in which the parser tells places. */
+  private final int[] characters;
+
   private int values;
 
   private CardTree(String file, String yaml) {
     this.file = file;
     this.yaml = yaml;
+    this.characters = yaml.codePoints().limit(CardLimits.MAX_CARD_LENGTH).toArray();
   }
 
   static Mapping read(String file, String yaml) throws Unreadable {
@@ -183,18 +188,15 @@ final class CardTree {
     if (text.length() > CardLimits.MAX_TEXT_LENGTH) {
       throw bad(parser, "a text is longer than " + CardLimits.MAX_TEXT_LENGTH + " characters");
     }
-    char first = firstChar(parser);
+    int first = firstChar(parser);
     boolean quoted = first == '"' || first == '\'';
     return new Written(text, at.getLineNr(), at.getColumnNr() + (quoted ? 1 : 0));
   }
 
   /** The character of the file at which the value begins; the parser hides quotes and anchors. */
-  private char firstChar(YAMLParser parser) {
-    int codePoints = (int) parser.currentTokenLocation().getCharOffset();
-    if (codePoints < 0 || codePoints >= yaml.codePointCount(0, yaml.length())) {
-      return ' ';
-    }
-    return yaml.charAt(yaml.offsetByCodePoints(0, codePoints));
+  private int firstChar(YAMLParser parser) {
+    long at = parser.currentTokenLocation().getCharOffset();
+    return at < 0 || at >= characters.length ? ' ' : characters[(int) at];
   }
 
   private Unreadable bad(YAMLParser parser, String message) {
