@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Runs the benchmarks and writes api-docs/performance.md from what they left in target/bench.
 #
-#   src/bench/run.sh short|long [benchmarks, a regular expression]
+#   src/bench/run.sh short|long [benchmarks, a regular expression] [numbers of cards]
 #
 # Short: few iterations, all benchmarks of a kind in one machine (minutes). Long: as annotated, a
 # machine for each benchmark (an hour and more; leave the machine alone). Figures of src/bench/load
@@ -10,6 +10,7 @@ set -euo pipefail
 cd "$(dirname "$0")/../.."
 form=${1:-short}
 what=${2:-.}
+cards=${3:-16,70,500,2000}
 heap=2g
 case $form in
   short) options="-wi 3 -w 1 -i 3 -r 1 -f 0" ;;
@@ -28,7 +29,7 @@ run() {
     -rf json -rff "target/bench/$1.json" "${@:3}" || rm -f "target/bench/$1.json"
 }
 
-run beside 'SideBySideBenchmark.(traced|kinds|hand.*|easy.*|droolsKept.*)'
+run "beside-$cards" 'SideBySideBenchmark.(traced|kinds|hand.*|easy.*|droolsKept.*)' -p "cards=$cards"
 run container 'SideBySideBenchmark.droolsNew.*' -p cards=16,70 -bm ss -wi 1 -i 3
 run elsewhere ElsewhereBenchmark
 run rules 'RulesBenchmark.(tracing.*|wholeGate)'
@@ -36,4 +37,4 @@ run evidence EvidenceBenchmark
 run stage StageBenchmark
 run advice AdviceBenchmark
 java -cp "$path" org.standproud.PerformancePage target/bench api-docs/performance.md \
-  "src/bench/run.sh $form $what" "$heap"
+  "src/bench/run.sh $form '$what' $cards" "$heap"

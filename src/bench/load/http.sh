@@ -41,27 +41,87 @@ load() { # port, seconds, callers, calls a second of each (0: as many as go)
 figure() { awk -v what="$1" '$0 ~ what { print $2 + 0; exit }'; }
 percentile() { awk -v what="$1" '$1 == what && $2 == "in" { print $3 * 1000; exit }'; }
 
-row() { # name, port
-  load "$2" "$warm" "$callers" 0 >/dev/null
-  load "$2" "$measure" "$callers" 0 >"$work/full"
-  local rate each
-  rate=$(figure Requests/sec: <"$work/full")
-  each=$(awk -v r="$rate" -v c="$callers" 'BEGIN { printf "%.3f", 0.7 * r / c }')
-  load "$2" "$measure" "$callers" "$each" >"$work/part"
-  local memory
-  memory=$(awk '/VmHWM/ { print int($2 / 1024) }' "/proc/$pid/status")
-  grep -q '\[201\]' "$work/full" || { cat "$work/full" >&2; exit 1; }
-  printf '| %s | %s | %.0f | %.1f | %.1f | %.1f | %s |\n' "$1" "$started" "$rate" \
-    "$(percentile 50% <"$work/full")" "$(percentile 50% <"$work/part")" \
-    "$(percentile 99% <"$work/part")" "$memory"
+# Sum and count of the time of the stages before storing, in seconds and assessments.
+stages() { # port
+  curl -s "http://127.0.0.1:$1/actuator/prometheus" |
+    awk '/^standproud_stage_seconds_sum/ && !/storing/ { sum += $2 }
+      /^standproud_stage_seconds_count/ && /mechanics/ { count = $2 } END { print sum, count }'
+}
+
+stop() {
   kill "$pid"
   wait "$pid" 2>/dev/null || true
 }
+
+row() { # name, port
+  load "$2" "$warm" "$callers" 0 >/dev/null
+  load "$2" "$measure" "$callers" 0 >"$work/full"
+  local each
+  rate=$(figure Requests/sec: <"$work/full")
+  each=$(awk -v r="$rate" -v c="$callers" 'BEGIN { printf "%.3f", 0.7 * r / c }')
+  load "$2" "$measure" "$callers" "$each" >"$work/part"
+  p50=$(percentile 50% <"$work/part")
+  p99=$(percentile 99% <"$work/part")
+  memory=$(awk '/VmHWM/ { print int($2 / 1024) }' "/proc/$pid/status")
+  grep -q '\[201\]' "$work/full" || { cat "$work/full" >&2; exit 1; }
+  printf '| %s | %s | %.0f | %.1f | %.1f | %.1f | %s |\n' "$1" "$started" "$rate" \
+    "$(percentile 50% <"$work/full")" "$p50" "$p99" "$memory"
+}
+
+# Lines of one batch a second, of as many as single calls take the measured time for.
+batch() { # port, single calls a second
+  local lines begin
+  lines=$(awk -v r="$2" -v s="$measure" 'BEGIN { print int(r * s) }')
+  tr -d '\n' <"$setup" >"$work/line"
+  for _ in $(seq "$lines"); do cat "$work/line"; echo; done >"$work/batch.ndjson"
+  begin=$(date +%s%N)
+  curl -sS -H 'Content-Type: application/x-ndjson' -T "$work/batch.ndjson" -X POST \
+    "http://127.0.0.1:$1/v1/assessments/batch" >"$work/answers"
+  local judged
+  judged=$(grep -c '"status":201' "$work/answers")
+  [[ $judged == "$lines" ]] || { head -c 500 "$work/answers" >&2; exit 1; }
+  awk -v n="$lines" -v ns="$(($(date +%s%N) - begin))" 'BEGIN { printf "%.2f\n", n * 1e9 / ns }'
+}
+
+standproud() { # port, folder of the records
+  serve "$1" java -Xmx384m -jar "$jar" --server.port="$1" --standproud.audit.directory="$2" \
+    --standproud.limits.calls-per-minute=0
+}
+
+mkdir -p target/bench
+out=target/bench/http.txt
+: >"$out"
+keep() { awk -v k="$1" -v a="$2" -v b="$3" 'BEGIN { printf "%s=%.3f\n", k, a / b }' >>"$out"; }
 
 echo "| | first answer, ms | set-ups a second | p50 at full load, ms | p50 at 70 %, ms | p99 at 70 %, ms | memory, MB |"
 echo "|---|---|---|---|---|---|---|"
 serve 8471 java -Xmx384m -jar target/empty/empty-0.jar --server.port=8471
 row "web application that does nothing" 8471
-serve 8472 java -Xmx384m -jar "$jar" --server.port=8472 --standproud.audit.directory="$work/data" \
-  --standproud.limits.calls-per-minute=0
+stop
+keep empty_rate "$rate" 1
+empty=$rate
+
+standproud 8472 "$work/data"
 row "Standproud, H2, durable" 8472
+keep durable_rate "$rate" 1
+keep p99_over_p50 "$p99" "$p50"
+keep memory_mb "$memory" 1
+durable=$rate
+# One caller, so that no stage waits for a core: the time of an assessment in process.
+before=$(stages 8472)
+load 8472 "$((measure / 2))" 1 0 >/dev/null
+seconds=$(echo "$before $(stages 8472)" | awk '{ print ($3 - $1) / ($4 - $2) }')
+keep in_process_ms "$(awk -v s="$seconds" 'BEGIN { print s * 1000 }')" 1
+predicted=$(awk -v e="$empty" -v s="$seconds" -v n="$(nproc)" 'BEGIN { print 1 / (1 / e + s / n) }')
+keep rate_over_predicted "$durable" "$predicted"
+keep batch_over_single "$(batch 8472 "$durable")" "$durable"
+stop
+
+# The same on a disk of memory, where being forced to disk costs nothing.
+rm -rf /dev/shm/standproud-bench
+standproud 8473 /dev/shm/standproud-bench
+row "Standproud, H2, on a disk of memory" 8473
+stop
+rm -rf /dev/shm/standproud-bench
+keep durable_over_not "$durable" "$rate"
+cat "$out"
