@@ -13,6 +13,7 @@ import java.util.logging.Level;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -21,7 +22,6 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -177,10 +177,13 @@ final class Browser implements AutoCloseable {
 
   /** Does something and waits until another page has come of it. */
   void leaving(Runnable act) {
-    WebElement here = one("html");
+    driver.executeScript("document.documentElement.dataset.left = 'no'");
     act.run();
-    new WebDriverWait(driver, PATIENCE).until(ExpectedConditions.stalenessOf(here));
-    until(b -> b.ask("document.readyState").equals("complete"));
+    until(
+        b ->
+            b.ask(
+                "document.documentElement.dataset.left === undefined"
+                    + " && document.readyState === 'complete'"));
   }
 
   private WebElement button(String words) {
@@ -190,8 +193,8 @@ final class Browser implements AutoCloseable {
   /** Waits until it is so; for what a page fetches by itself. */
   void until(Function<Browser, Boolean> so) {
     new WebDriverWait(driver, PATIENCE)
-        .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
-        .ignoring(org.openqa.selenium.NoSuchElementException.class)
+        // A page that goes while it is asked answers with several kinds of this.
+        .ignoring(WebDriverException.class)
         .until(d -> so.apply(this));
   }
 

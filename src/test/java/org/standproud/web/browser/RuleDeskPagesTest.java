@@ -56,7 +56,8 @@ class RuleDeskPagesTest {
         .contains("HOLD-001\nis caution, fail")
         .contains("would be stop, fail")
         .contains("tall plate");
-    assertThat(browser.text("#check .differs")).contains("was caution").contains("is stop");
+    browser.until(b -> b.text("#check .differs").contains("is stop"));
+    assertThat(browser.text("#check .differs")).contains("was caution");
     browser.keep("rule-edit-tried-wide");
     browser.type("#record", shop.assessed(Shop.seed("01")));
     browser.press("Try");
