@@ -5,8 +5,11 @@ import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.setup.Worded;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JacksonModule;
+import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.ValueSerializer;
+import tools.jackson.databind.cfg.JsonNodeFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 
@@ -20,6 +23,11 @@ public final class PlainJson {
       JsonMapper.builder()
           .addModule(words())
           .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_NULL))
+          // Members of canonical JSON stand in the order of their names.
+          .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+          .disable(MapperFeature.SORT_CREATOR_PROPERTIES_FIRST)
+          .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+          .enable(JsonNodeFeature.WRITE_PROPERTIES_SORTED)
           .build();
 
   private PlainJson() {}
@@ -36,7 +44,7 @@ public final class PlainJson {
    * @throws org.standproud.audit.canonical.NotCanonical if a number in it is not finite
    */
   public static CanonicalJson canonical(Object value) {
-    return CanonicalJson.of(MAPPER.valueToTree(value));
+    return CanonicalJson.told(out -> MAPPER.writeValue(out, value));
   }
 
   private static final class Words extends ValueSerializer<Worded> {

@@ -95,7 +95,11 @@ public final class Readings {
 
   /** These readings with one number put in the place of another. */
   public Readings with(Fact fact, Band band) {
-    return new Readings(table, all(), table.slot(fact), new Value.Quantity(band), false);
+    int slot = table.slot(fact);
+    Value value = new Value.Quantity(band);
+    return changed == null || slot == changedSlot
+        ? new Readings(table, values, slot, value, shrunk)
+        : new Readings(table, all(), slot, value, false);
   }
 
   /**

@@ -1,0 +1,169 @@
+package org.standproud.audit.canonical;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.erdtman.jcs.NumberToJSON;
+import tools.jackson.core.Base64Variant;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.SerializableString;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.json.JsonWriteFeature;
+import tools.jackson.core.util.JsonGeneratorDelegate;
+
+/**
+ * Writes JSON in the form of RFC 8785 as it is told, in one pass. Numbers are written as ECMAScript
+ * does; the order of members is the teller's affair, and a member out of order is refused. Records
+ * are hashed and stored in this form, so what it costs is a large part of what an answer costs.
+ *
+ * <p>Every method that takes a value throws {@link NotCanonical} if the form cannot hold it.
+ */
+final class CanonicalGenerator extends JsonGeneratorDelegate {
+
+  /** RFC 8785 section 3.2.2.2 writes control characters with small hexadecimal digits. */
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().disable(JsonWriteFeature.WRITE_HEX_UPPER_CASE).build();
+
+  /** Up to here every whole number is written by its digits, and a long holds them. */
+  private static final double DIGITS_ONLY = 1e15;
+
+  /** The member written last in each object that is open. */
+  private final Deque<String> names = new ArrayDeque<>();
+
+  CanonicalGenerator(Writer text) {
+    super(FACTORY.createGenerator(ObjectWriteContext.empty(), text), false);
+  }
+
+  @Override
+  public JsonGenerator writeStartObject() {
+    names.push("");
+    return super.writeStartObject();
+  }
+
+  @Override
+  public JsonGenerator writeStartObject(Object value) {
+    names.push("");
+    return super.writeStartObject(value);
+  }
+
+  @Override
+  public JsonGenerator writeStartObject(Object value, int size) {
+    names.push("");
+    return super.writeStartObject(value, size);
+  }
+
+  @Override
+  public JsonGenerator writeEndObject() {
+    names.pop();
+    return super.writeEndObject();
+  }
+
+  @Override
+  public JsonGenerator writeName(String name) {
+    next(name);
+    return super.writeName(name);
+  }
+
+  @Override
+  public JsonGenerator writeName(SerializableString name) {
+    next(name.getValue());
+    return super.writeName(name);
+  }
+
+  /** String compares by UTF-16 code unit, which is the order of RFC 8785 section 3.2.3. */
+  private void next(String name) {
+    String before = names.pop();
+    if (before.compareTo(name) > 0) {
+      throw new NotCanonical("member " + name + " comes after " + before);
+    }
+    names.push(name);
+  }
+
+  @Override
+  public JsonGenerator writeNumber(long number) {
+    return (int) number == number
+        ? super.writeNumber((int) number)
+        : writeNumber(BigInteger.valueOf(number));
+  }
+
+  @Override
+  public JsonGenerator writeNumber(BigInteger number) {
+    String written = written(number.doubleValue());
+    if (new BigDecimal(written).compareTo(new BigDecimal(number)) != 0) {
+      throw new NotCanonical("integer " + number + " is beyond what a double can hold");
+    }
+    return super.writeNumber(written);
+  }
+
+  @Override
+  public JsonGenerator writeNumber(double number) {
+    return Math.abs(number) < DIGITS_ONLY && number == Math.rint(number)
+        ? super.writeNumber((long) number)
+        : super.writeNumber(written(number));
+  }
+
+  /** A float or a decimal means the digits it is written with. */
+  @Override
+  public JsonGenerator writeNumber(float number) {
+    return writeNumber(Double.parseDouble(Float.toString(number)));
+  }
+
+  @Override
+  public JsonGenerator writeNumber(BigDecimal number) {
+    return writeNumber(number.doubleValue());
+  }
+
+  @Override
+  public JsonGenerator writeNumber(String number) {
+    return writeNumber(new BigDecimal(number));
+  }
+
+  @Override
+  public JsonGenerator writeNumber(char[] number, int offset, int length) {
+    return writeNumber(new String(number, offset, length));
+  }
+
+  @Override
+  public JsonGenerator writeArray(double[] numbers, int offset, int length) {
+    writeStartArray();
+    for (int i = offset; i < offset + length; i++) {
+      writeNumber(numbers[i]);
+    }
+    return writeEndArray();
+  }
+
+  @Override
+  public JsonGenerator writeArray(long[] numbers, int offset, int length) {
+    writeStartArray();
+    for (int i = offset; i < offset + length; i++) {
+      writeNumber(numbers[i]);
+    }
+    return writeEndArray();
+  }
+
+  @Override
+  public JsonGenerator writeBinary(Base64Variant form, byte[] bytes, int offset, int length) {
+    throw noValue();
+  }
+
+  @Override
+  public JsonGenerator writeEmbeddedObject(Object value) {
+    throw noValue();
+  }
+
+  static NotCanonical noValue() {
+    return new NotCanonical("a node is no JSON value");
+  }
+
+  private static String written(double number) {
+    try {
+      return NumberToJSON.serializeNumber(number);
+    } catch (IOException e) {
+      throw new NotCanonical("a number is not finite");
+    }
+  }
+}
