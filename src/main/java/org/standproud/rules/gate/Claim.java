@@ -196,11 +196,18 @@ sealed interface Claim {
     } else if (condition instanceof Condition.Not not) {
       return "not(" + key(not.condition()) + ")";
     } else if (condition instanceof Condition.Comparison c) {
-      return "(" + key(c.left()) + " " + c.relation() + " " + key(c.right()) + ")";
+      return key(key(c.left()), c.relation(), key(c.right()));
     } else if (condition instanceof Condition.OfList list) {
       return list.join() + " of " + list.list().name() + " " + key(list.each());
     }
     return condition.toWords();
+  }
+
+  /** Which side stands on the left does not matter. */
+  private static String key(String left, Relation relation, String right) {
+    return left.compareTo(right) <= 0
+        ? "(" + left + " " + relation + " " + right + ")"
+        : "(" + right + " " + mirrored(relation) + " " + left + ")";
   }
 
   private static String key(Term term) {

@@ -23,8 +23,10 @@ import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Band;
 
@@ -165,8 +167,33 @@ class RuleBaseTest {
     RuleTrace trace = ManyCards.BASE.evaluate(ManyCards.evidence(new Random(seed)));
     // The writer of the trace refuses to go on if engine and conditions disagree.
     assertThat(trace.cards())
-        .hasSize(ManyCards.COUNT + 3)
+        .hasSize(ManyCards.BASE.cards().size())
         .isSortedAccordingTo((a, b) -> a.id().compareTo(b.id()));
+  }
+
+  @Property(tries = 60)
+  void inShortEveryCardComesToTheSameAsInTheTrace(
+      @ForAll @LongRange(min = 0, max = 10_000) long seed) {
+    Evidence evidence = ManyCards.evidence(new Random(seed));
+    RuleTrace trace = ManyCards.BASE.evaluate(evidence);
+    RuleKinds kinds = ManyCards.BASE.kinds(evidence);
+    assertThat(kinds.revision()).isEqualTo(trace.revision());
+    assertThat(kinds.cards()).hasSameSizeAs(trace.cards());
+    for (int i = 0; i < kinds.cards().size(); i++) {
+      CardKind kind = kinds.cards().get(i);
+      CardTrace whole = trace.cards().get(i);
+      assertThat(kind)
+          .isEqualTo(
+              new CardKind(
+                  whole.id(), whole.kind(), whole.truth(), whole.severity(), whole.isFinding()));
+    }
+  }
+
+  @Test
+  void aCardHangsOnTheFactsBehindItsJudgements() {
+    RuleBase base = ruleBase(FIRST, SECOND, THIRD);
+    assertThat(base.reads("C")).containsExactlyInAnyOrder(Shop.PACKED, Shop.SLIP, Shop.STAGE);
+    assertThat(base.reads("A")).containsExactly(Shop.PACKED);
   }
 
   @Test
@@ -206,6 +233,12 @@ class RuleBaseTest {
             };
         String id = String.format("X%03d", i);
         cards.add(card(id, "when: " + when + "\nappliesTo: {operation: " + operation + "}"));
+      }
+      for (int i = 0; i < COUNT; i += 5) {
+        String change = i % 2 == 0 ? "eases: {to: note, " : "overrides: {to: caution, ";
+        String when = i % 3 == 0 ? "creeping" : "stage = \"rough\"";
+        String of = String.format("card: X%03d, because: so}", i);
+        cards.add(card(String.format("Y%03d", i), "when: " + when + "\n" + change + of));
       }
       return ruleBase(cards.toArray(new Card[0]));
     }

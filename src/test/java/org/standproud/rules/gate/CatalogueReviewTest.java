@@ -11,7 +11,7 @@ import org.standproud.rules.gate.CardWarning.Kind;
 /** Cards that can serve but cannot matter are told to their author. */
 class CatalogueReviewTest {
 
-  private static String card(String id, String severity, String scope, String limits, String when) {
+  static String card(String id, String severity, String scope, String limits, String when) {
     return """
         id: %s
         title: The claim of %s
@@ -33,7 +33,7 @@ class CatalogueReviewTest {
         .formatted(id, id, severity, scope, limits, when);
   }
 
-  private static List<CardWarning> warnings(String... cards) {
+  static List<CardWarning> warnings(String... cards) {
     Map<String, String> files = new TreeMap<>();
     for (String card : cards) {
       files.put("holding/" + card.substring(4, 5) + ".yaml", card);
