@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class FlipSearch {
 
-  private static final int MAX_STEPS = 24;
+  private static final int MAX_STEPS = 48;
   private static final int MAX_EVALUATIONS = 60;
   private static final double STRAIGHT = 1e-9;
 
@@ -50,16 +50,28 @@ final class FlipSearch {
   }
 
   private @Nullable Double secant(double start, double atStart, double step) {
-    double slope = (function.applyAsDouble(start + step) - atStart) / step;
-    double zero = start - atStart / slope;
-    if (!Double.isFinite(zero) || zero < least || zero > greatest) {
+    double exact = STRAIGHT * Math.abs(atStart);
+    double zero = crossing(start, atStart, start + step);
+    // Over a short step rounding is a part of the slope; over the whole way it is not.
+    if (within(zero) && Math.abs(function.applyAsDouble(zero)) > exact) {
+      zero = crossing(start, atStart, zero);
+    }
+    if (!within(zero)) {
       return null;
     }
     double middle = function.applyAsDouble((start + zero) / 2);
     boolean line =
-        Math.abs(function.applyAsDouble(zero)) <= STRAIGHT * Math.abs(atStart)
-            && Math.abs(middle - atStart / 2) <= STRAIGHT * Math.abs(atStart);
+        Math.abs(function.applyAsDouble(zero)) <= exact && Math.abs(middle - atStart / 2) <= exact;
     return line ? (Double) zero : null;
+  }
+
+  /** Where the straight line through the start and another point comes to zero. */
+  private double crossing(double start, double atStart, double other) {
+    return start - atStart * (other - start) / (function.applyAsDouble(other) - atStart);
+  }
+
+  private boolean within(double x) {
+    return x >= least && x <= greatest;
   }
 
   private @Nullable Double side(double start, double atStart, double firstStep) {

@@ -137,4 +137,22 @@ class MarginFinderTest {
     Readings none = Shop.readings(Shop.DEPTHS, List.of());
     assertThat(new MarginFinder(none, Judgements.NONE).of(condition)).isNull();
   }
+
+  @Test
+  void twoNumbersThatMustBeEqualAreAsFarApartAsTheirBands() throws Exception {
+    Readings apart =
+        Shop.readings(Shop.STICK_OUT, new Band(3, 4, 5), Shop.GRIP_DEPTH, new Band(1, 1.5, 2));
+    assertThat(margin("stick-out = grip depth", apart).clearance()).isCloseTo(2.5, NEAR);
+    assertThat(margin("stick-out = grip depth", apart).adverse()).isCloseTo(1, NEAR);
+    assertThat(margin("grip depth = stick-out", apart).adverse()).isCloseTo(1, NEAR);
+    // To be different they need one number only: flagged by the whole reach of both bands.
+    assertThat(margin("stick-out != grip depth", apart).clearance()).isCloseTo(-2.5, NEAR);
+    assertThat(margin("stick-out != grip depth", apart).adverse()).isCloseTo(-4, NEAR);
+    assertThat(margin("grip depth != stick-out", apart).adverse()).isCloseTo(-4, NEAR);
+    assertThat(margin("not(stick-out = grip depth)", apart).adverse()).isCloseTo(-4, NEAR);
+    assertThat(margin("not(stick-out != grip depth)", apart).adverse()).isCloseTo(1, NEAR);
+    Readings across =
+        Shop.readings(Shop.STICK_OUT, new Band(3, 4, 5), Shop.GRIP_DEPTH, new Band(2, 3, 4));
+    assertThat(margin("stick-out = grip depth", across).adverse()).isZero();
+  }
 }
