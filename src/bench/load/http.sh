@@ -1,9 +1,13 @@
 #!/usr/bin/env bash
 # How many set-ups a second over HTTP, each answer on disk, beside a web application that does
-# nothing, in one run on this machine alone. Needs the jar (mvn -DskipTests package) and hey, a
-# general load generator (apt-get install hey). Prints a table; all loops are bounded.
+# nothing, in one run on this machine alone: on H2, on H2 on a disk of memory, on PostgreSQL. Needs
+# the jar (mvn -DskipTests package), the compiled benchmarks (mvn -Pbench test-compile) and hey, a
+# general load generator (apt-get install hey). Prints a table and keeps its figures in
+# target/bench/http.txt; all loops are bounded.
 #
 #   src/bench/load/http.sh [seconds of warming] [seconds of measuring] [callers]
+#
+# STANDPROUD_JVM has the options of the machine for both applications.
 set -euo pipefail
 cd "$(dirname "$0")/../../.."
 warm=${1:-30}
@@ -11,9 +15,14 @@ measure=${2:-20}
 callers=${3:-16}
 jar=$(ls target/standproud-*.jar)
 setup=seeds/setups/01-top-edge-wire-and-stop.json
+# As the README has it for a small machine.
+read -ra options <<<"${STANDPROUD_JVM:--Xmx192m -XX:+UseSerialGC}"
+export MALLOC_ARENA_MAX=2
 work=$(mktemp -d)
+disk=/dev/shm/standproud-bench-$$
 pid=
-trap 'kill $pid 2>/dev/null || true; rm -rf "$work"' EXIT
+postgres=
+trap 'kill $pid $postgres 2>/dev/null || true; rm -rf "$work" "$disk"' EXIT
 
 command -v hey >/dev/null || { echo "hey is wanted: apt-get install hey" >&2; exit 2; }
 mvn -q -o -f src/bench/empty/pom.xml -DskipTests package
@@ -83,10 +92,11 @@ batch() { # port, single calls a second
   awk -v n="$lines" -v ns="$(($(date +%s%N) - begin))" 'BEGIN { printf "%.2f\n", n * 1e9 / ns }'
 }
 
-standproud() { # port, folder of the records
-  serve "$1" java -Xmx384m -jar "$jar" --server.port="$1" --standproud.audit.directory="$2" \
-    --standproud.limits.calls-per-minute=0
+standproud() { # port, folder of the records, more settings ...
+  serve "$1" "${run[@]}" java "${options[@]}" -jar "$jar" --server.port="$1" \
+    --standproud.audit.directory="$2" --standproud.limits.calls-per-minute=0 "${@:3}"
 }
+run=()
 
 mkdir -p target/bench
 out=target/bench/http.txt
@@ -95,7 +105,7 @@ keep() { awk -v k="$1" -v a="$2" -v b="$3" 'BEGIN { printf "%s=%.3f\n", k, a / b
 
 echo "| | first answer, ms | set-ups a second | p50 at full load, ms | p50 at 70 %, ms | p99 at 70 %, ms | memory, MB |"
 echo "|---|---|---|---|---|---|---|"
-serve 8471 java -Xmx384m -jar target/empty/empty-0.jar --server.port=8471
+serve 8471 java "${options[@]}" -jar target/empty/empty-0.jar --server.port=8471
 row "web application that does nothing" 8471
 stop
 keep empty_rate "$rate" 1
@@ -114,14 +124,38 @@ seconds=$(echo "$before $(stages 8472)" | awk '{ print ($3 - $1) / ($4 - $2) }')
 keep in_process_ms "$(awk -v s="$seconds" 'BEGIN { print s * 1000 }')" 1
 predicted=$(awk -v e="$empty" -v s="$seconds" -v n="$(nproc)" 'BEGIN { print 1 / (1 / e + s / n) }')
 keep rate_over_predicted "$durable" "$predicted"
-keep batch_over_single "$(batch 8472 "$durable")" "$durable"
+both=$(batch 8472 "$durable")
+keep batch_over_single "$both" "$durable"
 stop
 
+# One core for the service, the other for who asks.
+run=(taskset -c 0)
+standproud 8475 "$work/one"
+load 8475 "$warm" 1 0 >/dev/null
+keep batch_both_cores_over_one "$both" "$(batch 8475 "$durable")"
+stop
+run=()
+
 # The same on a disk of memory, where being forced to disk costs nothing.
-rm -rf /dev/shm/standproud-bench
-standproud 8473 /dev/shm/standproud-bench
+standproud 8473 "$disk"
 row "Standproud, H2, on a disk of memory" 8473
 stop
-rm -rf /dev/shm/standproud-bench
 keep durable_over_not "$durable" "$rate"
+
+mkfifo "$work/end"
+java -cp "target/test-classes:target/classes:$(cat target/bench.cp)" \
+  org.standproud.audit.store.ServedPostgres <"$work/end" >"$work/address" 2>"$work/postgres.log" &
+postgres=$!
+exec 9>"$work/end"
+for _ in $(seq 600); do
+  grep -q '^jdbc:' "$work/address" && break
+  sleep 0.1
+done
+standproud 8474 "$work/unused" --spring.datasource.url="$(grep '^jdbc:' "$work/address")"
+row "Standproud, PostgreSQL, durable" 8474
+stop
+exec 9>&-
+wait "$postgres" || true
+keep postgres_rate "$rate" 1
+keep postgres_p99_over_p50 "$p99" "$p50"
 cat "$out"

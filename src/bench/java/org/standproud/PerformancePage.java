@@ -1,6 +1,7 @@
 package org.standproud;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,11 +28,13 @@ public final class PerformancePage {
       Written by `org.standproud.PerformancePage` from the files of one run; not by hand.
 
       %s processors (%s), %s, Java %s, heap of the benchmarks %s, page written on %s. Benchmarks are
-      JMH 1.37, average time unless said otherwise; one thread. Other work ran on the machine, so a
-      ratio of two rows of one run says more than a row, and errors are wide where they are shown
-      wide. Run of the same form:
+      JMH 1.37, average time unless said otherwise; one thread. The load of the machine over the last
+      minute, when the page was written, was %s; a ratio of two rows of one run says more than a row,
+      and errors are wide where they are shown wide. Runs of the same form:
 
           %s
+          src/bench/load/http.sh 40 15
+          src/bench/start/start.sh 3
 
       Side by side, all ways to judge are first found to agree on every demonstration set-up: on the
       kind of every card by all of them; on the truth of every condition, on every distance to
@@ -120,6 +123,7 @@ public final class PerformancePage {
             System.getProperty("java.version"),
             heap,
             LocalDate.now(),
+            number(ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage()),
             command));
     beside(text);
     elsewhere(text);
