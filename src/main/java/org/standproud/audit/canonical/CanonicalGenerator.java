@@ -1,13 +1,15 @@
 package org.standproud.audit.canonical;
 
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
+import java.io.Reader;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.erdtman.jcs.NumberToJSON;
 import tools.jackson.core.Base64Variant;
+import tools.jackson.core.JsonEncoding;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.SerializableString;
@@ -24,9 +26,15 @@ import tools.jackson.core.util.JsonGeneratorDelegate;
  */
 final class CanonicalGenerator extends JsonGeneratorDelegate {
 
-  /** RFC 8785 section 3.2.2.2 writes control characters with small hexadecimal digits. */
+  /**
+   * RFC 8785 section 3.2.2.2 writes control characters with small hexadecimal digits, and every
+   * other character as it is.
+   */
   private static final JsonFactory FACTORY =
-      JsonFactory.builder().disable(JsonWriteFeature.WRITE_HEX_UPPER_CASE).build();
+      JsonFactory.builder()
+          .disable(JsonWriteFeature.WRITE_HEX_UPPER_CASE)
+          .enable(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8)
+          .build();
 
   /** Up to here every whole number is written by its digits, and a long holds them. */
   private static final double DIGITS_ONLY = 1e15;
@@ -34,8 +42,8 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
   /** The member written last in each object that is open. */
   private final Deque<String> names = new ArrayDeque<>();
 
-  CanonicalGenerator(Writer text) {
-    super(FACTORY.createGenerator(ObjectWriteContext.empty(), text), false);
+  CanonicalGenerator(OutputStream utf8) {
+    super(FACTORY.createGenerator(ObjectWriteContext.empty(), utf8, JsonEncoding.UTF8), false);
   }
 
   @Override
@@ -80,7 +88,45 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
     if (before.compareTo(name) > 0) {
       throw new NotCanonical("member " + name + " comes after " + before);
     }
-    names.push(name);
+    names.push(whole(name));
+  }
+
+  @Override
+  public JsonGenerator writeString(String text) {
+    return super.writeString(whole(text));
+  }
+
+  @Override
+  public JsonGenerator writeString(SerializableString text) {
+    return writeString(text.getValue());
+  }
+
+  @Override
+  public JsonGenerator writeString(char[] text, int offset, int length) {
+    return writeString(new String(text, offset, length));
+  }
+
+  @Override
+  public JsonGenerator writeString(Reader reader, int length) {
+    throw noValue();
+  }
+
+  /** UTF-8 has no bytes for half of a surrogate pair. */
+  private static String whole(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char unit = text.charAt(i);
+      if (Character.isSurrogate(unit)) {
+        boolean pair =
+            Character.isHighSurrogate(unit)
+                && i + 1 < text.length()
+                && Character.isLowSurrogate(text.charAt(i + 1));
+        if (!pair) {
+          throw new NotCanonical("a text holds half of a surrogate pair");
+        }
+        i++;
+      }
+    }
+    return text;
   }
 
   @Override

@@ -2,7 +2,9 @@ package org.standproud.audit.canonical;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.io.StringWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -11,7 +13,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
@@ -33,7 +34,10 @@ public final class CanonicalJson {
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
-  private final String text;
+  /** One of both is known; the other is made of it when asked for. */
+  private @Nullable String text;
+
+  private final byte @Nullable [] utf8;
 
   /** A record of some hundred kilobytes is asked for its digest several times on its way. */
   private @Nullable String digest;
@@ -46,11 +50,25 @@ public final class CanonicalJson {
   @JsonCreator(mode = JsonCreator.Mode.DISABLED) // A string read as JSON is a value, not a text.
   public CanonicalJson(String text) {
     this.text = Objects.requireNonNull(text, "text");
+    utf8 = null;
+  }
+
+  private CanonicalJson(ByteArrayOutputStream utf8) {
+    this.utf8 = utf8.toByteArray();
   }
 
   /** The canonical text. */
   public String text() {
-    return text;
+    String known = text;
+    if (known == null) {
+      known = new String(bytes(), StandardCharsets.UTF_8);
+      text = known; // A thread that does not see it yet makes the same.
+    }
+    return known;
+  }
+
+  private byte[] bytes() {
+    return utf8 != null ? utf8 : text().getBytes(StandardCharsets.UTF_8);
   }
 
   /**
@@ -74,16 +92,11 @@ public final class CanonicalJson {
    * @throws NotCanonical when a member is out of order, or the form cannot hold the value unchanged
    */
   public static CanonicalJson told(Consumer<JsonGenerator> teller) {
-    StringWriter text = new StringWriter(8_192);
-    try (JsonGenerator out = new CanonicalGenerator(text)) {
+    ByteArrayOutputStream utf8 = new ByteArrayOutputStream(8_192);
+    try (JsonGenerator out = new CanonicalGenerator(utf8)) {
       teller.accept(out);
     }
-    String canonical = text.toString();
-    // UTF-8 has no bytes for half of a pair.
-    if (holdsHalfAPair(canonical)) {
-      throw new NotCanonical("a text holds half of a surrogate pair");
-    }
-    return new CanonicalJson(canonical);
+    return new CanonicalJson(utf8);
   }
 
   /**
@@ -108,11 +121,20 @@ public final class CanonicalJson {
    * @return the object, canonical
    */
   public static CanonicalJson object(Map<String, CanonicalJson> members) {
-    return new CanonicalJson(
-        new TreeMap<>(members)
-            .entrySet().stream()
-                .map(m -> of(StringNode.valueOf(m.getKey())).text() + ":" + m.getValue().text())
-                .collect(Collectors.joining(",", "{", "}")));
+    ByteArrayOutputStream utf8 = new ByteArrayOutputStream(8_192);
+    int before = '{';
+    for (Map.Entry<String, CanonicalJson> member : new TreeMap<>(members).entrySet()) {
+      utf8.write(before);
+      utf8.writeBytes(of(StringNode.valueOf(member.getKey())).bytes());
+      utf8.write(':');
+      utf8.writeBytes(member.getValue().bytes());
+      before = ',';
+    }
+    if (members.isEmpty()) {
+      utf8.write(before);
+    }
+    utf8.write('}');
+    return new CanonicalJson(utf8);
   }
 
   /**
@@ -124,7 +146,7 @@ public final class CanonicalJson {
   @JsonValue
   public JsonNode tree() {
     try {
-      return MAPPER.readTree(text);
+      return utf8 != null ? MAPPER.readTree(utf8) : MAPPER.readTree(text());
     } catch (JacksonException e) {
       throw new NotCanonical("not JSON: " + e.getOriginalMessage());
     }
@@ -136,7 +158,17 @@ public final class CanonicalJson {
    * @return UTF-8 bytes
    */
   public byte[] utf8() {
-    return text.getBytes(StandardCharsets.UTF_8);
+    return bytes().clone();
+  }
+
+  /**
+   * Writes the text as it is hashed.
+   *
+   * @param out gets UTF-8 bytes
+   * @throws IOException if it takes none
+   */
+  public void writeTo(OutputStream out) throws IOException {
+    out.write(bytes());
   }
 
   /**
@@ -155,41 +187,24 @@ public final class CanonicalJson {
 
   private String digested() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(utf8()));
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes()));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("Every Java platform has SHA-256", e);
     }
   }
 
-  private static boolean holdsHalfAPair(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char unit = text.charAt(i);
-      if (Character.isSurrogate(unit)) {
-        boolean pair =
-            Character.isHighSurrogate(unit)
-                && i + 1 < text.length()
-                && Character.isLowSurrogate(text.charAt(i + 1));
-        if (!pair) {
-          return true;
-        }
-        i++;
-      }
-    }
-    return false;
-  }
-
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof CanonicalJson json && text.equals(json.text);
+    return other instanceof CanonicalJson json && text().equals(json.text());
   }
 
   @Override
   public int hashCode() {
-    return text.hashCode();
+    return text().hashCode();
   }
 
   @Override
   public String toString() {
-    return text;
+    return text();
   }
 }

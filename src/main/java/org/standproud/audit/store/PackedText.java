@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
+import org.standproud.audit.canonical.CanonicalJson;
 
 /**
  * The text of a record as it lies in the database: UTF-8 in the zlib format (RFC 1950), at the
@@ -24,11 +25,11 @@ final class PackedText {
   private PackedText() {}
 
   /** The bytes of a text. */
-  static byte[] of(String text) {
+  static byte[] of(CanonicalJson text) {
     Deflater deflater = new Deflater(Deflater.BEST_SPEED);
-    ByteArrayOutputStream packed = new ByteArrayOutputStream(text.length() / 5 + 64);
+    ByteArrayOutputStream packed = new ByteArrayOutputStream(PIECE_BYTES);
     try (DeflaterOutputStream out = new DeflaterOutputStream(packed, deflater, PIECE_BYTES)) {
-      out.write(text.getBytes(StandardCharsets.UTF_8));
+      text.writeTo(out);
     } catch (IOException e) {
       throw new UncheckedIOException("Memory takes whatever is written", e);
     } finally {

@@ -73,7 +73,7 @@ record Prepared(
         record,
         Columns.of(record),
         body,
-        PackedText.of(body.text()),
+        PackedText.of(body),
         findings(record),
         numbers,
         taken,

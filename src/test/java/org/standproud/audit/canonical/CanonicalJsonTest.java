@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.node.DoubleNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -130,6 +133,70 @@ class CanonicalJsonTest {
   @ValueSource(strings = {"", "{", "{\"a\":1,\"a\":2}", "[1] 2", "nul", "\"\\ud83d\""})
   void aTextThatIsNotJsonOrSaysAThingTwiceIsRefused(String json) {
     assertThatThrownBy(() -> CanonicalJson.parse(json)).isInstanceOf(NotCanonical.class);
+  }
+
+  /** Longer than any buffer on the way, with characters of one to four bytes at every place. */
+  @Test
+  void aLongTextIsWrittenAsTheSchemesOwnImplementationWritesIt() throws IOException {
+    for (int before = 0; before < 5; before++) {
+      String text = "x".repeat(before) + "\u00e9\u20ac\ud83d\ude00\u0007a".repeat(20_000);
+      var tree = JsonNodeFactory.instance.objectNode().put("long", text);
+      assertThat(CanonicalJson.of(tree).text())
+          .isEqualTo(new JsonCanonicalizer(tree.toString()).getEncodedString());
+    }
+  }
+
+  @Test
+  void aValueToldOutOfOrderOrWithHalfACharacterIsRefused() {
+    assertThat(CanonicalJson.told(out -> pair(out, "a", "b")).text())
+        .isEqualTo("{\"a\":1,\"b\":1}");
+    assertThatThrownBy(() -> CanonicalJson.told(out -> pair(out, "b", "a")))
+        .isInstanceOf(NotCanonical.class)
+        .hasMessage("member a comes after b");
+    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeString("half \ud83d")))
+        .isInstanceOf(NotCanonical.class);
+    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeString("\ude00 half")))
+        .isInstanceOf(NotCanonical.class);
+    assertThatThrownBy(() -> CanonicalJson.told(out -> pair(out, "half \ud83d", "b")))
+        .isInstanceOf(NotCanonical.class);
+    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeBinary(new byte[1])))
+        .isInstanceOf(NotCanonical.class);
+  }
+
+  private static void pair(JsonGenerator out, String first, String second) {
+    out.writeStartObject();
+    out.writeNumberProperty(first, 1.0);
+    out.writeNumberProperty(second, 1L);
+    out.writeEndObject();
+  }
+
+  @Test
+  void whateverIsToldNumbersAreWrittenAlike() {
+    CanonicalJson told =
+        CanonicalJson.told(
+            out -> {
+              out.writeStartArray();
+              out.writeNumber((short) 5);
+              out.writeNumber(5);
+              out.writeNumber(5L);
+              out.writeNumber(BigInteger.valueOf(5));
+              out.writeNumber(5.0);
+              out.writeNumber(0.1f);
+              out.writeNumber(new BigDecimal("5.000"));
+              out.writeNumber("5e0");
+              out.writeNumber(9007199254740992L);
+              out.writeNumber(1e15);
+              out.writeNumber(-999999999999999.0);
+              out.writeNumber(-0.0);
+              out.writeArray(new double[] {0, 5, 0.5, 0}, 1, 2);
+              out.writeArray(new long[] {0, 5, 6, 0}, 1, 2);
+              out.writeEndArray();
+            });
+    assertThat(told.text())
+        .isEqualTo(
+            "[5,5,5,5,5,0.1,5,5,9007199254740992,1000000000000000,-999999999999999,0,[5,0.5],[5,6]]");
+    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeNumber(9007199254740993L)))
+        .isInstanceOf(NotCanonical.class);
   }
 
   private static String whole(String text) {

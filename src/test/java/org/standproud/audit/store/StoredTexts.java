@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.canonical.CanonicalJson;
 
 /** Texts of records as somebody with the database's password would see and change them. */
 public final class StoredTexts {
@@ -35,7 +36,7 @@ public final class StoredTexts {
     if (after.equals(before)) {
       throw new IllegalStateException("nothing to change in " + before);
     }
-    spoil(database, sequence, PackedText.of(after));
+    spoil(database, sequence, PackedText.of(new CanonicalJson(after)));
   }
 
   /** Cuts what a record holds after so many bytes, so that it cannot be unpacked. */
