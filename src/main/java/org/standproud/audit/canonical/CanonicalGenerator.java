@@ -2,7 +2,6 @@ package org.standproud.audit.canonical;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.Reader;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayDeque;
@@ -88,45 +87,7 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
     if (before.compareTo(name) > 0) {
       throw new NotCanonical("member " + name + " comes after " + before);
     }
-    names.push(whole(name));
-  }
-
-  @Override
-  public JsonGenerator writeString(String text) {
-    return super.writeString(whole(text));
-  }
-
-  @Override
-  public JsonGenerator writeString(SerializableString text) {
-    return writeString(text.getValue());
-  }
-
-  @Override
-  public JsonGenerator writeString(char[] text, int offset, int length) {
-    return writeString(new String(text, offset, length));
-  }
-
-  @Override
-  public JsonGenerator writeString(Reader reader, int length) {
-    throw noValue();
-  }
-
-  /** UTF-8 has no bytes for half of a surrogate pair. */
-  private static String whole(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char unit = text.charAt(i);
-      if (Character.isSurrogate(unit)) {
-        boolean pair =
-            Character.isHighSurrogate(unit)
-                && i + 1 < text.length()
-                && Character.isLowSurrogate(text.charAt(i + 1));
-        if (!pair) {
-          throw new NotCanonical("a text holds half of a surrogate pair");
-        }
-        i++;
-      }
-    }
-    return text;
+    names.push(name);
   }
 
   @Override

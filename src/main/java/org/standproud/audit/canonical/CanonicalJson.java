@@ -96,7 +96,27 @@ public final class CanonicalJson {
     try (JsonGenerator out = new CanonicalGenerator(utf8)) {
       teller.accept(out);
     }
-    return new CanonicalJson(utf8);
+    CanonicalJson told = new CanonicalJson(utf8);
+    if (holdsHalfAPair(told.bytes())) {
+      throw new NotCanonical("a text holds half of a surrogate pair");
+    }
+    return told;
+  }
+
+  /**
+   * UTF-8 has no bytes for half of a pair, so the writer escapes it; of what the form escapes, only
+   * characters under 20 are written by their number.
+   */
+  private static boolean holdsHalfAPair(byte[] utf8) {
+    for (int i = 0; i < utf8.length; i++) {
+      if (utf8[i] == '\\') {
+        i++; // What is escaped may be a backslash.
+        if (utf8[i] == 'u' && utf8[i + 1] != '0') {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /**

@@ -157,6 +157,8 @@ class CanonicalJsonTest {
         .isInstanceOf(NotCanonical.class);
     assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeString("\ude00 half")))
         .isInstanceOf(NotCanonical.class);
+    assertThat(CanonicalJson.told(out -> out.writeString("\\ud83d \u0007")).text())
+        .isEqualTo("\"\\\\ud83d \\u0007\"");
     assertThatThrownBy(() -> CanonicalJson.told(out -> pair(out, "half \ud83d", "b")))
         .isInstanceOf(NotCanonical.class);
     assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeBinary(new byte[1])))
