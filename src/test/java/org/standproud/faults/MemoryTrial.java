@@ -2,6 +2,7 @@ package org.standproud.faults;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -30,6 +31,10 @@ final class MemoryTrial implements Trial {
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
   private static final String JSON = "application/json";
   private static final String HEAP = "-Xmx256m";
+
+  /** Stands for the status of a call whose connection ended without one. */
+  private static final int CUT_OFF = 0;
+
   private static final int LARGEST_EDIT = 2 * 1024 * 1024;
   private static final int LARGEST_BODY = 64 * 1024;
 
@@ -72,8 +77,12 @@ final class MemoryTrial implements Trial {
   }
 
   /** What was said is let go unread: it is the service that is to be short of memory. */
-  private static int status(RunningService.Caller shop, int kind) throws Exception {
-    return CLIENT.send(request(shop, kind).build(), BodyHandlers.discarding()).statusCode();
+  private static int status(RunningService.Caller shop, int kind) throws InterruptedException {
+    try {
+      return CLIENT.send(request(shop, kind).build(), BodyHandlers.discarding()).statusCode();
+    } catch (IOException e) {
+      return CUT_OFF;
+    }
   }
 
   private static HttpRequest.Builder request(RunningService.Caller shop, int kind) {

@@ -130,17 +130,7 @@ public class Bodies {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLarge(limitBytes);
     }
-    return text(inTime(bytes(request), limitBytes + 1));
-  }
-
-  /**
-   * The bytes of a body of any length.
-   *
-   * @throws IOException when they are read, a {@code ClientAbortException} or a {@code
-   *     BadRequestException} if the body stalls, breaks off or is framed wrongly
-   */
-  public static InputStream bytes(HttpServletRequest request) throws IOException {
-    return new CallersBytes(request.getInputStream());
+    return text(inTime(request.getInputStream(), limitBytes + 1));
   }
 
   /** Looks at the clock after each piece; a caller who sends none runs into the server's limit. */

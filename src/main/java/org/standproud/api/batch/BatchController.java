@@ -66,7 +66,7 @@ class BatchController {
   void ndjson(HttpServletRequest request, HttpServletResponse response, Principal caller)
       throws IOException, InterruptedException {
     try (Batch.Place place = batch.place()) {
-      NdjsonEntries lines = new NdjsonEntries(Bodies.bytes(request), bodies.limitBytes());
+      NdjsonEntries lines = new NdjsonEntries(request.getInputStream(), bodies.limitBytes());
       judge(lines, caller, response, asNdjson(response));
     }
   }
@@ -105,7 +105,7 @@ class BatchController {
       Principal caller)
       throws IOException, InterruptedException {
     try (Batch.Place place = batch.place()) {
-      TableEntries rows = TableEntries.open(Bodies.bytes(request), ColumnMap.read(map));
+      TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
       judge(rows, caller, response, asNdjson(response));
     }
   }
@@ -125,7 +125,7 @@ class BatchController {
       Principal caller)
       throws IOException, InterruptedException {
     try (Batch.Place place = batch.place()) {
-      TableEntries rows = TableEntries.open(Bodies.bytes(request), ColumnMap.read(map));
+      TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
       response.setContentType(CSV);
       response.setCharacterEncoding(StandardCharsets.UTF_8.name());
       try (TableAnswers out = new TableAnswers(response.getWriter())) {

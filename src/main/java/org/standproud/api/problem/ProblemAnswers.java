@@ -1,6 +1,8 @@
 package org.standproud.api.problem;
 
+import java.io.EOFException;
 import java.io.IOException;
+import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.util.Objects;
@@ -107,10 +109,21 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
     return told(ProblemKind.TOO_SLOW.because(e));
   }
 
-  /** The caller went away or stalled with half a request sent; no fault of the service. */
-  @ExceptionHandler({ClientAbortException.class, BadRequestException.class})
+  /**
+   * The caller went away or stalled with half a request sent; no fault of the service. Once a body
+   * could not be read the server takes no answer from here: it clears it and asks anew what to say,
+   * with no more than what the socket threw.
+   */
+  @ExceptionHandler({
+    ClientAbortException.class,
+    BadRequestException.class,
+    EOFException.class,
+    SocketException.class,
+    SocketTimeoutException.class
+  })
   ResponseEntity<ProblemDetail> brokenOff(IOException e) {
-    boolean stalled = e.getCause() instanceof SocketTimeoutException;
+    boolean stalled =
+        e instanceof SocketTimeoutException || e.getCause() instanceof SocketTimeoutException;
     ProblemKind kind = stalled ? ProblemKind.TOO_SLOW : ProblemKind.REFUSED;
     return told(kind.because(stalled ? kind.meaning() : "The body broke off."));
   }

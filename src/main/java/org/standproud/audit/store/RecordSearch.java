@@ -27,7 +27,7 @@ public final class RecordSearch {
   public static final int LARGEST_PAGE = 500;
 
   /** Whole records are long; this many are held in memory while they are read. */
-  private static final int ROWS_AT_A_TIME = 50;
+  private static final int ROWS_AT_A_TIME = 4;
 
   private static final String CURSOR = "before:";
 

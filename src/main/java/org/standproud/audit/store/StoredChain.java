@@ -24,7 +24,8 @@ import org.standproud.audit.chain.PublicCheck;
 /** The chain as it lies in the database, read from its first record to its last. */
 final class StoredChain {
 
-  private static final int ROWS_AT_A_TIME = 500;
+  /** A record is some hundred kilobytes as text, and several callers may read the chain at once. */
+  private static final int ROWS_AT_A_TIME = 4;
 
   private final RecordTables tables;
   private final Seal seal;

@@ -3,13 +3,7 @@ package org.standproud.api.assessments;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.EOFException;
-import java.io.IOException;
-import java.io.InputStream;
-import java.net.SocketTimeoutException;
 import java.time.Duration;
-import java.util.List;
-import org.apache.catalina.connector.ClientAbortException;
 import org.junit.jupiter.api.Test;
 import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.util.unit.DataSize;
@@ -28,30 +22,5 @@ class BodiesTest {
         .isInstanceOf(BodyTooSlow.class);
     request.setContent(new byte[20_000]);
     assertThat(new Bodies(LIMIT, Duration.ofHours(1)).text(request)).hasSize(20_000);
-  }
-
-  @Test
-  void aBodyThatStallsOrBreaksOffIsTheCallersDoing() throws Exception {
-    for (IOException thrown : List.of(new SocketTimeoutException(), new EOFException())) {
-      InputStream bytes = new CallersBytes(new Failing(thrown));
-      assertThatThrownBy(() -> bytes.read(new byte[10]))
-          .isInstanceOf(ClientAbortException.class)
-          .hasCause(thrown);
-      assertThatThrownBy(bytes::read).isInstanceOf(ClientAbortException.class).hasCause(thrown);
-    }
-  }
-
-  private static final class Failing extends InputStream {
-
-    private final IOException thrown;
-
-    private Failing(IOException thrown) {
-      this.thrown = thrown;
-    }
-
-    @Override
-    public int read() throws IOException {
-      throw thrown;
-    }
   }
 }
