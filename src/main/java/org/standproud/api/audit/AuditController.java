@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.annotations.ParameterObject;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -32,6 +33,8 @@ import org.standproud.api.assessing.NotReady;
 import org.standproud.api.assessments.Bodies;
 import org.standproud.api.assessments.Filter;
 import org.standproud.api.problem.BadParameter;
+import org.standproud.api.problem.Room;
+import org.standproud.api.problem.TooManyExports;
 import org.standproud.api.shop.RuleShelf;
 import org.standproud.audit.Mask;
 import org.standproud.audit.chain.ChainReport;
@@ -55,7 +58,16 @@ class AuditController {
   private final RuleShelf shelf;
   private final Bodies bodies;
 
-  AuditController(Records records, Retention retention, RuleShelf shelf, Bodies bodies) {
+  /** Records are long, and one export may take as long as there are records. */
+  private final Room exports;
+
+  AuditController(
+      Records records,
+      Retention retention,
+      RuleShelf shelf,
+      Bodies bodies,
+      @Value("${standproud.audit.most-exports}") int mostExports) {
+    exports = new Room(mostExports, TooManyExports::new);
     this.records = records;
     this.retention = retention;
     this.shelf = shelf;
@@ -92,7 +104,9 @@ class AuditController {
       throws IOException {
     Filter.refuseUnheard(request.getParameterMap());
     RecordQuery query = filter.query();
-    new RecordExport(records).csv(query, out(response, CSV));
+    try (Room.Place place = exports.place()) {
+      new RecordExport(records).csv(query, out(response, CSV));
+    }
   }
 
   @Operation(operationId = "exportWholeRecords", summary = "Records as NDJSON")
@@ -103,7 +117,9 @@ class AuditController {
       throws IOException {
     Filter.refuseUnheard(request.getParameterMap());
     RecordQuery query = filter.query();
-    new RecordExport(records).ndjson(query, out(response, MediaType.APPLICATION_NDJSON_VALUE));
+    try (Room.Place place = exports.place()) {
+      new RecordExport(records).ndjson(query, out(response, MediaType.APPLICATION_NDJSON_VALUE));
+    }
   }
 
   @Operation(
@@ -115,7 +131,9 @@ class AuditController {
   @ApiResponse(responseCode = "200", description = "The chain.")
   @GetMapping(path = "/chain", produces = MediaType.APPLICATION_NDJSON_VALUE)
   void chain(HttpServletResponse response) throws IOException {
-    records.export(out(response, MediaType.APPLICATION_NDJSON_VALUE));
+    try (Room.Place place = exports.place()) {
+      records.export(out(response, MediaType.APPLICATION_NDJSON_VALUE));
+    }
   }
 
   @Operation(operationId = "publicKey", summary = "The public key that checks checkpoints")
@@ -129,7 +147,9 @@ class AuditController {
   @ApiResponse(responseCode = "200", description = "What was found.")
   @GetMapping(path = "/verification", produces = MediaType.APPLICATION_JSON_VALUE)
   ChainReport verification() {
-    return records.verify();
+    try (Room.Place place = exports.place()) {
+      return records.verify();
+    }
   }
 
   @Operation(

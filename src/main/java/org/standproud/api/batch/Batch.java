@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.MDC;
@@ -15,6 +14,7 @@ import org.standproud.api.idempotency.IdempotencyKey;
 import org.standproud.api.idempotency.OnceOnly;
 import org.standproud.api.problem.BodyTooLarge;
 import org.standproud.api.problem.ProblemTelling;
+import org.standproud.api.problem.Room;
 import org.standproud.api.problem.TooManyBatches;
 import org.standproud.setup.reading.Problem;
 
@@ -32,8 +32,7 @@ public final class Batch implements AutoCloseable {
   private final OnceOnly assessor;
   private final ProblemTelling problems;
   private final long mostLines;
-  private final int mostAtATime;
-  private final Semaphore room;
+  private final Room room;
   private final AtomicInteger threads = new AtomicInteger();
   private final ExecutorService workers =
       Executors.newFixedThreadPool(
@@ -52,16 +51,7 @@ public final class Batch implements AutoCloseable {
     this.assessor = assessor;
     this.problems = problems;
     this.mostLines = mostLines;
-    this.mostAtATime = mostAtATime;
-    this.room = new Semaphore(mostAtATime);
-  }
-
-  /** Room for one batch, until it is closed. */
-  @FunctionalInterface
-  interface Place extends AutoCloseable {
-
-    @Override
-    void close();
+    this.room = new Room(mostAtATime, TooManyBatches::new);
   }
 
   /**
@@ -69,11 +59,8 @@ public final class Batch implements AutoCloseable {
    *
    * @throws TooManyBatches if there is none
    */
-  Place place() {
-    if (!room.tryAcquire()) {
-      throw new TooManyBatches(mostAtATime);
-    }
-    return room::release;
+  Room.Place place() {
+    return room.place();
   }
 
   /** Judges what comes from a source until it ends. */

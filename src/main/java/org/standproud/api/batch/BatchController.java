@@ -20,6 +20,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.api.assessments.Bodies;
+import org.standproud.api.problem.Room;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Set-ups by the thousand, from a shop system or from a table. */
@@ -65,7 +66,7 @@ class BatchController {
   @PostMapping(consumes = NDJSON, produces = NDJSON)
   void ndjson(HttpServletRequest request, HttpServletResponse response, Principal caller)
       throws IOException, InterruptedException {
-    try (Batch.Place place = batch.place()) {
+    try (Room.Place place = batch.place()) {
       NdjsonEntries lines = new NdjsonEntries(request.getInputStream(), bodies.limitBytes());
       judge(lines, caller, response, asNdjson(response));
     }
@@ -104,7 +105,7 @@ class BatchController {
       HttpServletResponse response,
       Principal caller)
       throws IOException, InterruptedException {
-    try (Batch.Place place = batch.place()) {
+    try (Room.Place place = batch.place()) {
       TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
       judge(rows, caller, response, asNdjson(response));
     }
@@ -124,7 +125,7 @@ class BatchController {
       HttpServletResponse response,
       Principal caller)
       throws IOException, InterruptedException {
-    try (Batch.Place place = batch.place()) {
+    try (Room.Place place = batch.place()) {
       TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
       response.setContentType(CSV);
       response.setCharacterEncoding(StandardCharsets.UTF_8.name());

@@ -139,6 +139,11 @@ class ProblemAnswers extends ResponseEntityExceptionHandler {
     return later(ProblemKind.TOO_MANY_BATCHES.because(e));
   }
 
+  @ExceptionHandler
+  ResponseEntity<ProblemDetail> tooMany(TooManyExports e) {
+    return later(ProblemKind.TOO_MANY_EXPORTS.because(e));
+  }
+
   /** What the database was asked for is right; it is not there to answer. */
   @ExceptionHandler({
     DataAccessResourceFailureException.class,

@@ -138,6 +138,12 @@ public enum ProblemKind {
       "Too many batches are being judged",
       "Nothing was judged. Try again after the time that Retry-After tells; the limit is"
           + " standproud.api.most-batches."),
+  /** No room for another export. */
+  TOO_MANY_EXPORTS(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "Too many exports are being read",
+      "Nothing was read. Try again after the time that Retry-After tells; the limit is"
+          + " standproud.audit.most-exports."),
   /** A body that does not arrive. */
   TOO_SLOW(
       HttpStatus.REQUEST_TIMEOUT,
