@@ -33,8 +33,8 @@ public final class PerformancePage {
       and errors are wide where they are shown wide. Runs of the same form:
 
           %s
-          src/bench/load/http.sh 40 15
-          src/bench/start/start.sh 3
+          src/bench/load/http.sh 90 12
+          src/bench/start/start.sh 2
 
       Side by side, all ways to judge are first found to agree on every demonstration set-up: on the
       kind of every card by all of them; on the truth of every condition, on every distance to

@@ -50,9 +50,19 @@ record ConditionWriter(
         prepared.text(),
         prepared.words(),
         truth,
-        new WhenAsked<>(() -> read(prepared)),
+        new WhenAsked<>() {
+          @Override
+          protected List<Reading> made() {
+            return read(prepared);
+          }
+        },
         truth == Truth.UNKNOWN
-            ? new WhenAsked<>(() -> prepared.condition().unknowns(readings, judgements))
+            ? new WhenAsked<>() {
+              @Override
+              protected List<String> made() {
+                return prepared.condition().unknowns(readings, judgements);
+              }
+            }
             : List.of(),
         margin);
   }

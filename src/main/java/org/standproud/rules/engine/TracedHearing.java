@@ -129,8 +129,12 @@ final class TracedHearing extends Hearing {
   /** The conditions of a card that is about something else. */
   private List<ConditionTrace> unasked(CompiledCard compiled) {
     int scope = compiled.scope().size();
-    return new WhenAsked<>(
-        () -> compiled.prepared().stream().skip(scope).map(onFacts::trace).toList());
+    return new WhenAsked<>() {
+      @Override
+      protected List<ConditionTrace> made() {
+        return compiled.prepared().stream().skip(scope).map(onFacts::trace).toList();
+      }
+    };
   }
 
   private static List<ConditionTrace> list(ConditionTrace[] all, int from, int to) {
@@ -143,11 +147,14 @@ final class TracedHearing extends Hearing {
   }
 
   private List<Placeholder> placeholders(CompiledCard compiled) {
-    return new WhenAsked<>(
-        () ->
-            compiled.placeholders().stream()
-                .map(name -> placeholder(name, compiled.limits().get(name)))
-                .toList());
+    return new WhenAsked<>() {
+      @Override
+      protected List<Placeholder> made() {
+        return compiled.placeholders().stream()
+            .map(name -> placeholder(name, compiled.limits().get(name)))
+            .toList();
+      }
+    };
   }
 
   private Placeholder placeholder(String name, Term.@Nullable Limit limit) {

@@ -149,7 +149,12 @@ public final class MarginFinder {
         place,
         left.band(),
         right.band(),
-        new WhenAsked<>(() -> changes(comparison, holds)));
+        new WhenAsked<>() {
+          @Override
+          protected List<FactChange> made() {
+            return changes(comparison, holds);
+          }
+        });
   }
 
   private List<FactChange> changes(Comparison comparison, boolean holds) {

@@ -2,28 +2,25 @@ package org.standproud.rules.trace;
 
 import java.util.AbstractList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A list that nobody can change and that is worked out when first asked: most of what a trace can
- * tell of most set-ups is never asked. What it is worked out from must not change.
+ * tell of most set-ups is never asked. What it is worked out from must not change. There are three
+ * for each condition of a trace, so each is one object: what it is made from lies in a class of its
+ * own.
  *
  * @param <T> what it lists
  */
-public final class WhenAsked<T> extends AbstractList<T> {
+public abstract class WhenAsked<T> extends AbstractList<T> {
 
-  private @Nullable Supplier<List<T>> source;
-  private List<T> found = List.of();
+  private @Nullable List<T> found;
 
-  /**
-   * A list yet to be worked out.
-   *
-   * @param source gives its elements; asked once at most
-   */
-  public WhenAsked(Supplier<List<T>> source) {
-    this.source = source;
-  }
+  /** A list yet to be worked out. */
+  protected WhenAsked() {}
+
+  /** Its elements; asked for once at most. */
+  protected abstract List<T> made();
 
   /** The list itself if it is yet to be worked out, else a copy nobody can change. */
   static <T> List<T> kept(List<T> list) {
@@ -31,11 +28,12 @@ public final class WhenAsked<T> extends AbstractList<T> {
   }
 
   private synchronized List<T> found() {
-    if (source != null) {
-      found = List.copyOf(source.get());
-      source = null;
+    List<T> known = found;
+    if (known == null) {
+      known = List.copyOf(made());
+      found = known;
     }
-    return found;
+    return known;
   }
 
   @Override
