@@ -100,7 +100,7 @@ run=()
 
 mkdir -p target/bench
 out=target/bench/http.txt
-: >"$out"
+echo "# src/bench/load/http.sh $warm $measure $callers" >"$out"
 keep() { awk -v k="$1" -v a="$2" -v b="$3" 'BEGIN { printf "%s=%.3f\n", k, a / b }' >>"$out"; }
 
 echo "| | first answer, ms | set-ups a second | p50 at full load, ms | p50 at 70 %, ms | p99 at 70 %, ms | memory, MB |"

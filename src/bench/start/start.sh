@@ -59,6 +59,7 @@ for round in $(seq "$rounds"); do
 done
 mkdir -p target/bench
 {
+  echo "# src/bench/start/start.sh $rounds ${*:2}"
   for what in cpu wall; do
     suffix=$([[ $what == cpu ]] || echo _wall)
     echo "over_empty$suffix=$(over ours_extracted.$what empty_extracted.$what)"

@@ -5,6 +5,7 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,7 +26,7 @@ public final class PerformancePage {
       """
       # Performance
 
-      Written by `org.standproud.PerformancePage` from the files of one run; not by hand.
+      Written by `org.standproud.PerformancePage` from the files that the runs below left; not by hand.
 
       %s processors (%s), %s, Java %s, heap of the benchmarks %s, page written on %s. Benchmarks are
       JMH 1.37, average time unless said otherwise; one thread. The load of the machine over the last
@@ -33,8 +34,6 @@ public final class PerformancePage {
       and errors are wide where they are shown wide. Runs of the same form:
 
           %s
-          src/bench/load/http.sh 90 12
-          src/bench/start/start.sh 2
 
       Side by side, all ways to judge are first found to agree on every demonstration set-up: on the
       kind of every card by all of them; on the truth of every condition, on every distance to
@@ -47,6 +46,9 @@ public final class PerformancePage {
       """;
 
   private final Map<String, Figure> figures = new TreeMap<>();
+
+  /** How the scripts were run, by what they say in the files of their figures. */
+  private final List<String> scripts = new ArrayList<>();
 
   private PerformancePage() {}
 
@@ -106,6 +108,10 @@ public final class PerformancePage {
   }
 
   private void figure(String file, String line) {
+    if (line.startsWith("#")) {
+      scripts.add(line.substring(1).strip());
+      return;
+    }
     int equals = line.indexOf('=');
     if (equals > 0) {
       String key = file + "." + line.substring(0, equals).strip();
@@ -114,6 +120,8 @@ public final class PerformancePage {
   }
 
   private String text(String command, String heap) throws IOException {
+    List<String> commands = new ArrayList<>(List.of(command));
+    commands.addAll(scripts);
     StringBuilder text = new StringBuilder();
     text.append(
         METHOD.formatted(
@@ -124,7 +132,7 @@ public final class PerformancePage {
             heap,
             LocalDate.now(),
             number(ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage()),
-            command));
+            String.join("\n    ", commands)));
     beside(text);
     elsewhere(text);
     targets(text);

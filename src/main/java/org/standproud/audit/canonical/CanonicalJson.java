@@ -142,16 +142,14 @@ public final class CanonicalJson {
    */
   public static CanonicalJson object(Map<String, CanonicalJson> members) {
     ByteArrayOutputStream utf8 = new ByteArrayOutputStream(8_192);
-    int before = '{';
+    utf8.write('{');
     for (Map.Entry<String, CanonicalJson> member : new TreeMap<>(members).entrySet()) {
-      utf8.write(before);
+      if (utf8.size() > 1) {
+        utf8.write(',');
+      }
       utf8.writeBytes(of(StringNode.valueOf(member.getKey())).bytes());
       utf8.write(':');
       utf8.writeBytes(member.getValue().bytes());
-      before = ',';
-    }
-    if (members.isEmpty()) {
-      utf8.write(before);
     }
     utf8.write('}');
     return new CanonicalJson(utf8);

@@ -54,7 +54,8 @@ final class CanonicalWriter {
       case INT, LONG -> out.writeNumber(node.longValue());
       case BIG_INTEGER -> out.writeNumber(node.bigIntegerValue());
       case DOUBLE -> out.writeNumber(node.doubleValue());
-      default -> out.writeNumber(node.asString());
+      case FLOAT -> out.writeNumber(node.floatValue());
+      case BIG_DECIMAL -> out.writeNumber(node.decimalValue());
     }
   }
 }

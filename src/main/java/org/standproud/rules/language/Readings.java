@@ -95,7 +95,10 @@ public final class Readings {
 
   /** These readings with one number put in the place of another. */
   public Readings with(Fact fact, Band band) {
-    int slot = table.slot(fact);
+    return with(table.slot(fact), band);
+  }
+
+  private Readings with(int slot, Band band) {
     Value value = new Value.Quantity(band);
     return changed == null || slot == changedSlot
         ? new Readings(table, values, slot, value, shrunk)
@@ -110,10 +113,7 @@ public final class Readings {
     if (!(at(slot) instanceof Value.Quantities list)) {
       return List.of();
     }
-    Value[] all = all();
-    return list.bands().stream()
-        .map(band -> new Readings(table, all, slot, new Value.Quantity(band), false))
-        .toList();
+    return list.bands().stream().map(band -> with(slot, band)).toList();
   }
 
   /** These readings with every band shrunk to its likely value. */
@@ -132,9 +132,6 @@ public final class Readings {
   }
 
   private Value[] all() {
-    if (changed == null && !shrunk) {
-      return values;
-    }
     Value[] all = new Value[values.length];
     Arrays.setAll(all, this::at);
     return all;

@@ -51,23 +51,28 @@ final class FlipSearch {
 
   private @Nullable Double secant(double start, double atStart, double step) {
     double exact = STRAIGHT * Math.abs(atStart);
-    double zero = crossing(start, atStart, start + step);
-    // Over a short step rounding is a part of the slope; over the whole way it is not.
-    if (within(zero) && Math.abs(function.applyAsDouble(zero)) > exact) {
-      zero = crossing(start, atStart, zero);
-    }
+    double aside = start + step;
+    double zero = crossing(start, atStart, aside, function.applyAsDouble(aside));
     if (!within(zero)) {
       return null;
     }
+    double atZero = function.applyAsDouble(zero);
+    // Over a short step rounding is a part of the slope; over the whole way it is not.
+    if (Math.abs(atZero) > exact) {
+      zero = crossing(start, atStart, zero, atZero);
+      if (!within(zero)) {
+        return null;
+      }
+      atZero = function.applyAsDouble(zero);
+    }
     double middle = function.applyAsDouble((start + zero) / 2);
-    boolean line =
-        Math.abs(function.applyAsDouble(zero)) <= exact && Math.abs(middle - atStart / 2) <= exact;
+    boolean line = Math.abs(atZero) <= exact && Math.abs(middle - atStart / 2) <= exact;
     return line ? (Double) zero : null;
   }
 
   /** Where the straight line through the start and another point comes to zero. */
-  private double crossing(double start, double atStart, double other) {
-    return start - atStart * (other - start) / (function.applyAsDouble(other) - atStart);
+  private static double crossing(double start, double atStart, double other, double atOther) {
+    return start - atStart * (other - start) / (atOther - atStart);
   }
 
   private boolean within(double x) {

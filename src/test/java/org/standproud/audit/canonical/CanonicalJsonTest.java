@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.node.DoubleNode;
+import tools.jackson.databind.node.FloatNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 class CanonicalJsonTest {
@@ -124,6 +125,8 @@ class CanonicalJsonTest {
   @Test
   void aNumberThatIsNotFiniteIsRefused() {
     assertThatThrownBy(() -> CanonicalJson.of(DoubleNode.valueOf(Double.NaN)))
+        .isInstanceOf(NotCanonical.class);
+    assertThatThrownBy(() -> CanonicalJson.of(FloatNode.valueOf(Float.NaN)))
         .isInstanceOf(NotCanonical.class);
     assertThatThrownBy(() -> CanonicalJson.of(DoubleNode.valueOf(Double.NEGATIVE_INFINITY)))
         .isInstanceOf(NotCanonical.class);

@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import java.util.stream.DoubleStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
@@ -43,14 +47,16 @@ class ClaimTest {
     return bound.relation() != Relation.EQUAL && bound.relation() != Relation.NOT_EQUAL;
   }
 
+  @Provide
+  Arbitrary<Bound> bounds() {
+    return Combinators.combine(
+            Arbitraries.of(Relation.values()), Arbitraries.integers().between(0, 3))
+        .as((relation, value) -> new Bound("slip margin", relation, value));
+  }
+
   @Property
   void aBoundFollowsFromAnotherWhereNoNumberSaysOtherwise(
-      @ForAll Relation a,
-      @ForAll @IntRange(max = 3) int x,
-      @ForAll Relation b,
-      @ForAll @IntRange(max = 3) int y) {
-    Bound one = new Bound("slip margin", a, x);
-    Bound other = new Bound("slip margin", b, y);
+      @ForAll("bounds") Bound one, @ForAll("bounds") Bound other) {
     boolean follows =
         Arrays.stream(NUMBERS).filter(meaning(other)).allMatch(n -> meaning(one).test(n));
     if (oneSided(one) && oneSided(other)) {
@@ -58,21 +64,16 @@ class ClaimTest {
     } else { // equal and not equal are only told from themselves
       assertThat(one.followsFrom(other)).isEqualTo(one.equals(other));
     }
-    assertThat(one.followsFrom(new Bound("lean", b, y))).isFalse();
+    assertThat(one.followsFrom(new Bound("lean", other.relation(), other.value()))).isFalse();
   }
 
   @Property
   void twoBoundsContradictEachOtherWhereNoNumberFitsBoth(
-      @ForAll Relation a,
-      @ForAll @IntRange(max = 3) int x,
-      @ForAll Relation b,
-      @ForAll @IntRange(max = 3) int y) {
-    Bound one = new Bound("slip margin", a, x);
-    Bound other = new Bound("slip margin", b, y);
+      @ForAll("bounds") Bound one, @ForAll("bounds") Bound other) {
     boolean never =
         Arrays.stream(NUMBERS).noneMatch(n -> meaning(one).test(n) && meaning(other).test(n));
     assertThat(one.contradicts(other)).isEqualTo(never && oneSided(one) && oneSided(other));
-    assertThat(one.contradicts(new Bound("lean", b, y))).isFalse();
+    assertThat(one.contradicts(new Bound("lean", other.relation(), other.value()))).isFalse();
   }
 
   @Property
