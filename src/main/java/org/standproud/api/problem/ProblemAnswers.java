@@ -45,8 +45,10 @@ import org.standproud.setup.Worded;
 @RestControllerAdvice
 class ProblemAnswers extends ResponseEntityExceptionHandler {
 
+  /** When to try again, as a header tells it. */
+  static final String RETRY_SECONDS = "5";
+
   private static final Logger LOG = LoggerFactory.getLogger(ProblemAnswers.class);
-  private static final String RETRY_SECONDS = "5";
 
   @ExceptionHandler
   ResponseEntity<ProblemDetail> malformed(MalformedRequest e) {

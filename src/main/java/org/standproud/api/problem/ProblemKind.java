@@ -132,6 +132,12 @@ public enum ProblemKind {
       HttpStatus.SERVICE_UNAVAILABLE,
       "The records cannot be reached",
       "The database does not answer just now. Try again after the time that Retry-After tells."),
+  /** The service has been told to stop. */
+  STOPPING(
+      HttpStatus.SERVICE_UNAVAILABLE,
+      "The service is stopping",
+      "Nothing was done with the request. Send it again after the time that Retry-After tells, or"
+          + " to another replica."),
   /** More batches than are judged at a time. */
   TOO_MANY_BATCHES(
       HttpStatus.SERVICE_UNAVAILABLE,

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import org.apache.catalina.connector.Request;
 import org.apache.catalina.connector.Response;
 import org.apache.catalina.valves.ErrorReportValve;
+import org.apache.coyote.AbstractProtocol;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 
 /**
@@ -24,10 +26,15 @@ public class ProblemValve extends ErrorReportValve {
       return;
     }
     ProblemKind kind = ProblemKind.of(status);
+    if (unread(request, status)) {
+      kind = ProblemKind.STOPPING;
+      response.setStatus(kind.status().value());
+      response.setHeader(HttpHeaders.RETRY_AFTER, ProblemAnswers.RETRY_SECONDS);
+    }
     // Constants of this program, free of quotes: there is nothing to escape.
     String problem =
         "{\"type\":\"%s\",\"title\":\"%s\",\"status\":%d,\"detail\":\"%s\"}"
-            .formatted(kind.type(), kind.title(), status, kind.meaning());
+            .formatted(kind.type(), kind.title(), response.getStatus(), kind.meaning());
     try {
       response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
       response.setHeader("X-Content-Type-Options", "nosniff");
@@ -36,5 +43,16 @@ public class ProblemValve extends ErrorReportValve {
     } catch (IOException e) {
       container.getLogger().debug("the caller is gone", e);
     }
+  }
+
+  /**
+   * Whether a request came in after the server was told to stop. Its headers are not read then, and
+   * the server, finding no host among them, calls a sound request a bad one (400), which its sender
+   * would not send again.
+   */
+  private static boolean unread(Request request, int status) {
+    return (status == 400 || status == 503)
+        && request.getConnector().getProtocolHandler() instanceof AbstractProtocol<?> protocol
+        && protocol.isPaused();
   }
 }
