@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.Semaphore;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.standproud.audit.Acceptance;
@@ -36,6 +37,12 @@ public final class Assessor {
   private final Clock clock;
   private final Watch watch;
   private final Making making;
+
+  /**
+   * As many answers are made at a time as there are processors: more would be made no sooner, and
+   * what each of them holds half made would have to be moved by every collection of garbage.
+   */
+  private final Semaphore turns = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
 
   /** Where answers are put on disk. */
   @FunctionalInterface
@@ -153,7 +160,7 @@ public final class Assessor {
     UUID id = AuditRecord.newId();
     Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
     List<Acceptance> accepted = acceptances.apply(setup.job().jobOrder());
-    Made made = making.make(setup, rules, new Occasion(id, now, versions, accepted));
+    Made made = made(setup, rules, new Occasion(id, now, versions, accepted));
     AuditRecord record =
         new AuditRecord(
             id,
@@ -168,6 +175,16 @@ public final class Assessor {
     }
     watch.answered(record);
     return new Answered(record);
+  }
+
+  /** In its turn, first come first served. */
+  private Made made(Setup setup, RuleBase rules, Occasion occasion) throws InterruptedException {
+    turns.acquire();
+    try {
+      return making.make(setup, rules, occasion);
+    } finally {
+      turns.release();
+    }
   }
 
   private static Setup accepted(Reading reading) {

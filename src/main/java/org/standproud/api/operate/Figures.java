@@ -5,6 +5,9 @@ import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.Timer;
 import java.time.Duration;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import org.springframework.stereotype.Component;
@@ -26,9 +29,13 @@ class Figures implements Watch {
           .toArray(Duration[]::new);
 
   private final MeterRegistry meters;
+  private final Map<Stage, Timer> timers = new EnumMap<>(Stage.class);
 
   Figures(MeterRegistry meters, RuleShelf rules) {
     this.meters = meters;
+    for (Stage stage : Stage.values()) {
+      timers.put(stage, timer(stage, meters));
+    }
     Gauge.builder("standproud.cards", rules, Figures::cards)
         .description("Cards of the rule base in service; none if there is no rule base.")
         .register(meters);
@@ -41,7 +48,8 @@ class Figures implements Watch {
   @Override
   public Lap begin(Stage stage) {
     long start = System.nanoTime();
-    return () -> timer(stage).record(System.nanoTime() - start, TimeUnit.NANOSECONDS);
+    Timer timer = Objects.requireNonNull(timers.get(stage));
+    return () -> timer.record(System.nanoTime() - start, TimeUnit.NANOSECONDS);
   }
 
   @Override
@@ -64,7 +72,7 @@ class Figures implements Watch {
         .increment();
   }
 
-  private Timer timer(Stage stage) {
+  private static Timer timer(Stage stage, MeterRegistry meters) {
     return Timer.builder("standproud.stage")
         .description("Time that a stage of an assessment took.")
         .tag("stage", stage.words())

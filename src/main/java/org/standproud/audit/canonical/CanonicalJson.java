@@ -2,13 +2,15 @@ package org.standproud.audit.canonical;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.util.ByteArrayBuilder;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.StringNode;
@@ -53,8 +56,8 @@ public final class CanonicalJson {
     utf8 = null;
   }
 
-  private CanonicalJson(ByteArrayOutputStream utf8) {
-    this.utf8 = utf8.toByteArray();
+  private CanonicalJson(byte[] utf8) {
+    this.utf8 = utf8;
   }
 
   /** The canonical text. */
@@ -92,11 +95,12 @@ public final class CanonicalJson {
    * @throws NotCanonical when a member is out of order, or the form cannot hold the value unchanged
    */
   public static CanonicalJson told(Consumer<JsonGenerator> teller) {
-    ByteArrayOutputStream utf8 = new ByteArrayOutputStream(8_192);
+    // In segments, for texts of a hundred kilobytes would else be copied at every growth.
+    ByteArrayBuilder utf8 = new ByteArrayBuilder();
     try (JsonGenerator out = new CanonicalGenerator(utf8)) {
       teller.accept(out);
     }
-    CanonicalJson told = new CanonicalJson(utf8);
+    CanonicalJson told = new CanonicalJson(utf8.toByteArray());
     if (holdsHalfAPair(told.bytes())) {
       throw new NotCanonical("a text holds half of a surrogate pair");
     }
@@ -141,18 +145,19 @@ public final class CanonicalJson {
    * @return the object, canonical
    */
   public static CanonicalJson object(Map<String, CanonicalJson> members) {
-    ByteArrayOutputStream utf8 = new ByteArrayOutputStream(8_192);
-    utf8.write('{');
+    List<byte[]> parts = new ArrayList<>();
     for (Map.Entry<String, CanonicalJson> member : new TreeMap<>(members).entrySet()) {
-      if (utf8.size() > 1) {
-        utf8.write(',');
-      }
-      utf8.writeBytes(of(StringNode.valueOf(member.getKey())).bytes());
-      utf8.write(':');
-      utf8.writeBytes(member.getValue().bytes());
+      parts.add(of(StringNode.valueOf(member.getKey())).bytes());
+      parts.add(member.getValue().bytes());
     }
-    utf8.write('}');
-    return new CanonicalJson(utf8);
+    int separators = Math.max(parts.size(), 1); // One after each part; the last is the end.
+    int bytes = 1 + separators + parts.stream().mapToInt(part -> part.length).sum();
+    ByteBuffer utf8 = ByteBuffer.allocate(bytes).put((byte) '{');
+    for (int i = 0; i < parts.size(); i++) {
+      utf8.put(parts.get(i)).put((byte) (i % 2 == 0 ? ':' : ','));
+    }
+    utf8.put(bytes - 1, (byte) '}');
+    return new CanonicalJson(utf8.array());
   }
 
   /**
