@@ -97,6 +97,9 @@ public final class EvidenceInShort implements InShort {
   }
 
   private static List<String> measures(EvidenceAccount.FactLine line) {
+    if (line.assumptions().isEmpty()) {
+      return List.of();
+    }
     return line.assumptions().stream()
         .map(Assumption::measure)
         .filter(Objects::nonNull)

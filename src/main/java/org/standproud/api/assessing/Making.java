@@ -66,7 +66,7 @@ public final class Making {
     List<AnsweredFinding> findings =
         advice.findings().stream().map(f -> answered(f, traced, occasion)).toList();
     return new Made(
-        CanonicalJson.parse(CanonicalText.of(setup)),
+        CanonicalJson.told(out -> CanonicalText.write(setup, out)),
         PlainJson.canonical(numbers),
         traced,
         PlainJson.canonical(Answer.of(occasion, setup, advice, findings)),

@@ -1,9 +1,12 @@
 package org.standproud.api.assessing;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.language.Truth;
@@ -122,8 +125,7 @@ public record TraceAccount(
   public static TraceAccount of(RuleTrace trace) {
     Map<String, String> judgements = new TreeMap<>();
     trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth)));
-    return new TraceAccount(
-        trace.revision(), trace.cards().stream().map(TraceAccount::line).toList(), judgements);
+    return new TraceAccount(trace.revision(), each(trace.cards(), TraceAccount::line), judgements);
   }
 
   /** How far each card was from flipping, by id of the card, where a number decides. */
@@ -145,9 +147,9 @@ public record TraceAccount(
         card.kind().code(),
         word(card.truth()),
         card.severity().words(),
-        card.changes().stream().map(TraceAccount::change).toList(),
-        card.scope().stream().map(TraceAccount::condition).toList(),
-        card.conditions().stream().map(TraceAccount::condition).toList(),
+        each(card.changes(), TraceAccount::change),
+        each(card.scope(), TraceAccount::condition),
+        each(card.conditions(), TraceAccount::condition),
         distance(card.margin()));
   }
 
@@ -161,7 +163,7 @@ public record TraceAccount(
         condition.text().text(),
         condition.words(),
         word(condition.truth()),
-        condition.read().stream().map(r -> FactValue.of(r.fact(), r.value())).toList(),
+        each(condition.read(), r -> FactValue.of(r.fact(), r.value())),
         condition.unknown(),
         distance(condition.margin()));
   }
@@ -178,7 +180,7 @@ public record TraceAccount(
         margin.threshold(),
         margin.clearance(),
         margin.adverse(),
-        margin.changes().stream().map(TraceAccount::flip).toList());
+        each(margin.changes(), TraceAccount::flip));
   }
 
   private static Flip flip(FactChange change) {
@@ -189,6 +191,18 @@ public record TraceAccount(
         change.from(),
         change.likely(),
         change.certain());
+  }
+
+  /** By hand: a trace has a thousand lists of one or none, and a stream is dearer than these. */
+  private static <T, A> List<A> each(List<T> told, Function<T, A> account) {
+    if (told.isEmpty()) {
+      return List.of();
+    }
+    List<A> accounts = new ArrayList<>(told.size());
+    for (T one : told) {
+      accounts.add(account.apply(one));
+    }
+    return Collections.unmodifiableList(accounts);
   }
 
   private static String word(Truth truth) {

@@ -12,6 +12,7 @@ import tools.jackson.core.JsonEncoding;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.SerializableString;
+import tools.jackson.core.io.NumberOutput;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.core.util.JsonGeneratorDelegate;
@@ -106,11 +107,19 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
     return super.writeNumber(written);
   }
 
+  /**
+   * Between a thousandth and ten million ECMAScript (ECMA-262, Number::toString) and Java write a
+   * fraction by the same digits, the shortest, without an exponent; most numbers are such, and
+   * Jackson finds the digits soonest.
+   */
   @Override
   public JsonGenerator writeNumber(double number) {
-    return Math.abs(number) < DIGITS_ONLY && number == Math.rint(number)
-        ? super.writeNumber((long) number)
-        : super.writeNumber(written(number));
+    double size = Math.abs(number);
+    if (size < DIGITS_ONLY && number == Math.rint(number)) {
+      return super.writeNumber((long) number);
+    }
+    boolean alike = size >= 1e-3 && size < 1e7;
+    return super.writeNumber(alike ? NumberOutput.toString(number, true) : written(number));
   }
 
   /** A float or a decimal means the digits it is written with. */

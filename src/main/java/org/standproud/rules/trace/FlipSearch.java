@@ -32,11 +32,19 @@ final class FlipSearch {
   /**
    * A zero near the start and within the range, or null; the function may be NaN where it has no
    * value.
+   *
+   * @param start where to begin
+   * @param guesses where the only zero is, if it is at one of them
    */
-  @Nullable Double nearest(double start) {
+  @Nullable Double nearest(double start, double... guesses) {
     double atStart = function.applyAsDouble(start);
     if (Double.isNaN(atStart) || atStart == 0) {
       return atStart == 0 ? (Double) start : null;
+    }
+    for (double guess : guesses) {
+      if (within(guess) && function.applyAsDouble(guess) == 0) {
+        return guess;
+      }
     }
     double step = Math.max(Math.abs(start), 1e-6) / 64;
     Double straight = secant(start, atStart, step);

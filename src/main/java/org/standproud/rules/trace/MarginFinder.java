@@ -12,6 +12,7 @@ import org.standproud.rules.language.Condition.Comparison;
 import org.standproud.rules.language.Estimate;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
+import org.standproud.rules.language.Term;
 import org.standproud.rules.language.Truth;
 import org.standproud.setup.Band;
 
@@ -196,6 +197,27 @@ public final class MarginFinder {
             },
             range.least(),
             range.greatest())
-        .nearest(from);
+        .nearest(from, guesses(comparison, fact, others));
+  }
+
+  /**
+   * The ends of one side, where the other is the fact itself: nearly every comparison flips at one
+   * of them, and looking there first spares the search.
+   */
+  private double[] guesses(Comparison comparison, Fact fact, Readings others) {
+    Term side = isOf(fact, comparison.left()) ? comparison.right() : comparison.left();
+    boolean against = side == comparison.right() || isOf(fact, comparison.right());
+    List<Fact> moved = new ArrayList<>();
+    side.facts(moved::add);
+    return against
+            && !moved.contains(fact)
+            && side.estimate(others, judgements) instanceof Estimate.Known known
+        ? new double[] {known.band().low(), known.band().high()}
+        : new double[0];
+  }
+
+  private static boolean isOf(Fact fact, Term term) {
+    return term instanceof Term.Measured measured && measured.fact().equals(fact)
+        || term instanceof Term.Member member && member.list().equals(fact);
   }
 }

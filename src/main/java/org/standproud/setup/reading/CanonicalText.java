@@ -9,6 +9,7 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationFeature;
@@ -31,6 +32,10 @@ public final class CanonicalText {
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .build();
 
+  /** Members by name and by nothing else; a catalogue's digest is over the older order. */
+  private static final JsonMapper SORTED =
+      MAPPER.rebuild().disable(MapperFeature.SORT_CREATOR_PROPERTIES_FIRST).build();
+
   private CanonicalText() {}
 
   /**
@@ -39,7 +44,17 @@ public final class CanonicalText {
    * @param setup the set-up
    */
   public static String of(Setup setup) {
-    return MAPPER.writeValueAsString(setup);
+    return SORTED.writeValueAsString(setup);
+  }
+
+  /**
+   * Writes the text of a set-up where somebody else says what it looks like.
+   *
+   * @param setup the set-up
+   * @param out gets the same members in the same order as {@link #of}
+   */
+  public static void write(Setup setup, JsonGenerator out) {
+    SORTED.writeValue(out, setup);
   }
 
   /**

@@ -12,8 +12,11 @@ import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Size;
 import org.erdtman.jcs.JsonCanonicalizer;
+import org.erdtman.jcs.NumberToJSON;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -78,6 +81,28 @@ class CanonicalJsonTest {
 
     assertThat(Double.parseDouble(text)).isEqualTo(number == 0 ? 0.0 : number);
     assertThat(CanonicalJson.parse(text).text()).isEqualTo(text);
+  }
+
+  /** The library that the author of RFC 8785 published beside it. */
+  @Property(tries = 20_000)
+  void everyNumberIsWrittenAsTheReferenceOfTheSchemeDoes(
+      @ForAll @LongRange(min = -1L << 52, max = 1L << 52) long digits,
+      @ForAll @IntRange(min = -70, max = 20) int power)
+      throws IOException {
+    double number = Math.scalb((double) digits, power);
+
+    assertThat(CanonicalJson.of(DoubleNode.valueOf(number)).text())
+        .isEqualTo(NumberToJSON.serializeNumber(number));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-3, 1e7, 0.1, 0.3, 1.1, 123456.789, 2e-3, 1e-6, 1e15, 1e21})
+  void nextToWhereTheFormChangesTooNumbersAreWrittenAsTheReferenceDoes(double number)
+      throws IOException {
+    for (double one : new double[] {Math.nextDown(number), number, Math.nextUp(number)}) {
+      assertThat(CanonicalJson.of(DoubleNode.valueOf(one)).text())
+          .isEqualTo(NumberToJSON.serializeNumber(one));
+    }
   }
 
   @Property

@@ -50,6 +50,27 @@ class FlipSearchTest {
   }
 
   @Test
+  void aGuessThatIsTheZeroIsTheAnswerAtOnce() {
+    List<Double> asked = new ArrayList<>();
+    DoubleUnaryOperator third =
+        x -> {
+          asked.add(x);
+          return 1 / x - 1 / 3.0;
+        };
+    assertThat(new FlipSearch(third, 0, 9).nearest(1, 3)).isEqualTo(3);
+    assertThat(asked).containsExactly(1.0, 3.0);
+  }
+
+  @Test
+  void aGuessThatIsWrongOrOutsideChangesNothing() {
+    DoubleUnaryOperator line = x -> x - 3;
+    assertThat(new FlipSearch(line, 0, 9).nearest(1, 2, 4)).isEqualTo(3);
+    assertThat(new FlipSearch(line, 0, 2).nearest(1, 3)).isNull();
+    assertThat(new FlipSearch(line, 0, 9).nearest(3, 4)).isEqualTo(3);
+    assertThat(new FlipSearch(line, 0, 9).nearest(1, Double.NaN)).isEqualTo(3);
+  }
+
+  @Test
   void aStartThatIsAZeroIsTheAnswer() {
     assertThat(found(x -> x - 3, 3)).isEqualTo(3);
     assertThat(found(x -> (x - 3) * (x - 3), 3)).isEqualTo(3);

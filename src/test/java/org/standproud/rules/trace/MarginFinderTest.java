@@ -55,6 +55,30 @@ class MarginFinderTest {
   }
 
   @Test
+  void aFactOnASideOfItsOwnFlipsAtTheVeryEndsOfTheOther() throws Exception {
+    Band grip = new Band(0.018, 0.021, 0.027);
+    Readings readings = Shop.readings(Shop.STICK_OUT, 0.1 + 0.2, Shop.GRIP_DEPTH, grip);
+    for (String condition : List.of("stick-out > grip depth", "grip depth < stick-out")) {
+      FactChange stands = change(margin(condition, readings), Shop.STICK_OUT);
+      assertThat(stands.likely()).isEqualTo(0.021);
+      assertThat(stands.certain()).isEqualTo(0.018);
+      FactChange gripped = change(margin(condition, readings), Shop.GRIP_DEPTH);
+      assertThat(gripped.likely()).isEqualTo(0.1 + 0.2);
+    }
+    FactChange lowered = change(margin("stick-out < grip depth", readings), Shop.STICK_OUT);
+    assertThat(lowered.likely()).isEqualTo(0.021);
+    assertThat(lowered.certain()).isEqualTo(0.027);
+  }
+
+  @Test
+  void aFactOnBothSidesFlipsWhereBothMeet() throws Exception {
+    Readings readings = Shop.readings(Shop.STICK_OUT, 0.05, Shop.GRIP_DEPTH, 0.02);
+    FactChange stands =
+        change(margin("stick-out > grip depth + stick-out / 2", readings), Shop.STICK_OUT);
+    assertThat(stands.likely()).isCloseTo(0.04, NEAR);
+  }
+
+  @Test
   void ofTwoConditionsThatHoldTheNearerOneClearsTheCard() throws Exception {
     Readings readings = Shop.readings(Shop.SLIP, 0.9, Shop.STICK_OUT, 0.08, Shop.GRIP_DEPTH, 0.02);
     assertThat(margin("slip margin < 1 and stick-out > grip depth", readings).comparison())
