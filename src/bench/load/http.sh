@@ -16,7 +16,7 @@ callers=${3:-16}
 jar=$(ls target/standproud-*.jar)
 setup=seeds/setups/01-top-edge-wire-and-stop.json
 # As the README has it for a small machine.
-read -ra options <<<"${STANDPROUD_JVM:--Xmx192m -XX:+UseSerialGC}"
+read -ra options <<<"${STANDPROUD_JVM:--Xmx192m -Xmn96m -XX:+UseParallelGC}"
 export MALLOC_ARENA_MAX=2
 work=$(mktemp -d)
 disk=/dev/shm/standproud-bench-$$
@@ -111,19 +111,28 @@ stop
 keep empty_rate "$rate" 1
 empty=$rate
 
+# Whole assessments with no server between, records on disk and as many callers: with an empty call
+# it predicts what HTTP should give.
+whole=$(java "${options[@]}" -Djava.io.tmpdir="$work" \
+  -cp "target/test-classes:target/classes:$(cat target/bench.cp)" \
+  org.standproud.api.InProcess "$warm" "$measure" "$callers" 2>"$work/whole.log" | tail -1)
+keep in_process_rate "$whole" 1
+
 standproud 8472 "$work/data"
 row "Standproud, H2, durable" 8472
 keep durable_rate "$rate" 1
 keep p99_over_p50 "$p99" "$p50"
 keep memory_mb "$memory" 1
 durable=$rate
-# One caller, so that no stage waits for a core: the time of an assessment in process.
+# One caller, so that no stage waits for a core: the time of an assessment that is not stored, were
+# both cores to do nothing else.
 before=$(stages 8472)
 load 8472 "$((measure / 2))" 1 0 >/dev/null
 seconds=$(echo "$before $(stages 8472)" | awk '{ print ($3 - $1) / ($4 - $2) }')
 keep in_process_ms "$(awk -v s="$seconds" 'BEGIN { print s * 1000 }')" 1
 predicted=$(awk -v e="$empty" -v s="$seconds" -v n="$(nproc)" 'BEGIN { print 1 / (1 / e + s / n) }')
-keep rate_over_predicted "$durable" "$predicted"
+keep rate_over_predicted_unstored "$durable" "$predicted"
+keep rate_over_predicted "$durable" "$(awk -v e="$empty" -v w="$whole" 'BEGIN { print 1 / (1 / e + 1 / w) }')"
 both=$(batch 8472 "$durable")
 keep batch_over_single "$both" "$durable"
 stop

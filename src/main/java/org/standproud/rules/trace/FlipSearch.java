@@ -42,7 +42,7 @@ final class FlipSearch {
       return atStart == 0 ? (Double) start : null;
     }
     for (double guess : guesses) {
-      if (within(guess) && function.applyAsDouble(guess) == 0) {
+      if (within(guess) && isZero(function.applyAsDouble(guess), atStart)) {
         return guess;
       }
     }
@@ -58,7 +58,6 @@ final class FlipSearch {
   }
 
   private @Nullable Double secant(double start, double atStart, double step) {
-    double exact = STRAIGHT * Math.abs(atStart);
     double aside = start + step;
     double zero = crossing(start, atStart, aside, function.applyAsDouble(aside));
     if (!within(zero)) {
@@ -66,7 +65,7 @@ final class FlipSearch {
     }
     double atZero = function.applyAsDouble(zero);
     // Over a short step rounding is a part of the slope; over the whole way it is not.
-    if (Math.abs(atZero) > exact) {
+    if (!isZero(atZero, atStart)) {
       zero = crossing(start, atStart, zero, atZero);
       if (!within(zero)) {
         return null;
@@ -74,8 +73,13 @@ final class FlipSearch {
       atZero = function.applyAsDouble(zero);
     }
     double middle = function.applyAsDouble((start + zero) / 2);
-    boolean line = Math.abs(atZero) <= exact && Math.abs(middle - atStart / 2) <= exact;
+    boolean line = isZero(atZero, atStart) && isZero(middle - atStart / 2, atStart);
     return line ? (Double) zero : null;
+  }
+
+  /** Nothing but rounding is left of what the function was at the start. */
+  private static boolean isZero(double value, double atStart) {
+    return Math.abs(value) <= STRAIGHT * Math.abs(atStart);
   }
 
   /** Where the straight line through the start and another point comes to zero. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
@@ -24,6 +25,9 @@ import org.standproud.setup.Band;
  * like any others, and the margin says which of them it is about.
  */
 public final class MarginFinder {
+
+  private static final List<ToDoubleFunction<Band>> LIKELY = List.of(Band::likely);
+  private static final List<ToDoubleFunction<Band>> ENDS = List.of(Band::low, Band::high);
 
   private final Readings readings;
   private final Judgements judgements;
@@ -167,12 +171,21 @@ public final class MarginFinder {
       if (range != null && readings.value(fact) instanceof Value.Quantity now) {
         double from = now.band().likely();
         Double flips = flip(comparison, holds, fact, range, likely(), from);
-        boolean othersExact = facts.stream().allMatch(f -> f.equals(fact) || isExact(f));
+        boolean othersExact = othersExact(facts, fact);
         Double clears = othersExact ? flips : flip(comparison, holds, fact, range, readings, from);
         changes.add(new FactChange(fact, from, flips, clears));
       }
     }
     return changes;
+  }
+
+  private boolean othersExact(Set<Fact> facts, Fact fact) {
+    for (Fact other : facts) {
+      if (!other.equals(fact) && !isExact(other)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean isExact(Fact fact) {
@@ -201,23 +214,26 @@ public final class MarginFinder {
   }
 
   /**
-   * The ends of one side, where the other is the fact itself: nearly every comparison flips at one
-   * of them, and looking there first spares the search.
+   * Where the side that the fact stands in comes to one end of the other: nearly every comparison
+   * flips at one of these, and looking there first spares the search.
    */
   private double[] guesses(Comparison comparison, Fact fact, Readings others) {
-    Term side = isOf(fact, comparison.left()) ? comparison.right() : comparison.left();
-    boolean against = side == comparison.right() || isOf(fact, comparison.right());
-    List<Fact> moved = new ArrayList<>();
-    side.facts(moved::add);
-    return against
-            && !moved.contains(fact)
-            && side.estimate(others, judgements) instanceof Estimate.Known known
-        ? new double[] {known.band().low(), known.band().high()}
-        : new double[0];
-  }
-
-  private static boolean isOf(Fact fact, Term term) {
-    return term instanceof Term.Measured measured && measured.fact().equals(fact)
-        || term instanceof Term.Member member && member.list().equals(fact);
+    boolean left = Isolation.isIn(comparison.left(), fact);
+    Term side = left ? comparison.left() : comparison.right();
+    Term other = left ? comparison.right() : comparison.left();
+    if (Isolation.isIn(other, fact)
+        || !(other.estimate(others, judgements) instanceof Estimate.Known known)) {
+      return new double[0];
+    }
+    List<ToDoubleFunction<Band>> places = others == likely ? LIKELY : ENDS;
+    double[] guesses = new double[places.size() * places.size()];
+    int made = 0;
+    for (ToDoubleFunction<Band> place : places) {
+      Isolation isolation = new Isolation(fact, others, judgements, place);
+      for (ToDoubleFunction<Band> end : places) {
+        guesses[made++] = isolation.value(side, end.applyAsDouble(known.band()));
+      }
+    }
+    return guesses;
   }
 }

@@ -70,6 +70,25 @@ class MarginFinderTest {
     assertThat(lowered.certain()).isEqualTo(0.027);
   }
 
+  /** The worst corner of both bands, by hand. */
+  @Test
+  void aFactUnderAQuotientFlipsAtACornerOfTheOtherBands() throws Exception {
+    Readings readings =
+        Shop.readings(
+            Shop.STICK_OUT,
+            0.08,
+            Shop.GRIP_DEPTH,
+            new Band(0.016, 0.020, 0.025),
+            Shop.THICKNESS,
+            new Band(0.010, 0.012, 0.015));
+    FactChange stands =
+        change(
+            margin("stick-out / grip depth > 4 * grip depth / stock thickness", readings),
+            Shop.STICK_OUT);
+    assertThat(stands.likely()).isEqualTo(4 * 0.020 / 0.012 * 0.020);
+    assertThat(stands.certain()).isCloseTo(4 * 0.016 / 0.015 * 0.016, Offset.offset(1e-15));
+  }
+
   @Test
   void aFactOnBothSidesFlipsWhereBothMeet() throws Exception {
     Readings readings = Shop.readings(Shop.STICK_OUT, 0.05, Shop.GRIP_DEPTH, 0.02);
