@@ -2,6 +2,7 @@ package org.standproud.audit.store;
 
 import com.github.luben.zstd.ZstdInputStreamNoFinalizer;
 import com.github.luben.zstd.ZstdOutputStreamNoFinalizer;
+import com.github.luben.zstd.util.Native;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -31,6 +32,16 @@ final class PackedText {
   private static final byte ZLIB = 0x78;
 
   private PackedText() {}
+
+  /**
+   * Loads what packs, which is a library of the machine's own: where it cannot be, the service
+   * should say so when it starts and not at its first answer.
+   *
+   * @throws LinkageError if there is none for this machine, or java.io.tmpdir forbids running it
+   */
+  static void load() {
+    Native.load();
+  }
 
   /** The bytes of a text. */
   static byte[] of(CanonicalJson text) {

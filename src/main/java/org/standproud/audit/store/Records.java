@@ -95,6 +95,7 @@ public final class Records implements AutoCloseable {
       Following following,
       InShort inShort,
       int largestGroup) {
+    PackedText.load();
     this.inShort = inShort;
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));

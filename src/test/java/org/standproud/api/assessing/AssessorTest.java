@@ -10,11 +10,16 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.standproud.api.shop.SeedCatalogue;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
@@ -122,8 +127,79 @@ class AssessorTest {
     }
   }
 
+  @Test
+  @Timeout(60)
+  void asManyAreMadeAtATimeAsThereAreProcessorsAndTheOthersWait() throws InterruptedException {
+    int processors = Runtime.getRuntime().availableProcessors();
+    AtomicInteger begun = new AtomicInteger();
+    CountDownLatch goOn = new CountDownLatch(1);
+    List<AuditRecord> kept = Collections.synchronizedList(new ArrayList<>());
+    Assessor assessor =
+        watched(
+            (record, numbers) -> kept.add(record),
+            () -> {
+              begun.incrementAndGet();
+              goOn.await();
+            });
+    List<Thread> callers = new ArrayList<>();
+    for (int i = 0; i < processors + 2; i++) {
+      callers.add(new Thread(() -> assessedOrInterrupted(assessor)));
+    }
+    callers.forEach(Thread::start);
+    while (callers.stream().anyMatch(caller -> caller.getState() != Thread.State.WAITING)) {
+      Thread.onSpinWait();
+    }
+    assertThat(begun).hasValue(processors);
+
+    callers.forEach(Thread::interrupt);
+    for (Thread caller : callers) {
+      caller.join();
+    }
+    assertThat(begun).as("who waited for a turn was let go").hasValue(processors);
+    assertThat(kept).isEmpty();
+    goOn.countDown();
+    assessor.assess(request, "traveler");
+    assertThat(kept).hasSize(1);
+  }
+
+  private static void assessedOrInterrupted(Assessor assessor) {
+    try {
+      assessor.assess(request, "traveler");
+    } catch (InterruptedException | CancellationException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   private static Assessor assessor(Assessor.RecordKeeping records) {
     return new Assessor(
         () -> catalogue, () -> rules, jobOrder -> List.of(), records, "0.1.0", NOON);
+  }
+
+  /** What is done as the mechanics begin; if it is interrupted the making comes to nothing. */
+  @FunctionalInterface
+  private interface Doing {
+    void run() throws InterruptedException;
+  }
+
+  private static Assessor watched(Assessor.RecordKeeping records, Doing mechanics) {
+    Watch watch =
+        new Watch() {
+          @Override
+          public Lap begin(Stage stage) {
+            if (stage == Stage.MECHANICS) {
+              try {
+                mechanics.run();
+              } catch (InterruptedException e) {
+                throw new CancellationException();
+              }
+            }
+            return () -> {};
+          }
+
+          @Override
+          public void answered(AuditRecord record) {}
+        };
+    return new Assessor(
+        () -> catalogue, () -> rules, jobOrder -> List.of(), records, "0.1.0", NOON, watch);
   }
 }
