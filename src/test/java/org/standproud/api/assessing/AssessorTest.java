@@ -13,9 +13,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -131,14 +132,14 @@ class AssessorTest {
   @Timeout(60)
   void asManyAreMadeAtATimeAsThereAreProcessorsAndTheOthersWait() throws InterruptedException {
     int processors = Runtime.getRuntime().availableProcessors();
-    AtomicInteger begun = new AtomicInteger();
+    Set<Thread> begun = ConcurrentHashMap.newKeySet();
     CountDownLatch goOn = new CountDownLatch(1);
     List<AuditRecord> kept = Collections.synchronizedList(new ArrayList<>());
     Assessor assessor =
         watched(
             (record, numbers) -> kept.add(record),
             () -> {
-              begun.incrementAndGet();
+              begun.add(Thread.currentThread());
               goOn.await();
             });
     List<Thread> callers = new ArrayList<>();
@@ -146,20 +147,27 @@ class AssessorTest {
       callers.add(new Thread(() -> assessedOrInterrupted(assessor)));
     }
     callers.forEach(Thread::start);
-    while (callers.stream().anyMatch(caller -> caller.getState() != Thread.State.WAITING)) {
+    while (begun.size() < processors
+        || callers.stream().anyMatch(caller -> caller.getState() != Thread.State.WAITING)) {
       Thread.onSpinWait();
     }
-    assertThat(begun).hasValue(processors);
+    assertThat(begun).hasSize(processors);
 
-    callers.forEach(Thread::interrupt);
-    for (Thread caller : callers) {
-      caller.join();
-    }
-    assertThat(begun).as("who waited for a turn was let go").hasValue(processors);
-    assertThat(kept).isEmpty();
+    List<Thread> waiting = callers.stream().filter(caller -> !begun.contains(caller)).toList();
+    waiting.forEach(Thread::interrupt);
+    join(waiting);
+    assertThat(begun).as("who waited for a turn went without one").hasSize(processors);
     goOn.countDown();
+    join(callers);
+    assertThat(kept).hasSize(processors);
     assessor.assess(request, "traveler");
-    assertThat(kept).hasSize(1);
+    assertThat(kept).hasSize(processors + 1);
+  }
+
+  private static void join(List<Thread> threads) throws InterruptedException {
+    for (Thread thread : threads) {
+      thread.join();
+    }
   }
 
   private static void assessedOrInterrupted(Assessor assessor) {
