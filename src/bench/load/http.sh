@@ -26,7 +26,8 @@ export MALLOC_ARENA_MAX=2
 work=$(mktemp -d)
 disk=/dev/shm/standproud-bench-$$
 pids=()
-trap 'kill "${pids[@]}" 2>/dev/null || true; wait; rm -rf "$work" "$disk"' EXIT
+# Whoever reads what this script writes ends where that ends.
+trap 'exec 8>&- 9>&-; kill "${pids[@]}" 2>/dev/null || true; wait; rm -rf "$work" "$disk"' EXIT
 
 command -v hey >/dev/null || { echo "hey is wanted: apt-get install hey" >&2; exit 2; }
 mvn -q -o -f src/bench/empty/pom.xml -DskipTests package
@@ -73,6 +74,7 @@ in_process() { # seconds
   while read -r reply <&7; do # It logs too.
     [[ $reply == rate=* ]] && break
   done
+  [[ $reply == rate=* ]] || { cat "$work/in-process.log" >&2; exit 1; }
   echo "${reply#rate=}"
 }
 
@@ -118,7 +120,6 @@ tr -d '\n' <"$setup" >"$work/line"
 mkfifo "$work/end" "$work/ask" "$work/tell"
 java -cp "$classes" org.standproud.audit.store.ServedPostgres <"$work/end" >"$work/address" \
   2>"$work/postgres.log" &
-postgres=$!
 exec 9>"$work/end"
 java "${options[@]}" -Djava.io.tmpdir="$work" -cp "$classes" org.standproud.api.InProcess "$callers" \
   <"$work/ask" >"$work/tell" 2>"$work/in-process.log" &
@@ -190,7 +191,4 @@ echo "memory_mb=$memory" >>"$out"
 row "Standproud, PostgreSQL, durable" 8474 postgres_rate
 awk -v a="$p99" -v b="$p50" 'BEGIN { printf "postgres_p99_over_p50=%.3f\n", a / b }' >>"$out"
 
-exec 8>&- 9>&-
-kill "${pid[@]}" 2>/dev/null || true
-wait "$postgres" || true
 cat "$out"

@@ -66,7 +66,7 @@ public final class Making {
     List<AnsweredFinding> findings =
         advice.findings().stream().map(f -> answered(f, traced, occasion)).toList();
     return new Made(
-        CanonicalJson.told(out -> CanonicalText.write(setup, out)),
+        kept(setup),
         PlainJson.canonical(numbers),
         traced,
         PlainJson.canonical(Answer.of(occasion, setup, advice, findings)),
@@ -75,6 +75,11 @@ public final class Making {
             .map(f -> new RecordedFinding(f.card(), f.severity(), f.kind()))
             .toList(),
         EvidenceInShort.of(numbers));
+  }
+
+  /** A set-up as records keep it, after names were resolved. */
+  static CanonicalJson kept(Setup setup) {
+    return CanonicalJson.told(out -> CanonicalText.write(setup, out));
   }
 
   private static AnsweredFinding answered(Finding finding, CanonicalJson trace, Occasion occasion) {

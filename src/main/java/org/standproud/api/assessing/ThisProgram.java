@@ -50,7 +50,7 @@ public final class ThisProgram implements Engine {
   @Override
   public Optional<CanonicalJson> resolve(CanonicalJson request) {
     return new SetupReader(shelves.get()).read(request.tree()) instanceof Reading.Accepted accepted
-        ? Optional.of(CanonicalJson.parse(CanonicalText.of(accepted.setup())))
+        ? Optional.of(Making.kept(accepted.setup()))
         : Optional.empty();
   }
 }

@@ -40,13 +40,8 @@ record Isolation(
   /** Whether the fact stands in a term. */
   static boolean isIn(Term term, Fact fact) {
     AtomicBoolean found = new AtomicBoolean();
-    term.facts(
-        one -> {
-          if (one.equals(fact)) {
-            found.setPlain(true);
-          }
-        });
-    return found.getPlain();
+    term.facts(one -> found.compareAndSet(false, one.equals(fact)));
+    return found.get();
   }
 
   private boolean isTheFact(Term term) {

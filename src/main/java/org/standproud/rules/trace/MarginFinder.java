@@ -170,9 +170,9 @@ public final class MarginFinder {
       Fact.Number range = fact.number();
       if (range != null && readings.value(fact) instanceof Value.Quantity now) {
         double from = now.band().likely();
-        Double flips = flip(comparison, holds, fact, range, likely(), from);
+        Double flips = flip(comparison, holds, fact, range, from, true);
         boolean othersExact = othersExact(facts, fact);
-        Double clears = othersExact ? flips : flip(comparison, holds, fact, range, readings, from);
+        Double clears = othersExact ? flips : flip(comparison, holds, fact, range, from, false);
         changes.add(new FactChange(fact, from, flips, clears));
       }
     }
@@ -197,8 +197,10 @@ public final class MarginFinder {
       boolean holds,
       Fact fact,
       Fact.Number range,
-      Readings others,
-      double from) {
+      double from,
+      boolean othersLikely) {
+    Readings others = othersLikely ? likely() : readings;
+    List<ToDoubleFunction<Band>> places = othersLikely ? LIKELY : ENDS;
     Clearance clearance = Clearance.of(comparison.relation(), holds);
     return new FlipSearch(
             x -> {
@@ -210,14 +212,15 @@ public final class MarginFinder {
             },
             range.least(),
             range.greatest())
-        .nearest(from, guesses(comparison, fact, others));
+        .nearest(from, guesses(comparison, fact, others, places));
   }
 
   /**
    * Where the side that the fact stands in comes to one end of the other: nearly every comparison
    * flips at one of these, and looking there first spares the search.
    */
-  private double[] guesses(Comparison comparison, Fact fact, Readings others) {
+  private double[] guesses(
+      Comparison comparison, Fact fact, Readings others, List<ToDoubleFunction<Band>> places) {
     boolean left = Isolation.isIn(comparison.left(), fact);
     Term side = left ? comparison.left() : comparison.right();
     Term other = left ? comparison.right() : comparison.left();
@@ -225,7 +228,6 @@ public final class MarginFinder {
         || !(other.estimate(others, judgements) instanceof Estimate.Known known)) {
       return new double[0];
     }
-    List<ToDoubleFunction<Band>> places = others == likely ? LIKELY : ENDS;
     double[] guesses = new double[places.size() * places.size()];
     int made = 0;
     for (ToDoubleFunction<Band> place : places) {

@@ -179,8 +179,7 @@ class AssessorTest {
   }
 
   private static Assessor assessor(Assessor.RecordKeeping records) {
-    return new Assessor(
-        () -> catalogue, () -> rules, jobOrder -> List.of(), records, "0.1.0", NOON);
+    return watched(records, () -> {});
   }
 
   /** What is done as the mechanics begin; if it is interrupted the making comes to nothing. */

@@ -25,7 +25,7 @@ class IsolationTest {
   private static final Readings READINGS =
       Shop.readings(Shop.STICK_OUT, 8.0, Shop.GRIP_DEPTH, 2.0, Shop.THICKNESS, 3.0);
 
-  /** One of these holds the stick-out once, and is there however it is wrapped. */
+  /** Each holds the stick-out once. */
   private static final String[] TERMS = {
     "stick-out",
     "stick-out + grip depth",
