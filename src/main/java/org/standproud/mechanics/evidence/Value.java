@@ -1,6 +1,7 @@
 package org.standproud.mechanics.evidence;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.standproud.setup.Band;
@@ -9,11 +10,22 @@ import org.standproud.setup.Band;
 public sealed interface Value {
 
   /**
-   * A number with its band.
+   * A number over the draws of one joint sample.
    *
-   * @param band least, likely and greatest value in the SI unit of the fact
+   * @param sample its values in the SI unit of the fact
    */
-  record Quantity(Band band) implements Value {}
+  record Quantity(Sample sample) implements Value {
+
+    /** A number of which only the percentiles are known, see {@link Sample#spread}. */
+    public Quantity(Band band) {
+      this(Sample.spread(band, 0));
+    }
+
+    /** Its 5th, 50th and 95th percentile. */
+    public Band band() {
+      return sample.band();
+    }
+  }
 
   /**
    * Numbers in an order that means something, each with its band; perhaps none.
@@ -43,18 +55,40 @@ public sealed interface Value {
   }
 
   /**
-   * A word.
+   * A word, perhaps another one in some draws.
    *
-   * @param word one of the words the fact allows
+   * @param word the word of most draws, one of those the fact allows
+   * @param draws the draws of each word; empty if the word is the same in every draw
    */
-  record Text(String word) implements Value {}
+  record Text(String word, Map<String, DrawSet> draws) implements Value {
+    /** Copies the map. */
+    public Text {
+      draws = Map.copyOf(draws);
+    }
+
+    /** A word that is the same in every draw. */
+    public Text(String word) {
+      this(word, Map.of());
+    }
+  }
 
   /**
-   * Yes or no.
+   * Yes or no, perhaps one in some draws and the other in the rest.
    *
-   * @param yes the truth
+   * @param draws the draws in which it is yes; one draw stands for all where the answer is the same
    */
-  record Truth(boolean yes) implements Value {}
+  record Truth(DrawSet draws) implements Value {
+
+    /** The same answer in every draw. */
+    public Truth(boolean yes) {
+      this(yes ? DrawSet.all(1) : DrawSet.none(1));
+    }
+
+    /** Whether it is yes in more than half of the draws. */
+    public boolean yes() {
+      return draws.share() > 0.5;
+    }
+  }
 
   /**
    * Not known, and no conservative band would be honest.
