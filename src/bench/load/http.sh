@@ -118,7 +118,7 @@ kept() { awk -F= -v name="$1" '$1 == name { print $2 }' "$out"; }
 
 tr -d '\n' <"$setup" >"$work/line"
 mkfifo "$work/end" "$work/ask" "$work/tell"
-java -cp "$classes" org.standproud.audit.store.ServedPostgres <"$work/end" >"$work/address" \
+java -cp "$classes" org.standproud.audit.records.ServedPostgres <"$work/end" >"$work/address" \
   2>"$work/postgres.log" &
 exec 9>"$work/end"
 java "${options[@]}" -Djava.io.tmpdir="$work" -cp "$classes" org.standproud.api.InProcess "$callers" \

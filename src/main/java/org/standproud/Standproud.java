@@ -7,8 +7,8 @@ import java.util.List;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.scheduling.annotation.EnableScheduling;
-import org.standproud.api.audit.command.AuditCommand;
-import org.standproud.rules.command.RulesCommand;
+import org.standproud.command.records.AuditCommand;
+import org.standproud.command.rules.RulesCommand;
 
 /** Starts the service, or runs a command where the first argument names one. */
 @SpringBootApplication(

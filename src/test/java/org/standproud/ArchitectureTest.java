@@ -10,15 +10,24 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-/** Holds the one picture of the design: setup, mechanics, rules, advice, audit, with api on top. */
+/**
+ * Holds the picture of the design: setup, mechanics, rules, advice, audit, then the services, then
+ * api and web as siblings that never see each other.
+ */
 @AnalyzeClasses(packages = "org.standproud", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
+
+  private static final String[] SERVICES = {
+    "org.standproud.assessment..",
+    "org.standproud.shop..",
+    "org.standproud.access..",
+    "org.standproud.events.."
+  };
 
   @ArchTest
   static final ArchRule nothingOnTheLeftKnowsAnythingOnItsRight =
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
-          .withOptionalLayers(true)
           .layer("setup")
           .definedBy("org.standproud.setup..")
           .layer("mechanics")
@@ -29,8 +38,12 @@ class ArchitectureTest {
           .definedBy("org.standproud.advice..")
           .layer("audit")
           .definedBy("org.standproud.audit..")
+          .layer("services")
+          .definedBy(SERVICES)
           .layer("drawing")
           .definedBy("org.standproud.drawing..")
+          .layer("command")
+          .definedBy("org.standproud.command..")
           .layer("api")
           .definedBy("org.standproud.api..")
           .layer("web")
@@ -38,17 +51,55 @@ class ArchitectureTest {
           .whereLayer("web")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("api")
-          .mayOnlyBeAccessedByLayers("web")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("command")
+          .mayNotBeAccessedByAnyLayer()
           .whereLayer("drawing")
           .mayOnlyBeAccessedByLayers("api", "web")
+          .whereLayer("services")
+          .mayOnlyBeAccessedByLayers("command", "api", "web")
           .whereLayer("audit")
-          .mayOnlyBeAccessedByLayers("api", "web")
+          .mayOnlyBeAccessedByLayers("services", "command", "api", "web")
           .whereLayer("advice")
-          .mayOnlyBeAccessedByLayers("audit", "drawing", "api", "web")
+          .mayOnlyBeAccessedByLayers("audit", "services", "drawing", "command", "api", "web")
           .whereLayer("rules")
-          .mayOnlyBeAccessedByLayers("advice", "audit", "api", "web")
+          .mayOnlyBeAccessedByLayers("advice", "audit", "services", "command", "api", "web")
           .whereLayer("mechanics")
-          .mayOnlyBeAccessedByLayers("rules", "advice", "audit", "drawing", "api", "web");
+          .mayOnlyBeAccessedByLayers(
+              "rules", "advice", "audit", "services", "drawing", "command", "api", "web");
+
+  @ArchTest
+  static final ArchRule servicesKnowNoHttp =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "org.standproud.refusal..",
+              "org.standproud.rules..",
+              "org.standproud.advice..",
+              "org.standproud.audit..",
+              "org.standproud.assessment..",
+              "org.standproud.shop..",
+              "org.standproud.access..",
+              "org.standproud.events..",
+              "org.standproud.command..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.springframework.http..",
+              "org.springframework.web..",
+              "org.springframework.security..",
+              "jakarta.servlet..");
+
+  @ArchTest
+  static final ArchRule noTransactionsOrValidationByAnnotation =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("org.springframework.transaction.annotation.Transactional")
+          .orShould()
+          .dependOnClassesThat()
+          .resideInAPackage("jakarta.validation..")
+          .because("their auto-configuration is off, so the annotations would do nothing");
 
   @ArchTest
   static final ArchRule mechanicsIsPlainJava =

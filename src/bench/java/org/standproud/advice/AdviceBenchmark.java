@@ -12,12 +12,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.standproud.advice.ask.AskBack;
 import org.standproud.advice.envelope.Envelope;
 import org.standproud.advice.envelope.SafeEnvelope;
-import org.standproud.advice.hold.OtherHolds;
 import org.standproud.advice.plan.PassPlan;
 import org.standproud.advice.remedy.Remedies;
+import org.standproud.advice.sensitivity.SensitivityReport;
+import org.standproud.advice.workholding.OtherHolds;
 
 /**
  * What a better set-up costs to find, on one core: remedies under 300 ms and an envelope of 40 by
@@ -67,8 +67,8 @@ public class AdviceBenchmark {
 
   /** What to measure first. */
   @Benchmark
-  public AskBack askBack() {
-    return AskBack.of(setup, DemoShop.CARDS);
+  public SensitivityReport askBack() {
+    return SensitivityReport.of(setup, DemoShop.CARDS);
   }
 
   /** The passes that take off 1.5 mm. */

@@ -11,7 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import org.standproud.api.assessing.Assessor;
+import org.standproud.assessment.Assessor;
 
 /**
  * Whole assessments a second in one process, from the text of a request to the answer that is on

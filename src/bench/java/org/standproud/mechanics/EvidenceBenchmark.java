@@ -16,9 +16,9 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.gathering.EvidenceGathering;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
@@ -28,10 +28,10 @@ import org.standproud.mechanics.sampling.HoldingChance;
 import org.standproud.mechanics.sampling.SamplingPlan;
 import org.standproud.setup.Band;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CatalogueReader;
-import org.standproud.setup.reading.CatalogueReading;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.request.CatalogueReader;
+import org.standproud.setup.request.CatalogueReading;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
 
 /**
  * What the evidence of a set-up costs, whole and by its dearest stages:

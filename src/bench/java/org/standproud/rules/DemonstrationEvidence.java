@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.gathering.EvidenceGathering;
-import org.standproud.setup.reading.CatalogueReader;
-import org.standproud.setup.reading.CatalogueReading;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.setup.request.CatalogueReader;
+import org.standproud.setup.request.CatalogueReading;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
 
 /** The evidence of the demonstration set-ups, worked out once. */
 public final class DemonstrationEvidence {

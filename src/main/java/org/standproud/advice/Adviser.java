@@ -48,7 +48,10 @@ public final class Adviser {
     Score score = Score.of(told);
     List<Finding> findings = told.stream().map(writer::finding).toList();
     List<String> measure =
-        told.stream().flatMap(card -> Untold.of(card, evidence).stream()).distinct().toList();
+        told.stream()
+            .flatMap(card -> MissingInputs.of(card, evidence).stream())
+            .distinct()
+            .toList();
     return new Advice(
         verdict.words(),
         summary(verdict, findings, measure),
@@ -82,7 +85,8 @@ public final class Adviser {
     return verdict(
         kinds.findings(),
         stop ->
-            stop.truth() == Truth.TRUE || Untold.of(ruleBase.reads(stop.id()), evidence).isEmpty());
+            stop.truth() == Truth.TRUE
+                || MissingInputs.of(ruleBase.reads(stop.id()), evidence).isEmpty());
   }
 
   /**
@@ -109,7 +113,7 @@ public final class Adviser {
    * hold because of something nobody told leaves the set-up not judged.
    */
   public static boolean decides(CardTrace stop, Evidence evidence) {
-    return stop.truth() == Truth.TRUE || Untold.of(stop, evidence).isEmpty();
+    return stop.truth() == Truth.TRUE || MissingInputs.of(stop, evidence).isEmpty();
   }
 
   private static String summary(Verdict verdict, List<Finding> findings, List<String> measure) {

@@ -44,7 +44,7 @@ final class FindingWriter {
         trace.changes().stream()
             .map(c -> c.by() + " makes it a " + c.to().words() + ": " + c.because())
             .toList(),
-        trace.truth() == Truth.TRUE ? List.of() : Untold.of(trace, evidence),
+        trace.truth() == Truth.TRUE ? List.of() : MissingInputs.of(trace, evidence),
         Confidence.of(trace, evidence),
         trace.card().remedy(),
         trace.card().why(),
@@ -59,7 +59,7 @@ final class FindingWriter {
 
   private String unknown(CardTrace trace) {
     return "Cannot be told until this is known: "
-        + String.join("; ", Untold.of(trace, evidence))
+        + String.join("; ", MissingInputs.of(trace, evidence))
         + ".";
   }
 

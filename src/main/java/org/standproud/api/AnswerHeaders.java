@@ -10,7 +10,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import org.standproud.api.conditional.Keepable;
+import org.standproud.api.conditional.EntityTags;
 
 /**
  * No answer is taken for another type than it says, and none that tells of a job is kept on its
@@ -42,7 +42,7 @@ public class AnswerHeaders extends OncePerRequestFilter {
       response.setHeader("Referrer-Policy", "no-referrer");
     }
     if (address.startsWith(CATALOGUE)) {
-      response.setHeader(HttpHeaders.CACHE_CONTROL, Keepable.ASK_EACH_TIME);
+      response.setHeader(HttpHeaders.CACHE_CONTROL, EntityTags.ASK_EACH_TIME);
     } else if (address.startsWith("/v1/")) {
       response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
     }

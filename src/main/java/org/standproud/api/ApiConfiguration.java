@@ -17,24 +17,24 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Lazy;
 import org.springframework.web.filter.ShallowEtagHeaderFilter;
-import org.standproud.api.assessing.Assessor;
-import org.standproud.api.assessing.Making;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.assessing.ThisProgram;
-import org.standproud.api.assessing.Watch;
-import org.standproud.api.json.PlainJson;
 import org.standproud.api.problem.ProblemValve;
-import org.standproud.api.shop.CatalogueStore;
-import org.standproud.api.shop.RuleShelf;
-import org.standproud.api.shop.SeedCatalogue;
-import org.standproud.api.shop.ShopCatalogue;
+import org.standproud.assessment.AssessmentMetrics;
+import org.standproud.assessment.AssessmentPipeline;
+import org.standproud.assessment.Assessor;
+import org.standproud.assessment.CurrentEngine;
+import org.standproud.assessment.NotReadyException;
+import org.standproud.audit.canonical.PlainJson;
+import org.standproud.audit.records.AcceptanceBook;
+import org.standproud.audit.records.Records;
 import org.standproud.audit.replay.Replayer;
-import org.standproud.audit.store.AcceptanceBook;
-import org.standproud.audit.store.Records;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.shop.CatalogueStore;
+import org.standproud.shop.RuleBaseHolder;
+import org.standproud.shop.SeedCatalogue;
+import org.standproud.shop.ShopCatalogue;
 import tools.jackson.databind.JacksonModule;
 
 /** Puts the service together. */
@@ -68,14 +68,15 @@ class ApiConfiguration {
   @Bean
   Assessor assessor(
       ShopCatalogue catalogue,
-      RuleShelf rules,
+      RuleBaseHolder rules,
       Records records,
       AcceptanceBook acceptances,
       ObjectProvider<BuildProperties> build,
-      Watch watch) {
+      AssessmentMetrics watch) {
     return new Assessor(
-        () -> catalogue.get().orElseThrow(() -> new NotReady(catalogue.fault())),
-        () -> rules.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service")),
+        () -> catalogue.get().orElseThrow(() -> new NotReadyException(catalogue.fault())),
+        () ->
+            rules.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service")),
         acceptances::forNew,
         records::append,
         version(build),
@@ -90,9 +91,9 @@ class ApiConfiguration {
       AcceptanceBook acceptances,
       ObjectProvider<BuildProperties> build) {
     return new Replayer(
-        new ThisProgram(
+        new CurrentEngine(
             version(build),
-            new Making(EvidenceGathering::of),
+            new AssessmentPipeline(EvidenceGathering::of),
             () -> catalogue.get().orElse(Catalogue.EMPTY)),
         records.ruleBases()::find,
         acceptances::find,

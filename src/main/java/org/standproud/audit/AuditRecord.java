@@ -28,7 +28,7 @@ public record AuditRecord(
     Asked asked,
     Judged judged,
     Versions versions,
-    Account account,
+    RecordPayload account,
     List<RecordedFinding> findings)
     implements ChainRecord {
 

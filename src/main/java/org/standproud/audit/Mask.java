@@ -27,7 +27,8 @@ public enum Mask {
   private static final CanonicalJson NOTHING = CanonicalJson.of(StringNode.valueOf(WITHHELD));
 
   /** The account of a record of which nothing is left but its summary. */
-  public static final Account NO_ACCOUNT = new Account(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING);
+  public static final RecordPayload NO_ACCOUNT =
+      new RecordPayload(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING);
 
   /** The word in texts. */
   public String word() {
@@ -101,17 +102,17 @@ public enum Mask {
         record.findings());
   }
 
-  private Account account(Account account) {
+  private RecordPayload account(RecordPayload account) {
     return switch (this) {
       case CALLER ->
-          new Account(
+          new RecordPayload(
               account.request(),
               account.setup(),
               account.evidence(),
               account.trace(),
               withoutNames(account.answer()));
       case CALLER_AND_JOB ->
-          new Account(
+          new RecordPayload(
               withoutJob(account.request()),
               withoutJob(account.setup()),
               account.evidence(),

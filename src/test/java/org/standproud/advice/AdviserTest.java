@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;

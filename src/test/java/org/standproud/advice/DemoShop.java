@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
-import org.standproud.advice.trial.Rework;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.RuleBase;
@@ -22,10 +22,10 @@ import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CatalogueReader;
-import org.standproud.setup.reading.CatalogueReading;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.request.CatalogueReader;
+import org.standproud.setup.request.CatalogueReading;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
 
 /** The demonstration shop with its cards, for tests of advice. */
 public final class DemoShop {
@@ -91,8 +91,8 @@ public final class DemoShop {
         Math.min(s.hold().gripDepthM() * between(random, 0.7, 1.4), s.hold().vise().jawHeightM());
     double depthM =
         Math.min(s.cut().axialDepthM() * between(random, 0.3, 1.6), s.cutter().greatestDepthM());
-    Rework rework =
-        Rework.of(s)
+    SetupEditor rework =
+        SetupEditor.of(s)
             .grip(Math.min(gripM, s.stock().heightM() / 2))
             .depth(depthM)
             .feed(s.cut().feedPerToothM().times(between(random, 0.5, 1.5)));

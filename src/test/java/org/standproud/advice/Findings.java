@@ -3,7 +3,7 @@ package org.standproud.advice;
 import java.util.ArrayList;
 import java.util.List;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;

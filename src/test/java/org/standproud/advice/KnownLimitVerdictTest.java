@@ -9,12 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standproud.advice.trial.Rework;
+import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
@@ -36,8 +36,8 @@ class KnownLimitVerdictTest {
     return Arguments.of(Named.of(beyond, setup), List.of(refused));
   }
 
-  private static Rework good() {
-    return Rework.of(DemoShop.setup("01"));
+  private static SetupEditor good() {
+    return SetupEditor.of(DemoShop.setup("01"));
   }
 
   static List<Arguments> limits() {

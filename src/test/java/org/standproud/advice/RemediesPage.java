@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.standproud.advice.hold.OtherHold;
-import org.standproud.advice.hold.OtherHolds;
 import org.standproud.advice.remedy.Remedies;
 import org.standproud.advice.remedy.Remedy;
-import org.standproud.advice.trial.Judged;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.workholding.OtherHold;
+import org.standproud.advice.workholding.OtherHolds;
 import org.standproud.setup.Setup;
 import tools.jackson.databind.json.JsonMapper;
 

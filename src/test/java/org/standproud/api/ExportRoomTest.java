@@ -7,22 +7,24 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.standproud.api.problem.Room;
-import org.standproud.api.problem.TooManyExports;
+import org.standproud.refusal.ConcurrencyLimit;
+import org.standproud.refusal.TooManyExportsException;
 
 class ExportRoomTest {
 
   @Test
   void aPlaceIsFreeAgainOnceItIsClosed() {
-    Room room = new Room(2, TooManyExports::new);
-    Room.Place one = room.place();
-    try (Room.Place other = room.place()) {
-      assertThatThrownBy(room::place).isInstanceOf(TooManyExports.class).hasMessageContaining("2");
+    ConcurrencyLimit room = new ConcurrencyLimit(2, TooManyExportsException::new);
+    ConcurrencyLimit.Place one = room.place();
+    try (ConcurrencyLimit.Place other = room.place()) {
+      assertThatThrownBy(room::place)
+          .isInstanceOf(TooManyExportsException.class)
+          .hasMessageContaining("2");
     }
     one.close();
-    try (Room.Place again = room.place();
-        Room.Place third = room.place()) {
-      assertThatThrownBy(room::place).isInstanceOf(TooManyExports.class);
+    try (ConcurrencyLimit.Place again = room.place();
+        ConcurrencyLimit.Place third = room.place()) {
+      assertThatThrownBy(room::place).isInstanceOf(TooManyExportsException.class);
     }
   }
 

@@ -12,7 +12,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.standproud.Standproud;
-import org.standproud.api.audit.command.AuditCommand;
+import org.standproud.command.records.AuditCommand;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

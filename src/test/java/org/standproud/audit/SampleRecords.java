@@ -41,7 +41,7 @@ public final class SampleRecords {
         asked,
         judged,
         new Versions("rules-1", "catalogue-1", "0.1.0"),
-        new Account(
+        new RecordPayload(
             CanonicalJson.parse("{\"units\":\"metric\",\"stick-out\":47.50}"),
             CanonicalJson.parse("{\"stickOutM\":0.0475,\"material\":\"P\"}"),
             CanonicalJson.parse("[{\"fact\":\"lift-out force\",\"low\":1e-7,\"high\":2E+3}]"),

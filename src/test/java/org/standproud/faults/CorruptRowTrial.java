@@ -10,7 +10,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
 import org.standproud.api.RunningService;
 import org.standproud.api.ServiceProcess;
-import org.standproud.audit.store.StoredTexts;
+import org.standproud.audit.records.StoredTexts;
 import tools.jackson.databind.JsonNode;
 
 /** One record is altered by hand and another is spoilt beyond reading, past the service. */

@@ -16,7 +16,7 @@ import org.standproud.drawing.ForceChart;
 import org.standproud.drawing.LobeChart;
 import org.standproud.mechanics.curves.EdgeCurve;
 import org.standproud.mechanics.curves.StabilityCurve;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.mechanics.history.ForceHistory;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CatalogueReader;
-import org.standproud.setup.reading.CatalogueReading;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.request.CatalogueReader;
+import org.standproud.setup.request.CatalogueReading;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
 
 /** The demonstration set-ups that come with the project. */
 public final class SeedSetups {

@@ -9,7 +9,7 @@ import org.standproud.advice.Adviser;
 import org.standproud.advice.Score;
 import org.standproud.advice.Wording;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.RuleTrace;

@@ -3,8 +3,8 @@ package org.standproud.advice.envelope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.setup.Setup;
 
 /**
@@ -18,7 +18,7 @@ final class BoundaryTrace {
   private static final int CHECK_EVERY = 4;
 
   private final Setup setup;
-  private final Across across;
+  private final EnvelopeAxis across;
   private final Stands stands;
   private final Trials trials;
   private final double[] columns;
@@ -42,7 +42,7 @@ final class BoundaryTrace {
 
   BoundaryTrace(
       Setup setup,
-      Across across,
+      EnvelopeAxis across,
       Stands stands,
       Trials trials,
       double[] columns,

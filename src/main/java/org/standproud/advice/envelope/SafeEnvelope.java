@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.standproud.advice.Wording;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.rules.card.Protects;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.RuleBase;
@@ -55,8 +55,10 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
 
   /** Depth over feed per tooth or over radial depth. */
   public static Envelope cut(Setup setup, Trials trials, int fineness) {
-    Across across =
-        setup.cut().operation() == Operation.TOP_EDGE ? Across.FEED_PER_TOOTH : Across.RADIAL_DEPTH;
+    EnvelopeAxis across =
+        setup.cut().operation() == Operation.TOP_EDGE
+            ? EnvelopeAxis.FEED_PER_TOOTH
+            : EnvelopeAxis.RADIAL_DEPTH;
     return envelope(
         setup,
         across,
@@ -70,7 +72,7 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
   public static Envelope speed(Setup setup, Trials trials, int fineness) {
     return envelope(
         setup,
-        Across.SPINDLE_SPEED,
+        EnvelopeAxis.SPINDLE_SPEED,
         "no stop fails or is open and no caution speaks of vibration",
         judged -> stopsAndVibration(judged, trials.ruleBase()),
         trials,
@@ -92,12 +94,12 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
   static double[] depthsM(Setup setup, int fineness) {
     double most = Math.min(setup.cutter().greatestDepthM(), setup.stickOutM());
     double deepest = Math.max(2 * LEAST_DEPTH_M, Math.max(most, setup.cut().axialDepthM()));
-    return Across.spaced(LEAST_DEPTH_M, deepest, fineness);
+    return EnvelopeAxis.spaced(LEAST_DEPTH_M, deepest, fineness);
   }
 
   private static Envelope envelope(
       Setup setup,
-      Across across,
+      EnvelopeAxis across,
       String holds,
       BoundaryTrace.Stands stands,
       Trials trials,
@@ -126,7 +128,7 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
   }
 
   private static Column column(
-      BoundaryTrace.Edge edge, Across across, double[] depthsM, Setup setup) {
+      BoundaryTrace.Edge edge, EnvelopeAxis across, double[] depthsM, Setup setup) {
     int free = edge.free();
     return new Column(
         shown(across.kind(), edge.at(), setup),

@@ -5,10 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.PassHandling;
-import org.standproud.advice.trial.Rework;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.PassHandling;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -132,7 +132,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
       Setup pass = Variants.on(setup, wholeM - takesM, takesM, Stage.FINISH);
       Band feed = pass.cut().feedPerToothM();
       double slower = Math.min(1, FINISH_FEED_M / feed.likely());
-      return Rework.of(pass).feed(feed.times(slower)).done();
+      return SetupEditor.of(pass).feed(feed.times(slower)).done();
     }
 
     /** The least number of roughing passes that may run, or 0. */

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.standproud.advice.trial.CutterSwap;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.Rework;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.CutterSwap;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
@@ -27,7 +27,7 @@ final class Variants {
     Set<Setup> all = new LinkedHashSet<>();
     for (Setup placed : placed(pass)) {
       all.add(placed);
-      all.add(Rework.of(placed).reversed().done());
+      all.add(SetupEditor.of(placed).reversed().done());
     }
     return all.stream()
         .min(
@@ -45,10 +45,10 @@ final class Variants {
     List<Setup> places = new ArrayList<>(List.of(pass));
     double room = (pass.cutter().diameterM() - pass.stock().thicknessM()) / 2;
     if (pass.cut().operation() == Operation.TOP_EDGE) {
-      places.add(Rework.of(pass).offset(0).done());
+      places.add(SetupEditor.of(pass).offset(0).done());
       if (pass.cut().stage() == Stage.FINISH && room > 0) {
-        places.add(Rework.of(pass).offset(0.8 * room).done());
-        places.add(Rework.of(pass).offset(-0.8 * room).done());
+        places.add(SetupEditor.of(pass).offset(0.8 * room).done());
+        places.add(SetupEditor.of(pass).offset(-0.8 * room).done());
       }
     }
     return places;
@@ -59,9 +59,13 @@ final class Variants {
     double thicknessM = setup.stock().thicknessM();
     double heightM = setup.stock().heightM();
     if (setup.cut().operation() == Operation.TOP_EDGE) {
-      return Rework.of(setup).size(thicknessM, heightM - goneM).stage(stage).depth(takesM).done();
+      return SetupEditor.of(setup)
+          .size(thicknessM, heightM - goneM)
+          .stage(stage)
+          .depth(takesM)
+          .done();
     }
-    Setup thinner = Rework.of(setup).size(thicknessM - goneM, heightM).stage(stage).done();
+    Setup thinner = SetupEditor.of(setup).size(thicknessM - goneM, heightM).stage(stage).done();
     return CutterSwap.withSideDepth(thinner, takesM);
   }
 }

@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.standproud.advice.trial.PassHandling;
+import org.standproud.advice.whatif.PassHandling;
 import org.standproud.setup.Machine;
 
 /**
@@ -42,10 +42,10 @@ final class Combinations {
       EnumSet.of(ChangeKind.DEPTH, ChangeKind.SIDE_DEPTH);
 
   private final RemedySearch search;
-  private final List<Member> members = new ArrayList<>();
-  private final List<List<Member>> lighter = new ArrayList<>();
+  private final List<SingleChangeEffect> members = new ArrayList<>();
+  private final List<List<SingleChangeEffect>> lighter = new ArrayList<>();
   private final List<Candidate> candidates = new ArrayList<>();
-  private final List<Proved> found = new ArrayList<>();
+  private final List<ProvenChange> found = new ArrayList<>();
   private final Map<Set<Step>, Double> failed = new HashMap<>();
 
   /** Changes put together: what they are reckoned to leave, and to add in time in s. */
@@ -67,13 +67,15 @@ final class Combinations {
   }
 
   /** The ways there are, those of one change included. */
-  List<Proved> with(List<Proved> singles) {
+  List<ProvenChange> with(List<ProvenChange> singles) {
     found.addAll(singles);
     for (Ladder ladder : search.ladders()) {
       if (LIGHTER_CUT.contains(ladder.kind())) {
-        lighter.add(Member.everyRung(ladder, search));
+        lighter.add(SingleChangeEffect.everyRung(ladder, search));
       } else {
-        Member.probed(ladder, search).stream().filter(this::helps).forEach(members::add);
+        SingleChangeEffect.probed(ladder, search).stream()
+            .filter(this::helps)
+            .forEach(members::add);
       }
     }
     reckon();
@@ -82,7 +84,7 @@ final class Combinations {
     return found;
   }
 
-  private boolean helps(Member member) {
+  private boolean helps(SingleChangeEffect member) {
     double[] base = search.shortfalls().of(search.base());
     for (int i = 0; i < base.length; i++) {
       double gain = base[i] - member.shortfalls()[i];
@@ -111,14 +113,14 @@ final class Combinations {
   }
 
   /** Such a set by itself, and with the lightest cut it is likely to need. */
-  private void add(List<Member> set) {
+  private void add(List<SingleChangeEffect> set) {
     if (set.size() > 1) {
       candidates.add(candidate(set));
     }
     if (set.size() < 3) {
-      for (List<Member> rungs : lighter) {
+      for (List<SingleChangeEffect> rungs : lighter) {
         Candidate best = null;
-        for (Member rung : rungs) {
+        for (SingleChangeEffect rung : rungs) {
           best = candidate(Stream.concat(set.stream(), Stream.of(rung)).toList());
           if (best.left() <= LIKELY) {
             break;
@@ -131,20 +133,20 @@ final class Combinations {
     }
   }
 
-  private Candidate candidate(List<Member> set) {
+  private Candidate candidate(List<SingleChangeEffect> set) {
     double baseS = Passes.onceS(search.base());
     double onceS = baseS;
     double setUpS = 0;
     int passes = 1;
-    for (Member member : set) {
+    for (SingleChangeEffect member : set) {
       onceS *= baseS > 0 ? member.onceS() / baseS : 1;
       setUpS += member.kind().setUpS().likely();
       passes *= member.passes();
     }
     Machine machine = search.setup().machine();
     return new Candidate(
-        set.stream().map(Member::step).toList(),
-        search.shortfalls().left(set.stream().map(Member::shortfalls).toList()),
+        set.stream().map(SingleChangeEffect::step).toList(),
+        search.shortfalls().left(set.stream().map(SingleChangeEffect::shortfalls).toList()),
         setUpS + PassHandling.likelyS(passes, onceS, machine) - baseS);
   }
 
@@ -190,11 +192,11 @@ final class Combinations {
                         || addedS(way) <= candidate.addedS()));
   }
 
-  private static Set<ChangeKind> kinds(Proved way) {
+  private static Set<ChangeKind> kinds(ProvenChange way) {
     return way.steps().stream().map(Step::kind).collect(Collectors.toSet());
   }
 
-  private double addedS(Proved way) {
+  private double addedS(ProvenChange way) {
     double setUpS = way.steps().stream().mapToDouble(s -> s.kind().setUpS().likely()).sum();
     return setUpS + Passes.allS(search.setup(), way) - Passes.onceS(search.base());
   }
@@ -209,7 +211,7 @@ final class Combinations {
   }
 
   private void judge(Candidate candidate) {
-    Proved proved = search.prove(candidate.steps());
+    ProvenChange proved = search.prove(candidate.steps());
     if (!search.works(proved.judged())) {
       double left = search.shortfalls().left(proved.judged());
       proved = lightened(proved);
@@ -218,14 +220,14 @@ final class Combinations {
         return;
       }
     }
-    Proved least = least(proved);
+    ProvenChange least = least(proved);
     if (found.stream().noneMatch(known -> known.setup().equals(least.setup()))) {
       found.add(least);
     }
   }
 
   /** With the lightest cut of its ladder, if it has one. */
-  private Proved lightened(Proved proved) {
+  private ProvenChange lightened(ProvenChange proved) {
     for (int i = 0; i < proved.steps().size(); i++) {
       Step step = proved.steps().get(i);
       if (LIGHTER_CUT.contains(step.kind())) {
@@ -236,8 +238,8 @@ final class Combinations {
   }
 
   /** Each change as small as will do, the passes first, and without what is not needed. */
-  private Proved least(Proved working) {
-    Proved least = working;
+  private ProvenChange least(ProvenChange working) {
+    ProvenChange least = working;
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < least.steps().size(); i++) {
       order.add(LIGHTER_CUT.contains(least.steps().get(i).kind()) ? 0 : order.size(), i);
@@ -249,7 +251,7 @@ final class Combinations {
   }
 
   /** One of its changes as small as will do: the next rung down first, then by halves. */
-  private Proved smaller(Proved working, int at) {
+  private ProvenChange smaller(ProvenChange working, int at) {
     int yes = working.steps().get(at).rung();
     int no = -1;
     int middle = yes - 1;
@@ -265,7 +267,7 @@ final class Combinations {
   }
 
   /** The smallest set of its changes that works, the set itself if no part of it does. */
-  private Proved withoutTheNeedless(Proved working) {
+  private ProvenChange withoutTheNeedless(ProvenChange working) {
     int size = working.steps().size();
     return IntStream.range(1, (1 << size) - 1)
         .boxed()

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
-import org.standproud.advice.trial.CutterSwap;
-import org.standproud.advice.trial.Rework;
-import org.standproud.advice.trial.SuitingCutters;
+import org.standproud.advice.whatif.CutterSwap;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.advice.whatif.SuitingCutters;
 import org.standproud.mechanics.spindle.SpindleSpeeds;
 import org.standproud.setup.Cut;
 import org.standproud.setup.FeedDrive;
@@ -67,7 +67,7 @@ final class CutLadders {
     for (int passes : PASSES) {
       double depthM = cut.axialDepthM() / passes;
       if (depthM >= LEAST_DEPTH_M) {
-        rungs.add(s -> Rework.of(s).depth(depthM).done());
+        rungs.add(s -> SetupEditor.of(s).depth(depthM).done());
       }
     }
     add(ChangeKind.DEPTH, rungs);
@@ -77,7 +77,8 @@ final class CutLadders {
     feed(SLOWER);
     feed(FASTER);
     if (cut.feedDrive() == FeedDrive.HAND && setup.machine().greatestFeedMPerS() != null) {
-      ladders.add(Ladder.of(ChangeKind.DRIVE, s -> Rework.of(s).drive(FeedDrive.POWER).done()));
+      ladders.add(
+          Ladder.of(ChangeKind.DRIVE, s -> SetupEditor.of(s).drive(FeedDrive.POWER).done()));
     }
   }
 
@@ -86,7 +87,7 @@ final class CutLadders {
     add(
         ChangeKind.FEED,
         DoubleStream.of(factors).map(f -> round(f * now)).filter(feedM -> feedM >= LEAST_FEED_M),
-        feedM -> s -> Rework.of(s).feed(s.cut().feedPerToothM().times(feedM / now)).done());
+        feedM -> s -> SetupEditor.of(s).feed(s.cut().feedPerToothM().times(feedM / now)).done());
   }
 
   /** To two figures of the caller's unit: nobody dials more. */
@@ -97,7 +98,7 @@ final class CutLadders {
 
   private void speed() {
     double now = cut.spindleSpeedRevPerS();
-    DoubleFunction<UnaryOperator<Setup>> at = n -> s -> Rework.of(s).speed(n).done();
+    DoubleFunction<UnaryOperator<Setup>> at = n -> s -> SetupEditor.of(s).speed(n).done();
     List<Double> speeds = setup.machine().speedsRevPerS();
     double[] all =
         speeds.isEmpty()
@@ -119,10 +120,10 @@ final class CutLadders {
 
   private void place() {
     if (cut.operation() == Operation.BROAD_SIDE) {
-      ladders.add(Ladder.of(ChangeKind.MODE, s -> Rework.of(s).reversed().done()));
+      ladders.add(Ladder.of(ChangeKind.MODE, s -> SetupEditor.of(s).reversed().done()));
       sideDepth();
     } else {
-      ladders.add(Ladder.of(ChangeKind.DIRECTION, s -> Rework.of(s).reversed().done()));
+      ladders.add(Ladder.of(ChangeKind.DIRECTION, s -> SetupEditor.of(s).reversed().done()));
       offset();
     }
   }
@@ -142,7 +143,7 @@ final class CutLadders {
   /** To the middle, and toward each rim as long as the cutter still spans the stock. */
   private void offset() {
     if (cut.offsetM() != 0) {
-      ladders.add(Ladder.of(ChangeKind.OFFSET, s -> Rework.of(s).offset(0).done()));
+      ladders.add(Ladder.of(ChangeKind.OFFSET, s -> SetupEditor.of(s).offset(0).done()));
     }
     double room = (setup.cutter().diameterM() - setup.stock().thicknessM()) / 2;
     double step = Math.max(room / 4, HoldLadders.stepM(setup));
@@ -152,7 +153,7 @@ final class CutLadders {
           DoubleStream.iterate(step, x -> x <= room + 1e-9, x -> x + step)
               .map(x -> Math.round(side * x * 1e4) / 1e4)
               .filter(y -> y != cut.offsetM()),
-          y -> s -> Rework.of(s).offset(spanning(s, y)).done());
+          y -> s -> SetupEditor.of(s).offset(spanning(s, y)).done());
     }
   }
 
@@ -166,10 +167,11 @@ final class CutLadders {
     if (!Boolean.TRUE.equals(cut.otherSlidesLocked())) {
       ladders.add(
           Ladder.of(
-              ChangeKind.SLIDES, s -> Rework.of(s).slides(s.cut().slideLocked(), true).done()));
+              ChangeKind.SLIDES,
+              s -> SetupEditor.of(s).slides(s.cut().slideLocked(), true).done()));
     }
     if (!Boolean.TRUE.equals(cut.slideLocked()) && !setup.machine().preloadedScrew()) {
-      ladders.add(Ladder.of(ChangeKind.SLIDES, s -> Rework.of(s).slides(true, true).done()));
+      ladders.add(Ladder.of(ChangeKind.SLIDES, s -> SetupEditor.of(s).slides(true, true).done()));
     }
   }
 
@@ -178,7 +180,10 @@ final class CutLadders {
       ladders.add(
           Ladder.of(
               ChangeKind.DEBURR,
-              s -> Rework.of(s).faces(s.stock().surface(), s.stock().highSpotM(), true).done()));
+              s ->
+                  SetupEditor.of(s)
+                      .faces(s.stock().surface(), s.stock().highSpotM(), true)
+                      .done()));
     }
   }
 

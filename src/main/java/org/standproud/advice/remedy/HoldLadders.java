@@ -3,8 +3,8 @@ package org.standproud.advice.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.standproud.advice.trial.Rework;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -73,7 +73,7 @@ final class HoldLadders {
       ladders.add(
           Ladder.of(
               ChangeKind.FACES,
-              s -> Rework.of(s).faces(StockSurface.MACHINED, TRUED_M, true).done()));
+              s -> SetupEditor.of(s).faces(StockSurface.MACHINED, TRUED_M, true).done()));
     }
   }
 
@@ -87,7 +87,7 @@ final class HoldLadders {
     double first = Math.floor(hold.gripDepthM() / step + 1 + 1e-9);
     for (double count = first; count * step <= most + 1e-9; count++) {
       double gripM = count * step;
-      rungs.add(s -> Rework.of(s).grip(gripM, spread(s.hold().packing(), gripM)).done());
+      rungs.add(s -> SetupEditor.of(s).grip(gripM, spread(s.hold().packing(), gripM)).done());
     }
     add(ChangeKind.GRIP, rungs);
   }
@@ -111,7 +111,7 @@ final class HoldLadders {
           Ladder.of(
               ChangeKind.SEAT,
               s ->
-                  Rework.of(s)
+                  SetupEditor.of(s)
                       .seating(Seat.PARALLELS, s.hold().stop(), s.hold().viseRunOutM())
                       .done()));
     }
@@ -133,7 +133,7 @@ final class HoldLadders {
 
   private static Setup harder(Setup s, double factor) {
     Hold h = s.hold();
-    return Rework.of(s)
+    return SetupEditor.of(s)
         .clamping(
             h.clampingForceN() == null ? null : h.clampingForceN().times(factor),
             h.handleTorqueNm() == null ? null : h.handleTorqueNm().times(factor),
@@ -156,7 +156,7 @@ final class HoldLadders {
   }
 
   private static UnaryOperator<Setup> with(Stop stop) {
-    return s -> Rework.of(s).stop(stop).done();
+    return s -> SetupEditor.of(s).stop(stop).done();
   }
 
   private void packing() {
@@ -175,7 +175,7 @@ final class HoldLadders {
               s -> carded(s, others, 2 * cardM())));
     }
     if (others.stream().anyMatch(HoldLadders::isLine)) {
-      ladders.add(Ladder.of(ChangeKind.PACKING, s -> Rework.of(s).packing(movable).done()));
+      ladders.add(Ladder.of(ChangeKind.PACKING, s -> SetupEditor.of(s).packing(movable).done()));
     }
   }
 
@@ -184,7 +184,7 @@ final class HoldLadders {
   }
 
   private Setup moved(Setup s) {
-    return Rework.of(s)
+    return SetupEditor.of(s)
         .packing(
             s.hold().packing().stream()
                 .map(p -> onFixed(p) || !isLine(p) ? p : at(p, bestDepthM(s, p.sizeM())))
@@ -200,7 +200,7 @@ final class HoldLadders {
     Packing wire =
         new Packing(
             JawSide.MOVABLE, PackingKind.WIRE, PackingMaterial.COPPER, sizeM, bestDepthM(s, sizeM));
-    return Rework.of(s).packing(joined(others, wire)).done();
+    return SetupEditor.of(s).packing(joined(others, wire)).done();
   }
 
   private double cardM() {
@@ -215,7 +215,7 @@ final class HoldLadders {
             PackingMaterial.PAPER,
             thickM,
             s.hold().gripDepthM() / 2);
-    return Rework.of(s).packing(joined(others, card)).done();
+    return SetupEditor.of(s).packing(joined(others, card)).done();
   }
 
   private static List<Packing> joined(List<Packing> others, Packing piece) {

@@ -1,7 +1,7 @@
 package org.standproud.advice.remedy;
 
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.PassHandling;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.PassHandling;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.time.PassTime;
@@ -29,7 +29,7 @@ final class Passes {
   }
 
   /** Likely time in s of all passes of a changed cut, with what lies between them. */
-  static double allS(Setup before, Proved after) {
+  static double allS(Setup before, ProvenChange after) {
     return PassHandling.likelyS(
         of(before, after.setup()), onceS(after.judged()), after.setup().machine());
   }

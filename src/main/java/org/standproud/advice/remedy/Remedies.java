@@ -6,8 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.standproud.advice.Verdict;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Setup;
@@ -73,12 +73,12 @@ public record Remedies(
     RemedySearch search = new RemedySearch(setup, trials, shop);
     Judged base = search.base();
     RemedyWriter writer = new RemedyWriter(setup, base, trials.ruleBase());
-    List<Proved> ways = worthTelling(search.ways(), writer);
+    List<ProvenChange> ways = worthTelling(search.ways(), writer);
     List<CardRemedies> byCard =
         search.singles().entrySet().stream()
             .map(e -> byCard(e.getKey(), e.getValue(), trials.ruleBase(), writer))
             .toList();
-    List<Proved> nearest = ways.isEmpty() ? search.nearest() : List.<Proved>of();
+    List<ProvenChange> nearest = ways.isEmpty() ? search.nearest() : List.<ProvenChange>of();
     return new Remedies(
         base.verdict().words(),
         base.score(),
@@ -91,7 +91,7 @@ public record Remedies(
   }
 
   private static CardRemedies byCard(
-      CardKind finding, List<Proved> cleared, RuleBase ruleBase, RemedyWriter writer) {
+      CardKind finding, List<ProvenChange> cleared, RuleBase ruleBase, RemedyWriter writer) {
     Set<List<String>> kinds = new HashSet<>();
     return new CardRemedies(
         finding.id(),
@@ -105,21 +105,21 @@ public record Remedies(
             .toList());
   }
 
-  private static List<Remedy> alsoWorthDoing(Proved way, Trials trials, Catalogue shop) {
+  private static List<Remedy> alsoWorthDoing(ProvenChange way, Trials trials, Catalogue shop) {
     RemedyWriter writer = new RemedyWriter(way.setup(), way.judged(), trials.ruleBase());
-    return LittleMore.onTopOf(way, trials, shop).stream().map(writer::remedy).toList();
+    return FollowUpChanges.onTopOf(way, trials, shop).stream().map(writer::remedy).toList();
   }
 
   /** Better verdicts first, then less time, then the better score. */
-  private static Comparator<Proved> bestFirst(RemedyWriter writer) {
-    return Comparator.comparing((Proved p) -> p.judged().verdict())
+  private static Comparator<ProvenChange> bestFirst(RemedyWriter writer) {
+    return Comparator.comparing((ProvenChange p) -> p.judged().verdict())
         .thenComparing(p -> writer.cost(p).added())
         .thenComparing(p -> -p.judged().left());
   }
 
   /** The best first, without those that a better one beats in score and number of changes too. */
-  private static List<Proved> worthTelling(List<Proved> ways, RemedyWriter writer) {
-    List<Proved> told = new ArrayList<>();
+  private static List<ProvenChange> worthTelling(List<ProvenChange> ways, RemedyWriter writer) {
+    List<ProvenChange> told = new ArrayList<>();
     ways.stream()
         .sorted(bestFirst(writer))
         .forEach(
@@ -131,12 +131,12 @@ public record Remedies(
     return told;
   }
 
-  private static boolean beats(Proved better, Proved way) {
+  private static boolean beats(ProvenChange better, ProvenChange way) {
     return better.steps().size() <= way.steps().size()
         && better.judged().score() >= way.judged().score();
   }
 
-  private static String conclusion(Judged base, List<Proved> ways) {
+  private static String conclusion(Judged base, List<ProvenChange> ways) {
     String what = base.isStopped() ? "stop" : "caution";
     if (base.stops().isEmpty() && base.cautions().isEmpty()) {
       return "Nothing has to be changed.";

@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.setup.Setup;
@@ -71,14 +71,14 @@ final class RemedySearch {
   }
 
   /** A set-up with some changes, judged. */
-  Proved prove(List<Step> steps) {
+  ProvenChange prove(List<Step> steps) {
     Setup changed = Step.all(steps, setup);
-    return new Proved(steps, changed, trials.of(changed));
+    return new ProvenChange(steps, changed, trials.of(changed));
   }
 
   /** For each stop and caution, gravest first, the smallest single change of each ladder. */
-  Map<CardKind, List<Proved>> singles() {
-    Map<CardKind, List<Proved>> cleared = new LinkedHashMap<>();
+  Map<CardKind, List<ProvenChange>> singles() {
+    Map<CardKind, List<ProvenChange>> cleared = new LinkedHashMap<>();
     base.findings().stream()
         .filter(finding -> finding.severity() != Severity.NOTE)
         .sorted(
@@ -107,7 +107,7 @@ final class RemedySearch {
   }
 
   /** The sets of one to three changes that make it right, none of which can lose a change. */
-  List<Proved> ways() {
+  List<ProvenChange> ways() {
     if (toClear(base).isEmpty()) {
       return List.of();
     }
@@ -115,9 +115,9 @@ final class RemedySearch {
   }
 
   /** The judged single changes that came nearest, the nearest first; may be empty. */
-  List<Proved> nearest() {
+  List<ProvenChange> nearest() {
     double now = shortfalls.left(base);
-    List<Proved> best = new ArrayList<>();
+    List<ProvenChange> best = new ArrayList<>();
     for (Ladder ladder : ladders) {
       ladder.probes().stream()
           .map(rung -> prove(List.of(ladder.at(rung))))
@@ -129,13 +129,13 @@ final class RemedySearch {
     return best.stream().sorted(nearestFirst()).limit(NEAREST).toList();
   }
 
-  private Comparator<Proved> nearestFirst() {
-    return Comparator.comparingInt((Proved p) -> toClear(p.judged()).size())
+  private Comparator<ProvenChange> nearestFirst() {
+    return Comparator.comparingInt((ProvenChange p) -> toClear(p.judged()).size())
         .thenComparingDouble(p -> shortfalls.left(p.judged()));
   }
 
-  private List<Proved> smallest(Predicate<Judged> clears, int budget) {
-    List<Proved> found = new ArrayList<>();
+  private List<ProvenChange> smallest(Predicate<Judged> clears, int budget) {
+    List<ProvenChange> found = new ArrayList<>();
     for (Ladder ladder : ladders) {
       int rung =
           lowest(

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.standproud.advice.Wording;
 import org.standproud.advice.compare.SetupFields;
-import org.standproud.advice.trial.Judged;
+import org.standproud.advice.whatif.Judged;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardKind;
@@ -25,17 +25,17 @@ final class RemedyWriter {
   private final Setup setup;
   private final Judged base;
   private final Wording wording;
-  private final Argument argument;
+  private final RemedyRationale argument;
 
   RemedyWriter(Setup setup, Judged base, RuleBase ruleBase) {
     this.setup = setup;
     this.base = base;
     this.wording = new Wording(setup.units());
-    this.argument = new Argument(setup, base, ruleBase);
+    this.argument = new RemedyRationale(setup, base, ruleBase);
   }
 
   /** A change, argued from the gravest of what it clears. */
-  Remedy remedy(Proved proved) {
+  Remedy remedy(ProvenChange proved) {
     Set<String> stops = without(base.stops(), proved.judged().ids());
     return remedy(
         proved, stops.isEmpty() ? without(base.cautions(), proved.judged().ids()) : stops);
@@ -48,7 +48,7 @@ final class RemedyWriter {
   }
 
   /** A change, argued from some of the cards that it clears. */
-  Remedy remedy(Proved proved, Set<String> cleared) {
+  Remedy remedy(ProvenChange proved, Set<String> cleared) {
     Map<String, CardKind> before = byId(base);
     Map<String, CardKind> after = byId(proved.judged());
     List<String> clears = new ArrayList<>();
@@ -95,7 +95,7 @@ final class RemedyWriter {
     return byId;
   }
 
-  Cost cost(Proved proved) {
+  Cost cost(ProvenChange proved) {
     Band setUpS =
         proved.steps().stream()
             .map(step -> step.kind().setUpS())
@@ -117,7 +117,7 @@ final class RemedyWriter {
     return Math.round(seconds / MINUTE_S * 100) / 100.0;
   }
 
-  private List<String> needs(Proved proved) {
+  private List<String> needs(ProvenChange proved) {
     List<String> needs = new ArrayList<>();
     for (Step step : proved.steps()) {
       switch (step.kind()) {

@@ -1,4 +1,4 @@
-/** Who may do what: the roles, and the one table of what each of them may call. */
+/** To be described. */
 @NullMarked
 package org.standproud.api.access;
 

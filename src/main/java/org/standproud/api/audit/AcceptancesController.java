@@ -18,8 +18,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.audit.decisions.ShownAcceptance;
+import org.standproud.api.RequestBodies;
+import org.standproud.assessment.acceptance.Acceptances;
+import org.standproud.assessment.acceptance.ShownAcceptance;
 
 /** What people decide about findings. A verdict stays whatever is accepted. */
 @Tag(name = "Decisions", description = "Who answers for going on in spite of a finding.")
@@ -30,9 +31,9 @@ import org.standproud.audit.decisions.ShownAcceptance;
 class AcceptancesController {
 
   private final Acceptances acceptances;
-  private final Bodies bodies;
+  private final RequestBodies bodies;
 
-  AcceptancesController(Acceptances acceptances, Bodies bodies) {
+  AcceptancesController(Acceptances acceptances, RequestBodies bodies) {
     this.acceptances = acceptances;
     this.bodies = bodies;
   }

@@ -29,21 +29,23 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.api.assessments.Filter;
-import org.standproud.api.problem.BadParameter;
-import org.standproud.api.problem.Room;
-import org.standproud.api.problem.TooManyExports;
-import org.standproud.api.shop.RuleShelf;
+import org.standproud.api.RequestBodies;
+import org.standproud.api.assessment.Filter;
+import org.standproud.assessment.NotReadyException;
+import org.standproud.assessment.acceptance.Signature;
 import org.standproud.audit.Mask;
 import org.standproud.audit.chain.ChainReport;
-import org.standproud.audit.store.RecordQuery;
-import org.standproud.audit.store.Records;
-import org.standproud.audit.store.Retention;
-import org.standproud.audit.store.RuleCount;
-import org.standproud.audit.store.RuleUse;
+import org.standproud.audit.records.RecordExport;
+import org.standproud.audit.records.RecordQuery;
+import org.standproud.audit.records.Records;
+import org.standproud.audit.records.Retention;
+import org.standproud.audit.records.RuleCount;
+import org.standproud.audit.records.RuleUse;
+import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.ConcurrencyLimit;
+import org.standproud.refusal.TooManyExportsException;
 import org.standproud.rules.engine.CompiledCard;
+import org.standproud.shop.RuleBaseHolder;
 
 /** The records as an auditor reads them. */
 @Tag(name = "Audit", description = "The chain of records: search, export, check, retention.")
@@ -55,19 +57,19 @@ class AuditController {
 
   private final Records records;
   private final Retention retention;
-  private final RuleShelf shelf;
-  private final Bodies bodies;
+  private final RuleBaseHolder shelf;
+  private final RequestBodies bodies;
 
   /** Records are long, and one export may take as long as there are records. */
-  private final Room exports;
+  private final ConcurrencyLimit exports;
 
   AuditController(
       Records records,
       Retention retention,
-      RuleShelf shelf,
-      Bodies bodies,
+      RuleBaseHolder shelf,
+      RequestBodies bodies,
       @Value("${standproud.audit.most-exports}") int mostExports) {
-    exports = new Room(mostExports, TooManyExports::new);
+    exports = new ConcurrencyLimit(mostExports, TooManyExportsException::new);
     this.records = records;
     this.retention = retention;
     this.shelf = shelf;
@@ -104,7 +106,7 @@ class AuditController {
       throws IOException {
     Filter.refuseUnheard(request.getParameterMap());
     RecordQuery query = filter.query();
-    try (Room.Place place = exports.place()) {
+    try (ConcurrencyLimit.Place place = exports.place()) {
       new RecordExport(records).csv(query, out(response, CSV));
     }
   }
@@ -117,7 +119,7 @@ class AuditController {
       throws IOException {
     Filter.refuseUnheard(request.getParameterMap());
     RecordQuery query = filter.query();
-    try (Room.Place place = exports.place()) {
+    try (ConcurrencyLimit.Place place = exports.place()) {
       new RecordExport(records).ndjson(query, out(response, MediaType.APPLICATION_NDJSON_VALUE));
     }
   }
@@ -131,7 +133,7 @@ class AuditController {
   @ApiResponse(responseCode = "200", description = "The chain.")
   @GetMapping(path = "/chain", produces = MediaType.APPLICATION_NDJSON_VALUE)
   void chain(HttpServletResponse response) throws IOException {
-    try (Room.Place place = exports.place()) {
+    try (ConcurrencyLimit.Place place = exports.place()) {
       records.export(out(response, MediaType.APPLICATION_NDJSON_VALUE));
     }
   }
@@ -147,7 +149,7 @@ class AuditController {
   @ApiResponse(responseCode = "200", description = "What was found.")
   @GetMapping(path = "/verification", produces = MediaType.APPLICATION_JSON_VALUE)
   ChainReport verification() {
-    try (Room.Place place = exports.place()) {
+    try (ConcurrencyLimit.Place place = exports.place()) {
       return records.verify();
     }
   }
@@ -164,7 +166,7 @@ class AuditController {
     Set<String> inService =
         shelf
             .ruleBase()
-            .orElseThrow(() -> new NotReady("no rule base is in service"))
+            .orElseThrow(() -> new NotReadyException("no rule base is in service"))
             .cards()
             .stream()
             .map(CompiledCard::id)
@@ -185,7 +187,7 @@ class AuditController {
       return records.countByRule(
           card == null ? query : query.with(RecordQuery.By.CARD, card), Duration.parse(span));
     } catch (DateTimeParseException | IllegalArgumentException e) {
-      throw new BadParameter("span", "a duration in whole seconds such as P1D is wanted");
+      throw new BadParameterException("span", "a duration in whole seconds such as P1D is wanted");
     }
   }
 
@@ -212,7 +214,7 @@ class AuditController {
       return new Withheld(
           retention.withhold(before, order.mask(), order.by().through(caller), order.reason()));
     } catch (IllegalArgumentException e) {
-      throw new BadParameter("body", String.valueOf(e.getMessage()));
+      throw new BadParameterException("body", String.valueOf(e.getMessage()));
     }
   }
 
@@ -224,7 +226,7 @@ class AuditController {
     try {
       return text == null ? null : Instant.parse(text);
     } catch (DateTimeParseException e) {
-      throw new BadParameter(name, "a time such as 2026-11-25T08:00:00Z is wanted");
+      throw new BadParameterException(name, "a time such as 2026-11-25T08:00:00Z is wanted");
     }
   }
 

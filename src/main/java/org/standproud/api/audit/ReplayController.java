@@ -13,16 +13,16 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.problem.NotThere;
-import org.standproud.api.shop.RuleShelf;
+import org.standproud.assessment.NotReadyException;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.records.Records;
 import org.standproud.audit.replay.Comparison;
 import org.standproud.audit.replay.NotReplayable;
 import org.standproud.audit.replay.Replay;
 import org.standproud.audit.replay.Replayer;
-import org.standproud.audit.store.Records;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.shop.RuleBaseHolder;
 
 /** Answers given again. Nothing is stored by it. */
 @Tag(name = "Audit")
@@ -34,9 +34,9 @@ class ReplayController {
 
   private final Records records;
   private final Replayer replayer;
-  private final RuleShelf shelf;
+  private final RuleBaseHolder shelf;
 
-  ReplayController(Records records, Replayer replayer, RuleShelf shelf) {
+  ReplayController(Records records, Replayer replayer, RuleBaseHolder shelf) {
     this.records = records;
     this.replayer = replayer;
     this.shelf = shelf;
@@ -73,14 +73,14 @@ class ReplayController {
 
   private RuleBase rules(String revision) {
     return revision.equals(TODAY)
-        ? shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"))
+        ? shelf.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service"))
         : replayer.rules(revision);
   }
 
   private AuditRecord record(UUID id) {
     return records
         .find(id)
-        .orElseThrow(() -> new NotThere("No assessment has the id " + id + "."))
+        .orElseThrow(() -> new NotFoundException("No assessment has the id " + id + "."))
         .record();
   }
 }

@@ -19,8 +19,15 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.api.problem.Room;
+import org.standproud.api.RequestBodies;
+import org.standproud.assessment.batch.Batch;
+import org.standproud.assessment.batch.ColumnMap;
+import org.standproud.assessment.batch.Entry;
+import org.standproud.assessment.batch.LineResult;
+import org.standproud.assessment.batch.NdjsonEntries;
+import org.standproud.assessment.batch.OrderedParallelism;
+import org.standproud.assessment.batch.TableEntries;
+import org.standproud.refusal.ConcurrencyLimit;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Set-ups by the thousand, from a shop system or from a table. */
@@ -34,10 +41,10 @@ class BatchController {
   private static final String NDJSON = MediaType.APPLICATION_NDJSON_VALUE;
 
   private final Batch batch;
-  private final Bodies bodies;
+  private final RequestBodies bodies;
   private final JsonMapper json;
 
-  BatchController(Batch batch, Bodies bodies, JsonMapper json) {
+  BatchController(Batch batch, RequestBodies bodies, JsonMapper json) {
     this.batch = batch;
     this.bodies = bodies;
     this.json = json;
@@ -62,11 +69,11 @@ class BatchController {
   @ApiResponse(
       responseCode = "200",
       description = "A line for every line. 200 says only that the batch was read.",
-      content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineAnswer.class)))
+      content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineResult.class)))
   @PostMapping(consumes = NDJSON, produces = NDJSON)
   void ndjson(HttpServletRequest request, HttpServletResponse response, Principal caller)
       throws IOException, InterruptedException {
-    try (Room.Place place = batch.place()) {
+    try (ConcurrencyLimit.Place place = batch.place()) {
       NdjsonEntries lines = new NdjsonEntries(request.getInputStream(), bodies.limitBytes());
       judge(lines, caller, response, asNdjson(response));
     }
@@ -88,7 +95,7 @@ class BatchController {
   @ApiResponse(
       responseCode = "200",
       description = "A line for every row. 200 says only that the table was read.",
-      content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineAnswer.class)))
+      content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineResult.class)))
   @PostMapping(consumes = CSV, produces = NDJSON)
   void table(
       @RequestParam
@@ -105,7 +112,7 @@ class BatchController {
       HttpServletResponse response,
       Principal caller)
       throws IOException, InterruptedException {
-    try (Room.Place place = batch.place()) {
+    try (ConcurrencyLimit.Place place = batch.place()) {
       TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
       judge(rows, caller, response, asNdjson(response));
     }
@@ -125,7 +132,7 @@ class BatchController {
       HttpServletResponse response,
       Principal caller)
       throws IOException, InterruptedException {
-    try (Room.Place place = batch.place()) {
+    try (ConcurrencyLimit.Place place = batch.place()) {
       TableEntries rows = TableEntries.open(request.getInputStream(), ColumnMap.read(map));
       response.setContentType(CSV);
       response.setCharacterEncoding(StandardCharsets.UTF_8.name());
@@ -136,10 +143,10 @@ class BatchController {
   }
 
   private void judge(
-      InOrder.Source<Entry> source,
+      OrderedParallelism.Source<Entry> source,
       Principal caller,
       HttpServletResponse response,
-      InOrder.Sink<LineAnswer> sink)
+      OrderedParallelism.Sink<LineResult> sink)
       throws IOException, InterruptedException {
     try {
       batch.judge(source, caller.getName(), sink);
@@ -151,7 +158,8 @@ class BatchController {
     }
   }
 
-  private InOrder.Sink<LineAnswer> asNdjson(HttpServletResponse response) throws IOException {
+  private OrderedParallelism.Sink<LineResult> asNdjson(HttpServletResponse response)
+      throws IOException {
     response.setContentType(NDJSON);
     OutputStream out = response.getOutputStream();
     return (answer, last) -> {

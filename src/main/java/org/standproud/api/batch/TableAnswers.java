@@ -9,11 +9,13 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ProblemDetail;
-import org.standproud.api.csv.InertCell;
-import org.standproud.setup.reading.Problem;
+import org.standproud.assessment.batch.LineResult;
+import org.standproud.assessment.batch.OrderedParallelism;
+import org.standproud.audit.records.InertCell;
+import org.standproud.setup.request.Problem;
 
 /** Answers as a table by RFC 4180, a row each. */
-final class TableAnswers implements InOrder.Sink<LineAnswer>, AutoCloseable {
+final class TableAnswers implements OrderedParallelism.Sink<LineResult>, AutoCloseable {
 
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180
@@ -28,7 +30,7 @@ final class TableAnswers implements InOrder.Sink<LineAnswer>, AutoCloseable {
   }
 
   @Override
-  public void take(LineAnswer answer, boolean last) throws IOException {
+  public void take(LineResult answer, boolean last) throws IOException {
     table.printRecord(
         answer.line(),
         answer.status(),
@@ -37,7 +39,9 @@ final class TableAnswers implements InOrder.Sink<LineAnswer>, AutoCloseable {
         answer.verdict(),
         answer.score(),
         answer.ruleBase(),
-        answer.problem() == null ? null : InertCell.of(told(answer.problem(), answer.columns())));
+        answer.problem() instanceof ProblemDetail problem
+            ? InertCell.of(told(problem, answer.columns()))
+            : null);
     if (last) {
       table.flush();
     }

@@ -1,4 +1,4 @@
-/** Many set-ups in one request, streamed: a line in, a line out, in constant memory. */
+/** To be described. */
 @NullMarked
 package org.standproud.api.batch;
 

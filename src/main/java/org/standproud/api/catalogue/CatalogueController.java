@@ -16,13 +16,13 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.problem.BadParameter;
-import org.standproud.api.problem.NotThere;
-import org.standproud.api.shop.CatalogueRevision;
-import org.standproud.api.shop.CatalogueStore;
-import org.standproud.api.shop.Shelved;
+import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.CatalogueShelf;
+import org.standproud.setup.request.CatalogueShelf;
+import org.standproud.shop.CatalogueRevision;
+import org.standproud.shop.CatalogueSnapshot;
+import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The shop's machines, vises, cutters and materials, which a request may name. */
@@ -82,7 +82,7 @@ class CatalogueController {
   @ApiResponse(responseCode = "200", description = "The names on each shelf.")
   @GetMapping
   ResponseEntity<Contents> contents() {
-    Shelved now = store.now();
+    CatalogueSnapshot now = store.now();
     Map<String, List<String>> names = new LinkedHashMap<>();
     for (CatalogueShelf shelf : CatalogueShelf.values()) {
       names.put(
@@ -107,7 +107,7 @@ class CatalogueController {
       @RequestParam(defaultValue = "50") @Schema(description = "most revisions, up to 200")
           int limit) {
     if (limit < 1 || limit > MOST_REVISIONS) {
-      throw new BadParameter("limit", "it is 1 to " + MOST_REVISIONS);
+      throw new BadParameterException("limit", "it is 1 to " + MOST_REVISIONS);
     }
     return store.revisions(revision, before == null ? Long.MAX_VALUE : before, limit);
   }
@@ -130,9 +130,9 @@ class CatalogueController {
       @PathVariable CatalogueShelf shelf,
       @PathVariable String name,
       @RequestParam(defaultValue = "metric") UnitSystem units) {
-    Shelved.Item item = store.now().item(shelf, name);
+    CatalogueSnapshot.Item item = store.now().item(shelf, name);
     if (item == null) {
-      throw new NotThere("Nothing on this shelf has this name.");
+      throw new NotFoundException("Nothing on this shelf has this name.");
     }
     return ResponseEntity.ok()
         .eTag(Expected.tag(item))
@@ -148,7 +148,7 @@ class CatalogueController {
   List<Past> history(@PathVariable CatalogueShelf shelf, @PathVariable String name) {
     List<Past> all = store.history(shelf, name).stream().map(Past::of).toList();
     if (all.isEmpty()) {
-      throw new NotThere("Nothing of this name was ever on this shelf.");
+      throw new NotFoundException("Nothing of this name was ever on this shelf.");
     }
     return all;
   }

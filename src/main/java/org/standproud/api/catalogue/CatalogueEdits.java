@@ -22,18 +22,18 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessing.MalformedRequest;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.api.problem.BadParameter;
-import org.standproud.api.problem.ProblemKind;
-import org.standproud.api.problem.Refused;
-import org.standproud.api.shop.CatalogueStore;
-import org.standproud.api.shop.Shelved;
+import org.standproud.api.RequestBodies;
+import org.standproud.assessment.MalformedRequestException;
 import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.Refusal;
+import org.standproud.refusal.RefusalKind;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.CatalogueShelf;
-import org.standproud.setup.reading.Problem;
-import org.standproud.setup.reading.RequestText;
+import org.standproud.setup.request.CatalogueShelf;
+import org.standproud.setup.request.Problem;
+import org.standproud.setup.request.RequestText;
+import org.standproud.shop.CatalogueSnapshot;
+import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -46,9 +46,9 @@ class CatalogueEdits {
   private static final String NAME = "name";
 
   private final CatalogueStore store;
-  private final Bodies bodies;
+  private final RequestBodies bodies;
 
-  CatalogueEdits(CatalogueStore store, Bodies bodies) {
+  CatalogueEdits(CatalogueStore store, RequestBodies bodies) {
     this.store = store;
     this.bodies = bodies;
   }
@@ -88,21 +88,21 @@ class CatalogueEdits {
     Expected expected = Expected.of(headers);
     CanonicalJson told = told(shelf, name, units, bodies.text(request));
     boolean[] fresh = new boolean[1];
-    Shelved after =
+    CatalogueSnapshot after =
         store.change(
             now -> {
-              Shelved.Item there = now.item(shelf, name);
+              CatalogueSnapshot.Item there = now.item(shelf, name);
               expected.check(there);
               fresh[0] = there == null;
               return there != null && there.told().equals(told)
                   ? List.of()
-                  : List.of(new Shelved.Change(shelf, name, told));
+                  : List.of(new CatalogueSnapshot.Change(shelf, name, told));
             },
             author.getName(),
             note(note));
-    Shelved.Item item = after.item(shelf, name);
+    CatalogueSnapshot.Item item = after.item(shelf, name);
     return ResponseEntity.status(fresh[0] ? HttpStatus.CREATED : HttpStatus.OK)
-        .eTag(new Shelved.Item(told).revision())
+        .eTag(new CatalogueSnapshot.Item(told).revision())
         .body(shelf.written(item == null ? told.tree() : item.told().tree(), units));
   }
 
@@ -128,7 +128,7 @@ class CatalogueEdits {
     store.change(
         now -> {
           expected.check(now.item(shelf, name));
-          return List.of(new Shelved.Change(shelf, name, null));
+          return List.of(new CatalogueSnapshot.Change(shelf, name, null));
         },
         author.getName(),
         note(note));
@@ -177,14 +177,14 @@ class CatalogueEdits {
     try {
       return RequestText.json(body);
     } catch (RequestText.Malformed e) {
-      throw new MalformedRequest(e);
+      throw new MalformedRequestException(e);
     }
   }
 
   private static void refuse(List<Problem> problems) {
     if (!problems.isEmpty()) {
-      throw new Refused(
-          ProblemKind.ITEM_REFUSED,
+      throw new Refusal(
+          RefusalKind.ITEM_REFUSED,
           problems.size() + " things are wrong with the item",
           Map.of("errors", problems));
     }
@@ -195,7 +195,7 @@ class CatalogueEdits {
     if (note.length() > CatalogueStore.LONGEST_NOTE
         || note.chars()
             .anyMatch(c -> Character.isISOControl(c) || Character.isSurrogate((char) c))) {
-      throw new BadParameter(
+      throw new BadParameterException(
           "note", "one line of at most " + CatalogueStore.LONGEST_NOTE + " characters is wanted");
     }
     return note;

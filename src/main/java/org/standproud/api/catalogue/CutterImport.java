@@ -21,18 +21,18 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessing.MalformedRequest;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.api.problem.ProblemKind;
-import org.standproud.api.problem.Refused;
-import org.standproud.api.shop.CatalogueStore;
-import org.standproud.api.shop.Shelved;
+import org.standproud.api.RequestBodies;
+import org.standproud.assessment.MalformedRequestException;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
+import org.standproud.refusal.Refusal;
+import org.standproud.refusal.RefusalKind;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.CatalogueShelf;
-import org.standproud.setup.reading.Problem;
-import org.standproud.setup.reading.RequestText;
+import org.standproud.setup.request.CatalogueShelf;
+import org.standproud.setup.request.Problem;
+import org.standproud.setup.request.RequestText;
+import org.standproud.shop.CatalogueSnapshot;
+import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -49,9 +49,9 @@ class CutterImport {
   private static final CatalogueShelf SHELF = CatalogueShelf.CUTTERS;
 
   private final CatalogueStore store;
-  private final Bodies bodies;
+  private final RequestBodies bodies;
 
-  CutterImport(CatalogueStore store, Bodies bodies) {
+  CutterImport(CatalogueStore store, RequestBodies bodies) {
     this.store = store;
     this.bodies = bodies;
   }
@@ -115,10 +115,10 @@ class CutterImport {
     List<ObjectNode> told = rows(request);
     told.forEach(row -> row.put(CatalogueShelf.UNITS, units.words()));
     List<Row> rows = new ArrayList<>();
-    Shelved after =
+    CatalogueSnapshot after =
         store.change(
             now -> {
-              List<Shelved.Change> changes = plan(told, replace, now, rows);
+              List<CatalogueSnapshot.Change> changes = plan(told, replace, now, rows);
               return dryRun ? List.of() : changes;
             },
             author.getName(),
@@ -136,13 +136,13 @@ class CutterImport {
       JsonNode body = RequestText.json(text);
       return CutterRows.ofList(body.path(SHELF.words()));
     } catch (RequestText.Malformed e) {
-      throw new MalformedRequest(e);
+      throw new MalformedRequestException(e);
     }
   }
 
-  private static List<Shelved.Change> plan(
-      List<ObjectNode> told, boolean replace, Shelved now, List<Row> rows) {
-    List<Shelved.Change> changes = new ArrayList<>();
+  private static List<CatalogueSnapshot.Change> plan(
+      List<ObjectNode> told, boolean replace, CatalogueSnapshot now, List<Row> rows) {
+    List<CatalogueSnapshot.Change> changes = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (ObjectNode item : told) {
       String name = item.path("name").asString(null);
@@ -150,7 +150,7 @@ class CutterImport {
       if (name != null && !names.add(name)) {
         problems.add(atName(name, "another row has this name"));
       }
-      Shelved.Item there = name == null ? null : now.item(SHELF, name);
+      CatalogueSnapshot.Item there = name == null ? null : now.item(SHELF, name);
       CanonicalJson text = problems.isEmpty() ? canonical(item, problems) : null;
       boolean same = there != null && there.told().equals(text);
       if (there != null && !same && !replace) {
@@ -158,7 +158,7 @@ class CutterImport {
       }
       rows.add(new Row(rows.size() + 1, name, status(problems, there, same), problems));
       if (problems.isEmpty() && !same && name != null) {
-        changes.add(new Shelved.Change(SHELF, name, text));
+        changes.add(new CatalogueSnapshot.Change(SHELF, name, text));
       }
     }
     refuse(rows);
@@ -178,7 +178,8 @@ class CutterImport {
     return new Problem("/name", value, message, null, null, null);
   }
 
-  private static String status(List<Problem> problems, Shelved.@Nullable Item there, boolean same) {
+  private static String status(
+      List<Problem> problems, CatalogueSnapshot.@Nullable Item there, boolean same) {
     if (!problems.isEmpty()) {
       return "refused";
     }
@@ -188,13 +189,13 @@ class CutterImport {
   private static void refuse(List<Row> rows) {
     long refused = rows.stream().filter(row -> !row.errors().isEmpty()).count();
     if (refused > 0) {
-      throw new Refused(
-          ProblemKind.IMPORT_REFUSED,
+      throw new Refusal(
+          RefusalKind.IMPORT_REFUSED,
           refused + " of " + rows.size() + " rows are refused",
           Map.of("rows", rows));
     }
     if (rows.isEmpty()) {
-      throw new Refused(ProblemKind.IMPORT_REFUSED, "There is no row.", Map.of("rows", List.of()));
+      throw new Refusal(RefusalKind.IMPORT_REFUSED, "There is no row.", Map.of("rows", List.of()));
     }
   }
 }

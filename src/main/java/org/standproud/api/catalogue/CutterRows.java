@@ -15,10 +15,10 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
-import org.standproud.api.problem.ProblemKind;
-import org.standproud.api.problem.Refused;
-import org.standproud.setup.reading.CatalogueShelf;
-import org.standproud.setup.reading.FieldGuide;
+import org.standproud.refusal.Refusal;
+import org.standproud.refusal.RefusalKind;
+import org.standproud.setup.request.CatalogueShelf;
+import org.standproud.setup.request.FieldGuide;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -193,7 +193,7 @@ final class CutterRows {
         : JSON.stringNode(text);
   }
 
-  private static Refused refused(String detail) {
-    return new Refused(ProblemKind.IMPORT_REFUSED, detail, Map.of("rows", List.of()));
+  private static Refusal refused(String detail) {
+    return new Refusal(RefusalKind.IMPORT_REFUSED, detail, Map.of("rows", List.of()));
   }
 }

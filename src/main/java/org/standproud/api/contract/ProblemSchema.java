@@ -3,7 +3,7 @@ package org.standproud.api.contract;
 import io.swagger.v3.oas.models.media.Schema;
 import java.util.List;
 import java.util.Map;
-import org.standproud.api.problem.ProblemKind;
+import org.standproud.refusal.RefusalKind;
 
 /** The schemas of problems; they are made by hand, as no record of ours is what is sent. */
 final class ProblemSchema {
@@ -24,7 +24,7 @@ final class ProblemSchema {
 
   private static Schema<?> problem() {
     Schema<Object> type = typed("string", "Address of its description, below this service.");
-    List.of(ProblemKind.values()).forEach(kind -> type.addEnumItemObject(kind.type()));
+    List.of(RefusalKind.values()).forEach(kind -> type.addEnumItemObject(kind.type()));
     Schema<Object> error = new Schema<>();
     error.addOneOfItem(ref(SETUP_ERROR));
     error.addOneOfItem(ref(CARD_ERROR));

@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.FieldGuide;
-import org.standproud.setup.reading.FieldGuide.Entry;
+import org.standproud.setup.request.FieldGuide;
+import org.standproud.setup.request.FieldGuide.Entry;
 
 /**
  * The schema of a request, made from the very fields that requests are read with. What stands on a

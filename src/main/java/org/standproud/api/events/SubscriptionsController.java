@@ -31,10 +31,16 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.api.problem.BadParameter;
-import org.standproud.api.problem.NotThere;
+import org.standproud.api.RequestBodies;
 import org.standproud.audit.AuditRecord;
+import org.standproud.events.EventType;
+import org.standproud.events.Outbox;
+import org.standproud.events.Subscription;
+import org.standproud.events.Subscriptions;
+import org.standproud.events.TargetGuard;
+import org.standproud.events.WebhookSecret;
+import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.NotFoundException;
 
 /** Who is told of what. */
 @Tag(name = "Events", description = "What happens, sent to shop systems as it happens.")
@@ -49,10 +55,10 @@ class SubscriptionsController {
   private final Subscriptions subscriptions;
   private final Outbox outbox;
   private final TargetGuard guard;
-  private final Bodies bodies;
+  private final RequestBodies bodies;
 
   SubscriptionsController(
-      Subscriptions subscriptions, Outbox outbox, TargetGuard guard, Bodies bodies) {
+      Subscriptions subscriptions, Outbox outbox, TargetGuard guard, RequestBodies bodies) {
     this.subscriptions = subscriptions;
     this.outbox = outbox;
     this.guard = guard;
@@ -189,7 +195,7 @@ class SubscriptionsController {
   ResponseEntity<Void> retry(@PathVariable UUID id, @PathVariable UUID delivery) {
     standing(id);
     if (outbox.find(delivery).filter(row -> row.subscription().equals(id)).isEmpty()) {
-      throw new NotThere("The subscription has no such event that it did not take.");
+      throw new NotFoundException("The subscription has no such event that it did not take.");
     }
     if (!outbox.revive(delivery)) {
       throw new ErrorResponseException(
@@ -205,22 +211,22 @@ class SubscriptionsController {
     return subscriptions.find(id).orElseThrow(SubscriptionsController::missing);
   }
 
-  private static NotThere missing() {
-    return new NotThere("There is no subscription with this id.");
+  private static NotFoundException missing() {
+    return new NotFoundException("There is no subscription with this id.");
   }
 
   private URI target(String text) {
     try {
       URI target = new URI(text);
       if (text.length() > LONGEST_TARGET) {
-        throw new BadParameter("target", LONGEST_TARGET + " characters are the most");
+        throw new BadParameterException("target", LONGEST_TARGET + " characters are the most");
       }
       guard.check(target);
       return target;
     } catch (URISyntaxException e) {
-      throw new BadParameter("target", "it is no address");
+      throw new BadParameterException("target", "it is no address");
     } catch (TargetGuard.Refused e) {
-      throw new BadParameter("target", String.valueOf(e.getMessage()));
+      throw new BadParameterException("target", String.valueOf(e.getMessage()));
     }
   }
 
@@ -234,10 +240,11 @@ class SubscriptionsController {
       types.add(
           EventType.of(code)
               .orElseThrow(
-                  () -> new BadParameter("types", "they are " + String.join(", ", known))));
+                  () ->
+                      new BadParameterException("types", "they are " + String.join(", ", known))));
     }
     if (types.isEmpty()) {
-      throw new BadParameter("types", "they are " + String.join(", ", known));
+      throw new BadParameterException("types", "they are " + String.join(", ", known));
     }
     return types;
   }

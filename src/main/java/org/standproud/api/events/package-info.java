@@ -1,4 +1,4 @@
-/** Tells shop systems what happened: CloudEvents, signed, from an outbox that loses nothing. */
+/** To be described. */
 @NullMarked
 package org.standproud.api.events;
 

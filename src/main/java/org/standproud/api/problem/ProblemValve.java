@@ -9,6 +9,7 @@ import org.apache.coyote.AbstractProtocol;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
+import org.standproud.refusal.RefusalKind;
 
 /**
  * Tells as a problem what the server refuses before the application sees it, such as an address
@@ -25,11 +26,11 @@ public class ProblemValve extends ErrorReportValve {
     if (status < 400 || response.getContentWritten() > 0 || !response.setErrorReported()) {
       return;
     }
-    ProblemKind kind = ProblemKind.of(status);
+    RefusalKind kind = Problems.kind(status);
     if (unread(request, status)) {
-      kind = ProblemKind.STOPPING;
-      response.setStatus(kind.status().value());
-      response.setHeader(HttpHeaders.RETRY_AFTER, ProblemAnswers.RETRY_SECONDS);
+      kind = RefusalKind.STOPPING;
+      response.setStatus(Problems.status(kind).value());
+      response.setHeader(HttpHeaders.RETRY_AFTER, ProblemExceptionHandler.RETRY_SECONDS);
     }
     // Constants of this program, free of quotes: there is nothing to escape.
     String problem =

@@ -6,6 +6,8 @@ import java.util.List;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
+import org.standproud.refusal.NotFoundException;
+import org.standproud.refusal.RefusalKind;
 
 /** The descriptions that the types of problems lead to. */
 @Hidden
@@ -22,20 +24,21 @@ class ProblemsController {
    */
   record Description(String type, int status, String title, String meaning) {
 
-    static Description of(ProblemKind kind) {
-      return new Description(kind.type(), kind.status().value(), kind.title(), kind.meaning());
+    static Description of(RefusalKind kind) {
+      return new Description(
+          kind.type(), Problems.status(kind).value(), kind.title(), kind.meaning());
     }
   }
 
   @GetMapping("/problems")
   List<Description> all() {
-    return Arrays.stream(ProblemKind.values()).map(Description::of).toList();
+    return Arrays.stream(RefusalKind.values()).map(Description::of).toList();
   }
 
   @GetMapping("/problems/{kind}")
   Description one(@PathVariable String kind) {
-    return ProblemKind.of(kind)
+    return RefusalKind.of(kind)
         .map(Description::of)
-        .orElseThrow(() -> new NotThere("No kind of problem has this name."));
+        .orElseThrow(() -> new NotFoundException("No kind of problem has this name."));
   }
 }

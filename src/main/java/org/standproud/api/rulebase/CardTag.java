@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.web.ErrorResponseException;
-import org.standproud.rules.desk.TextHash;
+import org.standproud.rules.publishing.TextHash;
 
 /**
  * Entity tags of cards: the hash of the text, followed, where the answer also names a revision, by

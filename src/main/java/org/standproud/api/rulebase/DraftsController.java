@@ -15,11 +15,12 @@ import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.problem.BadParameter;
+import org.standproud.refusal.BadParameterException;
 import org.standproud.rules.card.CardError;
-import org.standproud.rules.desk.CardDesk;
 import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.gate.GateResult;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.shop.trial.CardTrials;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Cards that are being written: what the gate says of them, and what they would say. */
@@ -28,11 +29,11 @@ import tools.jackson.databind.json.JsonMapper;
 @RequestMapping(path = "/v1/rule-base", produces = MediaType.APPLICATION_JSON_VALUE)
 class DraftsController {
 
-  private final CardDesk desk;
+  private final RuleBasePublisher desk;
   private final CardTrials trials;
   private final Edits edits;
 
-  DraftsController(CardDesk desk, CardTrials trials, Edits edits) {
+  DraftsController(RuleBasePublisher desk, CardTrials trials, Edits edits) {
     this.desk = desk;
     this.trials = trials;
     this.edits = edits;
@@ -95,6 +96,6 @@ class DraftsController {
     } else if (record != null) {
       return trials.onRecord(body.edit(), record);
     }
-    throw new BadParameter("body", "setup or record has to say what to try the cards on");
+    throw new BadParameterException("body", "setup or record has to say what to try the cards on");
   }
 }

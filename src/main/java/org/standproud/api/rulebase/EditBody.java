@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.standproud.rules.desk.CardEdit;
+import org.standproud.rules.publishing.CardEdit;
 
 /**
  * A change of cards as it is sent, with what is to be done with it.

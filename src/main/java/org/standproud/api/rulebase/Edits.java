@@ -10,9 +10,9 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.util.unit.DataSize;
-import org.standproud.api.access.Caller;
-import org.standproud.api.assessments.Bodies;
-import org.standproud.api.problem.BadParameter;
+import org.standproud.access.Caller;
+import org.standproud.api.RequestBodies;
+import org.standproud.refusal.BadParameterException;
 
 /**
  * Reads changes of cards: JSON with any number of files, or the YAML of one card with its path as
@@ -26,10 +26,10 @@ class Edits {
   private static final int LONGEST_NAME = 200;
   private static final int LONGEST_NOTE = 1_000;
 
-  private final Bodies bodies;
+  private final RequestBodies bodies;
   private final int limitBytes;
 
-  Edits(Bodies bodies, @Value("${standproud.rules.largest-edit}") DataSize limit) {
+  Edits(RequestBodies bodies, @Value("${standproud.rules.largest-edit}") DataSize limit) {
     this.bodies = bodies;
     this.limitBytes = Math.toIntExact(limit.toBytes());
   }
@@ -38,7 +38,7 @@ class Edits {
     String text = bodies.text(request, limitBytes);
     return MediaType.parseMediaType(request.getContentType()).isCompatibleWith(yaml())
         ? ofCard(text, request)
-        : Bodies.readWithGaps(text.isBlank() ? "{}" : text, EditBody.class);
+        : RequestBodies.readWithGaps(text.isBlank() ? "{}" : text, EditBody.class);
   }
 
   String text(HttpServletRequest request) throws IOException {
@@ -52,7 +52,8 @@ class Edits {
   private static EditBody ofCard(String text, HttpServletRequest request) {
     String file = request.getParameter("file");
     if (file == null) {
-      throw new BadParameter("file", "the path of the card, such as holding/HOLD-001.yaml");
+      throw new BadParameterException(
+          "file", "the path of the card, such as holding/HOLD-001.yaml");
     }
     return new EditBody(
         Map.of(file, text),
@@ -67,7 +68,7 @@ class Edits {
     try {
       return text == null ? null : UUID.fromString(text);
     } catch (IllegalArgumentException e) {
-      throw new BadParameter("record", "the id of an assessment is wanted");
+      throw new BadParameterException("record", "the id of an assessment is wanted");
     }
   }
 
@@ -84,7 +85,7 @@ class Edits {
 
   private static String told(String name, @Nullable String text, int longest) {
     if (text == null || text.isBlank() || text.length() > longest) {
-      throw new BadParameter(name, "has to be told in 1 to " + longest + " characters");
+      throw new BadParameterException(name, "has to be told in 1 to " + longest + " characters");
     }
     return text.strip();
   }

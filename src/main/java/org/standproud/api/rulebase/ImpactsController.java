@@ -22,7 +22,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.problem.NotThere;
+import org.standproud.refusal.NotFoundException;
+import org.standproud.shop.impact.ImpactJob;
+import org.standproud.shop.impact.ImpactJobs;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What cards would change for past jobs. */
@@ -114,6 +116,7 @@ class ImpactsController {
   }
 
   private ImpactJob job(UUID id) {
-    return jobs.find(id).orElseThrow(() -> new NotThere("There is no such work, or no longer."));
+    return jobs.find(id)
+        .orElseThrow(() -> new NotFoundException("There is no such work, or no longer."));
   }
 }

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
-import org.standproud.rules.desk.CardDesk;
-import org.standproud.rules.desk.StoredRevision;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.rules.publishing.StoredRevision;
 
 /**
  * The cards last published, which a change is laid over.
@@ -16,7 +16,7 @@ import org.standproud.rules.desk.StoredRevision;
  */
 record Latest(@Nullable String id, Map<String, String> files) {
 
-  static Latest at(CardDesk desk) {
+  static Latest at(RuleBasePublisher desk) {
     String id = desk.latest().map(StoredRevision::id).orElse(null);
     return new Latest(id, id == null ? Map.of() : desk.files(id).orElseGet(Map::of));
   }

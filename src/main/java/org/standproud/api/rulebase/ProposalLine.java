@@ -2,7 +2,7 @@ package org.standproud.api.rulebase;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
-import org.standproud.rules.desk.Proposal;
+import org.standproud.rules.publishing.Proposal;
 
 /**
  * A proposal in short.

@@ -19,11 +19,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.problem.NotThere;
-import org.standproud.rules.desk.CardDesk;
-import org.standproud.rules.desk.Proposal;
-import org.standproud.rules.desk.RevisionDiff;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.impact.Impact;
+import org.standproud.rules.publishing.Proposal;
+import org.standproud.rules.publishing.RevisionDiff;
+import org.standproud.rules.publishing.RuleBasePublisher;
 
 /** Cards that wait to be published. */
 @Tag(name = "Rule base", description = "How cards come into service.")
@@ -31,10 +31,10 @@ import org.standproud.rules.impact.Impact;
 @RequestMapping(path = "/v1/rule-base/proposals", produces = MediaType.APPLICATION_JSON_VALUE)
 class ProposalsController {
 
-  private final CardDesk desk;
+  private final RuleBasePublisher desk;
   private final Edits edits;
 
-  ProposalsController(CardDesk desk, Edits edits) {
+  ProposalsController(RuleBasePublisher desk, Edits edits) {
     this.desk = desk;
     this.edits = edits;
   }
@@ -110,6 +110,6 @@ class ProposalsController {
 
   private Proposal proposal(UUID id) {
     return desk.proposal(id.toString())
-        .orElseThrow(() -> new NotThere("No proposal with this id waits."));
+        .orElseThrow(() -> new NotFoundException("No proposal with this id waits."));
   }
 }

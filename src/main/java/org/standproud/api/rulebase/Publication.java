@@ -7,11 +7,11 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.ErrorResponseException;
-import org.standproud.api.problem.CardsRefused;
-import org.standproud.api.problem.NotThere;
-import org.standproud.rules.desk.DeskAnswer;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.impact.ImpactReport;
+import org.standproud.rules.publishing.PublishResult;
+import org.standproud.shop.CardsRejectedException;
 
 /**
  * What became of cards brought to the desk and not refused; one of revision and proposal is there.
@@ -30,7 +30,7 @@ record Publication(
     @Nullable ImpactReport impact) {
 
   /** 200 for what serves, 201 for what waits, and a problem for the rest. */
-  static ResponseEntity<Publication> answer(DeskAnswer answer) {
+  static ResponseEntity<Publication> answer(PublishResult answer) {
     Publication publication = of(answer);
     ProposalLine waits = publication.proposal();
     return waits == null
@@ -39,30 +39,30 @@ record Publication(
   }
 
   /** What serves or waits, and a problem for the rest. */
-  static Publication of(DeskAnswer answer) {
-    if (answer instanceof DeskAnswer.Published published) {
+  static Publication of(PublishResult answer) {
+    if (answer instanceof PublishResult.Published published) {
       RevisionLine line = RevisionLine.of(published.revision());
       return new Publication(true, line, null, published.warnings(), published.impact());
-    } else if (answer instanceof DeskAnswer.Unchanged same) {
+    } else if (answer instanceof PublishResult.Unchanged same) {
       return new Publication(false, RevisionLine.of(same.revision()), null, List.of(), null);
-    } else if (answer instanceof DeskAnswer.Proposed proposed) {
+    } else if (answer instanceof PublishResult.Proposed proposed) {
       ProposalLine line = ProposalLine.of(proposed.proposal());
       return new Publication(false, null, line, proposed.warnings(), null);
     }
     throw problem(answer);
   }
 
-  private static RuntimeException problem(DeskAnswer answer) {
-    if (answer instanceof DeskAnswer.Refused refused) {
-      return new CardsRefused(refused.errors());
-    } else if (answer instanceof DeskAnswer.NotThere) {
-      return new NotThere("There is no such revision or proposal.");
-    } else if (answer instanceof DeskAnswer.Stale stale) {
+  private static RuntimeException problem(PublishResult answer) {
+    if (answer instanceof PublishResult.Refused refused) {
+      return new CardsRejectedException(refused.errors());
+    } else if (answer instanceof PublishResult.NotThere) {
+      return new NotFoundException("There is no such revision or proposal.");
+    } else if (answer instanceof PublishResult.Stale stale) {
       return conflict(
           "Another revision was published since this was written: "
               + stale.latest()
               + ". Look at what changed and bring it again.");
-    } else if (answer instanceof DeskAnswer.SecondPersonNeeded waiting) {
+    } else if (answer instanceof PublishResult.SecondPersonNeeded waiting) {
       return conflict(
           "Somebody else than " + waiting.proposal().proposer() + " has to publish this.");
     }

@@ -21,11 +21,11 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.problem.NotThere;
-import org.standproud.rules.desk.CardDesk;
-import org.standproud.rules.desk.RevisionDiff;
-import org.standproud.rules.desk.StoredRevision;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.impact.Impact;
+import org.standproud.rules.publishing.RevisionDiff;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.rules.publishing.StoredRevision;
 
 /** What was in service, in order. */
 @Tag(name = "Rule base")
@@ -33,10 +33,10 @@ import org.standproud.rules.impact.Impact;
 @RequestMapping(path = "/v1/rule-base/revisions", produces = MediaType.APPLICATION_JSON_VALUE)
 class RevisionsController {
 
-  private final CardDesk desk;
+  private final RuleBasePublisher desk;
   private final Edits edits;
 
-  RevisionsController(CardDesk desk, Edits edits) {
+  RevisionsController(RuleBasePublisher desk, Edits edits) {
     this.desk = desk;
     this.edits = edits;
   }
@@ -118,7 +118,7 @@ class RevisionsController {
         .orElseThrow(RevisionsController::none);
   }
 
-  private static NotThere none() {
-    return new NotThere("There is no such revision.");
+  private static NotFoundException none() {
+    return new NotFoundException("There is no such revision.");
   }
 }

@@ -23,15 +23,15 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.problem.BadParameter;
-import org.standproud.api.problem.NotThere;
-import org.standproud.api.shop.RuleShelf;
-import org.standproud.rules.desk.CardDesk;
-import org.standproud.rules.desk.CardEdit;
-import org.standproud.rules.desk.DeskAnswer;
+import org.standproud.assessment.NotReadyException;
+import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.publishing.CardEdit;
+import org.standproud.rules.publishing.PublishResult;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.shop.RuleBaseHolder;
 
 /** The rule cards in service, and the way to have the folder read again. */
 @Tag(name = "Rules", description = "The shop's rule cards.")
@@ -39,11 +39,11 @@ import org.standproud.rules.engine.RuleBase;
 @RequestMapping(path = "/v1/rules", produces = MediaType.APPLICATION_JSON_VALUE)
 class RulesController {
 
-  private final RuleShelf shelf;
-  private final CardDesk desk;
+  private final RuleBaseHolder shelf;
+  private final RuleBasePublisher desk;
   private final Edits edits;
 
-  RulesController(RuleShelf shelf, CardDesk desk, Edits edits) {
+  RulesController(RuleBaseHolder shelf, RuleBasePublisher desk, Edits edits) {
     this.shelf = shelf;
     this.desk = desk;
     this.edits = edits;
@@ -123,7 +123,8 @@ class RulesController {
     Latest latest = Latest.at(desk);
     String there = latest.file(id).orElse(file);
     if (there == null) {
-      throw new BadParameter("file", "the path of the new card, such as holding/HOLD-900.yaml");
+      throw new BadParameterException(
+          "file", "the path of the new card, such as holding/HOLD-900.yaml");
     }
     CardTag.require(ifMatch, ifNoneMatch, latest.files().get(there));
     CardEdit edit = new CardEdit(Map.of(there, edits.text(request)), Set.of(), latest.id());
@@ -166,8 +167,8 @@ class RulesController {
         .orElseThrow(RulesController::none);
   }
 
-  private static NotThere none() {
-    return new NotThere("No card in service has this id.");
+  private static NotFoundException none() {
+    return new NotFoundException("No card in service has this id.");
   }
 
   @Operation(
@@ -182,7 +183,7 @@ class RulesController {
   @PostMapping("/reload")
   Reloaded reload() {
     String before = shelf.ruleBase().map(b -> b.revision().id()).orElse("");
-    DeskAnswer answer = shelf.load();
+    PublishResult answer = shelf.load();
     ProposalLine waits = Publication.of(answer).proposal();
     RuleBase now = inService();
     String revision = now.revision().id();
@@ -190,6 +191,6 @@ class RulesController {
   }
 
   private RuleBase inService() {
-    return shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"));
+    return shelf.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service"));
   }
 }

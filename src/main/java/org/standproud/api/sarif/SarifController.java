@@ -16,12 +16,12 @@ import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.api.json.PlainJson;
-import org.standproud.api.problem.NotThere;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.canonical.PlainJson;
+import org.standproud.audit.records.Records;
+import org.standproud.audit.records.StoredRecord;
 import org.standproud.audit.replay.KeptRuleBase;
-import org.standproud.audit.store.Records;
-import org.standproud.audit.store.StoredRecord;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
 
@@ -60,7 +60,9 @@ class SarifController {
 
   private AuditRecord standing(UUID id) {
     StoredRecord stored =
-        records.find(id).orElseThrow(() -> new NotThere("No assessment has the id " + id + "."));
+        records
+            .find(id)
+            .orElseThrow(() -> new NotFoundException("No assessment has the id " + id + "."));
     if (stored.gone()) {
       throw new ErrorResponseException(HttpStatus.GONE);
     }
@@ -73,7 +75,8 @@ class SarifController {
             .ruleBases()
             .find(revision)
             .map(KeptRuleBase::cards)
-            .orElseThrow(() -> new NotThere("The rule base " + revision + " was not kept here."));
+            .orElseThrow(
+                () -> new NotFoundException("The rule base " + revision + " was not kept here."));
     return texts.entrySet().stream()
         .flatMap(text -> Stream.ofNullable(CardReader.read(text.getKey(), text.getValue()).card()))
         .toList();

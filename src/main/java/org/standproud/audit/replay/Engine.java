@@ -21,7 +21,7 @@ public interface Engine {
    * @param occasion what else the answer says
    * @throws IllegalArgumentException when this program cannot read the set-up
    */
-  Made make(CanonicalJson setup, RuleBase rules, Occasion occasion);
+  AssessmentResult make(CanonicalJson setup, RuleBase rules, AssessmentContext occasion);
 
   /**
    * Resolves a request against the catalogue of today.

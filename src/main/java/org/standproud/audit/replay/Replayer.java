@@ -8,9 +8,9 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 import org.standproud.audit.Acceptance;
-import org.standproud.audit.Account;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Mask;
+import org.standproud.audit.RecordPayload;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.Replay.Outcome;
 import org.standproud.mechanics.evidence.Fact;
@@ -62,7 +62,7 @@ public final class Replayer {
    */
   public Replay replay(AuditRecord record) {
     try {
-      Made made = make(record, rules(record.versions().ruleBase()));
+      AssessmentResult made = make(record, rules(record.versions().ruleBase()));
       return told(record, made);
     } catch (NotReplayable e) {
       return new Replay(
@@ -84,7 +84,7 @@ public final class Replayer {
    * @throws NotReplayable when its set-up is withheld, or this program cannot read it
    */
   public Comparison compare(AuditRecord record, RuleBase rules) {
-    Made made = make(record, rules);
+    AssessmentResult made = make(record, rules);
     List<VersionDifference> versions = programDiffers(record);
     versions.addAll(vocabularyDiffers(record.account().evidence(), made.evidence()));
     return new Comparison(
@@ -120,13 +120,13 @@ public final class Replayer {
     }
   }
 
-  private Made make(AuditRecord record, RuleBase rules) {
+  private AssessmentResult make(AuditRecord record, RuleBase rules) {
     if (record.account().equals(Mask.NO_ACCOUNT)) {
       throw new NotReplayable("The set-up of this record is withheld.");
     }
     try {
-      Occasion occasion =
-          new Occasion(
+      AssessmentContext occasion =
+          new AssessmentContext(
               record.id(), record.time(), record.versions(), shown(record.account().answer()));
       return engine.make(record.account().setup(), rules, occasion);
     } catch (IllegalArgumentException e) {
@@ -151,8 +151,8 @@ public final class Replayer {
     return found;
   }
 
-  private Replay told(AuditRecord record, Made made) {
-    Account then = record.account();
+  private Replay told(AuditRecord record, AssessmentResult made) {
+    RecordPayload then = record.account();
     List<Difference> differences = new ArrayList<>();
     differences.addAll(Difference.between("setup", then.setup(), made.setup()));
     differences.addAll(Difference.between("evidence", then.evidence(), made.evidence()));

@@ -3,8 +3,8 @@ package org.standproud.mechanics.curves;
 import java.util.List;
 import java.util.Optional;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.plate.EdgeFlexibility;
-import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 

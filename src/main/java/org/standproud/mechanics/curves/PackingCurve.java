@@ -2,9 +2,9 @@ package org.standproud.mechanics.curves;
 
 import java.util.Optional;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.holding.PackingTrade;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
-import org.standproud.mechanics.standing.StandingCut;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 

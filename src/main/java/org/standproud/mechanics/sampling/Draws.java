@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.standproud.mechanics.coupling.EndLoad;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.force.ForceDraw;
 import org.standproud.mechanics.force.ForceInput;
@@ -16,7 +17,6 @@ import org.standproud.mechanics.holding.DrawnHold.Margins;
 import org.standproud.mechanics.holding.HoldDraw;
 import org.standproud.mechanics.holding.HoldingInput;
 import org.standproud.mechanics.holding.jaw.FaceState;
-import org.standproud.mechanics.standing.EndLoad;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 

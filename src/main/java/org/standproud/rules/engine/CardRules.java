@@ -59,7 +59,7 @@ final class CardRules {
       boolean lowers = card.lowers(severities.getOrDefault(other, Severity.NOTE));
       addRule(
           "",
-          new Awaited(card.judgements(), other),
+          new RulePattern(card.judgements(), other),
           -1,
           lowers ? t -> t == Truth.TRUE : Truth::mayHold,
           (drools, hearing) -> hearing.act(place));
@@ -70,7 +70,7 @@ final class CardRules {
 
   /** A judgement is always derived: that it does not hold is a judgement too. */
   private void derive(String judgement) {
-    Awaited awaited = new Awaited(card.judgements(), null);
+    RulePattern awaited = new RulePattern(card.judgements(), null);
     RuleItemBuilder<?>[] items =
         awaited.then(
             (drools, hearing, judgements) -> {
@@ -86,7 +86,7 @@ final class CardRules {
   }
 
   private void flag(boolean changed) {
-    BiConsumer<Drools, Hearing> then =
+    BiConsumer<Drools, Evaluation> then =
         (drools, hearing) -> {
           hearing.flag(place);
           if (changed) {
@@ -95,13 +95,13 @@ final class CardRules {
         };
     Condition.OneOf key = key();
     if (key == null) {
-      addRule("", new Awaited(card.judgements(), null), 0, t -> t != Truth.FALSE, then);
+      addRule("", new RulePattern(card.judgements(), null), 0, t -> t != Truth.FALSE, then);
       return;
     }
     List<String> words = new ArrayList<>(key.words());
     words.add("");
     for (String word : words) {
-      Awaited awaited = new Awaited(List.of(), null);
+      RulePattern awaited = new RulePattern(List.of(), null);
       awaited.only(key, word);
       addRule(", " + word, awaited, 0, t -> t != Truth.FALSE, then);
     }
@@ -124,10 +124,10 @@ final class CardRules {
 
   private void addRule(
       String name,
-      Awaited awaited,
+      RulePattern awaited,
       int salience,
       Predicate<Truth> wanted,
-      BiConsumer<Drools, Hearing> then) {
+      BiConsumer<Drools, Evaluation> then) {
     if (card.judges()) {
       // What hangs on facts alone cuts the card off before judgements are joined.
       awaited.test(card.id() + " on facts", h -> h.early(place) != Truth.FALSE);

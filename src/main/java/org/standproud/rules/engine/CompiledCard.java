@@ -28,7 +28,7 @@ public final class CompiledCard {
   private final Condition.Joined whole;
   private final Condition.Joined onFacts;
   private final Condition.Joined onJudgements;
-  private final List<Prepared> prepared = new ArrayList<>();
+  private final List<PreparedCondition> prepared = new ArrayList<>();
 
   /**
    * Joins a card with its conditions.
@@ -63,7 +63,7 @@ public final class CompiledCard {
     return Condition.all(
         preparedWhen().stream()
             .filter(p -> p.judges() == judging)
-            .map(Prepared::condition)
+            .map(PreparedCondition::condition)
             .toList());
   }
 
@@ -72,10 +72,10 @@ public final class CompiledCard {
     for (int i = 0; i < Math.min(scope.size(), words.size()); i++) {
       Written at = words.get(i).get(0);
       Written text = new Written(scope.get(i).toWords(), at.line(), at.column());
-      prepared.add(Prepared.of(text, scope.get(i)));
+      prepared.add(PreparedCondition.of(text, scope.get(i)));
     }
     for (int i = 0; i < Math.min(when.size(), card.when().size()); i++) {
-      prepared.add(Prepared.of(card.when().get(i), when.get(i)));
+      prepared.add(PreparedCondition.of(card.when().get(i), when.get(i)));
     }
   }
 
@@ -110,11 +110,11 @@ public final class CompiledCard {
   }
 
   /** Scope, then conditions. */
-  List<Prepared> prepared() {
+  List<PreparedCondition> prepared() {
     return prepared;
   }
 
-  List<Prepared> preparedWhen() {
+  List<PreparedCondition> preparedWhen() {
     return prepared.subList(scope.size(), prepared.size());
   }
 
@@ -127,7 +127,7 @@ public final class CompiledCard {
 
   /** The facts its scope and its conditions read, each once. */
   public List<Fact> facts() {
-    return Prepared.of(card.id(), whole).facts();
+    return PreparedCondition.of(card.id(), whole).facts();
   }
 
   /** Whether the card is about this set-up. */

@@ -9,10 +9,10 @@ import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.ConditionTrace;
+import org.standproud.rules.trace.LazyList;
 import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.MarginFinder;
 import org.standproud.rules.trace.Reading;
-import org.standproud.rules.trace.WhenAsked;
 
 /**
  * Judges a condition and writes down what it came to. What decides is the condition object itself.
@@ -34,7 +34,7 @@ record ConditionWriter(
         readings, judgements, new MarginFinder(readings, judgements), behind);
   }
 
-  ConditionTrace trace(Prepared prepared) {
+  ConditionTrace trace(PreparedCondition prepared) {
     Condition condition = prepared.condition();
     if (condition instanceof Condition.Comparison) {
       // The bands which the margin is about decide the truth: they are worked out once.
@@ -45,19 +45,19 @@ record ConditionWriter(
     return told(prepared, truth, truth == Truth.UNKNOWN ? null : margins.of(condition));
   }
 
-  private ConditionTrace told(Prepared prepared, Truth truth, @Nullable Margin margin) {
+  private ConditionTrace told(PreparedCondition prepared, Truth truth, @Nullable Margin margin) {
     return new ConditionTrace(
         prepared.text(),
         prepared.words(),
         truth,
-        new WhenAsked<>() {
+        new LazyList<>() {
           @Override
           protected List<Reading> made() {
             return read(prepared);
           }
         },
         truth == Truth.UNKNOWN
-            ? new WhenAsked<>() {
+            ? new LazyList<>() {
               @Override
               protected List<String> made() {
                 return prepared.condition().unknowns(readings, judgements);
@@ -67,7 +67,7 @@ record ConditionWriter(
         margin);
   }
 
-  private List<Reading> read(Prepared prepared) {
+  private List<Reading> read(PreparedCondition prepared) {
     return prepared.reads(behind).stream().map(f -> new Reading(f, readings.value(f))).toList();
   }
 }

@@ -7,4 +7,4 @@ package org.standproud.rules.engine;
  * @param hearing the hearing it was found in
  * @param card id of the card
  */
-record Flagged(Hearing hearing, String card) implements Heard {}
+record Flagged(Evaluation hearing, String card) implements WorkingMemoryItem {}

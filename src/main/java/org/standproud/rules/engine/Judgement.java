@@ -9,4 +9,4 @@ import org.standproud.rules.language.Truth;
  * @param name its name
  * @param truth what can be said of it
  */
-record Judgement(Hearing hearing, String name, Truth truth) implements Heard {}
+record Judgement(Evaluation hearing, String name, Truth truth) implements WorkingMemoryItem {}

@@ -13,7 +13,7 @@ import org.kie.api.runtime.rule.FactHandle;
 import org.standproud.rules.card.Severity;
 
 /**
- * The cards as a Drools network. A set-up goes in as one object, its {@link Hearing}; judgements
+ * The cards as a Drools network. A set-up goes in as one object, its {@link Evaluation}; judgements
  * are inserted logically, so that they fall with what they stood on, and so are the findings that a
  * card may change; a card that reads judgements joins on them; a card that changes a finding joins
  * on the finding. A constraint of the network asks the hearing, which calls the condition objects
@@ -57,10 +57,10 @@ final class Network {
    *
    * @throws IllegalStateException if the cards go round in a ring
    */
-  void run(List<? extends Hearing> successive) {
+  void run(List<? extends Evaluation> successive) {
     KieSession session = sessions.newKieSession();
     FactHandle handle = null;
-    for (Hearing hearing : successive) {
+    for (Evaluation hearing : successive) {
       if (handle == null) {
         handle = session.insert(hearing);
       } else {

@@ -40,7 +40,7 @@ public final class RuleBase {
     this.cards.forEach(c -> byId.put(c.id(), c));
     this.revision = CanonicalContent.revision(cards.stream().map(CompiledCard::card).toList(), by);
     this.network = new Network(this.cards);
-    this.behind = BehindJudgements.of(this.cards);
+    this.behind = JudgementDependencies.of(this.cards);
   }
 
   /** Its identity. */
@@ -70,8 +70,8 @@ public final class RuleBase {
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleTrace evaluate(Evidence evidence) {
-    TracedHearing hearing = heard(hearing(new Readings(facts, evidence)));
-    Weighing weighing = new Weighing(cards, hearing);
+    TracingEvaluation hearing = heard(hearing(new Readings(facts, evidence)));
+    SeverityResolver weighing = new SeverityResolver(cards, hearing);
     List<CardTrace> traces = new ArrayList<>(cards.size());
     for (int i = 0; i < cards.size(); i++) {
       traces.add(hearing.trace(i, weighing));
@@ -88,8 +88,8 @@ public final class RuleBase {
    *     fact
    */
   public CardTrace evaluate(Evidence evidence, String id) {
-    TracedHearing hearing = heard(hearing(new Readings(facts, evidence)));
-    return hearing.trace(cards.indexOf(card(id)), new Weighing(cards, hearing));
+    TracingEvaluation hearing = heard(hearing(new Readings(facts, evidence)));
+    return hearing.trace(cards.indexOf(card(id)), new SeverityResolver(cards, hearing));
   }
 
   /**
@@ -100,8 +100,8 @@ public final class RuleBase {
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleKinds kinds(Evidence evidence) {
-    ShortHearing hearing = heard(new ShortHearing(cards, new Readings(facts, evidence)));
-    Weighing weighing = new Weighing(cards, hearing);
+    OutcomeEvaluation hearing = heard(new OutcomeEvaluation(cards, new Readings(facts, evidence)));
+    SeverityResolver weighing = new SeverityResolver(cards, hearing);
     List<CardKind> kinds = new ArrayList<>(cards.size());
     for (int i = 0; i < cards.size(); i++) {
       kinds.add(hearing.kind(i, weighing));
@@ -136,11 +136,11 @@ public final class RuleBase {
   }
 
   /** A hearing of some readings, yet to be run. */
-  TracedHearing hearing(Readings readings) {
-    return new TracedHearing(cards, behind, readings);
+  TracingEvaluation hearing(Readings readings) {
+    return new TracingEvaluation(cards, behind, readings);
   }
 
-  private <T extends Hearing> T heard(T hearing) {
+  private <T extends Evaluation> T heard(T hearing) {
     network.run(List.of(hearing));
     return hearing;
   }

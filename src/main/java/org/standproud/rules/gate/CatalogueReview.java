@@ -53,7 +53,7 @@ final class CatalogueReview {
     if (derives != null && !read.contains(derives.text())) {
       warn(Kind.JUDGEMENT_UNREAD, card, derives, "no card reads this judgement");
     }
-    List<Claim> claims = withJudgements(card);
+    List<NormalizedCondition> claims = withJudgements(card);
     String clash = clash(claims);
     if (clash != null) {
       warn(Kind.NEVER_HOLDS, card, first(card), "the card can never hold: " + clash);
@@ -61,7 +61,7 @@ final class CatalogueReview {
     CompiledCard other =
         card.card().change() == null ? null : byId.get(card.card().change().card().text());
     if (clash == null && other != null && card.card().change() != null) {
-      List<Claim> both = new ArrayList<>(claims);
+      List<NormalizedCondition> both = new ArrayList<>(claims);
       both.addAll(withJudgements(other));
       String apart = clash(both);
       if (apart != null) {
@@ -75,23 +75,23 @@ final class CatalogueReview {
     return card.card().when().isEmpty() ? card.card().id() : card.card().when().get(0);
   }
 
-  private static List<Claim> claims(CompiledCard card) {
-    List<Claim> claims = new ArrayList<>();
-    card.scope().forEach(c -> Claim.of(c).forEach(claims::add));
-    card.when().forEach(c -> Claim.of(c).forEach(claims::add));
+  private static List<NormalizedCondition> claims(CompiledCard card) {
+    List<NormalizedCondition> claims = new ArrayList<>();
+    card.scope().forEach(c -> NormalizedCondition.of(c).forEach(claims::add));
+    card.when().forEach(c -> NormalizedCondition.of(c).forEach(claims::add));
     return claims;
   }
 
   /** The claims of a card with those of every judgement it needs, and the ranges of its facts. */
-  private List<Claim> withJudgements(CompiledCard card) {
-    List<Claim> claims = new ArrayList<>();
+  private List<NormalizedCondition> withJudgements(CompiledCard card) {
+    List<NormalizedCondition> claims = new ArrayList<>();
     add(card, claims, new HashSet<>());
     return claims;
   }
 
-  private void add(CompiledCard card, List<Claim> claims, Set<String> seen) {
+  private void add(CompiledCard card, List<NormalizedCondition> claims, Set<String> seen) {
     claims.addAll(claims(card));
-    card.facts().forEach(f -> Claim.range(f).forEach(claims::add));
+    card.facts().forEach(f -> NormalizedCondition.range(f).forEach(claims::add));
     for (Condition condition : card.when()) {
       if (condition instanceof Condition.Judged judged && seen.add(judged.name())) {
         CompiledCard source = deriving.get(judged.name());
@@ -102,7 +102,7 @@ final class CatalogueReview {
     }
   }
 
-  private static @Nullable String clash(List<Claim> claims) {
+  private static @Nullable String clash(List<NormalizedCondition> claims) {
     for (int i = 0; i < claims.size(); i++) {
       for (int j = 0; j < i; j++) {
         if (claims.get(i).contradicts(claims.get(j))) {
@@ -113,7 +113,7 @@ final class CatalogueReview {
     return null;
   }
 
-  private record Weighed(CompiledCard card, List<Claim> claims, Set<String> facts) {}
+  private record Weighed(CompiledCard card, List<NormalizedCondition> claims, Set<String> facts) {}
 
   private void pairs() {
     List<Weighed> flagging = new ArrayList<>();
@@ -122,7 +122,13 @@ final class CatalogueReview {
       Set<String> facts = new HashSet<>(card.judgements());
       card.facts().forEach(f -> facts.add(f.name()));
       Weighed weighed = new Weighed(card, claims(card), facts);
-      String key = weighed.claims.stream().map(Claim::key).sorted().distinct().toList().toString();
+      String key =
+          weighed.claims.stream()
+              .map(NormalizedCondition::key)
+              .sorted()
+              .distinct()
+              .toList()
+              .toString();
       same.computeIfAbsent(key, k -> new ArrayList<>()).add(weighed);
       if (card.card().flags()) {
         flagging.add(weighed);

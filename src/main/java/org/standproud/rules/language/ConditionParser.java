@@ -56,7 +56,7 @@ public final class ConditionParser {
     if (flaw != null) {
       throw refused(text, flaw.at(), flaw.fragment(), flaw.reason(), null, names);
     }
-    return new TreeWalk(names, text).whole(tree(text, names));
+    return new FeelConditionCompiler(names, text).whole(tree(text, names));
   }
 
   /** The facts whose names the language cannot read, such as one that begins with a keyword. */

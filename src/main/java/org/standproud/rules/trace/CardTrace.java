@@ -35,8 +35,8 @@ public record CardTrace(
   public CardTrace {
     changes = List.copyOf(changes);
     scope = List.copyOf(scope);
-    conditions = WhenAsked.kept(conditions);
-    placeholders = WhenAsked.kept(placeholders);
+    conditions = LazyList.kept(conditions);
+    placeholders = LazyList.kept(placeholders);
   }
 
   @Override

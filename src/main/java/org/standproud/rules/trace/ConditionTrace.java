@@ -25,7 +25,7 @@ public record ConditionTrace(
 
   /** Copies the lists, unless nobody can change them. */
   public ConditionTrace {
-    read = WhenAsked.kept(read);
-    unknown = WhenAsked.kept(unknown);
+    read = LazyList.kept(read);
+    unknown = LazyList.kept(unknown);
   }
 }

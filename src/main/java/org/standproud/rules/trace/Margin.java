@@ -29,7 +29,7 @@ public record Margin(
 
   /** Copies the list, unless it is one that nobody can change and that is yet to be worked out. */
   public Margin {
-    changes = WhenAsked.kept(changes);
+    changes = LazyList.kept(changes);
   }
 
   /** What can be said of the comparison itself. */

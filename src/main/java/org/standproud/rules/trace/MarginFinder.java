@@ -154,7 +154,7 @@ public final class MarginFinder {
         place,
         left.band(),
         right.band(),
-        new WhenAsked<>() {
+        new LazyList<>() {
           @Override
           protected List<FactChange> made() {
             return changes(comparison, holds);
@@ -202,7 +202,7 @@ public final class MarginFinder {
     Readings others = othersLikely ? likely() : readings;
     List<ToDoubleFunction<Band>> places = othersLikely ? LIKELY : ENDS;
     Clearance clearance = Clearance.of(comparison.relation(), holds);
-    return new FlipSearch(
+    return new ThresholdSolver(
             x -> {
               Readings moved = others.with(fact, Band.exactly(x));
               return comparison.left().estimate(moved, judgements) instanceof Estimate.Known a
@@ -221,17 +221,17 @@ public final class MarginFinder {
    */
   private double[] guesses(
       Comparison comparison, Fact fact, Readings others, List<ToDoubleFunction<Band>> places) {
-    boolean left = Isolation.isIn(comparison.left(), fact);
+    boolean left = InverseTerm.isIn(comparison.left(), fact);
     Term side = left ? comparison.left() : comparison.right();
     Term other = left ? comparison.right() : comparison.left();
-    if (Isolation.isIn(other, fact)
+    if (InverseTerm.isIn(other, fact)
         || !(other.estimate(others, judgements) instanceof Estimate.Known known)) {
       return new double[0];
     }
     double[] guesses = new double[places.size() * places.size()];
     int made = 0;
     for (ToDoubleFunction<Band> place : places) {
-      Isolation isolation = new Isolation(fact, others, judgements, place);
+      InverseTerm isolation = new InverseTerm(fact, others, judgements, place);
       for (ToDoubleFunction<Band> end : places) {
         guesses[made++] = isolation.value(side, end.applyAsDouble(known.band()));
       }

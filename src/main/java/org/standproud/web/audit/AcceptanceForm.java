@@ -7,8 +7,8 @@ import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.standproud.api.audit.Acceptances;
-import org.standproud.api.audit.Signature;
+import org.standproud.assessment.acceptance.Acceptances;
+import org.standproud.assessment.acceptance.Signature;
 
 /**
  * Somebody about to answer for going on in spite of a finding, as typed.

@@ -14,16 +14,16 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.RedirectView;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.audit.Acceptances;
-import org.standproud.api.audit.Signature;
-import org.standproud.api.problem.BadParameter;
-import org.standproud.api.shop.RuleShelf;
+import org.standproud.assessment.NotReadyException;
+import org.standproud.assessment.acceptance.Acceptances;
+import org.standproud.assessment.acceptance.Signature;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.records.StoredRecord;
 import org.standproud.audit.replay.NotReplayable;
 import org.standproud.audit.replay.Replayer;
-import org.standproud.audit.store.StoredRecord;
+import org.standproud.refusal.BadParameterException;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.shop.RuleBaseHolder;
 import org.standproud.web.recorded.CardLine;
 import org.standproud.web.recorded.RecordedAnswers;
 
@@ -34,10 +34,10 @@ class OneRecordPages {
   private final RecordedAnswers answers;
   private final Acceptances acceptances;
   private final Replayer replayer;
-  private final RuleShelf shelf;
+  private final RuleBaseHolder shelf;
 
   OneRecordPages(
-      RecordedAnswers answers, Acceptances acceptances, Replayer replayer, RuleShelf shelf) {
+      RecordedAnswers answers, Acceptances acceptances, Replayer replayer, RuleBaseHolder shelf) {
     this.answers = answers;
     this.acceptances = acceptances;
     this.replayer = replayer;
@@ -58,7 +58,8 @@ class OneRecordPages {
   @GetMapping("/records/{id}/comparison")
   ModelAndView today(@PathVariable UUID id) {
     StoredRecord stored = answers.record(id);
-    RuleBase rules = shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"));
+    RuleBase rules =
+        shelf.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service"));
     ModelAndView page = looked(stored);
     try {
       return page.addObject("today", replayer.compare(stored.record(), rules));
@@ -79,7 +80,7 @@ class OneRecordPages {
     try {
       acceptances.accept(id, form.asked(), caller);
       return seeOther(id, form.card());
-    } catch (BadParameter | IllegalArgumentException e) {
+    } catch (BadParameterException | IllegalArgumentException e) {
       Map<String, String> whole = Map.of("form", String.valueOf(e.getMessage()));
       return refused(page(answers.record(id), form, whole));
     }
@@ -102,7 +103,7 @@ class OneRecordPages {
           new Acceptances.TakenBack(reason, new Signature(name.strip(), role.strip())),
           caller);
       return seeOther(id, card);
-    } catch (BadParameter | IllegalArgumentException e) {
+    } catch (BadParameterException | IllegalArgumentException e) {
       AcceptanceForm form = new AcceptanceForm(card, reason, name, role, "", false);
       Map<String, String> whole = Map.of("withdrawal", String.valueOf(e.getMessage()));
       return refused(page(answers.record(id), form, whole));

@@ -3,8 +3,8 @@ package org.standproud.web.audit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.standproud.api.assessing.EvidenceAccount;
-import org.standproud.api.assessing.TraceAccount;
+import org.standproud.assessment.EvidenceDocument;
+import org.standproud.assessment.TraceDocument;
 import org.standproud.audit.AuditRecord;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.UnitSystem;
@@ -38,7 +38,7 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
     Map<Outcome, List<CardLine>> cards = new LinkedHashMap<>();
     List<CardLine> all =
         RecordedAnswer.trace(record.account()).cards().stream()
-            .map((TraceAccount.CardResult card) -> CardLine.of(card, units))
+            .map((TraceDocument.CardResult card) -> CardLine.of(card, units))
             .toList();
     for (Outcome outcome : Outcome.values()) {
       List<CardLine> these = all.stream().filter(c -> c.outcome() == outcome).toList();
@@ -53,7 +53,7 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
             .toList());
   }
 
-  private static FactLine fact(EvidenceAccount.FactLine line, UnitSystem units) {
+  private static FactLine fact(EvidenceDocument.FactLine line, UnitSystem units) {
     return new FactLine(
         FactWords.of(line.value(), units),
         line.formula(),

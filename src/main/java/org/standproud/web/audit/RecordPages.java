@@ -12,12 +12,12 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.standproud.advice.Verdict;
-import org.standproud.api.audit.RecordExport;
-import org.standproud.api.shop.RuleShelf;
-import org.standproud.audit.store.RecordPage;
-import org.standproud.audit.store.Records;
+import org.standproud.audit.records.RecordExport;
+import org.standproud.audit.records.RecordPage;
+import org.standproud.audit.records.Records;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.CompiledCard;
+import org.standproud.shop.RuleBaseHolder;
 
 /** Records to be searched, taken away as a file, and checked as a chain. */
 @Controller
@@ -26,9 +26,9 @@ class RecordPages {
   private static final int MOST = 50;
 
   private final Records records;
-  private final RuleShelf shelf;
+  private final RuleBaseHolder shelf;
 
-  RecordPages(Records records, RuleShelf shelf) {
+  RecordPages(Records records, RuleBaseHolder shelf) {
     this.records = records;
     this.shelf = shelf;
   }

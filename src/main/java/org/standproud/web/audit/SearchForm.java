@@ -8,8 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.web.util.UriComponentsBuilder;
-import org.standproud.audit.store.RecordQuery;
-import org.standproud.audit.store.RecordQuery.By;
+import org.standproud.audit.records.RecordQuery;
+import org.standproud.audit.records.RecordQuery.By;
 
 /**
  * What somebody looks for among the records; what is left empty is not asked. Days are days of UTC,

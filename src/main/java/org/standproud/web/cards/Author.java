@@ -1,7 +1,7 @@
 package org.standproud.web.cards;
 
 import java.security.Principal;
-import org.standproud.api.access.Caller;
+import org.standproud.access.Caller;
 
 /** Who brings cards to the desk: who is signed in, or who says so where nobody has to sign in. */
 final class Author {

@@ -4,7 +4,7 @@ import java.security.Principal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import org.standproud.rules.desk.CardEdit;
+import org.standproud.rules.publishing.CardEdit;
 
 /**
  * A card that somebody is writing, with what the form beside it holds.

@@ -14,21 +14,21 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
-import org.standproud.api.problem.CardsRefused;
-import org.standproud.api.problem.NotThere;
-import org.standproud.api.rulebase.CardTrials;
-import org.standproud.api.rulebase.ImpactJobs;
-import org.standproud.api.shop.ShopCatalogue;
-import org.standproud.audit.store.StoreBusy;
-import org.standproud.mechanics.gathering.DemonstrationSetups;
-import org.standproud.rules.command.NewCard;
-import org.standproud.rules.desk.CardDesk;
-import org.standproud.rules.desk.CardEdit;
-import org.standproud.rules.desk.DeskAnswer;
-import org.standproud.rules.desk.StoredRevision;
+import org.standproud.audit.records.StoreBusy;
+import org.standproud.mechanics.evidence.stage.DemonstrationSetups;
+import org.standproud.refusal.NotFoundException;
+import org.standproud.rules.card.NewCard;
 import org.standproud.rules.impact.Impact;
+import org.standproud.rules.publishing.CardEdit;
+import org.standproud.rules.publishing.PublishResult;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.rules.publishing.StoredRevision;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.shop.CardsRejectedException;
+import org.standproud.shop.ShopCatalogue;
+import org.standproud.shop.impact.ImpactJobs;
+import org.standproud.shop.trial.CardTrials;
 import org.standproud.web.recorded.RecordedAnswers;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -43,14 +43,14 @@ class CardEditorPages {
   private static final String NEW_ID = "NEW-ID";
   private static final String NEW_FILE = "holding/" + NEW_ID + ".yaml";
 
-  private final CardDesk desk;
+  private final RuleBasePublisher desk;
   private final CardTrials trials;
   private final ImpactJobs impacts;
   private final RecordedAnswers answers;
   private final DemonstrationSetups demonstrations;
 
   CardEditorPages(
-      CardDesk desk,
+      RuleBasePublisher desk,
       CardTrials trials,
       ImpactJobs impacts,
       RecordedAnswers answers,
@@ -77,12 +77,13 @@ class CardEditorPages {
             .flatMap(base -> base.cards().stream())
             .filter(card -> card.id().equals(id))
             .findFirst()
-            .orElseThrow(() -> new NotThere("No card in service has this id."))
+            .orElseThrow(() -> new NotFoundException("No card in service has this id."))
             .card()
             .file();
     String text =
         Optional.ofNullable(desk.files().get(file))
-            .orElseThrow(() -> new NotThere("The card is no longer among those last published."));
+            .orElseThrow(
+                () -> new NotFoundException("The card is no longer among those last published."));
     return opened(CardDraft.of(file, text, latest()), caller);
   }
 
@@ -151,7 +152,7 @@ class CardEditorPages {
       JsonNode request = JsonMapper.shared().readTree(setup.get());
       return checked.tried(
           TrialView.of(draft.on(), trials.onSetup(draft.edit(), request), units(request)));
-    } catch (IllegalArgumentException | NotThere e) {
+    } catch (IllegalArgumentException | NotFoundException e) {
       return checked.saying("There is no record of this id to try the card on.");
     }
   }
@@ -166,7 +167,7 @@ class CardEditorPages {
     try {
       String author = draft.author().isEmpty() ? "rule page" : draft.author();
       return checked.with(impacts.start(draft.edit(), author).account());
-    } catch (CardsRefused e) {
+    } catch (CardsRejectedException e) {
       return checked.saying("Past jobs are judged again only under cards that pass.");
     } catch (StoreBusy e) {
       return checked.saying("Too much such work waits already. Try again later.");
@@ -174,12 +175,12 @@ class CardEditorPages {
   }
 
   private ModelAndView brought(
-      CardDraft draft, Principal caller, Function<CardDraft, DeskAnswer> bring) {
+      CardDraft draft, Principal caller, Function<CardDraft, PublishResult> bring) {
     Map<String, String> unsigned = draft.unsigned();
     if (!unsigned.isEmpty()) {
-      return Answered.refused(page(draft, checked(draft), unsigned, caller));
+      return PublishRedirect.refused(page(draft, checked(draft), unsigned, caller));
     }
-    return Answered.of(
+    return PublishRedirect.of(
         bring.apply(draft), told -> page(draft, checked(draft).saying(told), Map.of(), caller));
   }
 

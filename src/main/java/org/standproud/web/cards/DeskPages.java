@@ -15,24 +15,24 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
-import org.standproud.api.problem.NotThere;
-import org.standproud.api.rulebase.ImpactJob;
-import org.standproud.api.rulebase.ImpactJobs;
-import org.standproud.rules.desk.CardDesk;
-import org.standproud.rules.desk.CardEdit;
-import org.standproud.rules.desk.Proposal;
-import org.standproud.rules.desk.RevisionDiff;
-import org.standproud.rules.desk.StoredRevision;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.impact.Impact;
+import org.standproud.rules.publishing.CardEdit;
+import org.standproud.rules.publishing.Proposal;
+import org.standproud.rules.publishing.RevisionDiff;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.rules.publishing.StoredRevision;
+import org.standproud.shop.impact.ImpactJob;
+import org.standproud.shop.impact.ImpactJobs;
 
 /** What waits to be published, what was in service, and what cards would change for past jobs. */
 @Controller
 class DeskPages {
 
-  private final CardDesk desk;
+  private final RuleBasePublisher desk;
   private final ImpactJobs impacts;
 
-  DeskPages(CardDesk desk, ImpactJobs impacts) {
+  DeskPages(RuleBasePublisher desk, ImpactJobs impacts) {
     this.desk = desk;
     this.impacts = impacts;
   }
@@ -54,9 +54,9 @@ class DeskPages {
     Proposal proposal = waiting(id);
     String publisher = Author.of(caller, author);
     if (publisher.isEmpty()) {
-      return Answered.refused(proposalPage(proposal, caller, "Say who publishes it."));
+      return PublishRedirect.refused(proposalPage(proposal, caller, "Say who publishes it."));
     }
-    return Answered.of(
+    return PublishRedirect.of(
         desk.publish(id, publisher, Impact.Progress.UNWATCHED),
         told -> proposalPage(proposal, caller, told));
   }
@@ -64,14 +64,15 @@ class DeskPages {
   @PostMapping("/rules/proposals/{id}/withdrawal")
   ModelAndView withdraw(@PathVariable String id) {
     desk.withdraw(waiting(id).id());
-    return Answered.seeOther("/rules/proposals");
+    return PublishRedirect.seeOther("/rules/proposals");
   }
 
   @PostMapping("/rules/proposals/{id}/impact")
   ModelAndView impact(@PathVariable String id) {
     Proposal proposal = waiting(id);
     CardEdit edit = CardEdit.between(desk.files(), proposal.files());
-    return Answered.seeOther("/rules/impacts/" + impacts.start(edit, proposal.proposer()).id());
+    return PublishRedirect.seeOther(
+        "/rules/impacts/" + impacts.start(edit, proposal.proposer()).id());
   }
 
   @GetMapping("/rules/impacts/{id}")
@@ -86,7 +87,7 @@ class DeskPages {
   @PostMapping("/rules/impacts/{id}/end")
   ModelAndView end(@PathVariable UUID id) {
     job(id).cancel();
-    return Answered.seeOther("/rules/impacts/" + id);
+    return PublishRedirect.seeOther("/rules/impacts/" + id);
   }
 
   @GetMapping("/rules/history")
@@ -111,9 +112,10 @@ class DeskPages {
     StoredRevision revision = kept(id);
     String publisher = Author.of(caller, author);
     if (publisher.isEmpty() || note.isBlank()) {
-      return Answered.refused(revisionPage(revision, caller, "Say who rolls back, and why."));
+      return PublishRedirect.refused(
+          revisionPage(revision, caller, "Say who rolls back, and why."));
     }
-    return Answered.of(
+    return PublishRedirect.of(
         desk.rollBack(id, publisher, note.strip(), Impact.Progress.UNWATCHED),
         told -> revisionPage(revision, caller, told));
   }
@@ -145,17 +147,20 @@ class DeskPages {
   }
 
   private Proposal waiting(String id) {
-    return desk.proposal(id).orElseThrow(() -> new NotThere("No proposal with this id waits."));
+    return desk.proposal(id)
+        .orElseThrow(() -> new NotFoundException("No proposal with this id waits."));
   }
 
   private StoredRevision kept(String id) {
     return desk.revisions().stream()
         .filter(r -> r.id().equals(id))
         .findFirst()
-        .orElseThrow(() -> new NotThere("There is no such revision."));
+        .orElseThrow(() -> new NotFoundException("There is no such revision."));
   }
 
   private ImpactJob job(UUID id) {
-    return impacts.find(id).orElseThrow(() -> new NotThere("There is no such work, or no longer."));
+    return impacts
+        .find(id)
+        .orElseThrow(() -> new NotFoundException("There is no such work, or no longer."));
   }
 }

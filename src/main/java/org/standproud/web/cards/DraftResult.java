@@ -2,11 +2,11 @@ package org.standproud.web.cards;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.standproud.api.rulebase.ImpactJob;
 import org.standproud.rules.card.CardError;
-import org.standproud.rules.desk.RevisionDiff;
 import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.gate.GateResult;
+import org.standproud.rules.publishing.RevisionDiff;
+import org.standproud.shop.impact.ImpactJob;
 
 /**
  * What is said of a card that somebody is writing.

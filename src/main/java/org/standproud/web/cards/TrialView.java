@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import org.standproud.api.rulebase.CardTrials;
-import org.standproud.api.rulebase.CardTrials.TrialFinding;
 import org.standproud.setup.UnitSystem;
+import org.standproud.shop.trial.CardTrials;
+import org.standproud.shop.trial.CardTrials.TrialFinding;
 import org.standproud.web.recorded.CardLine;
 
 /**

@@ -1,7 +1,7 @@
 package org.standproud.web.drawing;
 
 import java.util.Locale;
-import org.standproud.api.assessing.TraceAccount;
+import org.standproud.assessment.TraceDocument;
 import org.standproud.drawing.Figures;
 import org.standproud.drawing.Ink;
 import org.standproud.drawing.Svg;
@@ -32,7 +32,7 @@ public final class DistanceBar {
    * @param units the units of the reader
    * @return an SVG element
    */
-  public static String of(TraceAccount.Distance margin, String card, UnitSystem units) {
+  public static String of(TraceDocument.Distance margin, String card, UnitSystem units) {
     String limit = words(margin.threshold(), margin.unit(), units);
     String value = words(margin.value(), margin.unit(), units);
     String name = "bar-" + card.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "-");

@@ -41,7 +41,7 @@ public final class EndView {
   private final Setup setup;
   private final Figures figures;
   private final Loads loads;
-  private final Paper paper;
+  private final ViewTransform paper;
   private final double height;
   private final Svg svg;
 
@@ -52,7 +52,7 @@ public final class EndView {
     double perM = scale();
     double middle = LEFT + left(perM);
     double free = WIDTH - LEFT - RIGHT - left(perM) - right(perM);
-    this.paper = new Paper(middle + free / 2, TOP + topM() * perM, perM);
+    this.paper = new ViewTransform(middle + free / 2, TOP + topM() * perM, perM);
     this.height = TOP + (topM() + jawHeightM()) * perM + BED + FOOT;
     this.svg = new Svg(name, WIDTH, height, "Seen along the jaws", description());
     svg.scale(paper.perM());

@@ -31,7 +31,7 @@ public final class PlanView {
   private final Setup setup;
   private final Figures figures;
   private final Optional<Touch> touch;
-  private final Paper paper;
+  private final ViewTransform paper;
   private final double height;
   private final Svg svg;
 
@@ -43,7 +43,7 @@ public final class PlanView {
     double above = above(perM);
     double wide = (reachM(1) + reachM(-1)) * perM;
     double zero = (WIDTH - wide) / 2 + reachM(-1) * perM;
-    this.paper = new Paper(zero, TOP + above, perM);
+    this.paper = new ViewTransform(zero, TOP + above, perM);
     this.height = TOP + above + below(perM) + FOOT;
     this.svg = new Svg(name, WIDTH, height, "Seen from above", description());
     svg.scale(paper.perM());

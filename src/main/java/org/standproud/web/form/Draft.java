@@ -3,9 +3,9 @@ package org.standproud.web.form;
 import java.util.Map;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Adviser;
-import org.standproud.api.assessing.TraceAccount;
+import org.standproud.assessment.TraceDocument;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
@@ -20,7 +20,7 @@ import org.standproud.setup.Setup;
  * @param margins how far each card is from flipping, by its id
  */
 record Draft(
-    Setup setup, Evidence evidence, Advice advice, Map<String, TraceAccount.Distance> margins) {
+    Setup setup, Evidence evidence, Advice advice, Map<String, TraceDocument.Distance> margins) {
 
   static Draft of(Setup setup, RuleBase ruleBase) {
     Evidence evidence = EvidenceGathering.of(setup);
@@ -29,6 +29,6 @@ record Draft(
         setup,
         evidence,
         Adviser.advise(evidence, trace, setup.units()),
-        TraceAccount.of(trace).margins());
+        TraceDocument.of(trace).margins());
   }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.FieldGuide.Sort;
-import org.standproud.setup.reading.Problem;
+import org.standproud.setup.request.FieldGuide.Sort;
+import org.standproud.setup.request.Problem;
 import org.standproud.web.form.FormField.Option;
 
 /** Writes the form: the fields of a request with what stands in them and what is wrong with it. */

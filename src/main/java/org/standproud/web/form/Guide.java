@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.FieldGuide;
+import org.standproud.setup.request.FieldGuide;
 
 /**
  * The fields of a request as a tree.

@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.FieldGuide.Sort;
+import org.standproud.setup.request.FieldGuide.Sort;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
 import tools.jackson.databind.JsonNode;

@@ -13,14 +13,14 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.RedirectView;
-import org.standproud.api.assessing.Assessor;
-import org.standproud.api.assessing.SetupRefused;
-import org.standproud.api.problem.NotThere;
+import org.standproud.assessment.Assessor;
+import org.standproud.assessment.SetupRejectedException;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.Problem;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.RequestText;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.request.Problem;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.RequestText;
+import org.standproud.setup.request.SetupReader;
 import org.standproud.web.form.Handle.Steps;
 import org.standproud.web.form.SetupPage.Filled;
 import org.standproud.web.recorded.RecordedAnswers;
@@ -73,7 +73,7 @@ class SetupController {
       RedirectView answer = new RedirectView("/assessments/" + id);
       answer.setStatusCode(HttpStatus.SEE_OTHER);
       return new ModelAndView(answer);
-    } catch (SetupRefused refused) {
+    } catch (SetupRejectedException refused) {
       return refused(filled, refused.problems());
     }
   }
@@ -104,7 +104,7 @@ class SetupController {
     try {
       return page.whole(filled(RequestText.json(request), null, before), List.of());
     } catch (RequestText.Malformed e) {
-      throw new NotThere("This is no set-up.");
+      throw new NotFoundException("This is no set-up.");
     }
   }
 
@@ -131,7 +131,7 @@ class SetupController {
       UUID id = UUID.fromString(from);
       return filled(answers.record(id).record().account().request().tree(), units, id);
     } catch (RequestText.Malformed | IllegalArgumentException e) {
-      throw new NotThere("There is no set-up of this name to start from.");
+      throw new NotFoundException("There is no set-up of this name to start from.");
     }
   }
 
@@ -139,7 +139,7 @@ class SetupController {
   private Filled filled(JsonNode request, @Nullable UnitSystem wanted, @Nullable UUID before) {
     Reading reading = new SetupReader(page.catalogue()).read(request);
     if (!(reading instanceof Reading.Accepted accepted)) {
-      throw new NotThere("The set-up to start from no longer fits the catalogue.");
+      throw new NotFoundException("The set-up to start from no longer fits the catalogue.");
     }
     UnitSystem own = accepted.setup().units();
     if (wanted == null || wanted == own) {

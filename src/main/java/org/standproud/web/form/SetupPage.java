@@ -13,18 +13,18 @@ import org.springframework.util.function.SingletonSupplier;
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.advice.Cautions;
 import org.standproud.advice.compare.ComparedSetups;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.shop.RuleShelf;
-import org.standproud.api.shop.SeedCatalogue;
-import org.standproud.api.shop.ShopCatalogue;
-import org.standproud.mechanics.gathering.DemonstrationSetups;
+import org.standproud.assessment.NotReadyException;
+import org.standproud.mechanics.evidence.stage.DemonstrationSetups;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.Problem;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.request.Problem;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
+import org.standproud.shop.RuleBaseHolder;
+import org.standproud.shop.SeedCatalogue;
+import org.standproud.shop.ShopCatalogue;
 import org.standproud.web.drawing.EndView;
 import org.standproud.web.drawing.Loads;
 import org.standproud.web.drawing.PlanView;
@@ -41,13 +41,13 @@ import org.standproud.web.recorded.RecordedAnswers;
 class SetupPage {
 
   private final ShopCatalogue shop;
-  private final RuleShelf rules;
+  private final RuleBaseHolder rules;
   private final RecordedAnswers answers;
   private final SingletonSupplier<DemonstrationSetups> demonstrations;
 
   SetupPage(
       ShopCatalogue shop,
-      RuleShelf rules,
+      RuleBaseHolder rules,
       RecordedAnswers answers,
       ObjectProvider<SeedCatalogue> seeds,
       @Value("${standproud.catalogue.directory}") Path catalogueFolder) {
@@ -76,7 +76,7 @@ class SetupPage {
   }
 
   Catalogue catalogue() {
-    return shop.get().orElseThrow(() -> new NotReady(shop.fault()));
+    return shop.get().orElseThrow(() -> new NotReadyException(shop.fault()));
   }
 
   /**

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CanonicalText;
-import org.standproud.setup.reading.CatalogueShelf;
+import org.standproud.setup.request.CanonicalText;
+import org.standproud.setup.request.CatalogueShelf;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -5,11 +5,11 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterProperties;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import org.standproud.api.AnswerHeaders;
 
 /**
  * What a browser may do with a page: run no script but the files that come with this program, none
@@ -17,7 +17,7 @@ import org.standproud.api.AnswerHeaders;
  * and be framed by no one. Set before anyone is refused, so that it holds for refusals too.
  */
 @Component
-@Order(AnswerHeaders.BEFORE_THE_GATE)
+@Order(SecurityFilterProperties.DEFAULT_FILTER_ORDER - 1)
 class PageHeaders extends OncePerRequestFilter {
 
   private static final String POLICY =

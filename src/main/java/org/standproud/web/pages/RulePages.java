@@ -10,25 +10,25 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.standproud.api.assessing.NotReady;
-import org.standproud.api.problem.NotThere;
-import org.standproud.api.shop.RuleShelf;
-import org.standproud.audit.store.RecordQuery;
-import org.standproud.audit.store.Records;
-import org.standproud.audit.store.RuleUse;
+import org.standproud.assessment.NotReadyException;
+import org.standproud.audit.records.RecordQuery;
+import org.standproud.audit.records.Records;
+import org.standproud.audit.records.RuleUse;
+import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.card.Protects;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.shop.RuleBaseHolder;
 import org.standproud.web.recorded.FindingView;
 
 /** The rule cards in service, to be searched and read. */
 @Controller
 class RulePages {
 
-  private final RuleShelf shelf;
+  private final RuleBaseHolder shelf;
   private final Records records;
 
-  RulePages(RuleShelf shelf, Records records) {
+  RulePages(RuleBaseHolder shelf, Records records) {
     this.shelf = shelf;
     this.records = records;
   }
@@ -61,7 +61,7 @@ class RulePages {
         cards.stream()
             .filter(c -> c.id().equals(id))
             .findFirst()
-            .orElseThrow(() -> new NotThere("No card in service has this id."));
+            .orElseThrow(() -> new NotFoundException("No card in service has this id."));
     RuleView rule = RuleView.of(card);
     model.addAttribute("behind", behind(card, cards));
     model.addAttribute("rule", rule);
@@ -99,6 +99,6 @@ class RulePages {
   }
 
   private RuleBase inService() {
-    return shelf.ruleBase().orElseThrow(() -> new NotReady("no rule base is in service"));
+    return shelf.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service"));
   }
 }

@@ -25,7 +25,8 @@ class SignInPages {
   ModelAndView refused(HttpServletRequest request) {
     Object reason = request.getAttribute("/refused");
     return reason == null
-        ? PageFaults.page(HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.")
-        : PageFaults.page(HttpStatus.FORBIDDEN, "You may not do this", reason.toString());
+        ? PageExceptionHandler.page(
+            HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.")
+        : PageExceptionHandler.page(HttpStatus.FORBIDDEN, "You may not do this", reason.toString());
   }
 }

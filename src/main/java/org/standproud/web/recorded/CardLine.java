@@ -3,9 +3,9 @@ package org.standproud.web.recorded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.standproud.api.assessing.TraceAccount;
-import org.standproud.api.assessing.TraceAccount.CardResult;
-import org.standproud.api.assessing.TraceAccount.ConditionResult;
+import org.standproud.assessment.TraceDocument;
+import org.standproud.assessment.TraceDocument.CardResult;
+import org.standproud.assessment.TraceDocument.ConditionResult;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
@@ -150,7 +150,7 @@ public record CardLine(
         condition.facts().stream().map(f -> FactWords.of(f, units)).toList());
   }
 
-  private static String told(TraceAccount.SeverityChange change) {
+  private static String told(TraceDocument.SeverityChange change) {
     return change.by()
         + (change.overrides() ? " sets it to a " : " eases it to a ")
         + change.to()
@@ -159,9 +159,10 @@ public record CardLine(
   }
 
   private static List<String> turns(
-      TraceAccount.@org.jspecify.annotations.Nullable Distance margin, UnitSystem units) {
+      TraceDocument.@org.jspecify.annotations.Nullable Distance margin, UnitSystem units) {
     List<String> turns = new ArrayList<>();
-    for (TraceAccount.Flip flip : margin == null ? List.<TraceAccount.Flip>of() : margin.flips()) {
+    for (TraceDocument.Flip flip :
+        margin == null ? List.<TraceDocument.Flip>of() : margin.flips()) {
       Double likely = flip.likely();
       if (likely != null) {
         turns.add(

@@ -1,7 +1,7 @@
 package org.standproud.web.recorded;
 
 import java.util.stream.Collectors;
-import org.standproud.api.assessing.FactValue;
+import org.standproud.assessment.FactValue;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;

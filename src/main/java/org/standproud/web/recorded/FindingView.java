@@ -6,9 +6,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Finding;
 import org.standproud.advice.Quantity;
-import org.standproud.api.assessing.AnsweredFinding;
-import org.standproud.api.assessing.TraceAccount;
-import org.standproud.audit.decisions.ShownAcceptance;
+import org.standproud.assessment.FindingDocument;
+import org.standproud.assessment.TraceDocument;
+import org.standproud.assessment.acceptance.ShownAcceptance;
 import org.standproud.rules.card.Source;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
@@ -55,17 +55,17 @@ public record FindingView(
    * @param units the units of the reader
    */
   public static List<FindingView> of(
-      List<Finding> findings, Map<String, TraceAccount.Distance> margins, UnitSystem units) {
+      List<Finding> findings, Map<String, TraceDocument.Distance> margins, UnitSystem units) {
     return findings.stream().map(f -> of(f, margins, units, List.of())).toList();
   }
 
   private static FindingView of(
       Finding finding,
-      Map<String, TraceAccount.Distance> margins,
+      Map<String, TraceDocument.Distance> margins,
       UnitSystem units,
       List<String> acceptances) {
     boolean open = finding.kind().equals("open");
-    TraceAccount.@Nullable Distance margin =
+    TraceDocument.@Nullable Distance margin =
         finding.distance() == null ? null : margins.get(finding.card());
     return new FindingView(
         finding,
@@ -77,7 +77,7 @@ public record FindingView(
         acceptances);
   }
 
-  private static List<String> acceptances(AnsweredFinding answered) {
+  private static List<String> acceptances(FindingDocument answered) {
     List<ShownAcceptance> given = answered.acceptances();
     return given == null ? List.of() : given.stream().map(FindingView::told).toList();
   }

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.standproud.advice.Grade;
-import org.standproud.api.assessing.Answer;
-import org.standproud.api.assessing.EvidenceAccount;
-import org.standproud.api.assessing.TraceAccount;
-import org.standproud.audit.Account;
+import org.standproud.assessment.AssessmentDocument;
+import org.standproud.assessment.EvidenceDocument;
+import org.standproud.assessment.TraceDocument;
+import org.standproud.audit.RecordPayload;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.SourceKind;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Worded;
-import org.standproud.setup.reading.CanonicalText;
+import org.standproud.setup.request.CanonicalText;
 import tools.jackson.core.JsonParser;
 import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
@@ -33,7 +33,10 @@ import tools.jackson.databind.module.SimpleModule;
  * @param margins how far each card was from flipping, by id of the card
  */
 public record RecordedAnswer(
-    Setup setup, Answer answer, Evidence evidence, Map<String, TraceAccount.Distance> margins) {
+    Setup setup,
+    AssessmentDocument answer,
+    Evidence evidence,
+    Map<String, TraceDocument.Distance> margins) {
 
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
@@ -58,22 +61,22 @@ public record RecordedAnswer(
    *
    * @param account what was kept
    */
-  public static RecordedAnswer of(Account account) {
+  public static RecordedAnswer of(RecordPayload account) {
     return new RecordedAnswer(
         CanonicalText.setup(account.setup().text()),
-        MAPPER.readValue(account.answer().text(), Answer.class),
-        EvidenceAccount.read(account.evidence()),
+        MAPPER.readValue(account.answer().text(), AssessmentDocument.class),
+        EvidenceDocument.read(account.evidence()),
         trace(account).margins());
   }
 
   /** What every card said. */
-  public static TraceAccount trace(Account account) {
-    return MAPPER.readValue(account.trace().text(), TraceAccount.class);
+  public static TraceDocument trace(RecordPayload account) {
+    return MAPPER.readValue(account.trace().text(), TraceDocument.class);
   }
 
   /** Every number with what gave it, in the words of its time. */
-  public static EvidenceAccount numbers(Account account) {
-    return MAPPER.readValue(account.evidence().text(), EvidenceAccount.class);
+  public static EvidenceDocument numbers(RecordPayload account) {
+    return MAPPER.readValue(account.evidence().text(), EvidenceDocument.class);
   }
 
   /** When it was made, to the minute. */

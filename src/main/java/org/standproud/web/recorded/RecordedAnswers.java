@@ -2,9 +2,9 @@ package org.standproud.web.recorded;
 
 import java.util.UUID;
 import org.springframework.stereotype.Component;
-import org.standproud.api.problem.NotThere;
-import org.standproud.audit.store.Records;
-import org.standproud.audit.store.StoredRecord;
+import org.standproud.audit.records.Records;
+import org.standproud.audit.records.StoredRecord;
+import org.standproud.refusal.NotFoundException;
 
 /** Finds recorded assessments. */
 @Component
@@ -20,17 +20,19 @@ public class RecordedAnswers {
    * The record of an assessment.
    *
    * @param id its id
-   * @throws NotThere if there is none
+   * @throws NotFoundException if there is none
    */
   public StoredRecord record(UUID id) {
-    return records.find(id).orElseThrow(() -> new NotThere("No assessment has the id " + id + "."));
+    return records
+        .find(id)
+        .orElseThrow(() -> new NotFoundException("No assessment has the id " + id + "."));
   }
 
   /**
    * An assessment read back.
    *
    * @param id its id
-   * @throws NotThere if there is none
+   * @throws NotFoundException if there is none
    */
   public RecordedAnswer answer(UUID id) {
     return RecordedAnswer.of(record(id).record().account());

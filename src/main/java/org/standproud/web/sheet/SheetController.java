@@ -11,7 +11,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.standproud.api.shop.RuleShelf;
+import org.standproud.shop.RuleBaseHolder;
 import org.standproud.web.recorded.RecordedAnswer;
 import org.standproud.web.recorded.RecordedAnswers;
 
@@ -20,10 +20,10 @@ import org.standproud.web.recorded.RecordedAnswers;
 class SheetController {
 
   private final RecordedAnswers answers;
-  private final RuleShelf rules;
+  private final RuleBaseHolder rules;
   private final SheetPrinter printer;
 
-  SheetController(RecordedAnswers answers, RuleShelf rules, SheetPrinter printer) {
+  SheetController(RecordedAnswers answers, RuleBaseHolder rules, SheetPrinter printer) {
     this.answers = answers;
     this.rules = rules;
     this.printer = printer;

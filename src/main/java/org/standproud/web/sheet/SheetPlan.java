@@ -3,13 +3,13 @@ package org.standproud.web.sheet;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.envelope.SafeEnvelope;
 import org.standproud.advice.plan.PassPlan;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.drawing.EnvelopeChart;
 import org.standproud.drawing.Figures;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.units.QuantityKind;
-import org.standproud.web.counsel.PassTable;
+import org.standproud.web.recommendation.PassTable;
 
 /**
  * What a sheet says beyond the record: the passes, and how far the cut may go, judged when the

@@ -42,7 +42,7 @@ class SheetPrinter {
    */
   byte[] print(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper) {
     byte[] pdf = new byte[0];
-    for (SheetRoom room : SheetRoom.values()) {
+    for (SheetDensity room : SheetDensity.values()) {
       pdf = set(text.of(recorded, plan, paper, room), recorded.answer().versions().engine());
       if (pages(pdf) <= MOST_PAGES) {
         return pdf;

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
-import org.standproud.api.assessing.Answer;
+import org.standproud.assessment.AssessmentDocument;
 import org.standproud.drawing.XmlText;
 import org.standproud.setup.Setup;
 import org.standproud.web.drawing.EndView;
@@ -39,7 +39,7 @@ class SheetText {
    * @param paper the paper
    * @param room how much is told in full
    */
-  String of(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper, SheetRoom room) {
+  String of(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper, SheetDensity room) {
     Context context = new Context(Locale.ROOT);
     context.setVariable("paper", paper.css());
     addRecord(context, recorded);
@@ -55,14 +55,14 @@ class SheetText {
 
   private static void addRecord(Context context, RecordedAnswer recorded) {
     Setup setup = recorded.setup();
-    Answer answer = recorded.answer();
+    AssessmentDocument answer = recorded.answer();
     Loads loads = Loads.of(recorded.evidence());
     context.setVariable("answer", answer);
     context.setVariable("setup", setup);
     context.setVariable("made", recorded.made());
     context.setVariable("verdictMark", answer.verdict().replace(' ', '-'));
     context.setVariable("mayRun", answer.verdict().startsWith("run"));
-    context.setVariable("numbers", DialledNumbers.of(setup, recorded.evidence()));
+    context.setVariable("numbers", MachineSettings.of(setup, recorded.evidence()));
     context.setVariable("above", FittedDrawing.of(PlanView.of(setup, "plan"), DRAWING_MM));
     context.setVariable("end", FittedDrawing.of(EndView.of(setup, loads, "end"), DRAWING_MM));
     context.setVariable(
@@ -70,7 +70,7 @@ class SheetText {
     context.setVariable("code", QrSquare.svg(answer.id().toString(), QR_MM));
   }
 
-  private static void addFindings(Context context, List<FindingView> findings, SheetRoom room) {
+  private static void addFindings(Context context, List<FindingView> findings, SheetDensity room) {
     List<FindingView> stops = of(findings, "stop");
     List<FindingView> cautions = of(findings, "caution");
     context.setVariable("stops", first(stops, room.stops()));

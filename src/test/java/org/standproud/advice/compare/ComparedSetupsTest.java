@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.advice.DemoShop;
-import org.standproud.advice.trial.Rework;
+import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 
@@ -31,7 +31,7 @@ class ComparedSetupsTest {
   @Test
   void whatWasChangedIsToldFieldByFieldInTheCallersUnits() {
     Setup setup = DemoShop.setup("03");
-    Setup changed = Rework.of(setup).grip(0.03).stop(Stop.BOTH).depth(0.001).done();
+    Setup changed = SetupEditor.of(setup).grip(0.03).stop(Stop.BOTH).depth(0.001).done();
     assertThat(SetupFields.changes(setup, changed))
         .extracting(FieldChange::words)
         .containsExactly(
@@ -41,7 +41,7 @@ class ComparedSetupsTest {
   @Test
   void whatIsNewOneWayIsGoneTheOtherWay() {
     Setup before = DemoShop.setup("03");
-    Setup after = Rework.of(before).grip(0.04).depth(0.0005).done();
+    Setup after = SetupEditor.of(before).grip(0.04).depth(0.0005).done();
     ComparedSetups there = ComparedSetups.of(before, after, DemoShop.CARDS);
     ComparedSetups back = ComparedSetups.of(after, before, DemoShop.CARDS);
     assertThat(cards(there, Move.GONE)).isEqualTo(cards(back, Move.NEW)).isNotEmpty();
@@ -62,7 +62,7 @@ class ComparedSetupsTest {
   void aDeeperGripIsFartherFromTipping() {
     Setup before = DemoShop.setup("03");
     ComparedSetups deeper =
-        ComparedSetups.of(before, Rework.of(before).grip(0.02).done(), DemoShop.CARDS);
+        ComparedSetups.of(before, SetupEditor.of(before).grip(0.02).done(), DemoShop.CARDS);
     FindingMove tip =
         deeper.moves().stream().filter(m -> m.card().equals("HOLD-008")).findFirst().orElseThrow();
     assertThat(tip.distanceBefore()).isNotNull();

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.advice.DemoShop;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.setup.Setup;
 
 /** Inside the envelope nothing stops the cut; outside something does. */
@@ -29,10 +29,10 @@ class SafeEnvelopeTest {
     Setup setup = DemoShop.setup(name);
     Trials trials = DemoShop.trials();
     Envelope envelope = SafeEnvelope.cut(setup, trials, FINENESS);
-    Across across =
-        envelope.over().equals(Across.FEED_PER_TOOTH.words())
-            ? Across.FEED_PER_TOOTH
-            : Across.RADIAL_DEPTH;
+    EnvelopeAxis across =
+        envelope.over().equals(EnvelopeAxis.FEED_PER_TOOTH.words())
+            ? EnvelopeAxis.FEED_PER_TOOTH
+            : EnvelopeAxis.RADIAL_DEPTH;
     double[] columns = across.columns(setup, FINENESS);
     double[] depths = SafeEnvelope.depthsM(setup, FINENESS);
     List<double[]> inside = between(envelope, columns, depths[0], true);

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Verdict;
-import org.standproud.advice.trial.Judged;
-import org.standproud.advice.trial.Rework;
-import org.standproud.advice.trial.Trials;
+import org.standproud.advice.whatif.Judged;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.advice.whatif.Trials;
 import org.standproud.rules.card.Severity;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
@@ -53,7 +53,7 @@ class RemediesTest {
   private static void assertRight(Setup setup) {
     RemedySearch search = search(setup, DemoShop.trials());
     Judged base = search.base();
-    for (Proved way : search.ways()) {
+    for (ProvenChange way : search.ways()) {
       Judged afresh = DemoShop.trials().of(way.setup());
       assertThat(afresh.stops()).as(way.steps().toString()).isEmpty();
       assertThat(afresh.verdict()).isIn(Verdict.RUN, Verdict.RUN_WITH_CARE);
@@ -73,12 +73,12 @@ class RemediesTest {
                         }));
   }
 
-  private static void assertNoWorse(Proved way, Judged base) {
+  private static void assertNoWorse(ProvenChange way, Judged base) {
     assertThat(way.judged().score()).isGreaterThanOrEqualTo(base.score());
     assertThat(base.stops()).containsAll(way.judged().stops());
   }
 
-  private static void assertNoPartWorks(Proved way, RemedySearch search) {
+  private static void assertNoPartWorks(ProvenChange way, RemedySearch search) {
     int changes = way.steps().size();
     assertThat(changes).isBetween(1, 3);
     for (int subset = 0; subset < (1 << changes) - 1; subset++) {
@@ -98,10 +98,10 @@ class RemediesTest {
   @MethodSource("names")
   void aSmallerStepOfASingleChangeDoesNotDoWhereMoreHelpsMore(String name) {
     RemedySearch search = search(DemoShop.setup(name), DemoShop.trials());
-    for (Proved way : search.ways()) {
+    for (ProvenChange way : search.ways()) {
       Step step = way.steps().get(0);
       if (way.steps().size() == 1 && step.rung() > 0) {
-        Proved less = search.prove(List.of(step.ladder().at(step.rung() - 1)));
+        ProvenChange less = search.prove(List.of(step.ladder().at(step.rung() - 1)));
         assertThat(search.works(less.judged())).isFalse();
       }
     }
@@ -159,8 +159,8 @@ class RemediesTest {
 
   @Test
   void aStopIsOfferedFirstAtTheEndThatTheCutPushesToward() {
-    Setup none = Rework.of(DemoShop.setup("03")).stop(Stop.NONE).done();
-    Setup reversed = Rework.of(none).reversed().done();
+    Setup none = SetupEditor.of(DemoShop.setup("03")).stop(Stop.NONE).done();
+    Setup reversed = SetupEditor.of(none).reversed().done();
     assertThat(firstStop(none)).isNotEqualTo(Stop.BOTH);
     assertThat(firstStop(reversed)).isNotEqualTo(Stop.BOTH).isNotEqualTo(firstStop(none));
   }

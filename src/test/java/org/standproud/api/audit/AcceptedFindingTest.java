@@ -8,14 +8,14 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.standproud.assessment.acceptance.RecordedFindingComparison;
+import org.standproud.assessment.acceptance.ShownAcceptance;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
 import org.standproud.audit.Person;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.Withdrawal;
-import org.standproud.audit.decisions.SaidThen;
-import org.standproud.audit.decisions.ShownAcceptance;
 import org.standproud.audit.replay.Replay.Outcome;
 import org.standproud.rules.engine.RuleBase;
 import tools.jackson.databind.JsonNode;
@@ -93,11 +93,14 @@ class AcceptedFindingTest {
     Acceptance milder = accepted(true, first, first.findings().get(0));
     var line =
         (tools.jackson.databind.node.ObjectNode)
-            SaidThen.line(first.account().trace(), milder.card()).orElseThrow().tree();
+            RecordedFindingComparison.line(first.account().trace(), milder.card())
+                .orElseThrow()
+                .tree();
     line.put("severity", "caution");
 
     assertThat(
-            SaidThen.changes(org.standproud.audit.canonical.CanonicalJson.of(line), milder.said()))
+            RecordedFindingComparison.changes(
+                org.standproud.audit.canonical.CanonicalJson.of(line), milder.said()))
         .containsExactly("severity was caution, is " + milder.severity());
   }
 
@@ -149,7 +152,7 @@ class AcceptedFindingTest {
         record.asked().jobOrder(),
         finding.cardId(),
         finding.severity(),
-        SaidThen.line(record.account().trace(), finding.cardId()).orElseThrow(),
+        RecordedFindingComparison.line(record.account().trace(), finding.cardId()).orElseThrow(),
         FOREMAN,
         "A second clamp holds the top.",
         NOON.plus(Duration.ofDays(7)),
@@ -165,7 +168,7 @@ class AcceptedFindingTest {
         jobOrder,
         stop.cardId(),
         stop.severity(),
-        SaidThen.line(first.account().trace(), stop.cardId()).orElseThrow(),
+        RecordedFindingComparison.line(first.account().trace(), stop.cardId()).orElseThrow(),
         FOREMAN,
         reason,
         expires,

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.advice.Adviser;
-import org.standproud.api.assessing.EvidenceAccount;
-import org.standproud.api.assessing.EvidenceInShort;
+import org.standproud.assessment.EvidenceDigestCodec;
+import org.standproud.assessment.EvidenceDocument;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Mask;
 import org.standproud.mechanics.evidence.Evidence;
@@ -22,7 +22,7 @@ import org.standproud.rules.trace.RuleKinds;
 class EvidenceInShortTest {
 
   private static final RecordedShop SHOP = new RecordedShop();
-  private static final EvidenceInShort IN_SHORT = new EvidenceInShort();
+  private static final EvidenceDigestCodec IN_SHORT = new EvidenceDigestCodec();
   private static RuleBase rules;
 
   @BeforeAll
@@ -39,8 +39,8 @@ class EvidenceInShortTest {
   void everySetUpOfTheShopIsJudgedAlikeFromItsNumbersAndFromItsRecord(Path file) {
     AuditRecord record = SHOP.record(RecordedShop.text(file), rules);
     byte[] numbers = IN_SHORT.of(record);
-    Evidence whole = EvidenceAccount.read(record.account().evidence());
-    Evidence inShort = EvidenceInShort.read(numbers);
+    Evidence whole = EvidenceDocument.read(record.account().evidence());
+    Evidence inShort = EvidenceDigestCodec.read(numbers);
 
     assertThat(inShort.values())
         .extracting(EvidenceValue::fact)

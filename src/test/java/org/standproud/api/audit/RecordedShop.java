@@ -16,18 +16,17 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.standproud.api.assessing.Making;
-import org.standproud.api.assessing.ThisProgram;
-import org.standproud.api.shop.SeedCatalogue;
+import org.standproud.assessment.AssessmentPipeline;
+import org.standproud.assessment.CurrentEngine;
 import org.standproud.audit.Acceptance;
-import org.standproud.audit.Account;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
+import org.standproud.audit.RecordPayload;
 import org.standproud.audit.Versions;
 import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.replay.AssessmentContext;
+import org.standproud.audit.replay.AssessmentResult;
 import org.standproud.audit.replay.KeptRuleBase;
-import org.standproud.audit.replay.Made;
-import org.standproud.audit.replay.Occasion;
 import org.standproud.audit.replay.Replayer;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -40,9 +39,10 @@ import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CanonicalText;
-import org.standproud.setup.reading.Reading;
-import org.standproud.setup.reading.SetupReader;
+import org.standproud.setup.request.CanonicalText;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
+import org.standproud.shop.SeedCatalogue;
 
 /** The demo shop with its records in memory, and whatever program and cards a test gives it. */
 final class RecordedShop {
@@ -143,8 +143,9 @@ final class RecordedShop {
     Setup setup = setup(request, CATALOGUE);
     UUID id = AuditRecord.newId();
     Versions versions = new Versions(rules.revision().id(), CATALOGUE.revision(), engine);
-    Made made =
-        new Making(mechanics).make(setup, rules, new Occasion(id, time, versions, accepted));
+    AssessmentResult made =
+        new AssessmentPipeline(mechanics)
+            .make(setup, rules, new AssessmentContext(id, time, versions, accepted));
     AuditRecord record =
         new AuditRecord(
             id,
@@ -157,7 +158,7 @@ final class RecordedShop {
                 setup.machine().name()),
             made.judged(),
             versions,
-            new Account(
+            new RecordPayload(
                 CanonicalJson.parse(request),
                 CanonicalJson.parse(CanonicalText.of(setup)),
                 made.evidence(),
@@ -174,7 +175,7 @@ final class RecordedShop {
 
   Replayer replayer(String version, Function<Setup, Evidence> mechanics, Catalogue shelves) {
     return new Replayer(
-        new ThisProgram(version, new Making(mechanics), () -> shelves),
+        new CurrentEngine(version, new AssessmentPipeline(mechanics), () -> shelves),
         revision -> Optional.ofNullable(archive.get(revision)),
         id -> Optional.ofNullable(acceptances.get(id)),
         Vocabulary.all(),

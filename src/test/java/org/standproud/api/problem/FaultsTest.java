@@ -15,15 +15,15 @@ import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.standproud.audit.store.RecordNotStored;
-import org.standproud.audit.store.StoreBusy;
+import org.standproud.audit.records.RecordNotStored;
+import org.standproud.audit.records.StoreBusy;
 
 /** What a caller is told when the service itself cannot go on. */
 class FaultsTest {
 
   private final MockMvc service =
       MockMvcBuilders.standaloneSetup(new Failing())
-          .setControllerAdvice(new ProblemAnswers())
+          .setControllerAdvice(new ProblemExceptionHandler())
           .build();
 
   @Test
@@ -56,7 +56,8 @@ class FaultsTest {
   @Test
   void aDatabaseThatIsAwayWhenACallerIsLookedUpIsToldInTheSameWay() throws Exception {
     MockHttpServletResponse answer =
-        MockMvcBuilders.standaloneSetup(new ErrorAnswers(new ProblemTelling(new ProblemAnswers())))
+        MockMvcBuilders.standaloneSetup(
+                new ContainerErrorController(new ProblemRenderer(new ProblemExceptionHandler())))
             .addPlaceholderValue("server.error.path", "/error")
             .build()
             .perform(

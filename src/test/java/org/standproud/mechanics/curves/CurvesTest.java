@@ -12,7 +12,7 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.mechanics.holding.PackingTrade;
 import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;

@@ -52,8 +52,7 @@ class SampleTest {
     Band band = new Band(0, 1, 2);
     Sample a = Sample.spread(band, 1);
     Sample b = Sample.spread(band, 2);
-    long both =
-        IntStream.range(0, Sample.DRAWS).filter(i -> a.at(i) > 1 && b.at(i) > 1).count();
+    long both = IntStream.range(0, Sample.DRAWS).filter(i -> a.at(i) > 1 && b.at(i) > 1).count();
     assertThat((double) both / Sample.DRAWS).isCloseTo(0.25, within(0.08));
   }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.engagement.PassFixture;
 import org.standproud.mechanics.engagement.PassStretch;
-import org.standproud.mechanics.gathering.RandomShop;
+import org.standproud.mechanics.evidence.stage.RandomShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Setup;

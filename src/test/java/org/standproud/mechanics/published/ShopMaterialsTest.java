@@ -17,8 +17,8 @@ import org.standproud.setup.CuttingRange;
 import org.standproud.setup.Material;
 import org.standproud.setup.ToolMaterial;
 import org.standproud.setup.catalogue.Catalogue;
-import org.standproud.setup.reading.CatalogueReader;
-import org.standproud.setup.reading.CatalogueReading;
+import org.standproud.setup.request.CatalogueReader;
+import org.standproud.setup.request.CatalogueReading;
 
 /**
  * Constants of stock and cutting data: each published figure against the law that uses it and

@@ -109,9 +109,9 @@ class RuleBaseTest {
     RuleBase base = ruleBase(FIRST, SECOND, THIRD);
     var flags = Shop.readings(Shop.PACKED, true, Shop.SLIP, 1.0, Shop.STAGE, "rough");
     var clears = Shop.readings(Shop.PACKED, false, Shop.SLIP, 1.0, Shop.STAGE, "rough");
-    Hearing flagged = base.hearing(flags);
-    Hearing cleared = base.hearing(clears);
-    Hearing again = base.hearing(flags);
+    Evaluation flagged = base.hearing(flags);
+    Evaluation cleared = base.hearing(clears);
+    Evaluation again = base.hearing(flags);
     base.network().run(List.of(flagged, cleared, again));
     assertThat(flagged.flagged(2)).isTrue();
     assertThat(cleared.flagged(2)).isFalse();

@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.standproud.rules.command.RulesCommand;
+import org.standproud.command.rules.RulesCommand;
 
 class CardPagesTest {
 

@@ -22,8 +22,8 @@ import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.util.FileSystemUtils;
 import org.standproud.Standproud;
-import org.standproud.api.access.Role;
-import org.standproud.api.access.keys.KeyRing;
+import org.standproud.access.Role;
+import org.standproud.access.keys.KeyRing;
 import org.standproud.web.SeedSetups;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.standproud.api.access.Role;
+import org.standproud.access.Role;
 
 /** The pages of a shop that asks everybody for a key, and where it takes two to publish a card. */
 @InChromium

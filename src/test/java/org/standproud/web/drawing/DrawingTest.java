@@ -9,11 +9,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standproud.advice.trial.Rework;
+import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.drawing.Ink;
 import org.standproud.drawing.Picture;
 import org.standproud.drawing.Svg;
-import org.standproud.mechanics.gathering.EvidenceGathering;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.setup.Band;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.FeedDirection;
@@ -276,7 +276,7 @@ class DrawingTest {
                     new Clamp(JawSide.FIXED, 0.15, 0.03, 0.02, setup.stickOutM() + 0.05),
                     new Clamp(JawSide.MOVABLE, -0.02, 0.03, null, 0.01)))
             .held();
-    return Rework.of(setup).hold(hold).done();
+    return SetupEditor.of(setup).hold(hold).done();
   }
 
   @ParameterizedTest

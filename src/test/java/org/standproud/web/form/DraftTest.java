@@ -26,10 +26,10 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
-import org.standproud.audit.store.RecordQuery;
-import org.standproud.audit.store.Records;
+import org.standproud.audit.records.RecordQuery;
+import org.standproud.audit.records.Records;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.reading.RequestText;
+import org.standproud.setup.request.RequestText;
 import org.standproud.web.SeedSetups;
 
 /** The set-up as it stands: judged on every change, moved in steps or by dragging, never kept. */

@@ -1,0 +1,204 @@
+package org.standproud.access.journal;
+
+import com.github.f4b6a3.uuid.UuidCreator;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import javax.sql.DataSource;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/**
+ * Keeps the journal of access. What is done with keys is written at once; denied calls are counted
+ * and written every few seconds, alike ones as one row, so that a flood of them fills neither disk
+ * nor database. A service that is killed loses the count of its last seconds, and no more.
+ */
+public final class AccessJournal implements AutoCloseable {
+
+  /** Most kinds of denied calls told apart between two writings; beyond that they are one. */
+  static final int MOST_APART = 1_000;
+
+  private static final Logger LOG = LoggerFactory.getLogger(AccessJournal.class);
+  private static final int INTERVAL_SECONDS = 5;
+  private static final AccessEntry.About OTHERS =
+      new AccessEntry.About(null, null, null, null, null, null, "denied calls of other kinds");
+
+  private final JdbcClient client;
+  private final Clock clock;
+  private final Map<AccessEntry.About, Tally> denied = new LinkedHashMap<>();
+  private final ScheduledExecutorService timer =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            Thread thread = new Thread(task, "access-journal");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  /** How often something was denied. */
+  private record Tally(Instant first, Instant last, int times) {
+
+    Tally with(Tally more) {
+      return new Tally(first, more.last, times + more.times);
+    }
+  }
+
+  /**
+   * Opens the journal.
+   *
+   * @param dataSource a database with its table
+   * @param clock tells when things happened
+   */
+  public AccessJournal(DataSource dataSource, Clock clock) {
+    this.client = JdbcClient.create(dataSource);
+    this.clock = clock;
+    timer.scheduleWithFixedDelay(
+        this::writeDenied, INTERVAL_SECONDS, INTERVAL_SECONDS, TimeUnit.SECONDS);
+  }
+
+  /**
+   * Writes what was done with a key; within the caller's transaction, if there is one.
+   *
+   * @param kind what was done
+   * @param about by whom, with which
+   */
+  public void write(AccessEntry.Kind kind, AccessEntry.About about) {
+    Instant now = clock.instant();
+    insert(kind, about, new Tally(now, now, 1));
+  }
+
+  /**
+   * Counts a call that was denied.
+   *
+   * @param about whose, and what it asked for
+   */
+  public void denied(AccessEntry.About about) {
+    Instant now = clock.instant();
+    Tally once = new Tally(now, now, 1);
+    synchronized (denied) {
+      boolean room = denied.size() < MOST_APART || denied.containsKey(about);
+      denied.merge(room ? about : OTHERS, once, Tally::with);
+    }
+  }
+
+  /** Writes the denied calls counted so far. */
+  public void writeDenied() {
+    Map<AccessEntry.About, Tally> counted;
+    synchronized (denied) {
+      counted = new LinkedHashMap<>(denied);
+      denied.clear();
+    }
+    counted.forEach(
+        (about, tally) -> {
+          try {
+            insert(AccessEntry.Kind.DENIED, about, tally);
+          } catch (DataAccessException e) {
+            LOG.error("{} denied call(s) could not be put into the journal", tally.times, e);
+          }
+        });
+  }
+
+  /**
+   * Takes old entries out, and notes that it did.
+   *
+   * @param before entries that ended before this time
+   */
+  public void cut(Instant before) {
+    int taken =
+        client.sql("delete from access_entry where last_at < ?").param(utc(before)).update();
+    if (taken > 0) {
+      write(
+          AccessEntry.Kind.ENTRIES_REMOVED,
+          new AccessEntry.About(
+              null, null, null, null, null, null, taken + " entries before " + before));
+    }
+  }
+
+  /**
+   * Lists entries, newest first.
+   *
+   * @param query which
+   * @param most most entries to return
+   */
+  public List<AccessEntry> list(JournalQuery query, int most) {
+    return client
+        .sql(
+            "select * from access_entry where "
+                + query.condition()
+                + " order by id desc fetch first "
+                + most
+                + " rows only")
+        .params(query.values())
+        .query(AccessJournal::read)
+        .list();
+  }
+
+  /** Writes what is counted, and leaves it at that. */
+  @Override
+  public void close() {
+    timer.shutdown();
+    writeDenied();
+  }
+
+  private void insert(AccessEntry.Kind kind, AccessEntry.About about, Tally tally) {
+    client
+        .sql(
+            "insert into access_entry (id, kind, first_at, last_at, times, caller, key_id, address,"
+                + " method, place, status, note) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .params(
+            UuidCreator.getTimeOrderedEpoch(),
+            kind.words(),
+            utc(tally.first),
+            utc(tally.last),
+            tally.times)
+        .param(about.caller())
+        .param(about.keyId())
+        .param(about.address())
+        .param(about.method())
+        .param(about.place())
+        .param(about.status())
+        .param(about.note())
+        .update();
+  }
+
+  private static AccessEntry read(ResultSet rs, int number) throws SQLException {
+    return new AccessEntry(
+        rs.getObject("id", UUID.class),
+        kind(rs.getString("kind")),
+        rs.getObject("first_at", OffsetDateTime.class).toInstant(),
+        rs.getObject("last_at", OffsetDateTime.class).toInstant(),
+        rs.getInt("times"),
+        new AccessEntry.About(
+            rs.getString("caller"),
+            rs.getString("key_id"),
+            rs.getString("address"),
+            rs.getString("method"),
+            rs.getString("place"),
+            rs.getObject("status", Integer.class),
+            rs.getString("note")));
+  }
+
+  private static AccessEntry.Kind kind(String words) {
+    for (AccessEntry.Kind kind : AccessEntry.Kind.values()) {
+      if (kind.words().equals(words)) {
+        return kind;
+      }
+    }
+    throw new IllegalStateException("the journal tells of " + words + ", which is not known");
+  }
+
+  private static OffsetDateTime utc(Instant time) {
+    return time.atOffset(ZoneOffset.UTC);
+  }
+}

@@ -1,0 +1,27 @@
+package org.standproud.access.keys;
+
+import java.util.regex.Pattern;
+
+/**
+ * What a caller with a key may be called: in records no key can be taken for a token's caller,
+ * whose name begins with {@code token:}, or for nobody.
+ */
+final class CallerName {
+
+  private static final int LONGEST = 100;
+  private static final Pattern SHAPE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._@/-]*");
+
+  private CallerName() {}
+
+  static void check(String name) {
+    if (name.length() > LONGEST || !SHAPE.matcher(name).matches()) {
+      throw new IllegalArgumentException(
+          "caller has to be told in 1 to "
+              + LONGEST
+              + " letters, digits, spaces and . _ @ / -, beginning with a letter or digit");
+    }
+    if (name.equals("anonymous")) {
+      throw new IllegalArgumentException("caller cannot be anonymous, which is nobody's name");
+    }
+  }
+}

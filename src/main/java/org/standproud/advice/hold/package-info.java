@@ -1,5 +1,0 @@
-/** Other ways to hold the same job, judged by the limits the cards set for holding. */
-@NullMarked
-package org.standproud.advice.hold;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Set-ups changed in one or a few places and judged again, each at most once. */
-@NullMarked
-package org.standproud.advice.trial;
-
-import org.jspecify.annotations.NullMarked;

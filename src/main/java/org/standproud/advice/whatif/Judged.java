@@ -1,0 +1,104 @@
+package org.standproud.advice.whatif;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Adviser;
+import org.standproud.advice.Score;
+import org.standproud.advice.Verdict;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.CardKind;
+
+/**
+ * What the cards had to say of one set-up, in short; reasons are worked out when they are asked
+ * for. For one thread.
+ */
+public final class Judged {
+
+  private final RuleBase ruleBase;
+  private final Evidence evidence;
+  private final List<CardKind> findings;
+  private final double left;
+  private @Nullable Verdict verdict;
+
+  Judged(RuleBase ruleBase, Evidence evidence) {
+    this.ruleBase = ruleBase;
+    this.evidence = evidence;
+    this.findings = ruleBase.kinds(evidence).findings();
+    this.left = Score.left(findings);
+  }
+
+  /** The facts. */
+  public Evidence evidence() {
+    return evidence;
+  }
+
+  /** The cards that flag or are open, in the order of their ids. */
+  public List<CardKind> findings() {
+    return findings;
+  }
+
+  /** What to do with it. */
+  public Verdict verdict() {
+    Verdict known = verdict;
+    if (known == null) {
+      known =
+          Adviser.verdict(
+              findings, stop -> Adviser.decides(ruleBase.evaluate(evidence, stop.id()), evidence));
+      verdict = known;
+    }
+    return known;
+  }
+
+  /** The score before it is rounded, between 0 and 1. */
+  public double left() {
+    return left;
+  }
+
+  /** The score as it is told, 0 to 100. */
+  public int score() {
+    return Score.weighted(findings);
+  }
+
+  /** Ids of the stops, failed or open. */
+  public Set<String> stops() {
+    return ids(Severity.STOP);
+  }
+
+  /** Ids of the cautions, failed or open. */
+  public Set<String> cautions() {
+    return ids(Severity.CAUTION);
+  }
+
+  /** Ids of all findings. */
+  public Set<String> ids() {
+    Set<String> ids = new TreeSet<>();
+    findings.forEach(finding -> ids.add(finding.id()));
+    return ids;
+  }
+
+  /** Whether a stop stands against it or cannot be judged. */
+  public boolean isStopped() {
+    return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
+  }
+
+  /** Whether nothing is lost against another: no stop that it has not, and no lower score. */
+  public boolean noWorseThan(Judged other) {
+    return left >= other.left
+        && other.stops().containsAll(stops())
+        && (other.verdict() == Verdict.DO_NOT_RUN || verdict().compareTo(other.verdict()) <= 0);
+  }
+
+  private Set<String> ids(Severity severity) {
+    Set<String> ids = new TreeSet<>();
+    for (CardKind finding : findings) {
+      if (finding.severity() == severity) {
+        ids.add(finding.id());
+      }
+    }
+    return ids;
+  }
+}

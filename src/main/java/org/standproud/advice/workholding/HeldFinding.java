@@ -1,0 +1,17 @@
+package org.standproud.advice.workholding;
+
+import org.standproud.rules.trace.CardTrace;
+
+/**
+ * What a card has to say of the job in another hold.
+ *
+ * @param card id of the card
+ * @param title its claim
+ * @param severity {@code stop}, {@code caution} or {@code note}
+ */
+public record HeldFinding(String card, String title, String severity) {
+
+  static HeldFinding of(CardTrace trace) {
+    return new HeldFinding(trace.id(), trace.card().title(), trace.severity().words());
+  }
+}

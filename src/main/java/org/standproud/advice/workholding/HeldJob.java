@@ -1,0 +1,160 @@
+package org.standproud.advice.workholding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.mechanics.holding.other.ClampedMargins;
+import org.standproud.mechanics.time.PassPath;
+import org.standproud.setup.Band;
+import org.standproud.setup.Hold;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
+import org.standproud.setup.Vise;
+
+/**
+ * The job as it stands in another hold: for forces, reach and cutter a jaw as high as the backing
+ * does as well as the backing, so the mechanics of the vise are asked with one. What they say of
+ * margins is replaced, and the stops at both ends are not counted in it; what they say of spring
+ * and ring is not believed, because nobody knows how stiff straps and backing are, and is left
+ * open.
+ *
+ * @param setup the set-up that the mechanics are asked about
+ * @param cut what they say
+ * @param straps the straps
+ * @param freeM height that stands free above the backing in m
+ * @param backedM height that is backed in m
+ * @param clearOfStrapsM distance from the cut down to the straps in m
+ */
+record HeldJob(
+    Setup setup, Evidence cut, Straps straps, double freeM, double backedM, double clearOfStrapsM) {
+
+  private static final String MEASURE =
+      "how the stock springs and rings in that hold: tug at it with an indicator on the edge, tap"
+          + " it and listen";
+
+  private static final List<Fact> SPRING =
+      List.of(
+          Vocabulary.EDGE_STIFFNESS,
+          Vocabulary.TURNING_STIFFNESS_FIXED,
+          Vocabulary.TURNING_STIFFNESS_MOVABLE,
+          Vocabulary.NATURAL_FREQUENCY,
+          Vocabulary.TUNING,
+          Vocabulary.VIBRATION_AMPLITUDE,
+          Vocabulary.STABILITY_MARGIN,
+          Vocabulary.SIZE_ERROR);
+
+  private static final Assumption SHORT_AND_BACKED =
+      new Assumption(
+          "hold",
+          "what stands free by no more than its thickness is taken to spring by nothing",
+          "own assumption, no source");
+
+  private static final Assumption ANYWHERE =
+      new Assumption(
+          "machine",
+          "the hold is bolted down where the cut lies in the middle of the travel across",
+          "common practice, no source");
+
+  /**
+   * A job in another hold.
+   *
+   * @param job the job; its vise is not used
+   * @param underM height of the underside above the table in m
+   * @param backedM height that is backed in m
+   * @param clearOfStrapsM distance from the cut down to the straps in m
+   */
+  static HeldJob of(
+      Setup job, Straps straps, double underM, double backedM, double clearOfStrapsM) {
+    Vise v = job.hold().vise();
+    Vise asHigh =
+        new Vise(
+            v.name(),
+            v.jawWidthM(),
+            backedM,
+            v.greatestOpeningM(),
+            underM,
+            v.screw(),
+            v.greatestClampingForceN(),
+            v.jawSurface(),
+            v.fixedJawStiffnessNPerM(),
+            v.movableJawStiffnessNPerM(),
+            v.movableJawLiftRad());
+    Hold hold =
+        Hold.in(asHigh, backedM)
+            .clamping(straps.forceN(), null, straps.friction())
+            .seat(Seat.PARALLELS)
+            .stop(Stop.BOTH)
+            .held();
+    Setup held = SetupEditor.of(job).hold(hold).done();
+    return new HeldJob(
+        held,
+        EvidenceGathering.of(held),
+        straps,
+        job.stock().heightM() - backedM,
+        backedM,
+        clearOfStrapsM);
+  }
+
+  /** The facts, with the margins of the hold in them. */
+  Evidence with(ClampedMargins margins) {
+    List<EvidenceValue> values = new ArrayList<>();
+    Map.of(
+            Vocabulary.SLIP_MARGIN, margins.slipMargin(),
+            Vocabulary.LIFT_MARGIN, margins.liftMargin(),
+            Vocabulary.TIP_MARGIN_FIXED, margins.tipMarginTowardSupport(),
+            Vocabulary.TIP_MARGIN_MOVABLE, margins.tipMarginAway(),
+            Vocabulary.HOLDING_MARGIN, margins.combinedMargin(),
+            Vocabulary.CLAMPING_FORCE, straps.forceN(),
+            // One face holds: friction of the straps' own faces is not counted.
+            Vocabulary.JAW_FRICTION, straps.friction().times(0.5),
+            Vocabulary.STICK_OUT, Band.exactly(freeM),
+            Vocabulary.GRIP_DEPTH, Band.exactly(backedM),
+            Vocabulary.JAW_CLEARANCE, Band.exactly(clearOfStrapsM))
+        .forEach((fact, band) -> values.add(value(fact, new Value.Quantity(band), List.of())));
+    for (Fact fact : SPRING) {
+      values.add(value(fact, new Value.Missing(MEASURE), List.of()));
+    }
+    values.add(
+        value(
+            Vocabulary.TRAVEL_CLEARANCE,
+            new Value.Quantity(Band.exactly(travelLeftM())),
+            List.of(ANYWHERE)));
+    values.add(
+        isShort()
+            ? value(
+                Vocabulary.EDGE_DEFLECTION,
+                new Value.Quantity(Band.exactly(0)),
+                List.of(SHORT_AND_BACKED))
+            : value(Vocabulary.EDGE_DEFLECTION, new Value.Missing(MEASURE), List.of()));
+    return cut.with(values);
+  }
+
+  private double travelLeftM() {
+    return Math.min(
+        setup.machine().travelXM() - PassPath.of(setup).lengthM(), setup.machine().travelYM() / 2);
+  }
+
+  private boolean isShort() {
+    return freeM <= setup.stock().thicknessM();
+  }
+
+  /** What was assumed of its spring, or that it was not reckoned. */
+  String spring() {
+    return isShort()
+        ? "assumed: " + SHORT_AND_BACKED.statement() + " (" + SHORT_AND_BACKED.source() + ")"
+        : "not reckoned: " + MEASURE;
+  }
+
+  private static EvidenceValue value(Fact fact, Value value, List<Assumption> assumed) {
+    return new EvidenceValue(fact, value, List.of("another hold"), assumed);
+  }
+}

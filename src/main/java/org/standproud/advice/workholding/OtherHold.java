@@ -1,0 +1,56 @@
+package org.standproud.advice.workholding;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Quantity;
+
+/**
+ * One other way to hold the job, in the caller's units.
+ *
+ * @param way what it is
+ * @param argument what to do and why, or why not, in two sentences
+ * @param verdict by every card that does not speak of jaws or packing; {@code not judged} if a stop
+ *     is open; null if it cannot be done
+ * @param score by the same cards
+ * @param against the cards that stand against it, gravest first
+ * @param open the cards that could not be judged in that hold, gravest first
+ * @param margins slip, lift, tip each way and all together: capacity over demand
+ * @param items what it needs
+ * @param cutter the cutter it was reckoned with; null if it cannot be done
+ * @param feed which way the cutter moves along the stock; null if it cannot be done
+ * @param passes passes it takes to do what one pass in the vise does
+ * @param cutMinutes likely time of those passes, with what lies between them
+ * @param setUpLeast least time to set it up, in minutes
+ * @param setUpLikely likely time to set it up, in minutes
+ * @param setUpGreatest greatest time to set it up, in minutes
+ * @param remarks what to know about it, and what was assumed
+ * @param cannot why it cannot be done or reckoned; null if it can
+ */
+public record OtherHold(
+    String way,
+    String argument,
+    @Nullable String verdict,
+    int score,
+    List<HeldFinding> against,
+    List<HeldFinding> open,
+    List<Quantity> margins,
+    List<String> items,
+    @Nullable String cutter,
+    @Nullable String feed,
+    int passes,
+    double cutMinutes,
+    double setUpLeast,
+    double setUpLikely,
+    double setUpGreatest,
+    List<String> remarks,
+    @Nullable String cannot) {
+
+  /** Copies the lists. */
+  public OtherHold {
+    against = List.copyOf(against);
+    open = List.copyOf(open);
+    margins = List.copyOf(margins);
+    items = List.copyOf(items);
+    remarks = List.copyOf(remarks);
+  }
+}

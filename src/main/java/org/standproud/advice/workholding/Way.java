@@ -1,0 +1,53 @@
+package org.standproud.advice.workholding;
+
+import org.standproud.setup.Band;
+import org.standproud.setup.Worded;
+
+/** The other ways to hold a plate. Set-up times in minutes: common practice, no source. */
+enum Way implements Worded {
+  /** Against an angle plate bolted to the table. */
+  ANGLE_PLATE(
+      "clamped to an angle plate",
+      "Backed to just below the cut, the plate has no lever left to tip over",
+      20,
+      35,
+      60),
+  /** Against the side of the vise. */
+  VISE_SIDE(
+      "clamped against the side of the vise",
+      "The body of the vise backs it higher than its jaws can grip",
+      20,
+      30,
+      60),
+  /** Flat under straps. */
+  TABLE(
+      "flat on the table under strap clamps",
+      "Lying on its broad side it has nothing to tip over and no height to ring",
+      15,
+      25,
+      45);
+
+  private final String words;
+  private final String why;
+  private final Band setUpMin;
+
+  Way(String words, String why, double least, double likely, double greatest) {
+    this.words = words;
+    this.why = why;
+    this.setUpMin = new Band(least, likely, greatest);
+  }
+
+  @Override
+  public String words() {
+    return words;
+  }
+
+  /** Why it holds, without the full stop. */
+  String why() {
+    return why;
+  }
+
+  Band setUpMin() {
+    return setUpMin;
+  }
+}

@@ -1,0 +1,73 @@
+package org.standproud.api.access;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.format.annotation.DateTimeFormat;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.standproud.access.journal.AccessEntry;
+import org.standproud.access.journal.AccessJournal;
+import org.standproud.access.journal.JournalQuery;
+import org.standproud.refusal.BadParameterException;
+
+/** The journal of access, for auditors. */
+@Tag(name = "Access")
+@RestController
+@RequestMapping(path = "/v1/audit/access", produces = MediaType.APPLICATION_JSON_VALUE)
+class JournalController {
+
+  private static final int LARGEST_PAGE = 500;
+
+  private final AccessJournal journal;
+
+  JournalController(AccessJournal journal) {
+    this.journal = journal;
+  }
+
+  /**
+   * Some entries of the journal, newest first.
+   *
+   * @param entries the entries
+   * @param next cursor for those after these; null when these are the last
+   */
+  @Schema(name = "AccessJournal")
+  record Page(List<AccessEntry> entries, @Nullable UUID next) {}
+
+  @Operation(
+      operationId = "accessJournal",
+      summary = "Denied calls, and what was done with keys",
+      description =
+          "Newest first. Denied calls that are alike are counted for a few seconds and told as one"
+              + " entry; the address is told as the row of the table of access that it falls under.")
+  @ApiResponse(responseCode = "200", description = "Those that agree with everything given.")
+  @GetMapping
+  Page entries(
+      @RequestParam(required = false) AccessEntry.@Nullable Kind kind,
+      @RequestParam(required = false) @Nullable String caller,
+      @RequestParam(required = false) @Nullable Integer status,
+      @RequestParam(required = false) @DateTimeFormat(iso = DateTimeFormat.ISO.DATE_TIME)
+          @Nullable Instant from,
+      @RequestParam(required = false) @DateTimeFormat(iso = DateTimeFormat.ISO.DATE_TIME)
+          @Nullable Instant until,
+      @RequestParam(defaultValue = "50") int limit,
+      @RequestParam(required = false) @Nullable UUID cursor) {
+    if (limit < 1 || limit > LARGEST_PAGE) {
+      throw new BadParameterException("limit", "it is 1 to " + LARGEST_PAGE);
+    }
+    journal.writeDenied();
+    List<AccessEntry> found =
+        journal.list(new JournalQuery(kind, caller, status, from, until, cursor), limit + 1);
+    boolean more = found.size() > limit;
+    List<AccessEntry> page = more ? found.subList(0, limit) : found;
+    return new Page(page, more ? page.get(limit - 1).id() : null);
+  }
+}

@@ -1,5 +1,0 @@
-/** The gate every call passes: who asks, whether he may, and how often. */
-@NullMarked
-package org.standproud.api.access.gate;
-
-import org.jspecify.annotations.NullMarked;

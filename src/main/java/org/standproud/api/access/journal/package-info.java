@@ -1,5 +1,0 @@
-/** The journal of access: calls that were denied, and what was done with keys. */
-@NullMarked
-package org.standproud.api.access.journal;
-
-import org.jspecify.annotations.NullMarked;

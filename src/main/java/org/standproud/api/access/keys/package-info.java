@@ -1,5 +1,0 @@
-/** Keys that callers show: made, hashed, rotated, revoked, and kept in the database. */
-@NullMarked
-package org.standproud.api.access.keys;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** The one path from the text of a request to an answer that is on disk. */
-@NullMarked
-package org.standproud.api.assessing;
-
-import org.jspecify.annotations.NullMarked;

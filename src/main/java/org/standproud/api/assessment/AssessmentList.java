@@ -1,0 +1,69 @@
+package org.standproud.api.assessment;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.Versions;
+import org.standproud.audit.records.RecordPage;
+import org.standproud.audit.records.RecordSummary;
+
+/**
+ * Some assessments, newest first.
+ *
+ * @param assessments the assessments
+ * @param next cursor for those after these; absent when these are the last
+ */
+record AssessmentList(List<AssessmentLine> assessments, @Nullable String next) {
+
+  /**
+   * One assessment in short.
+   *
+   * @param id its id
+   * @param time when it was made
+   * @param jobOrder ISA-95 job order
+   * @param workMaster ISA-95 work master, if there was one
+   * @param operation operation of the job, if there was one
+   * @param machine name of the machine
+   * @param caller who asked
+   * @param verdict words of the verdict
+   * @param score score from 0 to 100
+   * @param versions what it was made with
+   * @param sequence its place in the chain of records
+   * @param self where to find it
+   */
+  record AssessmentLine(
+      UUID id,
+      Instant time,
+      @Nullable String jobOrder,
+      @Nullable String workMaster,
+      @Nullable String operation,
+      @Nullable String machine,
+      String caller,
+      String verdict,
+      @Nullable Double score,
+      Versions versions,
+      long sequence,
+      String self) {}
+
+  static AssessmentList of(RecordPage page) {
+    return new AssessmentList(
+        page.records().stream().map(AssessmentList::line).toList(), page.next());
+  }
+
+  private static AssessmentLine line(RecordSummary r) {
+    return new AssessmentLine(
+        r.stored().id(),
+        r.time(),
+        r.asked().jobOrder(),
+        r.asked().workMaster(),
+        r.asked().operation(),
+        r.asked().machine(),
+        r.asked().caller(),
+        r.judged().verdict(),
+        r.judged().score(),
+        r.versions(),
+        r.stored().sequence(),
+        "/v1/assessments/" + r.stored().id());
+  }
+}

@@ -1,7 +1,0 @@
-/**
- * What to change, how far one may go, how else to hold it and what to measure, for a judged set-up.
- */
-@NullMarked
-package org.standproud.api.counsel;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,105 @@
+package org.standproud.api.gate;
+
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javax.sql.DataSource;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
+import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
+import org.springframework.boot.web.server.servlet.ConfigurableServletWebServerFactory;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.security.oauth2.jwt.JwtDecoder;
+import org.springframework.security.oauth2.server.resource.authentication.JwtAuthenticationProvider;
+import org.springframework.security.web.firewall.HttpFirewall;
+import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.standproud.access.Role;
+import org.standproud.access.journal.AccessJournal;
+import org.standproud.access.keys.KeyRing;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What the gate is made of. */
+@Configuration(proxyBeanMethods = false)
+@ConditionalOnWebApplication(type = ConditionalOnWebApplication.Type.SERVLET)
+class AccessConfiguration {
+
+  @Bean
+  @DependsOnDatabaseInitialization
+  AccessJournal accessJournal(DataSource dataSource) {
+    return new AccessJournal(dataSource, Clock.systemUTC());
+  }
+
+  @Bean
+  @DependsOnDatabaseInitialization
+  KeyRing keyRing(DataSource dataSource, AccessJournal journal) {
+    return new KeyRing(dataSource, journal, Clock.systemUTC());
+  }
+
+  @Bean
+  AccessDenialHandler refusals(AccessJournal journal, JsonMapper mapper) {
+    return new AccessDenialHandler(journal, mapper);
+  }
+
+  @Bean
+  SignInJournalListener signInNoted(AccessJournal journal) {
+    return new SignInJournalListener(journal);
+  }
+
+  @Bean
+  KeyOrTokenResolver keyOrToken(
+      KeyRing keys,
+      ObjectProvider<JwtDecoder> decoder,
+      @Value("${standproud.tokens.name-claim}") String nameClaim,
+      @Value("${standproud.tokens.roles-claim}") String rolesClaim) {
+    JwtDecoder trusted = decoder.getIfAvailable();
+    if (trusted == null) {
+      return new KeyOrTokenResolver(keys, null);
+    }
+    Map<String, Role> roles =
+        Arrays.stream(Role.values())
+            .collect(Collectors.toMap(r -> r.words().replace(' ', '-'), r -> r));
+    JwtAuthenticationProvider tokens = new JwtAuthenticationProvider(trusted);
+    tokens.setJwtAuthenticationConverter(new TokenCaller(nameClaim, rolesClaim, roles));
+    return new KeyOrTokenResolver(keys, tokens);
+  }
+
+  /**
+   * Names in the catalogue hold slashes and per cents; everything else stays as strict as it is.
+   */
+  @Bean
+  HttpFirewall httpFirewall(@Value("${standproud.access}") AccessMode mode) {
+    StrictHttpFirewall firewall = new StrictHttpFirewall();
+    firewall.setAllowUrlEncodedSlash(true);
+    firewall.setAllowUrlEncodedDoubleSlash(true);
+    firewall.setAllowUrlEncodedPercent(true);
+    if (mode == AccessMode.OPEN) {
+      firewall.setAllowedHostnames(new LocalHostNames());
+    }
+    return firewall;
+  }
+
+  @Bean
+  WebServerFactoryCustomizer<ConfigurableServletWebServerFactory> loopbackOnly(
+      @Value("${standproud.access}") AccessMode mode,
+      @Value("${server.address:0.0.0.0}") String address,
+      @Value("${management.server.address:127.0.0.1}") String managementAddress) {
+    return server -> {
+      if (mode == AccessMode.OPEN) {
+        Loopback.require(address);
+        Loopback.require(managementAddress);
+      }
+    };
+  }
+
+  @Bean
+  AccessModeLogger opening(
+      @Value("${standproud.access}") AccessMode mode,
+      KeyRing keys,
+      ObjectProvider<JwtDecoder> tokens) {
+    return new AccessModeLogger(mode, keys, tokens.getIfAvailable() != null);
+  }
+}

@@ -1,0 +1,175 @@
+package org.standproud.api.gate;
+
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.authorization.AuthorizationDeniedException;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.AuthenticationEntryPoint;
+import org.springframework.security.web.access.AccessDeniedHandler;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.csrf.CsrfException;
+import org.springframework.security.web.firewall.RequestRejectedException;
+import org.springframework.security.web.firewall.RequestRejectedHandler;
+import org.standproud.access.AccessTable.Row;
+import org.standproud.access.Caller;
+import org.standproud.access.Role;
+import org.standproud.access.journal.AccessEntry;
+import org.standproud.access.journal.AccessJournal;
+import org.standproud.api.problem.Problems;
+import org.standproud.refusal.RefusalKind;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Tells callers why they are not let through, and the journal that they were not: systems by a
+ * problem, people by a page.
+ */
+final class AccessDenialHandler
+    implements AuthenticationEntryPoint, AccessDeniedHandler, RequestRejectedHandler {
+
+  /** The page that tells somebody that he may not. */
+  static final String PAGE = "/refused";
+
+  private static final int LONGEST_METHOD = 10;
+  private static final int LONGEST_NOTE = 200;
+
+  private final AccessJournal journal;
+  private final JsonMapper mapper;
+  private final AuthenticationEntryPoint signIn = new LoginUrlAuthenticationEntryPoint("/sign-in");
+
+  AccessDenialHandler(AccessJournal journal, JsonMapper mapper) {
+    this.journal = journal;
+    this.mapper = mapper;
+  }
+
+  /** 401: nobody known asks. */
+  @Override
+  public void commence(
+      HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
+      throws IOException, ServletException {
+    String keyId = e instanceof KeyAuthenticationException refused ? refused.keyId() : null;
+    if (isForPeople(request)) {
+      signIn.commence(request, response, e);
+      return;
+    }
+    boolean shown = request.getHeader(HttpHeaders.AUTHORIZATION) != null;
+    String reason =
+        !shown
+            ? "No key was sent."
+            : e instanceof KeyAuthenticationException
+                ? String.valueOf(e.getMessage())
+                : "No such key.";
+    journal.denied(about(request, HttpStatus.UNAUTHORIZED, keyId, reason));
+    response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
+    send(response, Problems.of(RefusalKind.KEY_WANTED, reason));
+  }
+
+  /** 403: whoever asks may not. */
+  @Override
+  public void handle(
+      HttpServletRequest request, HttpServletResponse response, AccessDeniedException e)
+      throws IOException, ServletException {
+    String reason = reason(request, e);
+    journal.denied(about(request, HttpStatus.FORBIDDEN, null, reason));
+    if (isForPeople(request)) {
+      response.setStatus(HttpStatus.FORBIDDEN.value());
+      request.setAttribute(PAGE, reason);
+      request.getRequestDispatcher(PAGE).forward(request, response);
+      return;
+    }
+    send(response, Problems.of(RefusalKind.NOT_ALLOWED, reason));
+  }
+
+  /** 400: no address, method or header that could be meant. */
+  @Override
+  public void handle(
+      HttpServletRequest request, HttpServletResponse response, RequestRejectedException e)
+      throws IOException {
+    send(response, Problems.of(RefusalKind.REFUSED));
+  }
+
+  /** 429: it was too often. */
+  void tooOften(HttpServletRequest request, HttpServletResponse response, Duration wait)
+      throws IOException {
+    String reason = "This caller has used up its calls for now.";
+    journal.denied(about(request, HttpStatus.TOO_MANY_REQUESTS, null, reason));
+    long seconds = Math.max(1, wait.plusMillis(999).toSeconds());
+    response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds));
+    send(response, Problems.of(RefusalKind.TOO_MANY_CALLS, reason));
+  }
+
+  /** Somebody tried to sign in with a key that opens nothing. */
+  void signInRefused(
+      HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
+      throws IOException {
+    String keyId = e instanceof KeyAuthenticationException refused ? refused.keyId() : null;
+    journal.denied(about(request, HttpStatus.UNAUTHORIZED, keyId, String.valueOf(e.getMessage())));
+    response.sendRedirect("/sign-in?refused");
+  }
+
+  private static String reason(HttpServletRequest request, AccessDeniedException e) {
+    if (e instanceof CsrfException) {
+      return "The form was not sent from a page of this service, or waited too long there.";
+    }
+    if (!(e instanceof AuthorizationDeniedException)) {
+      return String.valueOf(e.getMessage());
+    }
+    return AccessTableAuthorization.row(request).roles().stream()
+        .sorted()
+        .map(Role::words)
+        .collect(Collectors.joining(" or ", "It takes the role ", "."));
+  }
+
+  private static AccessEntry.About about(
+      HttpServletRequest request, HttpStatus status, @Nullable String keyId, String reason) {
+    Caller caller = caller();
+    Row row = AccessTableAuthorization.row(request);
+    return new AccessEntry.About(
+        caller == null ? null : caller.name(),
+        caller == null ? keyId : caller.keyId(),
+        request.getRemoteAddr(),
+        shortened(request.getMethod(), LONGEST_METHOD),
+        row.pattern(),
+        status.value(),
+        shortened(reason, LONGEST_NOTE));
+  }
+
+  private static @Nullable Caller caller() {
+    return SecurityContextHolder.getContext().getAuthentication()
+            instanceof CallerAuthentication known
+        ? known.getPrincipal()
+        : null;
+  }
+
+  /** Whether a person looks at a page, and no system calls. */
+  static boolean isForPeople(HttpServletRequest request) {
+    String accept = request.getHeader(HttpHeaders.ACCEPT);
+    return accept != null
+        && accept.toLowerCase(Locale.ROOT).contains(MediaType.TEXT_HTML_VALUE)
+        && request.getHeader(HttpHeaders.AUTHORIZATION) == null;
+  }
+
+  private static String shortened(String text, int longest) {
+    return text.length() <= longest ? text : text.substring(0, longest);
+  }
+
+  private void send(HttpServletResponse response, ProblemDetail problem) throws IOException {
+    response.setStatus(problem.getStatus());
+    response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+    response
+        .getOutputStream()
+        .write(mapper.writeValueAsString(problem).getBytes(StandardCharsets.UTF_8));
+  }
+}

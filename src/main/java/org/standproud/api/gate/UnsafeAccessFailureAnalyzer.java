@@ -1,0 +1,13 @@
+package org.standproud.api.gate;
+
+import org.springframework.boot.diagnostics.AbstractFailureAnalyzer;
+import org.springframework.boot.diagnostics.FailureAnalysis;
+
+/** Tells in two sentences, instead of a stack trace, why the service does not start. */
+final class UnsafeAccessFailureAnalyzer extends AbstractFailureAnalyzer<UnsafeAccessException> {
+
+  @Override
+  protected FailureAnalysis analyze(Throwable root, UnsafeAccessException cause) {
+    return new FailureAnalysis(String.valueOf(cause.getMessage()), cause.remedy(), cause);
+  }
+}

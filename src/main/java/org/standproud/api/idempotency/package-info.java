@@ -1,5 +1,0 @@
-/** A request that is sent twice with one key is judged once and answered twice. */
-@NullMarked
-package org.standproud.api.idempotency;
-
-import org.jspecify.annotations.NullMarked;

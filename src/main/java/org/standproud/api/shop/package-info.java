@@ -1,5 +1,0 @@
-/** What the shop keeps: the catalogue with its revisions, and the rule cards of its folder. */
-@NullMarked
-package org.standproud.api.shop;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,8 +1,0 @@
-/**
- * Set-ups taken from a topic of a message broker, answers put on another, each once whatever breaks
- * in between.
- */
-@NullMarked
-package org.standproud.api.stream;
-
-import org.jspecify.annotations.NullMarked;

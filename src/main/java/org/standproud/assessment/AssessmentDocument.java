@@ -1,0 +1,107 @@
+package org.standproud.assessment;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.standproud.advice.Advice;
+import org.standproud.advice.Quantity;
+import org.standproud.audit.Versions;
+import org.standproud.audit.replay.AssessmentContext;
+import org.standproud.setup.JobReference;
+import org.standproud.setup.Setup;
+import org.standproud.setup.UnitSystem;
+
+/**
+ * What is sent about a set-up, in the caller's units.
+ *
+ * @param id id of the assessment, to be printed on the traveler
+ * @param time when it was made
+ * @param job what it is for
+ * @param units the units of its numbers, unless a number names its own
+ * @param verdict what to do: run, run with care, do not run, not judged
+ * @param summary the verdict in one sentence with what decided it
+ * @param score 0 to 100
+ * @param subScores the same for each thing that cards protect
+ * @param findings what the cards have to say, gravest first, and who answers for going on
+ * @param measureFirst what to measure or state, most wanted first
+ * @param assumptions what was assumed for inputs that were not given
+ * @param evidence every fact with its band
+ * @param cautions the usual cautions
+ * @param versions what it was made with
+ * @param links where to find it again, and what it stands on
+ */
+public record AssessmentDocument(
+    UUID id,
+    Instant time,
+    JobReference job,
+    UnitSystem units,
+    String verdict,
+    String summary,
+    int score,
+    Map<String, Integer> subScores,
+    List<FindingDocument> findings,
+    List<String> measureFirst,
+    List<String> assumptions,
+    List<Quantity> evidence,
+    List<String> cautions,
+    Versions versions,
+    Links links) {
+
+  /**
+   * Where to find an assessment and what it stands on.
+   *
+   * @param self the assessment
+   * @param trace what every card said and why
+   * @param evidence every fact in SI units with its formula, inputs and assumptions
+   * @param acceptances what people have decided about its findings by now
+   * @param remedies the nearest set-ups that work
+   * @param otherHolds other ways to hold the job
+   * @param questions what to measure first
+   * @param envelope how far the cut may go
+   */
+  public record Links(
+      String self,
+      String trace,
+      String evidence,
+      String acceptances,
+      String remedies,
+      String otherHolds,
+      String questions,
+      String envelope) {
+
+    /** The links of an assessment. */
+    static Links to(UUID id) {
+      String self = "/v1/assessments/" + id;
+      return new Links(
+          self,
+          self + "/trace",
+          self + "/evidence",
+          self + "/acceptances",
+          self + "/remedies",
+          self + "/other-holds",
+          self + "/questions",
+          self + "/envelope");
+    }
+  }
+
+  static AssessmentDocument of(
+      AssessmentContext occasion, Setup setup, Advice advice, List<FindingDocument> findings) {
+    return new AssessmentDocument(
+        occasion.id(),
+        occasion.time(),
+        setup.job(),
+        setup.units(),
+        advice.verdict(),
+        advice.summary(),
+        advice.score(),
+        advice.subScores(),
+        findings,
+        advice.measureFirst(),
+        advice.assumptions(),
+        advice.evidence(),
+        advice.cautions(),
+        occasion.versions(),
+        Links.to(occasion.id()));
+  }
+}

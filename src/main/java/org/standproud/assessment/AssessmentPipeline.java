@@ -1,0 +1,106 @@
+package org.standproud.assessment;
+
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Advice;
+import org.standproud.advice.Adviser;
+import org.standproud.advice.Finding;
+import org.standproud.assessment.acceptance.RecordedFindingComparison;
+import org.standproud.assessment.acceptance.ShownAcceptance;
+import org.standproud.audit.Judged;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.canonical.PlainJson;
+import org.standproud.audit.replay.AssessmentContext;
+import org.standproud.audit.replay.AssessmentResult;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.RuleTrace;
+import org.standproud.setup.Setup;
+import org.standproud.setup.request.CanonicalText;
+
+/** Makes an answer from a set-up, the first time and in every replay. */
+public final class AssessmentPipeline {
+
+  private final Function<Setup, Evidence> mechanics;
+  private final AssessmentMetrics watch;
+
+  /**
+   * Making by some mechanics, which nobody watches.
+   *
+   * @param mechanics works out the evidence
+   */
+  public AssessmentPipeline(Function<Setup, Evidence> mechanics) {
+    this(mechanics, AssessmentMetrics.NOBODY);
+  }
+
+  /**
+   * Making by some mechanics.
+   *
+   * @param mechanics works out the evidence
+   * @param watch sees each stage
+   */
+  public AssessmentPipeline(Function<Setup, Evidence> mechanics, AssessmentMetrics watch) {
+    this.mechanics = mechanics;
+    this.watch = watch;
+  }
+
+  /**
+   * Makes an answer.
+   *
+   * @param setup the set-up
+   * @param rules what judges it
+   * @param occasion what else the answer says
+   */
+  public AssessmentResult make(Setup setup, RuleBase rules, AssessmentContext occasion) {
+    Evidence evidence =
+        watch.stage(AssessmentMetrics.Stage.MECHANICS, () -> mechanics.apply(setup));
+    RuleTrace trace = watch.stage(AssessmentMetrics.Stage.RULES, () -> rules.evaluate(evidence));
+    return watch.stage(
+        AssessmentMetrics.Stage.ADVICE, () -> advised(setup, evidence, trace, occasion));
+  }
+
+  private static AssessmentResult advised(
+      Setup setup, Evidence evidence, RuleTrace trace, AssessmentContext occasion) {
+    Advice advice = Adviser.advise(evidence, trace, setup.units());
+    EvidenceDocument numbers = EvidenceDocument.of(evidence);
+    CanonicalJson traced = PlainJson.canonical(TraceDocument.of(trace));
+    List<FindingDocument> findings =
+        advice.findings().stream().map(f -> answered(f, traced, occasion)).toList();
+    return new AssessmentResult(
+        kept(setup),
+        PlainJson.canonical(numbers),
+        traced,
+        PlainJson.canonical(AssessmentDocument.of(occasion, setup, advice, findings)),
+        new Judged(advice.verdict(), (double) advice.score()),
+        advice.findings().stream()
+            .map(f -> new RecordedFinding(f.card(), f.severity(), f.kind()))
+            .toList(),
+        EvidenceDigestCodec.of(numbers));
+  }
+
+  /** A set-up as records keep it, after names were resolved. */
+  static CanonicalJson kept(Setup setup) {
+    return CanonicalJson.told(out -> CanonicalText.write(setup, out));
+  }
+
+  private static FindingDocument answered(
+      Finding finding, CanonicalJson trace, AssessmentContext occasion) {
+    return new FindingDocument(finding, acceptances(finding.card(), trace, occasion));
+  }
+
+  private static @Nullable List<ShownAcceptance> acceptances(
+      String card, CanonicalJson trace, AssessmentContext occasion) {
+    List<ShownAcceptance> shown =
+        occasion.acceptances().stream()
+            .filter(a -> a.card().equals(card))
+            .flatMap(
+                a ->
+                    RecordedFindingComparison.line(trace, card)
+                        .map(now -> ShownAcceptance.of(a, null, now, occasion.time()))
+                        .stream())
+            .toList();
+    return shown.isEmpty() ? null : shown;
+  }
+}

@@ -1,0 +1,56 @@
+package org.standproud.assessment;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.replay.AssessmentContext;
+import org.standproud.audit.replay.AssessmentResult;
+import org.standproud.audit.replay.Engine;
+import org.standproud.rules.engine.RuleBase;
+import org.standproud.setup.catalogue.Catalogue;
+import org.standproud.setup.request.CanonicalText;
+import org.standproud.setup.request.Reading;
+import org.standproud.setup.request.SetupReader;
+
+/** This program as what answers are given again with. */
+public final class CurrentEngine implements Engine {
+
+  private final String version;
+  private final AssessmentPipeline making;
+  private final Supplier<Catalogue> shelves;
+
+  /**
+   * The program as it runs.
+   *
+   * @param version its version
+   * @param making makes answers
+   * @param shelves gives the catalogue of today
+   */
+  public CurrentEngine(String version, AssessmentPipeline making, Supplier<Catalogue> shelves) {
+    this.version = version;
+    this.making = making;
+    this.shelves = shelves;
+  }
+
+  @Override
+  public String version() {
+    return version;
+  }
+
+  @Override
+  public String catalogue() {
+    return shelves.get().revision();
+  }
+
+  @Override
+  public AssessmentResult make(CanonicalJson setup, RuleBase rules, AssessmentContext occasion) {
+    return making.make(CanonicalText.setup(setup.text()), rules, occasion);
+  }
+
+  @Override
+  public Optional<CanonicalJson> resolve(CanonicalJson request) {
+    return new SetupReader(shelves.get()).read(request.tree()) instanceof Reading.Accepted accepted
+        ? Optional.of(AssessmentPipeline.kept(accepted.setup()))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,79 @@
+package org.standproud.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Vocabulary;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * All evidence for one set-up, in SI units and unrounded, in the order of the vocabulary.
+ *
+ * @param facts every fact
+ */
+public record EvidenceDocument(List<FactLine> facts) {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
+
+  /** The facts of this program by name. */
+  static final Map<String, Fact> FACTS =
+      Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
+
+  /**
+   * One fact with what it stood on.
+   *
+   * @param value its value
+   * @param formula what gave it
+   * @param inputs the request paths or other facts it was computed from
+   * @param assumptions what was assumed on the way
+   */
+  public record FactLine(
+      FactValue value, String formula, List<String> inputs, List<Assumption> assumptions) {}
+
+  static EvidenceDocument of(Evidence evidence) {
+    return new EvidenceDocument(evidence.values().stream().map(EvidenceDocument::line).toList());
+  }
+
+  /**
+   * Evidence as it was kept; facts that this program no longer has a name for are left out.
+   *
+   * @param kept what a record holds
+   */
+  public static Evidence read(CanonicalJson kept) {
+    return kept(kept).evidence();
+  }
+
+  /** The lines as they were kept, whatever their names. */
+  static EvidenceDocument kept(CanonicalJson kept) {
+    return MAPPER.readValue(kept.text(), EvidenceDocument.class);
+  }
+
+  private Evidence evidence() {
+    List<EvidenceValue> values = new ArrayList<>();
+    for (FactLine line : facts) {
+      Fact fact = FACTS.get(line.value().fact());
+      if (fact != null) {
+        values.add(
+            new EvidenceValue(fact, line.value().value(), line.inputs(), line.assumptions()));
+      }
+    }
+    return new Evidence(values);
+  }
+
+  private static FactLine line(EvidenceValue value) {
+    return new FactLine(
+        FactValue.of(value.fact(), value.value()),
+        value.fact().formula(),
+        value.inputs(),
+        value.assumptions());
+  }
+}

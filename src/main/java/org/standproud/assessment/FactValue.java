@@ -1,0 +1,84 @@
+package org.standproud.assessment;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.setup.Band;
+
+/**
+ * The value of a fact in SI units; one of band, bands, word, yes and measure is there.
+ *
+ * @param fact name of the fact
+ * @param band least, likely and greatest value, if it is a number
+ * @param bands the same for each number, if it is a list of them
+ * @param unit the SI unit of the numbers, absent for pure numbers
+ * @param word the word, if it is one
+ * @param yes true or false, if it is that
+ * @param measure what has to be measured or stated, if it is not known
+ */
+public record FactValue(
+    String fact,
+    @Nullable Numbers band,
+    @Nullable List<Numbers> bands,
+    @Nullable String unit,
+    @Nullable String word,
+    @Nullable Boolean yes,
+    @Nullable String measure) {
+
+  /**
+   * A band.
+   *
+   * @param low least value
+   * @param likely likely value
+   * @param high greatest value
+   */
+  public record Numbers(double low, double likely, double high) {
+    static Numbers of(Band band) {
+      return new Numbers(band.low(), band.likely(), band.high());
+    }
+
+    Band asBand() {
+      return new Band(low, likely, high);
+    }
+  }
+
+  static FactValue of(Fact fact, Value value) {
+    String name = fact.name();
+    Fact.Number number = fact.number();
+    String unit = number == null ? null : unit(number.dimension().siUnit());
+    if (value instanceof Value.Quantity one) {
+      return new FactValue(name, Numbers.of(one.band()), null, unit, null, null, null);
+    } else if (value instanceof Value.Quantities list) {
+      List<Numbers> bands = list.bands().stream().map(Numbers::of).toList();
+      return new FactValue(name, null, bands, unit, null, null, null);
+    } else if (value instanceof Value.Text text) {
+      return new FactValue(name, null, null, null, text.word(), null, null);
+    } else if (value instanceof Value.Truth truth) {
+      return new FactValue(name, null, null, null, null, truth.yes(), null);
+    }
+    return new FactValue(name, null, null, null, null, null, ((Value.Missing) value).measure());
+  }
+
+  /** The value told. */
+  Value value() {
+    if (band != null) {
+      return new Value.Quantity(band.asBand());
+    }
+    if (bands != null) {
+      return new Value.Quantities(bands.stream().map(Numbers::asBand).toList());
+    }
+    if (word != null) {
+      return new Value.Text(word);
+    }
+    if (yes != null) {
+      return new Value.Truth(yes);
+    }
+    return new Value.Missing(measure == null ? fact : measure);
+  }
+
+  /** A unit; null for the pure number. */
+  static @Nullable String unit(String code) {
+    return code.isEmpty() ? null : code;
+  }
+}

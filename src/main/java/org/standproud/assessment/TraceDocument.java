@@ -1,0 +1,212 @@
+package org.standproud.assessment;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Changed;
+import org.standproud.rules.trace.ConditionTrace;
+import org.standproud.rules.trace.FactChange;
+import org.standproud.rules.trace.Margin;
+import org.standproud.rules.trace.RuleTrace;
+
+/**
+ * What every card said of one set-up, fired or not; numbers in SI units.
+ *
+ * @param ruleBase the revision of the rule base
+ * @param cards every card, in the order of their ids
+ * @param judgements every named judgement with its truth: true, false, either or unknown
+ */
+public record TraceDocument(
+    String ruleBase, List<CardResult> cards, Map<String, String> judgements) {
+
+  /**
+   * What one card came to.
+   *
+   * @param card its id
+   * @param title its claim
+   * @param kind fail, pass, open, notApplicable (SARIF 2.1.0) or informational
+   * @param truth true, false, either (it depends on where in its band a number lies) or unknown
+   * @param severity its severity after every change
+   * @param changes the changes of severity
+   * @param scope what each selector of its scope came to
+   * @param conditions what each condition came to
+   * @param margin how far the whole card is from flipping, absent if no number can flip it
+   */
+  public record CardResult(
+      String card,
+      String title,
+      String kind,
+      String truth,
+      String severity,
+      List<SeverityChange> changes,
+      List<ConditionResult> scope,
+      List<ConditionResult> conditions,
+      @Nullable Distance margin) {}
+
+  /**
+   * A change of severity.
+   *
+   * @param by id of the card that changed it
+   * @param overrides whether it set the severity outright
+   * @param to the severity it gives
+   * @param because why
+   */
+  public record SeverityChange(String by, boolean overrides, String to, String because) {}
+
+  /**
+   * What one condition came to.
+   *
+   * @param written the condition as written in the card
+   * @param words the condition in words
+   * @param truth true, false, either or unknown
+   * @param facts the facts in it with their values
+   * @param unknown why it cannot be judged; empty unless it is unknown
+   * @param margin how far it is from flipping, absent if no number can flip it
+   */
+  public record ConditionResult(
+      String written,
+      String words,
+      String truth,
+      List<FactValue> facts,
+      List<String> unknown,
+      @Nullable Distance margin) {}
+
+  /**
+   * How far a comparison is from flipping.
+   *
+   * @param comparison the comparison in words
+   * @param unit SI unit of both sides, absent for a pure number
+   * @param place which number of a list it is about, counted from 1; absent if about none
+   * @param value likely value of the left side
+   * @param threshold likely value of the right side
+   * @param clearance distance between the likely values, negative while what flags the card holds
+   * @param adverse the same at the worst ends of the bands
+   * @param flips for each fact in the comparison, where it would have to be
+   */
+  public record Distance(
+      String comparison,
+      @Nullable String unit,
+      @Nullable Integer place,
+      double value,
+      double threshold,
+      double clearance,
+      double adverse,
+      List<Flip> flips) {}
+
+  /**
+   * Where a fact would have to be for a comparison to flip.
+   *
+   * @param fact the fact
+   * @param unit its SI unit, absent for a pure number
+   * @param from its likely value now
+   * @param likely where it flips with every other fact at its likely value, absent if nowhere
+   * @param certain where it flips whatever the other facts are, absent if nowhere
+   */
+  public record Flip(
+      String fact,
+      @Nullable String unit,
+      double from,
+      @Nullable Double likely,
+      @Nullable Double certain) {}
+
+  /**
+   * The account of a trace.
+   *
+   * @param trace what the cards said
+   */
+  public static TraceDocument of(RuleTrace trace) {
+    Map<String, String> judgements = new TreeMap<>();
+    trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth)));
+    return new TraceDocument(
+        trace.revision(), each(trace.cards(), TraceDocument::line), judgements);
+  }
+
+  /** How far each card was from flipping, by id of the card, where a number decides. */
+  public Map<String, Distance> margins() {
+    Map<String, Distance> margins = new TreeMap<>();
+    for (CardResult card : cards) {
+      Distance margin = card.margin();
+      if (margin != null) {
+        margins.put(card.card(), margin);
+      }
+    }
+    return margins;
+  }
+
+  private static CardResult line(CardTrace card) {
+    return new CardResult(
+        card.id(),
+        card.card().title(),
+        card.kind().code(),
+        word(card.truth()),
+        card.severity().words(),
+        each(card.changes(), TraceDocument::change),
+        each(card.scope(), TraceDocument::condition),
+        each(card.conditions(), TraceDocument::condition),
+        distance(card.margin()));
+  }
+
+  private static SeverityChange change(Changed change) {
+    return new SeverityChange(
+        change.by(), change.overrides(), change.to().words(), change.because());
+  }
+
+  private static ConditionResult condition(ConditionTrace condition) {
+    return new ConditionResult(
+        condition.text().text(),
+        condition.words(),
+        word(condition.truth()),
+        each(condition.read(), r -> FactValue.of(r.fact(), r.value())),
+        condition.unknown(),
+        distance(condition.margin()));
+  }
+
+  private static @Nullable Distance distance(@Nullable Margin margin) {
+    if (margin == null) {
+      return null;
+    }
+    return new Distance(
+        margin.comparison(),
+        margin.dimension() == null ? null : FactValue.unit(margin.dimension().siUnit()),
+        margin.place(),
+        margin.value(),
+        margin.threshold(),
+        margin.clearance(),
+        margin.adverse(),
+        each(margin.changes(), TraceDocument::flip));
+  }
+
+  private static Flip flip(FactChange change) {
+    Fact.Number number = change.fact().number();
+    return new Flip(
+        change.fact().name(),
+        number == null ? null : FactValue.unit(number.dimension().siUnit()),
+        change.from(),
+        change.likely(),
+        change.certain());
+  }
+
+  /** By hand: a trace has a thousand lists of one or none, and a stream is dearer than these. */
+  private static <T, A> List<A> each(List<T> told, Function<T, A> account) {
+    if (told.isEmpty()) {
+      return List.of();
+    }
+    List<A> accounts = new ArrayList<>(told.size());
+    for (T one : told) {
+      accounts.add(account.apply(one));
+    }
+    return Collections.unmodifiableList(accounts);
+  }
+
+  private static String word(Truth truth) {
+    return truth.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,209 @@
+package org.standproud.assessment.acceptance;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.security.Principal;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.standproud.audit.Acceptance;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Mask;
+import org.standproud.audit.Person;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.Withdrawal;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.records.AcceptanceBook;
+import org.standproud.audit.records.Records;
+import org.standproud.audit.records.StoredRecord;
+import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.NotFoundException;
+import org.standproud.refusal.Refusal;
+import org.standproud.refusal.RefusalKind;
+
+/** Puts on record what people decide about findings. A verdict stays whatever is accepted. */
+@Component
+public class Acceptances {
+
+  private static final Clock CLOCK = Clock.systemUTC();
+
+  private final Records records;
+  private final AcceptanceBook book;
+
+  Acceptances(Records records, AcceptanceBook book) {
+    this.records = records;
+    this.book = book;
+  }
+
+  /**
+   * An acceptance as it is asked for.
+   *
+   * @param card id of the card whose finding is accepted
+   * @param reason why
+   * @param by who answers for it
+   * @param expires until when, at most a year ahead
+   * @param forJobOrder whether it speaks for later assessments of the same job order too
+   */
+  @Schema(name = "AcceptanceRequest")
+  public record Asked(
+      String card, String reason, Signature by, Instant expires, boolean forJobOrder) {}
+
+  /**
+   * A withdrawal as it is asked for.
+   *
+   * @param reason why
+   * @param by who takes the acceptance back
+   */
+  @Schema(name = "WithdrawalRequest")
+  public record TakenBack(String reason, Signature by) {}
+
+  /**
+   * A finding with what was decided about it.
+   *
+   * @param card the card
+   * @param kind its kind, as it was answered
+   * @param severity its severity, as it was answered
+   * @param acceptances what was decided, in force, stale or withdrawn
+   */
+  @Schema(name = "DecidedFinding")
+  public record Decided(
+      String card, String kind, String severity, List<ShownAcceptance> acceptances) {}
+
+  /**
+   * All that was decided about an assessment.
+   *
+   * @param assessment its id
+   * @param verdict its verdict, which no acceptance changes
+   * @param findings every finding, accepted or not
+   */
+  public record Decisions(UUID assessment, String verdict, List<Decided> findings) {}
+
+  /**
+   * Puts on record that somebody answers for going on in spite of a finding.
+   *
+   * @param id the assessment
+   * @param asked what is accepted, by whom
+   * @param caller who sends it
+   * @throws NotFoundException if there is no such assessment
+   * @throws BadParameterException if it cannot be accepted so
+   */
+  public ShownAcceptance accept(UUID id, Asked asked, Principal caller)
+      throws InterruptedException {
+    AuditRecord record = standing(id);
+    refuseMasked(record, asked);
+    RecordedFinding finding =
+        record.findings().stream()
+            .filter(f -> f.cardId().equals(asked.card()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new BadParameterException(
+                        "card", "the assessment has no finding of this card"));
+    CanonicalJson said = said(record, asked.card());
+    Acceptance given = acceptance(asked, asked.by().through(caller), record, finding, said);
+    records.append(given);
+    return ShownAcceptance.of(given, null, said, given.time());
+  }
+
+  /**
+   * All that was decided about an assessment by now.
+   *
+   * @param id the assessment
+   * @throws NotFoundException if there is no such assessment
+   */
+  public Decisions decisions(UUID id) {
+    AuditRecord record = standing(id);
+    List<AcceptanceBook.Decision> all = book.about(id, record.asked().jobOrder());
+    Instant now = CLOCK.instant();
+    return new Decisions(
+        id,
+        record.judged().verdict(),
+        record.findings().stream()
+            .map(
+                f ->
+                    new Decided(
+                        f.cardId(), f.kind(), f.severity(), shown(all, f.cardId(), record, now)))
+            .toList());
+  }
+
+  /**
+   * Puts on record that an acceptance is taken back.
+   *
+   * @param id the assessment
+   * @param acceptance the acceptance
+   * @param asked who takes it back, and why
+   * @param caller who sends it
+   * @throws NotFoundException if the assessment has no such acceptance
+   * @throws BadParameterException if it cannot be taken back so
+   */
+  public void withdraw(UUID id, UUID acceptance, TakenBack asked, Principal caller)
+      throws InterruptedException {
+    if (book.find(acceptance).filter(a -> a.assessment().equals(id)).isEmpty()) {
+      throw new NotFoundException("The assessment has no acceptance with this id.");
+    }
+    records.append(withdrawal(asked, asked.by().through(caller), acceptance));
+  }
+
+  /** What stands where a job order was is no job order. */
+  private static void refuseMasked(AuditRecord record, Asked asked) {
+    if (asked.forJobOrder() && Mask.WITHHELD.equals(record.asked().jobOrder())) {
+      throw new BadParameterException(
+          "forJobOrder", "the job order of this assessment is withheld");
+    }
+  }
+
+  private AuditRecord standing(UUID id) {
+    StoredRecord stored =
+        records
+            .find(id)
+            .orElseThrow(() -> new NotFoundException("No assessment has the id " + id + "."));
+    if (stored.gone()) {
+      throw new Refusal(RefusalKind.GONE, RefusalKind.GONE.meaning());
+    }
+    return stored.record();
+  }
+
+  private static Acceptance acceptance(
+      Asked asked, Person by, AuditRecord record, RecordedFinding finding, CanonicalJson said) {
+    try {
+      return new Acceptance(
+          AuditRecord.newId(),
+          CLOCK.instant(),
+          record.id(),
+          record.asked().jobOrder(),
+          finding.cardId(),
+          finding.severity(),
+          said,
+          by,
+          asked.reason(),
+          asked.expires(),
+          asked.forJobOrder());
+    } catch (IllegalArgumentException e) {
+      throw new BadParameterException("body", String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static Withdrawal withdrawal(TakenBack asked, Person by, UUID acceptance) {
+    try {
+      return new Withdrawal(AuditRecord.newId(), CLOCK.instant(), acceptance, by, asked.reason());
+    } catch (IllegalArgumentException e) {
+      throw new BadParameterException("body", String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static List<ShownAcceptance> shown(
+      List<AcceptanceBook.Decision> all, String card, AuditRecord record, Instant now) {
+    return all.stream()
+        .filter(d -> d.acceptance().card().equals(card))
+        .map(d -> ShownAcceptance.of(d.acceptance(), d.withdrawal(), said(record, card), now))
+        .toList();
+  }
+
+  private static CanonicalJson said(AuditRecord record, String card) {
+    return Objects.requireNonNull(
+        RecordedFindingComparison.line(record.account().trace(), card).orElse(null),
+        "every card is in the trace");
+  }
+}

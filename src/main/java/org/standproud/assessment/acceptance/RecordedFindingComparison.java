@@ -1,0 +1,115 @@
+package org.standproud.assessment.acceptance;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.standproud.audit.canonical.CanonicalJson;
+import tools.jackson.databind.JsonNode;
+
+/** What one card said, line of a trace against line of a trace. */
+public final class RecordedFindingComparison {
+
+  /** What is left of conversions between units is no change. */
+  private static final MathContext COMPARED = new MathContext(6);
+
+  private RecordedFindingComparison() {}
+
+  /**
+   * What a card said.
+   *
+   * @param trace the trace part of an account
+   * @param card id of the card
+   * @return its line; empty when the trace has none
+   */
+  public static Optional<CanonicalJson> line(CanonicalJson trace, String card) {
+    for (JsonNode line : trace.tree().path("cards")) {
+      if (line.path("card").asString("").equals(card)) {
+        return Optional.of(CanonicalJson.of(line));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What differs between what a card said then and what it says now: its severity, its kind, its
+   * conditions, its limit and every number it read, to six figures.
+   *
+   * @param then its line then
+   * @param now its line now
+   * @return one phrase for each difference, none when it says the same
+   */
+  public static List<String> changes(CanonicalJson then, CanonicalJson now) {
+    JsonNode was = then.tree();
+    JsonNode is = now.tree();
+    List<String> changes = new ArrayList<>();
+    differ("severity", was.path("severity"), is.path("severity"), changes);
+    differ("kind", was.path("kind"), is.path("kind"), changes);
+    differ("truth", was.path("truth"), is.path("truth"), changes);
+    if (!conditions(was).equals(conditions(is))) {
+      changes.add("the card was rewritten");
+    }
+    differ("limit", was.at("/margin/threshold"), is.at("/margin/threshold"), changes);
+    Map<String, JsonNode> facts = facts(is);
+    Map<String, JsonNode> before = facts(was);
+    before.forEach(
+        (name, value) -> {
+          JsonNode other = facts.get(name);
+          if (other != null) {
+            differ(name, value, other, changes);
+          }
+        });
+    return changes;
+  }
+
+  private static void differ(String what, JsonNode was, JsonNode is, List<String> changes) {
+    String then = told(was);
+    String now = told(is);
+    if (!then.equals(now)) {
+      changes.add(what + " was " + then + ", is " + now);
+    }
+  }
+
+  private static List<String> conditions(JsonNode line) {
+    List<String> written = new ArrayList<>();
+    for (String part : List.of("scope", "conditions")) {
+      line.path(part).forEach(c -> written.add(c.path("written").asString("")));
+    }
+    return written;
+  }
+
+  private static Map<String, JsonNode> facts(JsonNode line) {
+    Map<String, JsonNode> facts = new TreeMap<>();
+    for (String part : List.of("scope", "conditions")) {
+      for (JsonNode condition : line.path(part)) {
+        condition.path("facts").forEach(f -> facts.put(f.path("fact").asString(""), f));
+      }
+    }
+    return facts;
+  }
+
+  private static String told(JsonNode value) {
+    if (value.has("band")) {
+      JsonNode band = value.path("band");
+      String low = told(band.path("low"));
+      String high = told(band.path("high"));
+      String number = low.equals(high) ? low : low + " to " + high;
+      return (number + ", likely " + told(band.path("likely")) + " " + unit(value)).strip();
+    } else if (value.isNumber()) {
+      return BigDecimal.valueOf(value.asDouble()).round(COMPARED).stripTrailingZeros().toString();
+    }
+    for (String part : List.of("word", "yes")) {
+      if (value.has(part)) {
+        return value.path(part).asString();
+      }
+    }
+    return value.isString() ? value.asString() : "not known";
+  }
+
+  private static String unit(JsonNode value) {
+    return value.path("unit").asString("");
+  }
+}

@@ -1,0 +1,153 @@
+package org.standproud.assessment.batch;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.MDC;
+import org.standproud.assessment.RefusalRenderer;
+import org.standproud.assessment.SetupRejectedException;
+import org.standproud.assessment.TraceId;
+import org.standproud.assessment.idempotency.IdempotencyKey;
+import org.standproud.assessment.idempotency.IdempotentAssessor;
+import org.standproud.refusal.BodyTooLargeException;
+import org.standproud.refusal.ConcurrencyLimit;
+import org.standproud.refusal.TooManyBatchesException;
+import org.standproud.setup.request.Problem;
+
+/**
+ * Judges the lines of a batch on every core. Each is judged as a request of its own would be and is
+ * on disk before it is answered; what is wrong with one changes nothing for the others.
+ */
+public final class Batch implements AutoCloseable {
+
+  /** Several to a core, because each also waits for the disk, where a group commits at once. */
+  private static final int THREADS = 8 * Runtime.getRuntime().availableProcessors();
+
+  private static final int WINDOW = 4 * THREADS;
+
+  private final IdempotentAssessor assessor;
+  private final RefusalRenderer problems;
+  private final long mostLines;
+  private final ConcurrencyLimit room;
+  private final AtomicInteger threads = new AtomicInteger();
+  private final ExecutorService workers =
+      Executors.newFixedThreadPool(
+          THREADS, task -> new Thread(task, "batch-" + threads.incrementAndGet()));
+
+  /**
+   * Judging of batches.
+   *
+   * @param assessor judges
+   * @param problems tells what is wrong with a line
+   * @param mostLines most lines of one batch that are answered
+   * @param mostAtATime most batches at a time; each holds a thread of the server for as long as its
+   *     caller likes, so without a limit slow callers could keep all others out
+   */
+  public Batch(
+      IdempotentAssessor assessor, RefusalRenderer problems, long mostLines, int mostAtATime) {
+    this.assessor = assessor;
+    this.problems = problems;
+    this.mostLines = mostLines;
+    this.room = new ConcurrencyLimit(mostAtATime, TooManyBatchesException::new);
+  }
+
+  /**
+   * Room for one more batch.
+   *
+   * @throws TooManyBatchesException if there is none
+   */
+  public ConcurrencyLimit.Place place() {
+    return room.place();
+  }
+
+  /** Judges what comes from a source until it ends. */
+  public void judge(
+      OrderedParallelism.Source<Entry> source,
+      String caller,
+      OrderedParallelism.Sink<LineResult> sink)
+      throws IOException, InterruptedException {
+    String trace = TraceId.current();
+    new OrderedParallelism<Entry, LineResult>(
+            entry -> answer(entry, caller, trace), workers, WINDOW)
+        .run(new UpTo(source, mostLines), sink);
+  }
+
+  private LineResult answer(Entry entry, String caller, @Nullable String trace) {
+    try (MDC.MDCCloseable inTrace = TraceId.in(trace)) {
+      return answer(entry, caller);
+    }
+  }
+
+  private LineResult answer(Entry entry, String caller) {
+    Map<String, String> columns = Map.of();
+    try {
+      Entry.Wanted wanted = entry.reading().read();
+      columns = wanted.columns();
+      IdempotencyKey key = wanted.key() == null ? null : new IdempotencyKey(caller, wanted.key());
+      return LineResult.judged(
+          entry.line(), assessor.assess(wanted.request(), caller, key).record());
+    } catch (SetupRejectedException e) {
+      return LineResult.refused(entry.line(), problems.render(e), named(e, columns));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return LineResult.refused(entry.line(), problems.render(e), null);
+    } catch (RuntimeException e) {
+      return LineResult.refused(entry.line(), problems.render(e), null);
+    }
+  }
+
+  private static @Nullable Map<String, String> named(
+      SetupRejectedException refused, Map<String, String> columns) {
+    Map<String, String> named = new HashMap<>();
+    for (Problem problem : refused.problems()) {
+      columns.forEach(
+          (field, column) -> {
+            // A quantity with a unit of its own is told by its value, inside the field.
+            if ((problem.pointer() + "/").startsWith(field + "/")) {
+              named.put(problem.pointer(), column);
+            }
+          });
+    }
+    return named.isEmpty() ? null : named;
+  }
+
+  /** Finishes the lines that were begun. */
+  @Override
+  public void close() {
+    workers.shutdown();
+  }
+
+  /** Says of the first line too many that it is, and reads no more. */
+  private static final class UpTo implements OrderedParallelism.Source<Entry> {
+
+    private final OrderedParallelism.Source<Entry> source;
+    private final long most;
+    private long read;
+
+    private UpTo(OrderedParallelism.Source<Entry> source, long most) {
+      this.source = source;
+      this.most = most;
+    }
+
+    @Override
+    public @Nullable Entry next() throws IOException {
+      if (read > most) {
+        return null;
+      }
+      Entry next = source.next();
+      if (next == null || ++read <= most) {
+        return next;
+      }
+      return new Entry(
+          next.line(),
+          () -> {
+            throw new BodyTooLargeException(
+                "A batch may have " + most + " lines at most; this and what follows is not read.");
+          });
+    }
+  }
+}

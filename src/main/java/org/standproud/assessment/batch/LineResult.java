@@ -1,0 +1,59 @@
+package org.standproud.assessment.batch;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.standproud.assessment.RefusalRenderer;
+import org.standproud.audit.AuditRecord;
+
+/**
+ * What came of a line.
+ *
+ * @param line number of the line or row that it answers, from 1
+ * @param status what a request of its own would have been answered with: 201, or that of the
+ *     problem
+ * @param id id of the assessment, to be printed on the traveler
+ * @param jobOrder job order of the set-up, if it names one
+ * @param verdict words of the verdict
+ * @param score 0 to 100
+ * @param ruleBase revision of the rule base that judged it
+ * @param self where the whole answer is
+ * @param problem why it was not judged
+ * @param columns for a row of a table, the column that stands for each field the problem names
+ */
+public record LineResult(
+    long line,
+    int status,
+    @Nullable UUID id,
+    @Nullable String jobOrder,
+    @Nullable String verdict,
+    @Nullable Double score,
+    @Nullable String ruleBase,
+    @Nullable String self,
+    @Schema(ref = "#/components/schemas/Problem") @Nullable Object problem,
+    @Nullable Map<String, String> columns) {
+
+  /** The status of a line that was judged: that of a request of its own, 201. */
+  static final int JUDGED = 201;
+
+  static LineResult judged(long line, AuditRecord record) {
+    return new LineResult(
+        line,
+        JUDGED,
+        record.id(),
+        record.asked().jobOrder(),
+        record.judged().verdict(),
+        record.judged().score(),
+        record.versions().ruleBase(),
+        "/v1/assessments/" + record.id(),
+        null,
+        null);
+  }
+
+  static LineResult refused(
+      long line, RefusalRenderer.Document problem, @Nullable Map<String, String> columns) {
+    return new LineResult(
+        line, problem.status(), null, null, null, null, null, null, problem.body(), columns);
+  }
+}

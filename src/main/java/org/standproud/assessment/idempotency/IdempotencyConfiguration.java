@@ -1,0 +1,28 @@
+package org.standproud.assessment.idempotency;
+
+import java.time.Clock;
+import java.time.Duration;
+import javax.sql.DataSource;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.standproud.assessment.Assessor;
+import org.standproud.audit.records.Records;
+
+/** Puts the keys beside the records. */
+@Configuration(proxyBeanMethods = false)
+class IdempotencyConfiguration {
+
+  @Bean
+  @DependsOnDatabaseInitialization
+  IdempotencyKeyRepository keptKeys(
+      DataSource dataSource, @Value("${standproud.idempotency.kept}") Duration kept) {
+    return new IdempotencyKeyRepository(dataSource, kept, Clock.systemUTC());
+  }
+
+  @Bean
+  IdempotentAssessor onceOnly(Assessor assessor, Records records, IdempotencyKeyRepository keys) {
+    return new IdempotentAssessor(assessor, records, keys);
+  }
+}

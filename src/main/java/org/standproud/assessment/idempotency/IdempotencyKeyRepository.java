@@ -1,0 +1,88 @@
+package org.standproud.assessment.idempotency;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The keys on disk, each until it expires. */
+public final class IdempotencyKeyRepository {
+
+  private final JdbcClient client;
+  private final Duration kept;
+  private final Clock clock;
+
+  /**
+   * Keys beside the records.
+   *
+   * @param dataSource the database of the records
+   * @param kept how long a key stands for its answer
+   * @param clock tells when that is over
+   */
+  public IdempotencyKeyRepository(DataSource dataSource, Duration kept, Clock clock) {
+    this.client = JdbcClient.create(dataSource);
+    this.kept = kept;
+    this.clock = clock;
+  }
+
+  /**
+   * What a key stands for.
+   *
+   * @param fingerprint SHA-256 of the request in canonical form
+   * @param record id of its answer
+   */
+  record Entry(String fingerprint, UUID record) {
+
+    private static Entry read(ResultSet row, int number) throws SQLException {
+      return new Entry(row.getString(1), row.getObject(2, UUID.class));
+    }
+  }
+
+  Optional<Entry> find(IdempotencyKey key) {
+    return client
+        .sql(
+            "select fingerprint, record_id from idempotency_key"
+                + " where caller = ? and idempotency_key = ? and expires_at > ?")
+        .params(key.caller(), key.value(), now())
+        .query(Entry::read)
+        .optional();
+  }
+
+  /**
+   * Keeps a key; in the transaction of its record. One that has expired makes room.
+   *
+   * @throws org.springframework.dao.DuplicateKeyException when it stands for an answer already
+   */
+  void keep(IdempotencyKey key, Entry entry) {
+    OffsetDateTime now = now();
+    client
+        .sql(
+            "delete from idempotency_key"
+                + " where caller = ? and idempotency_key = ? and expires_at <= ?")
+        .params(key.caller(), key.value(), now)
+        .update();
+    client
+        .sql("insert into idempotency_key values (?, ?, ?, ?, ?)")
+        .params(key.caller(), key.value(), entry.fingerprint(), entry.record(), now.plus(kept))
+        .update();
+  }
+
+  /**
+   * Forgets the keys that have expired.
+   *
+   * @return how many
+   */
+  public int forgetExpired() {
+    return client.sql("delete from idempotency_key where expires_at <= ?").param(now()).update();
+  }
+
+  private OffsetDateTime now() {
+    return clock.instant().atOffset(ZoneOffset.UTC);
+  }
+}

@@ -1,0 +1,123 @@
+package org.standproud.assessment.retention;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.Period;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
+import org.springframework.scheduling.annotation.Scheduled;
+import org.springframework.stereotype.Component;
+import org.standproud.access.journal.AccessJournal;
+import org.standproud.audit.Mask;
+import org.standproud.audit.Person;
+import org.standproud.audit.records.RecordQuery;
+import org.standproud.audit.records.Retention;
+
+/**
+ * Takes old texts away by the clock, as the shop's rule says, if it says so. What is taken from
+ * records stands in their chain, and what is taken from the journal of access in the journal.
+ */
+@Component
+@ConditionalOnWebApplication(type = ConditionalOnWebApplication.Type.SERVLET)
+class ScheduledRetention {
+
+  private static final Logger LOG = LoggerFactory.getLogger(ScheduledRetention.class);
+  private static final Person SERVICE = new Person("the service, by the clock", "operator");
+
+  /** How far the clock may be put right and still be believed. Common practice, no source. */
+  private static final Duration BELIEVED = Duration.ofHours(2);
+
+  private final Retention records;
+  private final AccessJournal journal;
+  private final Rule rule;
+  private final Clock clock;
+  private final LongSupplier steady;
+  private final Instant startedAt;
+  private final long startedNanos;
+
+  /**
+   * How long the shop keeps what.
+   *
+   * @param recordsFor how long records keep their texts; null for ever
+   * @param mask what is taken from them then
+   * @param journalFor how long the journal of access is kept; null for ever
+   */
+  record Rule(@Nullable Period recordsFor, Mask mask, @Nullable Period journalFor) {}
+
+  @Autowired
+  ScheduledRetention(
+      Retention records,
+      AccessJournal journal,
+      @Value("${standproud.retention.records}") String recordsFor,
+      @Value("${standproud.retention.mask}") Mask mask,
+      @Value("${standproud.retention.journal}") String journalFor) {
+    this(
+        records,
+        journal,
+        new Rule(period(recordsFor), mask, period(journalFor)),
+        Clock.systemUTC(),
+        System::nanoTime);
+  }
+
+  /**
+   * A rule that is kept.
+   *
+   * @param clock tells what is old
+   * @param steady counts nanoseconds and never jumps, to check the clock by
+   */
+  ScheduledRetention(
+      Retention records, AccessJournal journal, Rule rule, Clock clock, LongSupplier steady) {
+    this.records = records;
+    this.journal = journal;
+    this.rule = rule;
+    this.clock = clock;
+    this.steady = steady;
+    this.startedAt = clock.instant();
+    this.startedNanos = steady.getAsLong();
+  }
+
+  private static @Nullable Period period(String text) {
+    return text.isBlank() ? null : Period.parse(text);
+  }
+
+  /**
+   * Does what the rule asks for now; what it did before it does not do again. Text that was taken
+   * cannot be given back, so nothing is taken by a clock that jumped since the service started.
+   */
+  @Scheduled(initialDelayString = "PT1M", fixedDelayString = "PT24H")
+  void keepTheRule() throws InterruptedException {
+    Duration jump = jump();
+    if (jump.abs().compareTo(BELIEVED) > 0) {
+      LOG.error("No text was taken: the clock jumped by {}; put it right and restart", jump);
+      return;
+    }
+    Optional<Instant> oldRecords = before(rule.recordsFor());
+    if (oldRecords.isPresent()) {
+      String reason =
+          "Kept for " + rule.recordsFor() + ", the rule of standproud.retention.records.";
+      long taken =
+          records.withhold(
+              RecordQuery.all().between(null, oldRecords.get()), rule.mask(), SERVICE, reason);
+      LOG.info("{} record(s) lost text that was kept for {}", taken, rule.recordsFor());
+    }
+    before(rule.journalFor()).ifPresent(journal::cut);
+  }
+
+  private Duration jump() {
+    Duration passed = Duration.ofNanos(steady.getAsLong() - startedNanos);
+    return Duration.between(startedAt, clock.instant()).minus(passed);
+  }
+
+  private Optional<Instant> before(@Nullable Period keptFor) {
+    return Optional.ofNullable(keptFor)
+        .map(period -> clock.instant().atZone(ZoneOffset.UTC).minus(period).toInstant());
+  }
+}

@@ -1,8 +1,0 @@
-/**
- * What people decided about findings, and whether it still speaks for what is found now. An
- * acceptance is shown beside its finding; it takes no finding away and changes no verdict.
- */
-@NullMarked
-package org.standproud.audit.decisions;
-
-import org.jspecify.annotations.NullMarked;

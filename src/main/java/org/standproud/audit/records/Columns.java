@@ -1,0 +1,102 @@
+package org.standproud.audit.records;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.Acceptance;
+import org.standproud.audit.Asked;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.ChainRecord;
+import org.standproud.audit.Judged;
+import org.standproud.audit.RecordType;
+import org.standproud.audit.Versions;
+import org.standproud.audit.Withdrawal;
+
+/** What a row repeats of its record, named as the columns are, so that it can be searched. */
+record Columns(
+    String recordType,
+    UUID id,
+    @Nullable UUID about,
+    OffsetDateTime recordedAt,
+    @Nullable String caller,
+    @Nullable String jobOrder,
+    @Nullable String workMaster,
+    @Nullable String operation,
+    @Nullable String machine,
+    @Nullable String verdict,
+    @Nullable Double score,
+    @Nullable String ruleBase,
+    @Nullable String catalogue,
+    @Nullable String engine) {
+
+  Columns {
+    recordedAt = recordedAt.withOffsetSameInstant(ZoneOffset.UTC);
+  }
+
+  static Columns of(ChainRecord record) {
+    if (record instanceof AuditRecord answer) {
+      return of(answer);
+    } else if (record instanceof Acceptance given) {
+      return of(record, given.assessment(), given.jobOrder());
+    } else if (record instanceof Withdrawal withdrawal) {
+      return of(record, withdrawal.acceptance(), null);
+    }
+    return of(record, null, null);
+  }
+
+  private static Columns of(ChainRecord record, @Nullable UUID about, @Nullable String jobOrder) {
+    return new Columns(
+        RecordType.of(record).word(),
+        record.id(),
+        about,
+        utc(record.time()),
+        null,
+        jobOrder,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
+  private static Columns of(AuditRecord record) {
+    return new Columns(
+        RecordType.ASSESSMENT.word(),
+        record.id(),
+        null,
+        utc(record.time()),
+        record.asked().caller(),
+        record.asked().jobOrder(),
+        record.asked().workMaster(),
+        record.asked().operation(),
+        record.asked().machine(),
+        record.judged().verdict(),
+        record.judged().score(),
+        record.versions().ruleBase(),
+        record.versions().catalogue(),
+        record.versions().engine());
+  }
+
+  RecordSummary summary(long sequence, String seal) {
+    return new RecordSummary(
+        new Stored(id, sequence, seal),
+        recordedAt.toInstant(),
+        new Asked(kept(caller), jobOrder, workMaster, operation, machine),
+        new Judged(kept(verdict), score),
+        new Versions(kept(ruleBase), kept(catalogue), kept(engine)));
+  }
+
+  private static String kept(@Nullable String word) {
+    return Objects.requireNonNull(word, "every assessment has it");
+  }
+
+  private static OffsetDateTime utc(Instant time) {
+    return time.atOffset(ZoneOffset.UTC);
+  }
+}

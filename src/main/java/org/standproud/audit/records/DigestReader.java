@@ -1,0 +1,99 @@
+package org.standproud.audit.records;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.RecordedFinding;
+
+/**
+ * Answers in short, newest first, a page at a time. One that has no numbers beside it yet is read
+ * whole, and its numbers are put there for the next time.
+ */
+final class DigestReader {
+
+  private static final int ROWS_AT_A_TIME = 256;
+
+  private final RecordTables tables;
+  private final TransactionTemplate transaction;
+  private final EvidenceDigest inShort;
+
+  /**
+   * A row.
+   *
+   * @param sequence place of its record
+   * @param id id of its record
+   * @param jobOrder the job order, null if none was given
+   * @param verdict the verdict
+   * @param numbers the numbers
+   */
+  record Row(long sequence, UUID id, @Nullable String jobOrder, String verdict, byte[] numbers) {
+
+    /** The row of an answer, null if no numbers are left or wanted. */
+    static @Nullable Row of(long sequence, AuditRecord answer, EvidenceDigest inShort) {
+      byte[] numbers = inShort.of(answer);
+      return numbers == null
+          ? null
+          : new Row(
+              sequence, answer.id(), answer.asked().jobOrder(), answer.judged().verdict(), numbers);
+    }
+
+    /** Whether it is what an answer says. */
+    boolean agrees(AuditRecord answer, EvidenceDigest inShort) {
+      return id.equals(answer.id())
+          && Objects.equals(jobOrder, answer.asked().jobOrder())
+          && verdict.equals(answer.judged().verdict())
+          && inShort.agree(numbers, answer);
+    }
+  }
+
+  DigestReader(RecordTables tables, TransactionTemplate transaction, EvidenceDigest inShort) {
+    this.tables = tables;
+    this.transaction = transaction;
+    this.inShort = inShort;
+  }
+
+  Stream<DigestRecord> stream() {
+    return LongStream.iterate(
+            tables.head().sequence(), last -> last > 0, last -> last - ROWS_AT_A_TIME)
+        .boxed()
+        .flatMap(last -> told(Math.max(1, last - ROWS_AT_A_TIME + 1), last));
+  }
+
+  private Stream<DigestRecord> told(long first, long last) {
+    Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
+    Map<Long, Row> kept = tables.shorts(first, last);
+    return tables.answers(first, last).stream()
+        .flatMap(place -> whole(place, kept.get(place)).stream())
+        .map(
+            row ->
+                new DigestRecord(
+                    row.id(),
+                    row.jobOrder(),
+                    row.verdict(),
+                    findings.getOrDefault(row.sequence(), List.of()),
+                    row.numbers()));
+  }
+
+  private Optional<Row> whole(long place, @Nullable Row kept) {
+    return kept != null && inShort.reads(kept.numbers())
+        ? Optional.of(kept)
+        : transaction.execute(status -> made(place));
+  }
+
+  private Optional<Row> made(long place) {
+    // Locked, so that nobody takes the text away while its numbers are put beside it.
+    RecordTables.Row whole = tables.lock(place);
+    Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
+    if (made != null) {
+      tables.replaceShort(made);
+    }
+    return Optional.ofNullable(made);
+  }
+}

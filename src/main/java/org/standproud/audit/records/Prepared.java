@@ -1,0 +1,92 @@
+package org.standproud.audit.records;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.Acceptance;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.ChainRecord;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.chain.Link;
+
+/**
+ * A record made ready in its caller's thread, so that the one writer only seals and inserts.
+ *
+ * @param record the record
+ * @param columns what its row repeats of it
+ * @param body its text
+ * @param packed its text as the row holds it
+ * @param findings what its rows of findings say
+ * @param numbers what lies beside it in short
+ * @param taken the records whose texts go in the same transaction
+ * @param alongside what else is written in the same transaction
+ */
+record Prepared(
+    ChainRecord record,
+    Columns columns,
+    CanonicalJson body,
+    byte[] packed,
+    List<RecordedFinding> findings,
+    byte @Nullable [] numbers,
+    List<Masked> taken,
+    TransactionalWrite alongside) {
+
+  /** What an acceptance leaves among the findings, so that it can be found and counted by card. */
+  static final String ACCEPTED = "accepted";
+
+  /**
+   * A record of which something is taken.
+   *
+   * @param sequence its place
+   * @param digest SHA-256 of the text that was sealed
+   * @param left what is left of it
+   */
+  record Masked(long sequence, String digest, ChainRecord left) {}
+
+  /** A record that stands in a chain already, by the very text that was sealed. */
+  static Prepared of(Link link) {
+    return of(
+        ChainRecord.from(link.text()), link.text(), null, List.of(), TransactionalWrite.NOTHING);
+  }
+
+  /** An answer whose numbers in short are at hand. */
+  static Prepared of(AuditRecord record, byte @Nullable [] numbers, TransactionalWrite alongside) {
+    return of(record, record.body(), numbers, List.of(), alongside);
+  }
+
+  static Prepared of(ChainRecord record, EvidenceDigest inShort, TransactionalWrite alongside) {
+    byte[] numbers = record instanceof AuditRecord answer ? inShort.of(answer) : null;
+    return of(record, record.body(), numbers, List.of(), alongside);
+  }
+
+  static Prepared taking(ChainRecord order, List<Masked> taken) {
+    return of(order, order.body(), null, taken, TransactionalWrite.NOTHING);
+  }
+
+  private static Prepared of(
+      ChainRecord record,
+      CanonicalJson body,
+      byte @Nullable [] numbers,
+      List<Masked> taken,
+      TransactionalWrite alongside) {
+    body.sha256(); // Kept with the text, so that the writer finds it.
+    return new Prepared(
+        record,
+        Columns.of(record),
+        body,
+        PackedText.of(body),
+        findings(record),
+        numbers,
+        taken,
+        alongside);
+  }
+
+  static List<RecordedFinding> findings(ChainRecord record) {
+    if (record instanceof AuditRecord answer) {
+      return answer.findings();
+    } else if (record instanceof Acceptance given) {
+      return List.of(new RecordedFinding(given.card(), given.severity(), ACCEPTED));
+    }
+    return List.of();
+  }
+}

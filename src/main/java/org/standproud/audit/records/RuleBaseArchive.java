@@ -1,0 +1,91 @@
+package org.standproud.audit.records;
+
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.sql.DataSource;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.replay.KeptRuleBase;
+
+/**
+ * Every rule base that ever gave an answer. A revision's id is a hash over its content, so a text
+ * that was changed no longer gives the revision that an answer names.
+ */
+public final class RuleBaseArchive {
+
+  /** What a revision is called beside an exported chain. */
+  public static final String NAME = "ruleBase";
+
+  private final JdbcClient client;
+  private final TransactionTemplate transaction;
+  private final AppendListener following;
+
+  public RuleBaseArchive(DataSource dataSource, AppendListener following) {
+    this.client = JdbcClient.create(dataSource);
+    this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
+    this.following = following;
+  }
+
+  /**
+   * Keeps a rule base; one that is kept already stays as it is.
+   *
+   * @param ruleBase what is to be kept, before its first answer is given
+   */
+  public void keep(KeptRuleBase ruleBase) {
+    if (find(ruleBase.revision().id()).isPresent()) {
+      return;
+    }
+    try {
+      transaction.executeWithoutResult(
+          status -> {
+            insert(ruleBase);
+            following.ruleBase(ruleBase);
+          });
+    } catch (DuplicateKeyException another) {
+      if (find(ruleBase.revision().id()).isEmpty()) { // Else another service kept it meanwhile.
+        throw another;
+      }
+    }
+  }
+
+  private void insert(KeptRuleBase ruleBase) {
+    client
+        .sql(
+            "insert into rule_base_revision (id, content_hash, author, published_at, content)"
+                + " values (?, ?, ?, ?, ?)")
+        .params(
+            ruleBase.revision().id(),
+            ruleBase.revision().contentHash(),
+            ruleBase.revision().author(),
+            ruleBase.revision().time().atOffset(ZoneOffset.UTC),
+            ruleBase.text().text())
+        .update();
+  }
+
+  /**
+   * Finds a rule base.
+   *
+   * @param revision id of the revision
+   */
+  public Optional<KeptRuleBase> find(String revision) {
+    return client
+        .sql("select content from rule_base_revision where id = ?")
+        .param(revision)
+        .query(String.class)
+        .optional()
+        .map(text -> KeptRuleBase.from(new CanonicalJson(text)));
+  }
+
+  /** Gives the text of every rule base, in the order they were published. */
+  public void texts(Consumer<CanonicalJson> use) {
+    client
+        .sql("select id from rule_base_revision order by published_at, id")
+        .query(String.class)
+        .list()
+        .forEach(id -> find(id).map(KeptRuleBase::text).ifPresent(use));
+  }
+}

@@ -1,8 +1,0 @@
-/**
- * Puts records on disk before an answer is sent, and finds them again; the same on H2 and
- * PostgreSQL.
- */
-@NullMarked
-package org.standproud.audit.store;
-
-import org.jspecify.annotations.NullMarked;

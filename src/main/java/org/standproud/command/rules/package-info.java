@@ -1,0 +1,5 @@
+/** The commands for whoever keeps the cards: check, test, explain, new, pages. */
+@NullMarked
+package org.standproud.command.rules;
+
+import org.jspecify.annotations.NullMarked;

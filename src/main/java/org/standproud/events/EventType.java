@@ -1,0 +1,33 @@
+package org.standproud.events;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What a shop system can be told of. */
+public enum EventType {
+  /** A set-up was judged. */
+  ASSESSMENT_JUDGED("org.standproud.assessment.judged"),
+  /** Somebody answers for going on in spite of a finding. */
+  FINDING_ACCEPTED("org.standproud.finding.accepted"),
+  /** An acceptance was taken back. */
+  ACCEPTANCE_WITHDRAWN("org.standproud.acceptance.withdrawn"),
+  /** Texts of old records were taken away. */
+  RECORDS_WITHHELD("org.standproud.records.withheld"),
+  /** A rule base passed the gate and went into service. */
+  RULE_BASE_PUBLISHED("org.standproud.rulebase.published");
+
+  private final String code;
+
+  EventType(String code) {
+    this.code = code;
+  }
+
+  /** The type as a CloudEvent names it. */
+  public String code() {
+    return code;
+  }
+
+  public static Optional<EventType> of(String code) {
+    return Arrays.stream(values()).filter(t -> t.code.equals(code)).findFirst();
+  }
+}

@@ -1,0 +1,54 @@
+package org.standproud.mechanics.evidence.stage;
+
+import static org.standproud.mechanics.evidence.Vocabulary.COVERS_STOCK;
+import static org.standproud.mechanics.evidence.Vocabulary.ENGAGED_TEETH;
+import static org.standproud.mechanics.evidence.Vocabulary.ENGAGEMENT_ANGLE;
+import static org.standproud.mechanics.evidence.Vocabulary.ENTRY_CHIP;
+import static org.standproud.mechanics.evidence.Vocabulary.EXIT_CHIP;
+import static org.standproud.mechanics.evidence.Vocabulary.GREATEST_CHIP;
+import static org.standproud.mechanics.evidence.Vocabulary.LEAST_COVER;
+import static org.standproud.mechanics.evidence.Vocabulary.MEAN_CHIP;
+import static org.standproud.mechanics.evidence.Vocabulary.MODE;
+import static org.standproud.mechanics.evidence.Vocabulary.RADIAL_DEPTH;
+import static org.standproud.mechanics.evidence.Vocabulary.WALL_LEFT;
+
+import org.standproud.mechanics.coupling.StandingCut;
+import org.standproud.mechanics.engagement.Engagement;
+import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
+import org.standproud.setup.Band;
+import org.standproud.setup.Setup;
+
+/** What the plan view of the pass says: the arc, the chips, what the cutter reaches past. */
+final class EngagementFacts {
+
+  private static final Basis PLAN = Basis.on("cut.offset", "cutter", "stock.thickness", "cut.feed");
+  private static final Basis CHIP = PLAN.and(Basis.on("cut.feedPerTooth", "cut.axialDepth"));
+
+  private EngagementFacts() {}
+
+  static void state(Engagement.Cutting cutting, Setup setup, FactSheet sheet) {
+    sheet.word(MODE, cutting.mode(), PLAN);
+    sheet.number(RADIAL_DEPTH, cutting.engagedWidthM(), PLAN);
+    sheet.number(
+        WALL_LEFT, StandingCut.wallLeftM(cutting, setup), PLAN.and(Basis.on("cut.operation")));
+    sheet.yesNo(COVERS_STOCK, cutting.coversStock(), PLAN);
+    sheet.number(
+        LEAST_COVER, Math.min(cutting.overhangFixedSideM(), cutting.overhangMovableSideM()), PLAN);
+    sheet.number(ENGAGED_TEETH, cutting.teethInCut(), PLAN);
+    sheet.number(ENGAGEMENT_ANGLE, cutting.arc().spanRad(), PLAN);
+    sheet.number(GREATEST_CHIP, greatestChip(cutting, setup), CHIP);
+    sheet.number(MEAN_CHIP, chip(cutting, cutting.meanChipM(), setup), CHIP);
+    sheet.number(ENTRY_CHIP, chip(cutting, cutting.entryChipM(), setup), CHIP);
+    sheet.number(EXIT_CHIP, chip(cutting, cutting.exitChipM(), setup), CHIP);
+  }
+
+  /** Greatest chip in m over the band of the feed. */
+  static Band greatestChip(Engagement.Cutting cutting, Setup setup) {
+    return chip(cutting, cutting.greatestChipM(), setup);
+  }
+
+  private static Band chip(Engagement.Cutting cutting, double atLikelyFeedM, Setup setup) {
+    Band feedM = setup.cut().feedPerToothM();
+    return feedM.times(atLikelyFeedM / feedM.likely());
+  }
+}

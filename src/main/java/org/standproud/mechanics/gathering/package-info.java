@@ -1,5 +1,0 @@
-/** Runs every stage of the mechanics for one set-up and gathers what it says as evidence. */
-@NullMarked
-package org.standproud.mechanics.gathering;
-
-import org.jspecify.annotations.NullMarked;

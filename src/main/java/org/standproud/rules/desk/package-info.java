@@ -1,7 +1,0 @@
-/**
- * Where cards are tried, proposed, published and rolled back, and where their revisions are kept.
- */
-@NullMarked
-package org.standproud.rules.desk;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,8 +1,0 @@
-package org.standproud.rules.engine;
-
-/** What lies in the working memory: a hearing, or what came out of one. */
-interface Heard {
-
-  /** The hearing it belongs to. */
-  Hearing hearing();
-}

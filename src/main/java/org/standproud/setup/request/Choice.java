@@ -1,0 +1,63 @@
+package org.standproud.setup.request;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.Worded;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+
+/**
+ * One of a closed list of words.
+ *
+ * @param name name in the request
+ * @param options the choices
+ * @param required whether it has to be given
+ * @param getter the choice in a record
+ * @param meaning what it means
+ */
+record Choice<O, E extends Enum<E> & Worded>(
+    String name, List<E> options, boolean required, Function<O, @Nullable E> getter, String meaning)
+    implements Field<O, E> {
+
+  static <O, E extends Enum<E> & Worded> Choice<O, E> of(
+      String name, Class<E> type, Function<O, @Nullable E> getter, String meaning) {
+    return new Choice<>(name, Arrays.asList(type.getEnumConstants()), true, getter, meaning);
+  }
+
+  Choice<O, E> mayBeUnknown() {
+    return new Choice<>(name, options, false, getter, meaning);
+  }
+
+  @Override
+  public @Nullable E from(O owner) {
+    return getter.apply(owner);
+  }
+
+  @Override
+  public @Nullable E read(JsonNode node, FieldLocation place) {
+    for (E option : options) {
+      if (node.isString() && option.words().equals(node.stringValue())) {
+        return option;
+      }
+    }
+    place.notOneOf(node, "this is not one of the words that may stand here", words());
+    return null;
+  }
+
+  private List<String> words() {
+    return options.stream().map(Worded::words).toList();
+  }
+
+  @Override
+  public JsonNode write(E value, UnitSystem units) {
+    return JsonNodeFactory.instance.stringNode(value.words());
+  }
+
+  @Override
+  public String allowed(UnitSystem units) {
+    return MessageText.list(words());
+  }
+}

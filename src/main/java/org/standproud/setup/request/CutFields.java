@@ -1,0 +1,198 @@
+package org.standproud.setup.request;
+
+import static org.standproud.setup.units.QuantityKind.CUTTING_SPEED;
+import static org.standproud.setup.units.QuantityKind.LENGTH;
+import static org.standproud.setup.units.QuantityKind.SPINDLE_SPEED;
+import static org.standproud.setup.units.QuantityKind.TABLE_FEED;
+
+import java.util.List;
+import org.standproud.setup.Cut;
+import org.standproud.setup.FeedDirection;
+import org.standproud.setup.FeedDrive;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.Mode;
+import org.standproud.setup.Operation;
+import org.standproud.setup.PlannedCut;
+import org.standproud.setup.Stage;
+
+/**
+ * The fields of the pass. Some say one thing in two ways; {@link PlannedPassFields} brings them to
+ * the one way in which a {@link Cut} keeps them.
+ */
+final class CutFields {
+
+  static final Choice<Cut, Operation> OPERATION =
+      Choice.of("operation", Operation.class, Cut::operation, "which face is milled");
+  static final Choice<Cut, Stage> STAGE =
+      Choice.of("stage", Stage.class, Cut::stage, "rough or finish");
+  static final Quantity<Cut> AXIAL_DEPTH =
+      Quantity.of(
+          "axialDepth", LENGTH, 1e-6, 0.3, Cut::axialDepthM, "a_p, depth along the cutter axis");
+  static final Quantity<Cut> OFFSET =
+      Quantity.<Cut>of(
+              "offset",
+              LENGTH,
+              -0.6,
+              0.6,
+              Cut::offsetM,
+              "cutter axis from the middle of the thickness, positive toward the fixed jaw")
+          .mayBeUnknown();
+  static final Choice<Cut, JawSide> SIDE =
+      Choice.<Cut, JawSide>of(
+              "side", JawSide.class, cut -> null, "broad side only: the side that is milled")
+          .mayBeUnknown();
+  static final Quantity<Cut> RADIAL_DEPTH =
+      Quantity.<Cut>of(
+              "radialDepth",
+              LENGTH,
+              1e-6,
+              0.5,
+              cut -> null,
+              "broad side only: a_e, taken off across the jaws; with side, in place of offset")
+          .mayBeUnknown();
+  static final Choice<Cut, FeedDirection> FEED =
+      Choice.<Cut, FeedDirection>of(
+              "feed", FeedDirection.class, Cut::feed, "which way the cutter moves along the jaws")
+          .mayBeUnknown();
+  static final Choice<Cut, Mode> MODE =
+      Choice.<Cut, Mode>of(
+              "mode",
+              Mode.class,
+              cut -> null,
+              "climb or conventional; in place of feed, or with it")
+          .mayBeUnknown();
+  static final Quantity<Cut> SPINDLE =
+      Quantity.<Cut>of(
+              "spindleSpeed",
+              SPINDLE_SPEED,
+              0.1,
+              MachineFields.GREATEST_SPEED_REV_PER_S,
+              Cut::spindleSpeedRevPerS,
+              "n, spindle speed")
+          .mayBeUnknown();
+  static final Quantity<Cut> CUTTING =
+      Quantity.<Cut>of(
+              "cuttingSpeed",
+              CUTTING_SPEED,
+              0.5 / 60,
+              6000.0 / 60,
+              cut -> null,
+              "v_c, cutting speed, in place of spindleSpeed")
+          .mayBeUnknown();
+  static final BandField<Cut> FEED_PER_TOOTH =
+      BandField.<Cut>of(
+              "feedPerTooth", LENGTH, 0.1e-6, 2e-3, Cut::feedPerToothM, "f_z, feed per tooth")
+          .mayBeUnknown();
+  static final BandField<Cut> TABLE =
+      BandField.<Cut>of(
+              "tableFeed",
+              TABLE_FEED,
+              1e-6,
+              5,
+              cut -> null,
+              "v_f, table feed, in place of feedPerTooth")
+          .mayBeUnknown();
+  static final Choice<Cut, FeedDrive> FEED_DRIVE =
+      Choice.of("feedDrive", FeedDrive.class, Cut::feedDrive, "hand or power feed");
+  static final BooleanField<Cut> SLIDE_LOCKED =
+      new BooleanField<>(
+          "slideLocked",
+          false,
+          Cut::slideLocked,
+          "whether the X slide is partly locked to add drag");
+  static final BooleanField<Cut> OTHERS_LOCKED =
+      new BooleanField<>(
+          "otherSlidesLocked",
+          false,
+          Cut::otherSlidesLocked,
+          "whether the slides that do not feed are locked");
+  static final Quantity<Cut> LEAD_IN =
+      Quantity.<Cut>of(
+              "leadIn",
+              LENGTH,
+              0,
+              2,
+              Cut::leadInM,
+              "cutter axis to the end of the stock where the feed starts; just clear of the stock"
+                  + " if left out")
+          .mayBeUnknown();
+
+  static final Choice<PlannedCut, Stage> PLANNED_STAGE =
+      Choice.of("stage", Stage.class, PlannedCut::stage, "rough or finish");
+  static final Quantity<PlannedCut> PLANNED_AXIAL_DEPTH =
+      Quantity.of(
+          "axialDepth",
+          LENGTH,
+          AXIAL_DEPTH.range().least(),
+          AXIAL_DEPTH.range().greatest(),
+          PlannedCut::axialDepthM,
+          "a_p, depth along the cutter axis");
+  static final Quantity<PlannedCut> PLANNED_RADIAL_DEPTH =
+      Quantity.<PlannedCut>of(
+              "radialDepth",
+              LENGTH,
+              RADIAL_DEPTH.range().least(),
+              RADIAL_DEPTH.range().greatest(),
+              PlannedCut::radialDepthM,
+              "a_e, taken off across the jaws: needed on a broad side, not for a top edge")
+          .mayBeUnknown();
+  static final BandField<PlannedCut> PLANNED_FEED =
+      BandField.<PlannedCut>of(
+              "feedPerTooth",
+              LENGTH,
+              FEED_PER_TOOTH.range().least(),
+              FEED_PER_TOOTH.range().greatest(),
+              PlannedCut::feedPerToothM,
+              "f_z, feed per tooth")
+          .mayBeUnknown();
+  static final ObjectSchema<PlannedCut> PLANNED_SHAPE =
+      new ObjectSchema<>(
+          "planned pass",
+          List.of(PLANNED_STAGE, PLANNED_AXIAL_DEPTH, PLANNED_RADIAL_DEPTH, PLANNED_FEED));
+
+  static final ObjectSchema<Cut> SHAPE =
+      new ObjectSchema<>(
+          "cut",
+          List.of(
+              OPERATION,
+              STAGE,
+              AXIAL_DEPTH,
+              OFFSET,
+              SIDE,
+              RADIAL_DEPTH,
+              FEED,
+              MODE,
+              SPINDLE,
+              CUTTING,
+              FEED_PER_TOOTH,
+              TABLE,
+              FEED_DRIVE,
+              SLIDE_LOCKED,
+              OTHERS_LOCKED,
+              LEAD_IN));
+
+  private CutFields() {}
+
+  static PlannedCut planned(Values v) {
+    return new PlannedCut(
+        v.need(PLANNED_STAGE),
+        v.need(PLANNED_AXIAL_DEPTH),
+        v.get(PLANNED_RADIAL_DEPTH),
+        v.get(PLANNED_FEED));
+  }
+
+  static Cut cut(Values v) {
+    return new Cut(
+        v.need(OPERATION),
+        v.need(STAGE),
+        v.need(AXIAL_DEPTH),
+        v.need(OFFSET),
+        v.need(FEED),
+        v.need(SPINDLE),
+        v.need(FEED_PER_TOOTH),
+        v.need(FEED_DRIVE),
+        v.get(SLIDE_LOCKED),
+        v.get(OTHERS_LOCKED),
+        v.need(LEAD_IN));
+  }
+}

@@ -1,0 +1,51 @@
+package org.standproud.setup.request;
+
+import org.jspecify.annotations.Nullable;
+import org.standproud.setup.UnitSystem;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The one description of a field: it reads, checks, writes and documents it.
+ *
+ * @param <O> the record that owns the field
+ * @param <T> the value of the field
+ */
+sealed interface Field<O, T>
+    permits Quantity,
+        BandField,
+        Quantities,
+        Count,
+        Counts,
+        Choice,
+        BooleanField,
+        Text,
+        ObjectField,
+        ListField {
+
+  /** Name in the request. */
+  String name();
+
+  /** Whether it has to be given; if not, leaving it out or null says that it is not known. */
+  boolean required();
+
+  /** What it means, in one phrase. */
+  String meaning();
+
+  /** The value in a record that was read before; null if unknown there. */
+  @Nullable T from(O owner);
+
+  /**
+   * Reads and checks.
+   *
+   * @param node what stands there, neither missing nor null
+   * @param place where it stands; problems are reported to it
+   * @return the value in SI units, or null if there was a problem
+   */
+  @Nullable T read(JsonNode node, FieldLocation place);
+
+  /** The value as it would stand in a request. */
+  JsonNode write(T value, UnitSystem units);
+
+  /** What may stand there, for messages and documentation. */
+  String allowed(UnitSystem units);
+}

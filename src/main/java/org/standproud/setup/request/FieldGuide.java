@@ -1,0 +1,98 @@
+package org.standproud.setup.request;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standproud.setup.UnitSystem;
+
+/** Every field of a request with what may stand there, for documentation. */
+public final class FieldGuide {
+
+  private FieldGuide() {}
+
+  /** What can be written in a field. */
+  public enum Sort {
+    /** A number in the caller's unit, or an object with value and unit. */
+    QUANTITY,
+    /** A quantity, or a band of it with low and high. */
+    BAND,
+    /** A list of quantities. */
+    QUANTITIES,
+    /** A whole number. */
+    COUNT,
+    /** A list of whole numbers. */
+    COUNTS,
+    /** One of a list of words. */
+    CHOICE,
+    /** True or false. */
+    YES_NO,
+    /** A line of text. */
+    TEXT,
+    /** An object. */
+    PART,
+    /** An object, or the name of one in the catalogue. */
+    SHELVED_PART,
+    /** A list of objects. */
+    PARTS
+  }
+
+  /**
+   * One field.
+   *
+   * @param path where it stands, as a JSON Pointer; {@code *} stands for an item of a list
+   * @param meaning what it means
+   * @param required whether it has to be given
+   * @param allowed what may stand there
+   * @param sort what sort of thing may stand there
+   */
+  public record Entry(String path, String meaning, boolean required, String allowed, Sort sort) {}
+
+  /**
+   * All fields, each before the fields inside it.
+   *
+   * @param units the system in which ranges are told
+   */
+  public static List<Entry> entries(UnitSystem units) {
+    return entries(RequestFields.SHAPE, units);
+  }
+
+  static List<Entry> entries(ObjectSchema<?> shape, UnitSystem units) {
+    List<Entry> entries = new ArrayList<>();
+    walk("", shape, units, entries);
+    return entries;
+  }
+
+  private static void walk(
+      String above, ObjectSchema<?> shape, UnitSystem units, List<Entry> into) {
+    for (Field<?, ?> field : shape.fields()) {
+      String path = above + "/" + field.name();
+      into.add(
+          new Entry(path, field.meaning(), field.required(), field.allowed(units), sort(field)));
+      if (field instanceof ObjectField<?, ?> part) {
+        walk(path, part.shape(), units, into);
+      } else if (field instanceof ListField<?, ?> parts) {
+        walk(path + "/*", parts.shape(), units, into);
+      }
+    }
+  }
+
+  private static Sort sort(Field<?, ?> field) {
+    if (field instanceof Quantity) {
+      return Sort.QUANTITY;
+    } else if (field instanceof BandField) {
+      return Sort.BAND;
+    } else if (field instanceof Quantities) {
+      return Sort.QUANTITIES;
+    } else if (field instanceof Count) {
+      return Sort.COUNT;
+    } else if (field instanceof Counts) {
+      return Sort.COUNTS;
+    } else if (field instanceof Choice) {
+      return Sort.CHOICE;
+    } else if (field instanceof BooleanField) {
+      return Sort.YES_NO;
+    } else if (field instanceof ObjectField<?, ?> part) {
+      return part.shelf() == null ? Sort.PART : Sort.SHELVED_PART;
+    }
+    return field instanceof ListField ? Sort.PARTS : Sort.TEXT;
+  }
+}

@@ -1,0 +1,258 @@
+package org.standproud.setup.request;
+
+import static org.standproud.setup.units.QuantityKind.FORCE;
+import static org.standproud.setup.units.QuantityKind.LENGTH;
+import static org.standproud.setup.units.QuantityKind.NUMBER;
+import static org.standproud.setup.units.QuantityKind.TORQUE;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Clamp;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.PackingMaterial;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Stop;
+import org.standproud.setup.Vise;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** The fields of the hold. */
+final class HoldFields {
+
+  static final Choice<Packing, JawSide> SIDE =
+      Choice.of("side", JawSide.class, Packing::side, "the jaw it lies against");
+  static final Choice<Packing, PackingKind> KIND =
+      Choice.of("kind", PackingKind.class, Packing::kind, "its shape");
+  static final Choice<Packing, PackingMaterial> MADE_OF =
+      Choice.of("material", PackingMaterial.class, Packing::material, "what it is made of");
+  static final Quantity<Packing> SIZE =
+      Quantity.of(
+          "size",
+          LENGTH,
+          0.02e-3,
+          0.03,
+          Packing::sizeM,
+          "diameter of a wire, thickness of any other kind");
+  static final Quantity<Packing> DEPTH =
+      Quantity.<Packing>of(
+              "depth",
+              LENGTH,
+              0,
+              0.3,
+              Packing::depthM,
+              "depth of its middle below the jaw top; card and sheet lie over the whole gripped"
+                  + " face if it is left out")
+          .mayBeUnknown();
+  static final ObjectSchema<Packing> PACKING_SHAPE =
+      new ObjectSchema<>(
+          "packing", List.of(SIDE, KIND, MADE_OF, SIZE, DEPTH), HoldFields::checkPacking);
+
+  static final Choice<Clamp, JawSide> CLAMP_SIDE =
+      Choice.of("side", JawSide.class, Clamp::side, "the side of the stock on which it stands");
+  static final Quantity<Clamp> CLAMP_ALONG =
+      Quantity.of(
+          "along",
+          LENGTH,
+          -2,
+          2,
+          Clamp::alongM,
+          "place of its middle along X from the middle of the stock");
+  static final Quantity<Clamp> CLAMP_LENGTH =
+      Quantity.of("length", LENGTH, 1e-3, 1, Clamp::lengthM, "how long it is along the jaws");
+  static final Quantity<Clamp> CLAMP_GAP =
+      Quantity.<Clamp>of(
+              "gap",
+              LENGTH,
+              0,
+              1,
+              Clamp::gapM,
+              "distance from the side of the stock to its nearest face; taken to touch if left out")
+          .mayBeUnknown();
+  static final Quantity<Clamp> CLAMP_HEIGHT =
+      Quantity.of("height", LENGTH, 0, 0.5, Clamp::heightM, "height of its top above the jaw top");
+  static final ObjectSchema<Clamp> CLAMP_SHAPE =
+      new ObjectSchema<>(
+          "clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
+
+  static final ObjectField<Hold, Vise> VISE =
+      ObjectField.onShelf("vise", ViseFields.SHAPE, Catalogue::vises, Hold::vise, "the vise");
+  static final Quantity<Hold> GRIP_DEPTH =
+      Quantity.of(
+          "gripDepth", LENGTH, 0.5e-3, 0.3, Hold::gripDepthM, "height of stock inside the jaws");
+  static final BandField<Hold> CLAMPING_FORCE =
+      BandField.<Hold>of(
+              "clampingForce", FORCE, 50, 500_000, Hold::clampingForceN, "clamping force")
+          .mayBeUnknown();
+  static final BandField<Hold> HANDLE_TORQUE =
+      BandField.<Hold>of(
+              "handleTorque", TORQUE, 0.5, 1000, Hold::handleTorqueNm, "torque on the screw")
+          .mayBeUnknown();
+  static final BandField<Hold> JAW_FRICTION =
+      BandField.<Hold>of(
+              "jawFriction",
+              NUMBER,
+              0.02,
+              0.5,
+              Hold::jawFriction,
+              "coefficient of friction between stock and jaw")
+          .mayBeUnknown();
+  static final ListField<Hold, Packing> PACKING =
+      new ListField<>("packing", PACKING_SHAPE, 4, false, Hold::packing, "packing, perhaps none");
+  static final Choice<Hold, Seat> SEAT =
+      Choice.<Hold, Seat>of("seat", Seat.class, Hold::seat, "what the underside sits on")
+          .mayBeUnknown();
+  static final Choice<Hold, Stop> STOP =
+      Choice.<Hold, Stop>of("stop", Stop.class, Hold::stop, "where a stop stands").mayBeUnknown();
+  static final Quantity<Hold> STOP_HEIGHT =
+      Quantity.<Hold>of(
+              "stopHeight",
+              LENGTH,
+              0,
+              0.5,
+              Hold::stopHeightM,
+              "height of the top of the stop above the jaw top; 0 for one that ends below it")
+          .mayBeUnknown();
+  static final ListField<Hold, Clamp> CLAMPS =
+      new ListField<>(
+          "clamps",
+          CLAMP_SHAPE,
+          8,
+          false,
+          Hold::clamps,
+          "clamps and straps that stand beside the stock; if left out, nothing is known of any");
+  static final Quantity<Hold> VISE_RUN_OUT =
+      Quantity.<Hold>of(
+              "viseRunOut",
+              LENGTH,
+              0,
+              0.01,
+              Hold::viseRunOutM,
+              "deviation of the fixed jaw from the table travel over its width")
+          .mayBeUnknown();
+
+  static final ObjectSchema<Hold> SHAPE =
+      new ObjectSchema<>(
+          "hold",
+          List.of(
+              VISE,
+              GRIP_DEPTH,
+              CLAMPING_FORCE,
+              HANDLE_TORQUE,
+              JAW_FRICTION,
+              PACKING,
+              SEAT,
+              STOP,
+              STOP_HEIGHT,
+              CLAMPS,
+              VISE_RUN_OUT),
+          HoldFields::check);
+
+  private HoldFields() {}
+
+  private static void checkPacking(Values v, FieldLocation place) {
+    PackingKind kind = v.get(KIND);
+    PackingMaterial material = v.get(MADE_OF);
+    if (material == PackingMaterial.PAPER && kind != null && kind != PackingKind.CARD) {
+      place.child(MADE_OF.name()).fault(null, "paper packing is of the kind card");
+    }
+    if (kind == PackingKind.CARD && material != null && material != PackingMaterial.PAPER) {
+      place.child(MADE_OF.name()).fault(null, "card is of paper; call soft metal a sheet");
+    }
+    boolean local = kind == PackingKind.WIRE || kind == PackingKind.STRIP;
+    if (local && !v.has(DEPTH)) {
+      place.child(DEPTH.name()).fault(null, "a wire or strip needs its depth below the jaw top");
+    }
+  }
+
+  private static void check(Values v, FieldLocation place) {
+    Double grip = v.get(GRIP_DEPTH);
+    Values vise = v.get(VISE);
+    Double jaw = vise == null ? null : vise.get(ViseFields.JAW_HEIGHT);
+    if (grip != null && jaw != null && grip > jaw) {
+      OrderCheck.exceeds(
+          grip, GRIP_DEPTH, jaw, "the height of the jaw", place.child(GRIP_DEPTH.name()));
+    }
+    if (v.has(CLAMPING_FORCE) && v.has(HANDLE_TORQUE)) {
+      place
+          .child(HANDLE_TORQUE.name())
+          .fault(null, "give either clampingForce or handleTorque, not both");
+    }
+    if (v.get(STOP) == Stop.NONE && v.has(STOP_HEIGHT)) {
+      place.child(STOP_HEIGHT.name()).fault(null, "there is no stop that could have a height");
+    }
+    List<Values> packing = v.get(PACKING);
+    checkSides(packing, place);
+    if (grip != null && packing != null) {
+      for (int i = 0; i < packing.size(); i++) {
+        placePacking(packing.get(i), grip, place.child(PACKING.name()).item(i));
+      }
+    }
+  }
+
+  private static void checkSides(@Nullable List<Values> packing, FieldLocation place) {
+    Set<JawSide> taken = EnumSet.noneOf(JawSide.class);
+    for (int i = 0; packing != null && i < packing.size(); i++) {
+      JawSide side = packing.get(i).get(SIDE);
+      if (side != null && !taken.add(side)) {
+        place
+            .child(PACKING.name())
+            .item(i)
+            .child(SIDE.name())
+            .fault(null, "there is packing on the " + side.words() + " already; name one piece");
+      }
+    }
+  }
+
+  private static void placePacking(Values piece, double grip, FieldLocation place) {
+    Double depth = piece.get(DEPTH);
+    if (depth == null) {
+      piece.put(DEPTH, grip / 2);
+    } else if (depth > grip) {
+      OrderCheck.exceeds(depth, DEPTH, grip, "the grip depth", place.child(DEPTH.name()));
+    } else {
+      checkWire(piece, depth, grip, place);
+    }
+  }
+
+  private static void checkWire(Values piece, double depth, double grip, FieldLocation place) {
+    Double size = piece.get(SIZE);
+    boolean out = size != null && (depth < size / 2 || depth > grip - size / 2);
+    if (out && piece.get(KIND) == PackingKind.WIRE) {
+      place
+          .child(DEPTH.name())
+          .fault(
+              null, "the wire must lie wholly inside the grip: half its diameter from each edge");
+    }
+  }
+
+  static Hold hold(Values v) {
+    List<Values> packing = v.get(PACKING);
+    List<Values> clamps = v.get(CLAMPS);
+    return Hold.in(ViseFields.vise(v.need(VISE)), v.need(GRIP_DEPTH))
+        .clamping(v.get(CLAMPING_FORCE), v.get(HANDLE_TORQUE), v.get(JAW_FRICTION))
+        .packing(packing == null ? List.of() : packing.stream().map(HoldFields::piece).toList())
+        .seat(v.get(SEAT))
+        .stop(v.get(STOP))
+        .stopHeight(v.get(STOP_HEIGHT))
+        .clamps(clamps == null ? List.of() : clamps.stream().map(HoldFields::clamp).toList())
+        .viseRunOut(v.get(VISE_RUN_OUT))
+        .held();
+  }
+
+  private static Clamp clamp(Values v) {
+    return new Clamp(
+        v.need(CLAMP_SIDE),
+        v.need(CLAMP_ALONG),
+        v.need(CLAMP_LENGTH),
+        v.get(CLAMP_GAP),
+        v.need(CLAMP_HEIGHT));
+  }
+
+  private static Packing piece(Values v) {
+    return new Packing(v.need(SIDE), v.need(KIND), v.need(MADE_OF), v.need(SIZE), v.need(DEPTH));
+  }
+}

@@ -1,0 +1,65 @@
+package org.standproud.setup.request;
+
+import static org.standproud.setup.units.QuantityKind.LENGTH;
+
+import java.util.List;
+import org.standproud.setup.Material;
+import org.standproud.setup.Stock;
+import org.standproud.setup.StockSurface;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** The fields of the stock. */
+final class StockFields {
+
+  static final Quantity<Stock> LENGTH_X =
+      Quantity.of("length", LENGTH, 5e-3, 3, Stock::lengthM, "length along the jaws");
+  static final Quantity<Stock> THICKNESS =
+      Quantity.of("thickness", LENGTH, 0.5e-3, 0.5, Stock::thicknessM, "thickness across the jaws");
+  static final Quantity<Stock> HEIGHT =
+      Quantity.of("height", LENGTH, 5e-3, 1, Stock::heightM, "whole height, gripped part included");
+  static final ObjectField<Stock, Material> MATERIAL =
+      ObjectField.onShelf(
+          "material",
+          MaterialFields.SHAPE,
+          Catalogue::materials,
+          Stock::material,
+          "what it is made of");
+  static final Choice<Stock, StockSurface> SURFACE =
+      Choice.<Stock, StockSurface>of(
+              "surface",
+              StockSurface.class,
+              Stock::surface,
+              "condition of the faces the jaws bear on")
+          .mayBeUnknown();
+  static final Quantity<Stock> HIGH_SPOT =
+      Quantity.<Stock>of(
+              "highSpot",
+              LENGTH,
+              0,
+              0.01,
+              Stock::highSpotM,
+              "greatest height of a high spot on a gripped face")
+          .mayBeUnknown();
+  static final BooleanField<Stock> DEBURRED =
+      new BooleanField<>(
+          "deburred", false, Stock::deburred, "whether the gripped edges were deburred");
+
+  static final ObjectSchema<Stock> SHAPE =
+      new ObjectSchema<>(
+          "stock",
+          List.of(LENGTH_X, THICKNESS, HEIGHT, MATERIAL, SURFACE, HIGH_SPOT, DEBURRED),
+          (v, place) -> OrderCheck.check(v, HIGH_SPOT, THICKNESS, place));
+
+  private StockFields() {}
+
+  static Stock stock(Values v) {
+    return new Stock(
+        v.need(LENGTH_X),
+        v.need(THICKNESS),
+        v.need(HEIGHT),
+        MaterialFields.material(v.need(MATERIAL)),
+        v.get(SURFACE),
+        v.get(HIGH_SPOT),
+        v.get(DEBURRED));
+  }
+}

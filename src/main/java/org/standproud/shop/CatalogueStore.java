@@ -1,0 +1,120 @@
+package org.standproud.shop;
+
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.function.Function;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataAccessException;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.standproud.setup.request.CatalogueShelf;
+
+/**
+ * The catalogue with all its revisions. Every reading asks the database whether there is a newer
+ * one, so what is changed at one replica holds at all of them from the next call on. What is
+ * changed together becomes one revision, or none.
+ */
+public final class CatalogueStore {
+
+  /** Longest note, in UTF-16 code units; the width of the column. */
+  public static final int LONGEST_NOTE = 500;
+
+  private final CatalogueTable table;
+  private final TransactionTemplate transaction;
+  private final Clock clock;
+  private volatile CatalogueSnapshot latest = CatalogueSnapshot.NOTHING;
+
+  /**
+   * The catalogue in a database.
+   *
+   * @param dataSource a database with its tables
+   * @param clock tells when revisions are made
+   */
+  public CatalogueStore(DataSource dataSource, Clock clock) {
+    this.table = new CatalogueTable(dataSource);
+    this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
+    this.clock = clock;
+  }
+
+  /**
+   * The catalogue now. While the database cannot be asked it is the one that was read last: no
+   * answer made with it can be stored then, and so none is given.
+   *
+   * @throws IllegalArgumentException if this program cannot read an item that was told to another
+   */
+  public CatalogueSnapshot now() {
+    CatalogueSnapshot known = latest;
+    try {
+      return at(table.head());
+    } catch (DataAccessException e) {
+      if (known.sequence() == 0) {
+        throw e;
+      }
+      return known;
+    }
+  }
+
+  /**
+   * Changes the catalogue.
+   *
+   * @param plan says what to change, seeing what is there; nothing else changes meanwhile. An empty
+   *     list changes nothing; what it throws is thrown, and nothing is changed
+   * @param author who changes it
+   * @param note why
+   * @return the catalogue afterwards
+   */
+  public CatalogueSnapshot change(
+      Function<CatalogueSnapshot, List<CatalogueSnapshot.Change>> plan,
+      String author,
+      String note) {
+    CatalogueSnapshot after =
+        transaction.execute(
+            status -> {
+              CatalogueSnapshot now = at(table.lockHead());
+              List<CatalogueSnapshot.Change> changes = plan.apply(now);
+              if (changes.isEmpty()) {
+                return now;
+              }
+              CatalogueSnapshot next = now.with(changes);
+              table.insert(
+                  next, changes, author, clock.instant().truncatedTo(ChronoUnit.MICROS), note);
+              return next;
+            });
+    keep(after);
+    return after;
+  }
+
+  /** Every revision of an item, newest first. */
+  public List<CatalogueRevision> history(CatalogueShelf shelf, String name) {
+    return table.history(shelf, name);
+  }
+
+  /**
+   * Revisions of the catalogue, newest first.
+   *
+   * @param revision only those with this content; null for all
+   * @param before only those before this place
+   * @param most most revisions to return
+   */
+  public List<CatalogueRevision> revisions(@Nullable String revision, long before, int most) {
+    return table.revisions(revision, before, most);
+  }
+
+  private CatalogueSnapshot at(long sequence) {
+    CatalogueSnapshot known = latest;
+    if (known.sequence() == sequence) {
+      return known;
+    }
+    CatalogueSnapshot read = table.read(sequence);
+    keep(read);
+    return read;
+  }
+
+  private synchronized void keep(CatalogueSnapshot read) {
+    if (read.sequence() > latest.sequence()) {
+      latest = read;
+    }
+  }
+}

@@ -1,0 +1,154 @@
+package org.standproud.shop;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.setup.request.CatalogueShelf;
+
+/** The catalogue as it lies in the database. */
+final class CatalogueTable {
+
+  private final JdbcClient client;
+
+  CatalogueTable(DataSource dataSource) {
+    this.client = JdbcClient.create(dataSource);
+  }
+
+  long head() {
+    return client.sql("select sequence from catalogue_head").query(Long.class).single();
+  }
+
+  /** The same, and nobody else changes the catalogue until the transaction ends. */
+  long lockHead() {
+    return client.sql("select sequence from catalogue_head for update").query(Long.class).single();
+  }
+
+  CatalogueSnapshot read(long sequence) {
+    Map<CatalogueShelf, Map<String, CatalogueSnapshot.Item>> items =
+        new EnumMap<>(CatalogueShelf.class);
+    client
+        .sql(
+            "select i.shelf, i.name, i.told from catalogue_item i join"
+                + " (select shelf, name, max(sequence) as last from catalogue_item"
+                + " where sequence <= ? group by shelf, name) l"
+                + " on i.shelf = l.shelf and i.name = l.name and i.sequence = l.last"
+                + " where i.told is not null order by i.shelf, i.name")
+        .param(sequence)
+        .query(
+            rs -> {
+              items
+                  .computeIfAbsent(shelf(rs), s -> new LinkedHashMap<>())
+                  .put(
+                      rs.getString("name"),
+                      new CatalogueSnapshot.Item(new CanonicalJson(rs.getString("told"))));
+            });
+    return CatalogueSnapshot.of(sequence, items);
+  }
+
+  void insert(
+      CatalogueSnapshot next,
+      List<CatalogueSnapshot.Change> changes,
+      String author,
+      Instant time,
+      String note) {
+    client
+        .sql(
+            "insert into catalogue_revision (sequence, revision, made_at, author, note)"
+                + " values (?, ?, ?, ?, ?)")
+        .params(
+            next.sequence(),
+            next.catalogue().revision(),
+            time.atOffset(ZoneOffset.UTC),
+            author,
+            note)
+        .update();
+    for (CatalogueSnapshot.Change change : changes) {
+      CanonicalJson told = change.told();
+      client
+          .sql(
+              "insert into catalogue_item (sequence, shelf, name, revision, told)"
+                  + " values (?, ?, ?, ?, ?)")
+          .params(next.sequence(), change.shelf().words(), change.name())
+          .param(told == null ? null : told.sha256())
+          .param(told == null ? null : told.text())
+          .update();
+    }
+    client.sql("update catalogue_head set sequence = ?").param(next.sequence()).update();
+  }
+
+  List<CatalogueRevision> history(CatalogueShelf shelf, String name) {
+    return client
+        .sql(
+            "select r.*, i.revision as item, i.told from catalogue_item i"
+                + " join catalogue_revision r on r.sequence = i.sequence"
+                + " where i.shelf = ? and i.name = ? order by i.sequence desc")
+        .params(shelf.words(), name)
+        .query(
+            (rs, n) ->
+                revision(
+                    rs,
+                    List.of(
+                        new CatalogueRevision.Changed(
+                            shelf, name, rs.getString("item"), told(rs.getString("told"))))))
+        .list();
+  }
+
+  List<CatalogueRevision> revisions(@Nullable String revision, long before, int most) {
+    JdbcClient.StatementSpec found =
+        revision == null
+            ? client
+                .sql(
+                    "select * from catalogue_revision where sequence < ? order by sequence desc"
+                        + " fetch first "
+                        + most
+                        + " rows only")
+                .param(before)
+            : client
+                .sql("select * from catalogue_revision where revision = ? order by sequence desc")
+                .param(revision);
+    return found.query((rs, n) -> revision(rs, List.of())).list().stream()
+        .map(r -> r.with(changed(r.sequence())))
+        .toList();
+  }
+
+  private List<CatalogueRevision.Changed> changed(long sequence) {
+    return client
+        .sql("select * from catalogue_item where sequence = ? order by shelf, name")
+        .param(sequence)
+        .query(
+            (rs, n) ->
+                new CatalogueRevision.Changed(
+                    shelf(rs), rs.getString("name"), rs.getString("revision"), null))
+        .list();
+  }
+
+  private static CatalogueRevision revision(ResultSet rs, List<CatalogueRevision.Changed> changed)
+      throws SQLException {
+    return new CatalogueRevision(
+        rs.getLong("sequence"),
+        rs.getString("revision"),
+        rs.getObject("made_at", OffsetDateTime.class).toInstant(),
+        rs.getString("author"),
+        rs.getString("note"),
+        changed);
+  }
+
+  private static CatalogueShelf shelf(ResultSet rs) throws SQLException {
+    return CatalogueShelf.valueOf(rs.getString("shelf").toUpperCase(Locale.ROOT));
+  }
+
+  private static @Nullable CanonicalJson told(@Nullable String text) {
+    return text == null ? null : new CanonicalJson(text);
+  }
+}

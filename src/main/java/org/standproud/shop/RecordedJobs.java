@@ -1,0 +1,57 @@
+package org.standproud.shop;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.standproud.assessment.EvidenceDigestCodec;
+import org.standproud.audit.RecordedFinding;
+import org.standproud.audit.records.DigestRecord;
+import org.standproud.audit.records.Records;
+import org.standproud.rules.card.Severity;
+import org.standproud.rules.impact.PastJob;
+import org.standproud.rules.impact.PastJob.Found;
+import org.standproud.rules.impact.PastJobs;
+import org.standproud.rules.trace.Kind;
+
+/** The newest assessments on record as past jobs; those whose evidence is withheld are left out. */
+final class RecordedJobs implements PastJobs {
+
+  private final Records records;
+  private final long most;
+
+  /**
+   * Jobs of some records.
+   *
+   * @param records the records
+   * @param most how many of them
+   */
+  RecordedJobs(Records records, long most) {
+    this.records = records;
+    this.most = most;
+  }
+
+  @Override
+  public Stream<PastJob> open() {
+    return records.inShort().limit(most).map(RecordedJobs::job);
+  }
+
+  private static PastJob job(DigestRecord record) {
+    Map<String, Found> findings = new HashMap<>();
+    record.findings().forEach(f -> findings.put(f.cardId(), found(f)));
+    return new PastJob(
+        record.id().toString(),
+        record.jobOrder(),
+        () -> EvidenceDigestCodec.read(record.numbers()),
+        record.verdict(),
+        findings);
+  }
+
+  private static Found found(RecordedFinding finding) {
+    return new Found(
+        finding.kind().equals(Kind.OPEN.code()) ? Kind.OPEN : Kind.FAIL,
+        Stream.of(Severity.values())
+            .filter(s -> s.words().equals(finding.severity()))
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("no severity " + finding.severity())));
+  }
+}

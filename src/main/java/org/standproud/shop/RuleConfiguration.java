@@ -1,0 +1,59 @@
+package org.standproud.shop;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.scheduling.annotation.EnableScheduling;
+import org.standproud.advice.Adviser;
+import org.standproud.audit.records.Records;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.evidence.stage.DemonstrationSetups;
+import org.standproud.rules.gate.ActiveRuleBase;
+import org.standproud.rules.gate.Coverage;
+import org.standproud.rules.gate.Gate;
+import org.standproud.rules.impact.Impact;
+import org.standproud.rules.language.QuantityText;
+import org.standproud.rules.publishing.Publishing;
+import org.standproud.rules.publishing.RevisionStore;
+import org.standproud.rules.publishing.RuleBasePublisher;
+import org.standproud.setup.catalogue.Catalogue;
+
+/** Puts the desk of rule cards together. */
+@Configuration(proxyBeanMethods = false)
+@EnableScheduling
+class RuleConfiguration {
+
+  @Bean
+  Gate cardGate(
+      @Value("${standproud.catalogue.directory}") Path catalogueFolder, ShopCatalogue catalogue) {
+    DemonstrationSetups setups =
+        new DemonstrationSetups(
+            catalogueFolder.resolve("setups"), catalogue.get().orElse(Catalogue.EMPTY));
+    return new Gate(Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE);
+  }
+
+  @Bean
+  RuleBasePublisher cardDesk(
+      Gate gate,
+      RevisionStore store,
+      Records records,
+      @Value("${standproud.rules.two-persons}") boolean twoPersons,
+      @Value("${standproud.rules.impact.most-records}") long mostRecords) {
+    return new RuleBasePublisher(
+        gate,
+        store,
+        new ActiveRuleBase(),
+        twoPersons ? Publishing.TWO_PERSONS : Publishing.ONE_PERSON,
+        new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words()),
+        new RecordedJobs(records, mostRecords),
+        Clock.systemUTC());
+  }
+
+  @Bean
+  RuleBaseHolder ruleShelf(
+      @Value("${standproud.rules.directory}") Path folder, RuleBasePublisher desk) {
+    return new RuleBaseHolder(folder, desk);
+  }
+}

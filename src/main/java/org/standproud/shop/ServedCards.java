@@ -1,0 +1,101 @@
+package org.standproud.shop;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.DisposableBean;
+import org.springframework.beans.factory.InitializingBean;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.scheduling.annotation.Scheduled;
+import org.springframework.stereotype.Component;
+import org.standproud.rules.publishing.FolderWatch;
+import org.standproud.rules.publishing.PublishResult;
+
+/**
+ * Keeps the cards in service those of the store: at the start, when the folder is edited, and when
+ * another replica publishes. Cards that are refused do not stop the service, which then says why it
+ * is not ready.
+ */
+@Component
+class ServedCards implements InitializingBean, DisposableBean {
+
+  private static final Logger LOG = LoggerFactory.getLogger(ServedCards.class);
+  private static final Duration REST = Duration.ofMillis(500);
+  private static final Duration SWEEP = Duration.ofSeconds(10);
+
+  private final RuleBaseHolder shelf;
+  private final Path folder;
+  private final FolderUse use;
+  private @Nullable FolderWatch watch;
+  private volatile PublishResult.@Nullable Refused lastRefused;
+
+  /** When the folder of cards is looked at. */
+  enum FolderUse {
+    /** Never: cards come from the store only. */
+    NEVER,
+    /** At the start, and when a reload is asked for. */
+    START,
+    /** Then, and whenever it is edited. */
+    WATCH
+  }
+
+  ServedCards(
+      RuleBaseHolder shelf,
+      @Value("${standproud.rules.directory}") Path folder,
+      @Value("${standproud.rules.folder}") FolderUse use) {
+    this.shelf = shelf;
+    this.folder = folder;
+    this.use = use;
+  }
+
+  @Override
+  public void afterPropertiesSet() throws IOException {
+    told(shelf.follow());
+    if (use == FolderUse.WATCH) {
+      watch = new FolderWatch(folder, shelf::take);
+    }
+    if (use != FolderUse.NEVER) {
+      told(shelf.load());
+    }
+    if (watch != null) {
+      FolderWatch watching = watch;
+      Thread thread = new Thread(() -> watching.run(REST, SWEEP, this::told), "rules-folder");
+      thread.setDaemon(true);
+      thread.start();
+    }
+  }
+
+  /** What another replica published serves here too. */
+  @Scheduled(
+      initialDelayString = "${standproud.rules.follow-every}",
+      fixedDelayString = "${standproud.rules.follow-every}")
+  void follow() {
+    told(shelf.follow());
+  }
+
+  /** Asked again and again, a store of which the cards are refused is told of once. */
+  private void told(PublishResult answer) {
+    if (answer instanceof PublishResult.Published published) {
+      LOG.info(
+          "Rule base {} by {} is in service: {}",
+          published.revision().id(),
+          published.revision().revision().author(),
+          published.revision().revision().note());
+    } else if (answer instanceof PublishResult.Refused refused && !refused.equals(lastRefused)) {
+      refused.errors().forEach(error -> LOG.error("Cards refused: {}", error));
+      lastRefused = refused;
+    } else if (answer instanceof PublishResult.Failed failed) {
+      LOG.error("The folder of cards could not be taken: {}", failed.reason());
+    }
+  }
+
+  @Override
+  public void destroy() throws IOException {
+    if (watch != null) {
+      watch.close();
+    }
+  }
+}

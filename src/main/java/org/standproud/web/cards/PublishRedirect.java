@@ -1,0 +1,58 @@
+package org.standproud.web.cards;
+
+import java.util.function.Function;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.view.RedirectView;
+import org.standproud.rules.publishing.PublishResult;
+
+/** Where somebody is led after the desk answered. */
+final class PublishRedirect {
+
+  private PublishRedirect() {}
+
+  /**
+   * What serves leads to its revision, what waits to its proposal; anything else is told on the
+   * page it came from.
+   *
+   * @param answer what the desk answered
+   * @param otherwise that page, with a sentence on it
+   */
+  static ModelAndView of(PublishResult answer, Function<String, ModelAndView> otherwise) {
+    if (answer instanceof PublishResult.Published published) {
+      return seeOther("/rules/history/" + published.revision().id());
+    } else if (answer instanceof PublishResult.Proposed proposed) {
+      return seeOther("/rules/proposals/" + proposed.proposal().id());
+    }
+    return refused(otherwise.apply(told(answer)));
+  }
+
+  private static String told(PublishResult answer) {
+    if (answer instanceof PublishResult.Refused) {
+      return "Refused: what served before still serves. Put right what is listed below.";
+    } else if (answer instanceof PublishResult.Unchanged) {
+      return "These cards say what those in service say; there is nothing to publish.";
+    } else if (answer instanceof PublishResult.Stale) {
+      return "Somebody published other cards since you began, so nothing was done. Open the card"
+          + " again and bring your change once more.";
+    } else if (answer instanceof PublishResult.SecondPersonNeeded waiting) {
+      return "Somebody else than " + waiting.proposal().proposer() + " has to publish this.";
+    } else if (answer instanceof PublishResult.Failed failed) {
+      return "Nothing was done: " + failed.reason();
+    } else if (answer instanceof PublishResult.Cancelled) {
+      return "The work on past jobs was ended, so nothing was published.";
+    }
+    return "There is no such revision or proposal any more.";
+  }
+
+  static ModelAndView refused(ModelAndView page) {
+    page.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+    return page;
+  }
+
+  static ModelAndView seeOther(String address) {
+    RedirectView there = new RedirectView(address);
+    there.setStatusCode(HttpStatus.SEE_OTHER);
+    return new ModelAndView(there);
+  }
+}

@@ -1,0 +1,179 @@
+package org.standproud.advice.workholding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.advice.DemoShop;
+import org.standproud.advice.Quantity;
+import org.standproud.advice.whatif.SetupEditor;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Setup;
+
+/** The other ways to hold the same job. */
+class OtherHoldsTest {
+
+  static List<String> names() {
+    return DemoShop.names();
+  }
+
+  private static OtherHolds of(Setup setup, boolean viseCan) {
+    return OtherHolds.of(setup, viseCan, DemoShop.CARDS, DemoShop.CATALOGUE);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void everyJobIsReckonedThreeOtherWaysEachWithATimeBandOrAReasonWhyNot(String name) {
+    OtherHolds holds = of(DemoShop.setup(name), false);
+    assertThat(holds.holds()).hasSize(3).extracting(OtherHold::way).doesNotHaveDuplicates();
+    for (OtherHold hold : holds.holds()) {
+      assertThat(hold.setUpLeast()).isLessThan(hold.setUpLikely());
+      assertThat(hold.setUpLikely()).isLessThan(hold.setUpGreatest());
+      assertThat(hold.cannot() == null).isEqualTo(hold.verdict() != null);
+      if (hold.cannot() == null) {
+        assertThat(hold.margins()).hasSize(5);
+        assertThat(hold.items()).isNotEmpty();
+        assertThat(hold.cutMinutes()).isPositive();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void theCardsThatLimitTheHoldOfAViseStandAgainstAHoldBelowTheirLimits(String name) {
+    for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
+      if (hold.cannot() == null && low(hold.margins().get(4)) < 1) {
+        assertThat(hold.verdict()).as(hold.way()).isNotEqualTo("run");
+        assertThat(hold.against()).isNotEmpty();
+      }
+    }
+  }
+
+  private static double low(Quantity margin) {
+    return margin.low() != null ? margin.low() : (Double) margin.value();
+  }
+
+  @Test
+  void noCardOfJawsOrPackingIsAskedAboutAHoldWithoutThem() {
+    HoldingCards cards = new HoldingCards(DemoShop.CARDS);
+    assertThat(cards.asked()).isNotEmpty();
+    assertThat(cards.asked())
+        .allSatisfy(
+            id ->
+                assertThat(
+                        DemoShop.CARDS.cards().stream()
+                            .filter(c -> c.id().equals(id))
+                            .findFirst()
+                            .orElseThrow()
+                            .facts())
+                    .doesNotContain(
+                        Vocabulary.JAW_SURFACE,
+                        Vocabulary.MOVABLE_JAW_PACKING,
+                        Vocabulary.FIXED_JAW_PACKING));
+  }
+
+  @Test
+  void anotherWayIsPreferredOnlyWhereTheViseCannotBeMadeRightAndItHolds() {
+    for (String name : DemoShop.names()) {
+      Setup setup = DemoShop.setup(name);
+      assertThat(of(setup, true).recommended()).isFalse();
+      OtherHolds holds = of(setup, false);
+      boolean runs = List.of("run", "run with care").contains(holds.holds().get(0).verdict());
+      assertThat(holds.recommended()).isEqualTo(runs);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void aHoldWithAStopThatCouldNotBeJudgedIsNeverShownAsSafe(String name) {
+    for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
+      if (hold.open().stream().anyMatch(open -> open.severity().equals("stop"))) {
+        assertThat(hold.verdict()).isIn("not judged", "do not run");
+      }
+    }
+  }
+
+  @Test
+  void howItRingsInAnotherHoldIsLeftOpenAndSaid() {
+    for (OtherHold hold : of(DemoShop.setup("03"), false).holds()) {
+      assertThat(hold.open()).extracting(HeldFinding::card).contains("VIB-001", "VIB-003");
+      assertThat(hold.verdict()).isNotEqualTo("run");
+    }
+  }
+
+  @Test
+  void aTallPlateStandingFreeAboveTheBackingIsNotSaidNotToSpring() {
+    OtherHold side =
+        of(DemoShop.setup("11"), false).holds().stream()
+            .filter(h -> h.way().contains("side of the vise"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(side.open()).extracting(HeldFinding::card).contains("VIB-012");
+  }
+
+  @Test
+  void aCutterThatWillNotGoInUprightGoesInOverAPlateThatLies() {
+    OtherHolds holds = of(DemoShop.setup("11"), false);
+    assertThat(holds.recommended()).isTrue();
+    assertThat(holds.holds().get(0).way()).contains("flat on the table");
+    assertThat(holds.holds().get(0).against())
+        .extracting(HeldFinding::card)
+        .doesNotContain("REACH-001");
+  }
+
+  @Test
+  void aSupportOnTheOtherSideTakesThePushesTheOtherWayRound() {
+    Setup setup = DemoShop.setup("05");
+    Evidence evidence = EvidenceGathering.of(setup);
+    HoldingLoad as = CutLoad.of(evidence, setup, false, 0.01).orElseThrow();
+    HoldingLoad mirrored = CutLoad.of(evidence, setup, true, 0.01).orElseThrow();
+    assertThat(mirrored.likely().towardFixedN()).isEqualTo(as.likely().awayN());
+    assertThat(mirrored.likely().awayN()).isEqualTo(as.likely().towardFixedN());
+    assertThat(mirrored.likely().plusXN()).isEqualTo(as.likely().plusXN());
+  }
+
+  @Test
+  void aPlateLaidFlatKeepsItsSizesAndWhatComesOff() {
+    for (String name : DemoShop.names()) {
+      Setup standing = DemoShop.setup(name);
+      LaidFlat.of(standing, DemoShop.CATALOGUE)
+          .ifPresent(
+              laid -> {
+                Setup flat = laid.setup();
+                assertThat(flat.stock().heightM()).isEqualTo(standing.stock().thicknessM());
+                assertThat(flat.stock().thicknessM()).isEqualTo(standing.stock().heightM());
+                if (standing.cut().operation() == Operation.TOP_EDGE) {
+                  assertThat(flat.cut().operation()).isEqualTo(Operation.BROAD_SIDE);
+                  assertThat(flat.sideDepthM())
+                      .isCloseTo(standing.cut().axialDepthM(), within(1e-12));
+                  assertThat(flat.cut().axialDepthM()).isEqualTo(standing.stock().thicknessM());
+                } else {
+                  assertThat(flat.cut().axialDepthM()).isEqualTo(standing.sideDepthM());
+                  assertThat(laid.strips()).isPositive();
+                }
+              });
+    }
+  }
+
+  @Test
+  void aLighterCutIsHeldNoWorseOnTheAnglePlate() {
+    Setup setup = DemoShop.setup("03");
+    Setup lighter = SetupEditor.of(setup).depth(setup.cut().axialDepthM() / 10).done();
+    assertThat(passes(of(lighter, false))).isLessThanOrEqualTo(passes(of(setup, false)));
+  }
+
+  private static int passes(OtherHolds holds) {
+    return holds.holds().stream()
+        .filter(h -> h.way().contains("angle plate"))
+        .mapToInt(OtherHold::passes)
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,26 @@
+package org.standproud.audit.records;
+
+import java.io.IOException;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+
+class PeopleAndRetentionOnPostgresTest extends PeopleAndRetentionContract {
+
+  private static PostgresServer server;
+
+  @BeforeAll
+  static void start() throws IOException {
+    server = new PostgresServer();
+  }
+
+  @AfterAll
+  static void stop() throws IOException {
+    server.close();
+  }
+
+  @Override
+  DataSource emptyDatabase() {
+    return server.emptyDatabase();
+  }
+}

@@ -1,0 +1,13 @@
+package org.standproud.audit.records;
+
+import javax.sql.DataSource;
+import org.h2.jdbcx.JdbcConnectionPool;
+
+class RecordsOnH2Test extends RecordsContract {
+
+  @Override
+  DataSource emptyDatabase() {
+    return JdbcConnectionPool.create(
+        "jdbc:h2:file:" + directory.resolve("standproud") + ";WRITE_DELAY=0", "sa", "");
+  }
+}

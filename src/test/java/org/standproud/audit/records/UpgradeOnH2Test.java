@@ -1,0 +1,12 @@
+package org.standproud.audit.records;
+
+import javax.sql.DataSource;
+import org.h2.jdbcx.JdbcConnectionPool;
+
+class UpgradeOnH2Test extends UpgradeContract {
+
+  @Override
+  DataSource emptyDatabase() {
+    return JdbcConnectionPool.create("jdbc:h2:file:" + directory.resolve("standproud"), "sa", "");
+  }
+}
