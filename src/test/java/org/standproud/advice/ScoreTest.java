@@ -66,7 +66,7 @@ class ScoreTest {
 
   @Test
   void theTableForDevelopersIsWhatTheCodeLeaves() throws IOException {
-    String page = Files.readString(Path.of("DEVELOPERS.md"));
+    String page = Files.readString(Path.of("api-docs/scoring.md"));
     for (Severity severity : Severity.values()) {
       assertThat(page)
           .contains(
