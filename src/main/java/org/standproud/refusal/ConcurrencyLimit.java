@@ -3,7 +3,7 @@ package org.standproud.refusal;
 import java.util.concurrent.Semaphore;
 import java.util.function.IntFunction;
 
-/** Room for so many calls of one kind at a time; one more is refused, it does not wait. */
+/** Lets a number of calls of one kind run at a time; one more is refused and does not wait. */
 public final class ConcurrencyLimit {
 
   private final int most;
@@ -11,10 +11,10 @@ public final class ConcurrencyLimit {
   private final IntFunction<? extends RuntimeException> full;
 
   /**
-   * Room for some.
+   * A limit.
    *
    * @param most how many
-   * @param full what one more is told, made of how many there may be
+   * @param full makes the refusal of one more from the limit
    */
   public ConcurrencyLimit(int most, IntFunction<? extends RuntimeException> full) {
     this.most = most;

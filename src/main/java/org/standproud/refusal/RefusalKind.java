@@ -9,127 +9,126 @@ public enum RefusalKind {
   /** Not JSON. */
   MALFORMED_REQUEST(
       "The request is not well-formed JSON",
-      "Reading stopped at the line and column told. Also told of text that is not UTF-8, that"
-          + " repeats a key, or that is nested too deep."),
+      "Reading stopped at the line and column given. Text that is not UTF-8, that repeats a key, or"
+          + " that is nested too deep is refused in the same way."),
   /** A parameter or header that cannot be used. */
   BAD_PARAMETER(
       "A parameter cannot be used",
-      "The detail names the parameter and what it may be. A parameter that is not known is refused"
-          + " too, so that a misspelt filter never returns everything."),
-  /** JSON that says no set-up. */
+      "The detail names the parameter and what it may be. An unknown parameter is refused too, so"
+          + " that a misspelt filter never returns everything."),
+  /** JSON that does not describe a set-up. */
   SETUP_REFUSED(
-      "The request does not say a set-up",
-      "Everything that is wrong is listed in errors: where it stands as a JSON Pointer, what stands"
-          + " there, what may stand there in which unit, and what was probably meant."),
+      "The request does not describe a set-up",
+      "Everything that is wrong is listed in errors: the field as a JSON Pointer, its value, the"
+          + " allowed values with their unit, and what was probably meant."),
   /** Cards that the gate refuses. */
   CARDS_REFUSED(
       "The rule cards are refused",
-      "Everything that is wrong is listed in errors by file, line and column. The rule base that"
-          + " was in service before still serves."),
-  /** JSON that says no item of the catalogue. */
+      "Everything that is wrong is listed in errors by file, line and column. The rule base in"
+          + " service is unchanged."),
+  /** JSON that does not describe an item of the catalogue. */
   ITEM_REFUSED(
-      "The request does not say an item of this shelf",
+      "The request does not describe an item of this kind",
       "Everything that is wrong is listed in errors, as for a set-up. Nothing was changed."),
-  /** A table with rows that cannot be taken in. */
+  /** A table with rows that cannot be imported. */
   IMPORT_REFUSED(
       "The import is refused",
-      "The member rows tells of each row what is wrong with it, if anything. Nothing was changed."),
-  /** Something else is there than the caller believes. */
+      "The member rows lists what is wrong with each row, if anything. Nothing was changed."),
+  /** The resource changed since the caller fetched it. */
   PRECONDITION_FAILED(
-      "This is not what is there",
-      "Somebody changed it meanwhile, or it is there already, or not at all. Fetch it again, look at"
+      "The resource has changed",
+      "It was changed meanwhile, exists already, or does not exist. Fetch it again, look at"
           + " what changed, and send its ETag as If-Match."),
-  /** A change that does not say what it changes. */
+  /** A change without If-Match or If-None-Match. */
   PRECONDITION_REQUIRED(
-      "Say what you change",
-      "Send the ETag of what you fetched as If-Match, or If-None-Match: * to make something new, so"
-          + " that nobody's change is lost."),
-  /** Nobody says who asks. */
+      "An If-Match header is required",
+      "Send the ETag of what you fetched as If-Match, or If-None-Match: * to create something, so"
+          + " that no change is lost."),
+  /** No valid key or token. */
   KEY_WANTED(
-      "The service wants to know who asks",
-      "Send a key as Authorization: Bearer <key>; an operator makes keys. A key that is unknown, has"
-          + " expired or was revoked opens nothing."),
-  /** Who asks may not. */
+      "A key is required",
+      "Send a key as Authorization: Bearer <key>; an operator issues keys. An unknown, expired or"
+          + " revoked key is refused."),
+  /** The caller lacks the role. */
   NOT_ALLOWED(
       "This caller may not do this",
-      "The detail says which role may. An operator can make a key with it."),
+      "The detail names the role required. An operator can issue a key with it."),
   /** Too many calls. */
   TOO_MANY_CALLS(
-      "This caller calls too often",
-      "Nothing was done. Try again after the time that Retry-After tells; the limit is"
+      "Too many calls",
+      "Nothing was done. Try again after Retry-After; the limit is"
           + " standproud.limits.calls-per-minute."),
-  /** Nothing there. */
+  /** Not found. */
   NOT_FOUND("There is nothing here", "No resource has this address."),
-  /** Something that was there and was taken away. */
+  /** Removed under the retention rule. */
   GONE(
-      "This was taken away",
-      "The text was withheld under the shop's rule on how long records are kept; the chain of"
-          + " records says who did it and why."),
-  /** Something that does not fit what is there. */
-  CONFLICT("This does not fit what is there", "The detail says what stands in the way."),
-  /** A key that stands for another request. */
+      "This was removed",
+      "The text was removed under the retention rule of the shop; the record chain says who did it"
+          + " and why."),
+  /** A conflict with the current state. */
+  CONFLICT("This conflicts with the current state", "The detail says why."),
+  /** An idempotency key used for another request. */
   KEY_REUSED(
-      "This Idempotency-Key stands for another request",
-      "Nothing was judged. A key stands for one request, told apart by what it says and not by its"
-          + " white space; take a new key for a new request."),
+      "This Idempotency-Key was used for another request",
+      "Nothing was assessed. A key belongs to one request, whatever its white space; use a new key"
+          + " for a new request."),
   /** A key whose first request is still being answered. */
   KEY_IN_USE(
       "The first request with this Idempotency-Key is still being answered",
-      "Nothing was judged. Send the same request with the same key again after the time that"
-          + " Retry-After tells: it gets the answer of the first."),
-  /** A method the address does not know. */
+      "Nothing was assessed. Send the same request with the same key again after Retry-After: it"
+          + " gets the answer of the first."),
+  /** A method not allowed at this address. */
   METHOD_NOT_ALLOWED(
-      "This address does not take this method", "The header Allow lists what it takes."),
-  /** An answer in a form that is not made. */
+      "Method not allowed", "The header Allow lists the methods."),
+  /** No answer in the media type asked for. */
   NOT_ACCEPTABLE(
-      "No answer in the form asked for",
+      "No answer in the media type asked for",
       "Answers are application/json, problems application/problem+json."),
-  /** A body in a form that is not read. */
-  UNSUPPORTED_MEDIA_TYPE("The body is not in a form that is read", "Send application/json."),
-  /** Too long a body. */
+  /** A body in an unsupported media type. */
+  UNSUPPORTED_MEDIA_TYPE("Unsupported media type", "Send application/json."),
+  /** A body over the limit. */
   TOO_LARGE("The body is too large", "The limit is standproud.api.largest-body."),
-  /** The line before the disk is full. */
+  /** The queue of records to be stored is full. */
   BUSY(
-      "Too many answers wait to be stored",
-      "Nothing was answered. Try again after the time that Retry-After tells."),
+      "Too many answers are waiting to be stored",
+      "Nothing was assessed. Try again after Retry-After."),
   /** The record could not be stored. */
   NOT_STORED(
       "The answer could not be stored",
-      "An answer that is not on disk is not given. Try again; if it stays so, look at the database."),
+      "An answer that is not on disk is not sent. Try again; if it persists, check the database."),
   /** The database does not answer. */
   STORE_AWAY(
       "The records cannot be reached",
-      "The database does not answer just now. Try again after the time that Retry-After tells."),
-  /** The service has been told to stop. */
+      "The database is not answering. Try again after Retry-After."),
+  /** The service is shutting down. */
   STOPPING(
       "The service is stopping",
-      "Nothing was done with the request. Send it again after the time that Retry-After tells, or"
-          + " to another replica."),
-  /** More batches than are judged at a time. */
+      "The request was not processed. Send it again after Retry-After, or to another replica."),
+  /** More batches than run at a time. */
   TOO_MANY_BATCHES(
-      "Too many batches are being judged",
-      "Nothing was judged. Try again after the time that Retry-After tells; the limit is"
+      "Too many batches are running",
+      "Nothing was assessed. Try again after Retry-After; the limit is"
           + " standproud.api.most-batches."),
-  /** No room for another export. */
+  /** More exports than run at a time. */
   TOO_MANY_EXPORTS(
-      "Too many exports are being read",
-      "Nothing was read. Try again after the time that Retry-After tells; the limit is"
+      "Too many exports are running",
+      "Nothing was read. Try again after Retry-After; the limit is"
           + " standproud.audit.most-exports."),
   /** A body that does not arrive. */
   TOO_SLOW(
       "The request did not arrive in time",
-      "The body came too slowly or not at all, so nothing was done with it. The limit is"
+      "The body came too slowly or not at all, so it was not processed. The limit is"
           + " standproud.api.slowest-body."),
   /** No rule base or no catalogue. */
   NOT_READY(
-      "Nothing can be judged yet",
+      "The service is not ready",
       "No rule base or no catalogue is in service. The detail and the readiness health say why."),
   /** A fault of the service. */
-  INTERNAL("The service has a fault", "The log tells more under the reference given as instance."),
+  INTERNAL("Internal error", "The log has the details under the reference given as instance."),
   /** Anything else the server refuses. */
   REFUSED(
       "The request is refused",
-      "The server could make no sense of the address, the method or the headers.");
+      "The address, the method or the headers could not be understood.");
 
   private final String title;
   private final String meaning;
