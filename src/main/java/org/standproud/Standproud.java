@@ -12,7 +12,15 @@ import org.standproud.command.rules.RulesCommand;
 
 /** Starts the service, or runs a command where the first argument names one. */
 @SpringBootApplication(
-    scanBasePackages = {"org.standproud.api", "org.standproud.audit", "org.standproud.web"})
+    scanBasePackages = {
+      "org.standproud.audit",
+      "org.standproud.assessment",
+      "org.standproud.shop",
+      "org.standproud.access",
+      "org.standproud.events",
+      "org.standproud.api",
+      "org.standproud.web"
+    })
 @EnableScheduling
 public class Standproud {
 

@@ -46,7 +46,7 @@ public final class AccessTable {
               "would it be answered so again"),
           new Row(
               READ,
-              "/v1/assessments/*/comparison",
+              "/v1/assessments/*/reassessment",
               Set.of(AUDITOR, RULE_EDITOR, RULE_PUBLISHER),
               "what would be answered today"),
           new Row(READ, "/v1/assessments/**", ANY_ROLE, "assessments and all they stand on"),
@@ -88,7 +88,7 @@ public final class AccessTable {
               "the page that gives an answer again"),
           new Row(
               READ,
-              "/records/*/comparison",
+              "/records/*/reassessment",
               Set.of(AUDITOR, RULE_EDITOR, RULE_PUBLISHER),
               "the page that judges by today's cards"),
           new Row(READ, "/records/**", ANY_ROLE, "the pages of the records"),

@@ -54,11 +54,11 @@ class AuditorTest {
     JsonNode replay = get(self + "/replay");
     assertThat(replay.get("outcome").stringValue()).isEqualTo("REPRODUCED");
     assertThat(replay.get("differences").size()).isZero();
-    JsonNode today = get(self + "/comparison");
+    JsonNode today = get(self + "/reassessment");
     assertThat(today.get("findings").size()).isZero();
     String then = answer.at("/versions/ruleBase").stringValue();
-    assertThat(get(self + "/comparison?ruleBase=" + then).get("findings").size()).isZero();
-    assertThat(service.get(self + "/comparison?ruleBase=none").statusCode()).isEqualTo(409);
+    assertThat(get(self + "/reassessment?ruleBase=" + then).get("findings").size()).isZero();
+    assertThat(service.get(self + "/reassessment?ruleBase=none").statusCode()).isEqualTo(409);
   }
 
   @Test

@@ -73,15 +73,15 @@ class ContractTest {
     JsonNode request = JSON.readTree(RunningService.text(file));
     assertThat(faults("Setup", request)).isEmpty();
     JsonNode answer = RunningService.json(service.assess(request));
-    assertThat(faults("Answer", answer)).isEmpty();
+    assertThat(faults("AssessmentDocument", answer)).isEmpty();
     JsonNode links = answer.get("links");
-    assertThat(faults("TraceAccount", fetched(links, "trace"))).isEmpty();
-    assertThat(faults("EvidenceAccount", fetched(links, "evidence"))).isEmpty();
+    assertThat(faults("TraceDocument", fetched(links, "trace"))).isEmpty();
+    assertThat(faults("EvidenceDocument", fetched(links, "evidence"))).isEmpty();
     JsonNode chance = get(links.get("self").stringValue() + "/chance?draws=100");
-    assertThat(faults("ChanceOfHolding", chance)).isEmpty();
-    assertThat(faults("CounselRemedies", fetched(links, "remedies"))).isEmpty();
-    assertThat(faults("CounselOtherHolds", fetched(links, "otherHolds"))).isEmpty();
-    assertThat(faults("CounselAskBack", fetched(links, "questions"))).isEmpty();
+    assertThat(faults("HoldingChanceReport", chance)).isEmpty();
+    assertThat(faults("RecommendationRemedies", fetched(links, "remedies"))).isEmpty();
+    assertThat(faults("RecommendationOtherHolds", fetched(links, "otherHolds"))).isEmpty();
+    assertThat(faults("RecommendationSensitivityReport", fetched(links, "questions"))).isEmpty();
   }
 
   @Test
@@ -91,9 +91,9 @@ class ContractTest {
     String other =
         RunningService.json(service.assess(RunningService.seed("05"))).get("id").stringValue();
     String of = "/v1/assessments/" + one;
-    assertThat(faults("CounselSafeEnvelope", get(of + "/envelope"))).isEmpty();
-    assertThat(faults("CounselPassPlan", get(of + "/plan?remove=3"))).isEmpty();
-    assertThat(faults("CounselComparedSetups", get(of + "/changes?with=" + other))).isEmpty();
+    assertThat(faults("RecommendationSafeEnvelope", get(of + "/envelope"))).isEmpty();
+    assertThat(faults("RecommendationPassPlan", get(of + "/plan?remove=3"))).isEmpty();
+    assertThat(faults("RecommendationComparedSetups", get(of + "/compare?with=" + other))).isEmpty();
   }
 
   @Test

@@ -29,14 +29,14 @@ class CounselTest {
     assertThat(said.get("assessment").stringValue()).isEqualTo(id);
     assertThat(said.get("ruleBase").stringValue()).isNotBlank();
     assertThat(said.get("cautions").size()).isPositive();
-    assertThat(said.get("counsel").size()).isPositive();
+    assertThat(said.get("recommendation").size()).isPositive();
   }
 
   @Test
   void aWireLaidTooDeepIsPutRightAndTheRemedyWasJudged() {
     JsonNode said =
         RunningService.json(service.get("/v1/assessments/" + assess("08") + "/remedies"));
-    JsonNode ways = said.get("counsel").get("ways");
+    JsonNode ways = said.get("recommendation").get("ways");
     assertThat(ways.size()).isPositive();
     assertThat(ways.get(0).toString()).doesNotContain("do not run\",\"verdict");
   }
@@ -54,7 +54,7 @@ class CounselTest {
     String shallow = assess("03");
     String deep = assess("01");
     HttpResponse<String> answer =
-        service.get("/v1/assessments/" + shallow + "/changes?with=" + deep);
+        service.get("/v1/assessments/" + shallow + "/compare?with=" + deep);
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
     assertThat(answer.body()).contains("grip");
   }

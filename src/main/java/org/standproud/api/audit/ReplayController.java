@@ -59,7 +59,7 @@ class ReplayController {
       summary = "Judge the recorded set-up at another revision",
       description = "Which findings appear, vanish or change, and whether the verdict would.")
   @ApiResponse(responseCode = "200", description = "What would be different.")
-  @GetMapping("/comparison")
+  @GetMapping("/reassessment")
   Comparison compare(@PathVariable UUID id, @RequestParam(defaultValue = TODAY) String ruleBase) {
     AuditRecord record = record(id);
     try {

@@ -27,7 +27,7 @@ import org.standproud.refusal.BadParameterException;
 import org.standproud.setup.Setup;
 
 /** How likely a judged set-up is to hold. No card has a say in it. */
-@Tag(name = "Counsel")
+@Tag(name = "Recommendations")
 @RestController
 @RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
 class ChanceController {

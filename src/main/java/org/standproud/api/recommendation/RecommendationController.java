@@ -38,8 +38,8 @@ import org.standproud.setup.units.UnitCode;
 import org.standproud.shop.RuleBaseHolder;
 import org.standproud.shop.ShopCatalogue;
 
-/** Counsel on a judged set-up. Every change in it was judged by the rule base in service. */
-@Tag(name = "Counsel", description = "What to change, and how far it may go")
+/** Recommendations on an assessed set-up, every change judged by the rule base in service. */
+@Tag(name = "Recommendations", description = "What to change, and how far it may go")
 @RestController
 @RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
 class RecommendationController {
@@ -69,7 +69,7 @@ class RecommendationController {
   @ApiResponse(responseCode = "200", description = "The remedies, best first.")
   @GetMapping("/remedies")
   Recommendation<Remedies> remedies(@PathVariable UUID id) {
-    return told(id, (setup, ruleBase) -> recent.of(setup, ruleBase, shelves()));
+    return recommend(id, (setup, ruleBase) -> recent.of(setup, ruleBase, shelves()));
   }
 
   @Operation(
@@ -79,7 +79,7 @@ class RecommendationController {
   @ApiResponse(responseCode = "200", description = "The other holds, best first.")
   @GetMapping("/other-holds")
   Recommendation<OtherHolds> otherHolds(@PathVariable UUID id) {
-    return told(
+    return recommend(
         id,
         (setup, ruleBase) ->
             OtherHolds.of(
@@ -93,7 +93,7 @@ class RecommendationController {
   @ApiResponse(responseCode = "200", description = "The questions, most wanted first.")
   @GetMapping("/questions")
   Recommendation<SensitivityReport> questions(@PathVariable UUID id) {
-    return told(id, SensitivityReport::of);
+    return recommend(id, SensitivityReport::of);
   }
 
   @Operation(
@@ -105,7 +105,7 @@ class RecommendationController {
   @ApiResponse(responseCode = "200", description = "The safe envelope.")
   @GetMapping("/envelope")
   Recommendation<SafeEnvelope> envelope(@PathVariable UUID id) {
-    return told(id, SafeEnvelope::of);
+    return recommend(id, SafeEnvelope::of);
   }
 
   @Operation(
@@ -146,20 +146,20 @@ class RecommendationController {
       @Parameter(description = "stock to remove, in the length unit of the set-up")
           @RequestParam("remove")
           double remove) {
-    return told(id, (setup, ruleBase) -> PassPlan.of(setup, stockM(remove, setup), ruleBase));
+    return recommend(id, (setup, ruleBase) -> PassPlan.of(setup, stockM(remove, setup), ruleBase));
   }
 
   @Operation(
-      operationId = "getChanges",
+      operationId = "compareAssessments",
       summary = "Two assessments compared",
       description = "What changed in the set-up, and which findings moved by how much.")
   @ApiResponse(responseCode = "200", description = "The comparison, this assessment first.")
-  @GetMapping("/changes")
+  @GetMapping("/compare")
   Recommendation<ComparedSetups> compare(
       @PathVariable UUID id,
       @Parameter(description = "id of the other assessment") @RequestParam("with") UUID other) {
     Setup after = setups.of(other);
-    return told(id, (before, ruleBase) -> ComparedSetups.of(before, after, ruleBase));
+    return recommend(id, (before, ruleBase) -> ComparedSetups.of(before, after, ruleBase));
   }
 
   private static double stockM(double remove, Setup setup) {
@@ -183,10 +183,10 @@ class RecommendationController {
     return stockM;
   }
 
-  private <T> Recommendation<T> told(UUID id, BiFunction<Setup, RuleBase, T> counsel) {
+  private <T> Recommendation<T> recommend(UUID id, BiFunction<Setup, RuleBase, T> recommend) {
     RuleBase ruleBase = ruleBase();
     return new Recommendation<>(
-        id, ruleBase.revision().id(), counsel.apply(setups.of(id), ruleBase));
+        id, ruleBase.revision().id(), recommend.apply(setups.of(id), ruleBase));
   }
 
   private RuleBase ruleBase() {

@@ -55,7 +55,7 @@ class OneRecordPages {
     return looked(stored).addObject("replay", replayer.replay(stored.record()));
   }
 
-  @GetMapping("/records/{id}/comparison")
+  @GetMapping("/records/{id}/reassessment")
   ModelAndView today(@PathVariable UUID id) {
     StoredRecord stored = answers.record(id);
     RuleBase rules =

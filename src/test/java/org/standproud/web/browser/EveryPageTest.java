@@ -46,7 +46,7 @@ class EveryPageTest {
       all.put("rule-history", "/rules/history");
       all.put("rule-proposals", "/rules/proposals");
       all.put("records", "/records?card=HOLD-001");
-      all.put("record", "/records/" + bad + "/comparison");
+      all.put("record", "/records/" + bad + "/reassessment");
       all.put("chain", "/records/chain");
       all.put("fault", "/rules/HOLD-999");
       pages = all;

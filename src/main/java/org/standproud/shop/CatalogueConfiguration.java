@@ -1,0 +1,42 @@
+package org.standproud.shop;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import javax.sql.DataSource;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Lazy;
+
+/** The catalogue in service, on the database of the records. */
+@Configuration(proxyBeanMethods = false)
+class CatalogueConfiguration {
+
+  private static final Logger LOG = LoggerFactory.getLogger(CatalogueConfiguration.class);
+
+  /** Read when it is asked for: a store that holds a catalogue does not begin with the files. */
+  @Bean
+  @Lazy
+  SeedCatalogue seedCatalogue(@Value("${standproud.catalogue.directory}") Path folder) {
+    SeedCatalogue seeds = SeedCatalogue.read(folder);
+    if (seeds.get().isEmpty()) {
+      LOG.error("No catalogue in {}: {}", folder, seeds.fault());
+    }
+    return seeds;
+  }
+
+  @Bean
+  @DependsOnDatabaseInitialization
+  CatalogueStore catalogueStore(DataSource dataSource) {
+    return new CatalogueStore(dataSource, Clock.systemUTC());
+  }
+
+  @Bean
+  ShopCatalogue shopCatalogue(CatalogueStore store, ObjectProvider<SeedCatalogue> seeds) {
+    return new ShopCatalogue(store, seeds::getObject);
+  }
+}
