@@ -16,6 +16,6 @@ while [[ "${1:-}" == -D* ]]; do
   shift
 done
 mvn -q -o dependency:build-classpath -Dmdep.outputFile=target/faults.cp -Dmdep.includeScope=test
-exec java -Xmx512m -Dstandproud.jar="${STANDPROUD_JAR:-$(ls target/standproud-*.jar)}" "${options[@]}" \
+exec java -Xmx512m -Dtest.jar="${TEST_JAR:-$(ls target/standproud-*.jar)}" "${options[@]}" \
   -cp "target/test-classes:target/classes:$(cat target/faults.cp)" \
   org.standproud.faults.Trials "$@"

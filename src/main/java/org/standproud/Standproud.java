@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.standproud.command.records.AuditCommand;
 import org.standproud.command.rules.RulesCommand;
@@ -18,9 +19,11 @@ import org.standproud.command.rules.RulesCommand;
       "org.standproud.shop",
       "org.standproud.access",
       "org.standproud.events",
+      "org.standproud.settings",
       "org.standproud.api",
       "org.standproud.web"
     })
+@ConfigurationPropertiesScan
 @EnableScheduling
 public class Standproud {
 

@@ -8,10 +8,11 @@ import java.lang.reflect.RecordComponent;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import org.springframework.beans.factory.annotation.Value;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 import org.springframework.util.unit.DataSize;
 import org.standproud.assessment.BodyText;
+import org.standproud.assessment.ApiProperties;
 import org.standproud.assessment.MalformedRequestException;
 import org.standproud.refusal.BadParameterException;
 import org.standproud.refusal.BodyTooLargeException;
@@ -42,9 +43,18 @@ public class RequestBodies {
   private final int limitBytes;
   private final Duration slowest;
 
-  RequestBodies(
-      @Value("${standproud.api.largest-body}") DataSize limit,
-      @Value("${standproud.api.slowest-body}") Duration slowest) {
+  @Autowired
+  RequestBodies(ApiProperties properties) {
+    this(properties.largestBody(), properties.slowestBody());
+  }
+
+  /**
+   * A reader of bodies.
+   *
+   * @param limit most bytes of a body
+   * @param slowest how long a body may take to arrive
+   */
+  RequestBodies(DataSize limit, Duration slowest) {
     this.limitBytes = Math.toIntExact(limit.toBytes());
     this.slowest = slowest;
   }

@@ -1,12 +1,8 @@
 package org.standproud.events;
 
 import java.net.InetAddress;
-import java.net.URI;
 import java.time.Clock;
-import java.time.Duration;
-import java.util.Set;
 import javax.sql.DataSource;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.context.annotation.Bean;
@@ -26,16 +22,13 @@ class EventsConfiguration {
   }
 
   @Bean
-  Outbox outbox(
-      DataSource dataSource,
-      Subscriptions subscriptions,
-      @Value("${standproud.events.source}") URI source) {
-    return new Outbox(dataSource, subscriptions, source, CLOCK);
+  Outbox outbox(DataSource dataSource, Subscriptions subscriptions, EventsProperties properties) {
+    return new Outbox(dataSource, subscriptions, properties.source(), CLOCK);
   }
 
   @Bean
-  TargetGuard targetGuard(@Value("${standproud.events.inside-hosts}") Set<String> insiders) {
-    return new TargetGuard(insiders, InetAddress::getAllByName);
+  TargetGuard targetGuard(EventsProperties properties) {
+    return new TargetGuard(properties.inside(), InetAddress::getAllByName);
   }
 
   /** Commands that only read the records send nothing. */
@@ -47,15 +40,13 @@ class EventsConfiguration {
       Subscriptions subscriptions,
       TargetGuard guard,
       IdempotencyKeyRepository keys,
-      @Value("${standproud.events.tries}") int tries,
-      @Value("${standproud.events.first-wait}") Duration firstWait,
-      @Value("${standproud.events.poll}") Duration poll,
-      @Value("${standproud.events.dead-kept}") Duration deadKept) {
+      EventsProperties properties) {
     return new OutboxDispatcher(
         dataSource,
         outbox,
         new WebhookDelivery(outbox, subscriptions, guard, CLOCK),
         keys,
-        new OutboxDispatcher.Patience(tries, firstWait, poll, deadKept));
+        new OutboxDispatcher.Patience(
+            properties.tries(), properties.firstWait(), properties.poll(), properties.deadKept()));
   }
 }

@@ -6,7 +6,6 @@ import javax.sql.DataSource;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -21,7 +20,8 @@ class CatalogueConfiguration {
   /** Read when it is asked for: a store that holds a catalogue does not begin with the files. */
   @Bean
   @Lazy
-  SeedCatalogue seedCatalogue(@Value("${standproud.catalogue.directory}") Path folder) {
+  SeedCatalogue seedCatalogue(CatalogueProperties properties) {
+    Path folder = properties.directory();
     SeedCatalogue seeds = SeedCatalogue.read(folder);
     if (seeds.get().isEmpty()) {
       LOG.error("No catalogue in {}: {}", folder, seeds.fault());

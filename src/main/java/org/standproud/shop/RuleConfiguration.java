@@ -1,8 +1,6 @@
 package org.standproud.shop;
 
-import java.nio.file.Path;
 import java.time.Clock;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.scheduling.annotation.EnableScheduling;
@@ -26,34 +24,27 @@ import org.standproud.setup.catalogue.Catalogue;
 class RuleConfiguration {
 
   @Bean
-  Gate cardGate(
-      @Value("${standproud.catalogue.directory}") Path catalogueFolder, ShopCatalogue catalogue) {
+  Gate cardGate(CatalogueProperties properties, ShopCatalogue catalogue) {
     DemonstrationSetups setups =
-        new DemonstrationSetups(
-            catalogueFolder.resolve("setups"), catalogue.get().orElse(Catalogue.EMPTY));
+        new DemonstrationSetups(properties.setups(), catalogue.get().orElse(Catalogue.EMPTY));
     return new Gate(Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE);
   }
 
   @Bean
   RuleBasePublisher cardDesk(
-      Gate gate,
-      RevisionStore store,
-      Records records,
-      @Value("${standproud.rules.two-persons}") boolean twoPersons,
-      @Value("${standproud.rules.impact.most-records}") long mostRecords) {
+      Gate gate, RevisionStore store, Records records, RulesProperties properties) {
     return new RuleBasePublisher(
         gate,
         store,
         new ActiveRuleBase(),
-        twoPersons ? Publishing.TWO_PERSONS : Publishing.ONE_PERSON,
+        properties.twoPersons() ? Publishing.TWO_PERSONS : Publishing.ONE_PERSON,
         new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words()),
-        new RecordedJobs(records, mostRecords),
+        new RecordedJobs(records, properties.impact().mostRecords()),
         Clock.systemUTC());
   }
 
   @Bean
-  RuleBaseHolder ruleShelf(
-      @Value("${standproud.rules.directory}") Path folder, RuleBasePublisher desk) {
-    return new RuleBaseHolder(folder, desk);
+  RuleBaseHolder ruleShelf(RulesProperties properties, RuleBasePublisher desk) {
+    return new RuleBaseHolder(properties.directory(), desk);
   }
 }

@@ -8,11 +8,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.beans.factory.InitializingBean;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.standproud.rules.publishing.FolderWatch;
 import org.standproud.rules.publishing.PublishResult;
+import org.standproud.shop.RulesProperties.FolderUse;
 
 /**
  * Keeps the cards in service those of the store: at the start, when the folder is edited, and when
@@ -32,23 +32,10 @@ class ServedCards implements InitializingBean, DisposableBean {
   private @Nullable FolderWatch watch;
   private volatile PublishResult.@Nullable Refused lastRefused;
 
-  /** When the folder of cards is looked at. */
-  enum FolderUse {
-    /** Never: cards come from the store only. */
-    NEVER,
-    /** At the start, and when a reload is asked for. */
-    START,
-    /** Then, and whenever it is edited. */
-    WATCH
-  }
-
-  ServedCards(
-      RuleBaseHolder shelf,
-      @Value("${standproud.rules.directory}") Path folder,
-      @Value("${standproud.rules.folder}") FolderUse use) {
+  ServedCards(RuleBaseHolder shelf, RulesProperties properties) {
     this.shelf = shelf;
-    this.folder = folder;
-    this.use = use;
+    this.folder = properties.directory();
+    this.use = properties.folder();
   }
 
   @Override

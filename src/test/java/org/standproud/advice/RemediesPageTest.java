@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.standproud.GeneratedPages;
+import org.standproud.IntegrationTest;
 
 /** The page of remedies says what the service says today. */
+@IntegrationTest
 class RemediesPageTest {
 
   private static final Path PAGE = Path.of("api-docs", "remedies.md");
@@ -15,7 +18,7 @@ class RemediesPageTest {
   @Test
   void thePageOfRemediesShowsWhatIsAdvisedNow() throws IOException {
     String written = RemediesPage.written();
-    if ("write".equals(System.getProperty("remedies.page"))) {
+    if (GeneratedPages.areWritten()) {
       Files.writeString(PAGE, written);
     }
     assertThat(Files.readString(PAGE)).isEqualTo(written);

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.Cautions;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
@@ -29,6 +30,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Set-ups of the demo shop, posted as a shop system would post them. */
+@IntegrationTest
 class AssessmentsTest {
 
   private final RunningService service = RunningService.shared();
@@ -211,7 +213,8 @@ class AssessmentsTest {
       JSON.readTree(
           """
           [{"stage": "rough", "axialDepth": 0.5}, {"stage": "rough", "axialDepth": 0.5},
-           {"stage": "finish", "axialDepth": 0.2}, {"stage": "finish", "axialDepth": 0.8}]""");
+           {"stage": "finish", "axialDepth": 0.2}, {"stage": "finish", "axialDepth": 0.8}]\
+          """);
 
   private static JsonNode finding(JsonNode said, String card) {
     return stream(said.get("findings"))

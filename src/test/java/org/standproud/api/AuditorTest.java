@@ -18,12 +18,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.chain.ChainExport;
 import org.standproud.audit.chain.PublicCheck;
 import org.standproud.audit.chain.VerifyingKey;
 import tools.jackson.databind.JsonNode;
 
 /** What an auditor asks of the running service. */
+@IntegrationTest
 class AuditorTest {
 
   private static @TempDir Path audit;

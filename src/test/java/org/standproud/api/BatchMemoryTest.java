@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -15,10 +16,11 @@ import tools.jackson.databind.node.ObjectNode;
  * that one may have; {@code -Dstandproud.batch.judged=20} makes only one line in so many a set-up
  * and leaves the others to be refused, where time or disk is short.
  */
+@IntegrationTest
 class BatchMemoryTest {
 
-  private static final int LINES = Integer.getInteger("standproud.batch.lines", 400);
-  private static final int JUDGED = Integer.getInteger("standproud.batch.judged", 1);
+  private static final int LINES = Integer.getInteger("test.batch.lines", 400);
+  private static final int JUDGED = Integer.getInteger("test.batch.judged", 1);
   private static final String LITTLE = "-Xmx256m";
 
   @Test

@@ -6,8 +6,10 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** A batch holds a thread of the server for as long as its caller likes, so there is a limit. */
+@IntegrationTest
 class BatchRoomTest {
 
   private static final String BATCH = "/v1/assessments/batch";

@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A shop system sends a night's set-ups in one request. */
+@IntegrationTest
 class BatchTest {
 
   private static final String NDJSON = "application/x-ndjson";

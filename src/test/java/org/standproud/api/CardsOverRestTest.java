@@ -15,12 +15,14 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** An engineer edits a card over REST: from the first error to the roll back. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+@IntegrationTest
 class CardsOverRestTest {
 
   private static final String FILE = "reach/REACH-001.yaml";

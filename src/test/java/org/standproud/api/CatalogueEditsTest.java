@@ -21,12 +21,14 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.standproud.IntegrationTest;
 import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The catalogue changed by a shop engineer while set-ups are judged. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@IntegrationTest
 class CatalogueEditsTest {
 
   private static final String VISE = "/v1/catalogue/vises/ground%20vise%20150";

@@ -7,11 +7,13 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import org.standproud.mechanics.evidence.Vocabulary;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The shelves and the vocabulary, in the caller's units. */
+@IntegrationTest
 class CatalogueTest {
 
   private final RunningService service = RunningService.shared();

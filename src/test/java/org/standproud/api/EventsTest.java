@@ -22,12 +22,14 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.records.PostgresServer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A shop system has itself told what happens, and misses nothing. */
 @Timeout(600)
+@IntegrationTest
 class EventsTest {
 
   private static final String[] QUICK = {

@@ -7,9 +7,11 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import org.standproud.refusal.ConcurrencyLimit;
 import org.standproud.refusal.TooManyExportsException;
 
+@IntegrationTest
 class ExportRoomTest {
 
   @Test

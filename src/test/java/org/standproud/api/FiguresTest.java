@@ -8,10 +8,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What an operator's metrics server reads of the service. */
+@IntegrationTest
 class FiguresTest {
 
   private final RunningService service = RunningService.shared();

@@ -14,9 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
+import org.standproud.IntegrationTest;
 
 /** Callers who stop in the middle, on sockets of their own: no fault of the service. */
 @ExtendWith(OutputCaptureExtension.class)
+@IntegrationTest
 class HalfRequestsTest {
 
   private static final String HEAD =

@@ -6,8 +6,10 @@ import java.net.http.HttpHeaders;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 
 /** What each answer tells a browser, whether it is a page, for systems, a file or a refusal. */
+@IntegrationTest
 class HeadersTest {
 
   private final RunningService service = RunningService.shared();

@@ -17,9 +17,11 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.node.ObjectNode;
 
 /** A shop system that heard nothing sends its set-up again, and is not answered twice. */
+@IntegrationTest
 class IdempotencyTest {
 
   private final RunningService service = RunningService.shared();

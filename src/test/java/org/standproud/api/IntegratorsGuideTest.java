@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** Everything that the integrator's guide shows works as it stands there. */
+@IntegrationTest
 class IntegratorsGuideTest {
 
   private static final Path GUIDE = Path.of("api-docs/integrators-guide.md");

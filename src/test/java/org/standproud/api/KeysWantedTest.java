@@ -23,10 +23,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 
 /** A service that wants keys, from the first key of the operator to a call too many. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@IntegrationTest
 class KeysWantedTest {
 
   private static final String JSON = "application/json";

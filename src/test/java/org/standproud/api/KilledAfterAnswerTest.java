@@ -7,8 +7,10 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** Ends the service as kill -9 does, right after it answered. */
+@IntegrationTest
 class KilledAfterAnswerTest {
 
   private static final Path RULES = Path.of("rules");

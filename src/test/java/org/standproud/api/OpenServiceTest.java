@@ -13,8 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 
 /** A service that asks nobody who he is keeps to its own machine. */
+@IntegrationTest
 class OpenServiceTest {
 
   private final RunningService service = RunningService.shared();

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** What the rule author's guide shows of checking, trying, publishing and rolling back a card. */
+@IntegrationTest
 class PublishFlowGuideTest {
 
   private static final Path GUIDE = Path.of("api-docs/rule-author-guide.md");

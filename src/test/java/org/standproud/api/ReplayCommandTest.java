@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import org.standproud.Standproud;
 import org.standproud.command.records.AuditCommand;
 import tools.jackson.databind.JsonNode;
@@ -19,6 +20,7 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * What an auditor types two years later, when the service is stopped and the cards have changed.
  */
+@IntegrationTest
 class ReplayCommandTest {
 
   private static final Path CARD = Path.of("reach/REACH-001.yaml");

@@ -12,10 +12,12 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Services that share one database, and the folder that one of them watches. */
+@IntegrationTest
 class ReplicasTest {
 
   private static final String FILE = "reach/REACH-001.yaml";

@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 
 /** Cards edited in their folder while the service runs. */
+@IntegrationTest
 class RuleBaseTest {
 
   private static final Path REACH = Path.of("reach/REACH-001.yaml");

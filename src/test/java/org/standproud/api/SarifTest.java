@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -26,6 +27,7 @@ import tools.jackson.databind.node.ObjectNode;
  * Assessments as SARIF 2.1.0 (OASIS), held to the published schema, which lies with its source in
  * src/test/resources/sarif [found].
  */
+@IntegrationTest
 class SarifTest {
 
   private static final Schema SARIF = schema();

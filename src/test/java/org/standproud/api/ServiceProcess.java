@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import org.standproud.Standproud;
 
 /**
- * The service in a process of its own, which ends as kill -9 ends it. {@code -Dstandproud.jar}
- * names a packaged one to start, else it is the one that was compiled.
+ * The service in a process of its own, which ends as kill -9 ends it. {@code -Dtest.jar} names a
+ * packaged one to start, else it is the one that was compiled.
  */
 public final class ServiceProcess implements AutoCloseable {
 
@@ -78,7 +78,7 @@ public final class ServiceProcess implements AutoCloseable {
   }
 
   private static List<String> program() {
-    String jar = System.getProperty("standproud.jar");
+    String jar = System.getProperty("test.jar");
     return jar == null
         // Not compiled as for long: it starts in half the processor time.
         ? List.of(

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** What a start makes, and what waits until somebody asks for it. */
+@IntegrationTest
 class StartTest {
 
   @TempDir Path directory;

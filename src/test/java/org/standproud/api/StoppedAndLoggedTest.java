@@ -13,10 +13,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What an operator sees of a service that works and is told to stop. */
+@IntegrationTest
 class StoppedAndLoggedTest {
 
   private static final String TRACE = "4bf92f3577b34da6a3ce929d0e0e4736";

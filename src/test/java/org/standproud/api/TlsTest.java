@@ -24,9 +24,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** A service with a certificate of its own, turned on by the properties the README names. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@IntegrationTest
 class TlsTest {
 
   private static final String PASSWORD = "only for this test";

@@ -27,9 +27,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
 /** Callers known by another server: tokens signed by a key that it publishes. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@IntegrationTest
 class TokensTest {
 
   private RSAKey trusted;

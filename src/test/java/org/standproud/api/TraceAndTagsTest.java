@@ -7,9 +7,11 @@ import java.net.http.HttpResponse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 
 /** W3C Trace Context, and conditional requests of RFC 9110. */
+@IntegrationTest
 class TraceAndTagsTest {
 
   /** The example of the W3C recommendation, section 3.2 [memory]. */

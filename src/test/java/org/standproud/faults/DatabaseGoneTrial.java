@@ -14,7 +14,7 @@ import org.standproud.api.ServiceProcess;
 /** The database is stopped under a service, and started again. */
 final class DatabaseGoneTrial implements Trial {
 
-  private static final int PORT = Integer.getInteger("standproud.faults.port", 18120) + 4;
+  private static final int PORT = Integer.getInteger("test.faults.port", 18120) + 4;
   private static final Duration PATIENCE = Duration.ofMinutes(2);
 
   private final int rounds;

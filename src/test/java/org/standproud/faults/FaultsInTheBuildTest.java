@@ -6,6 +6,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import org.standproud.api.RunningService;
 import org.standproud.faults.fuzz.ContractOperations;
 import org.standproud.faults.fuzz.HostileRequests;
@@ -13,6 +14,7 @@ import org.standproud.faults.fuzz.Shop;
 import org.standproud.faults.fuzz.Verdicts;
 
 /** Those trials that are short enough for every build. */
+@IntegrationTest
 class FaultsInTheBuildTest {
 
   /** Each path and method of the contract is met about three times. */

@@ -16,12 +16,12 @@ import org.standproud.faults.fuzz.Shop;
 import org.standproud.faults.fuzz.Verdicts;
 
 /**
- * Hostile requests over every path and method of the contract, {@code standproud.fuzz.requests} of
- * them, from four callers at once. What the service holds is looked at twelve times.
+ * Hostile requests over every path and method of the contract, {@code test.fuzz.requests} of them,
+ * from four callers at once. What the service holds is looked at twelve times.
  */
 final class FuzzTrial implements Trial {
 
-  private static final int REQUESTS = Integer.getInteger("standproud.fuzz.requests", 10_000);
+  private static final int REQUESTS = Integer.getInteger("test.fuzz.requests", 10_000);
   private static final int LOOKS = 12;
   private static final int CALLERS = 4;
 

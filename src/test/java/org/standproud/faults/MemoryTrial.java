@@ -26,7 +26,7 @@ import org.standproud.api.ServiceProcess;
  */
 final class MemoryTrial implements Trial {
 
-  private static final int REQUESTS = Integer.getInteger("standproud.memory.requests", 600);
+  private static final int REQUESTS = Integer.getInteger("test.memory.requests", 600);
   private static final int CALLERS = 48;
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
   private static final String JSON = "application/json";

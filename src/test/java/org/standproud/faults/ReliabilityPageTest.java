@@ -10,11 +10,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.standproud.GeneratedPages;
+import org.standproud.IntegrationTest;
 
 /**
  * api-docs/reliability.md shows the figures of the trials as they were found. {@code
  * -Dreliability.page=write} puts them in after a trial was run anew.
  */
+@IntegrationTest
 class ReliabilityPageTest {
 
   private static final Path PAGE = Path.of("api-docs/reliability.md");
@@ -25,7 +28,7 @@ class ReliabilityPageTest {
   void thePageShowsTheFiguresThatTheTrialsFound() throws IOException {
     String page = Files.readString(PAGE);
     String right = PLACE.matcher(page).replaceAll(ReliabilityPageTest::table);
-    if ("write".equals(System.getProperty("reliability.page"))) {
+    if (GeneratedPages.areWritten()) {
       Files.writeString(PAGE, right);
     }
     assertThat(Files.readString(PAGE)).isEqualTo(right);

@@ -22,14 +22,14 @@ import tools.jackson.databind.JsonNode;
 /**
  * Three services on one PostgreSQL and one broker take set-ups from a topic and over HTTP; on the
  * way one of them is killed, the broker is killed and started again, and so is the database stopped
- * and started. {@code standproud.replicas.streamed} and {@code standproud.replicas.posted} say how
- * many set-ups.
+ * and started. {@code test.replicas.streamed} and {@code test.replicas.posted} say how many
+ * set-ups.
  */
 final class ReplicasTrial implements Trial {
 
-  private static final int STREAMED = Integer.getInteger("standproud.replicas.streamed", 400);
-  private static final int POSTED = Integer.getInteger("standproud.replicas.posted", 200);
-  private static final int PORT = Integer.getInteger("standproud.faults.port", 18120);
+  private static final int STREAMED = Integer.getInteger("test.replicas.streamed", 400);
+  private static final int POSTED = Integer.getInteger("test.replicas.posted", 200);
+  private static final int PORT = Integer.getInteger("test.faults.port", 18120);
   private static final int PARTITIONS = 6;
   private static final Duration PATIENCE = Duration.ofMinutes(6);
   private static final Duration AWAY = Duration.ofSeconds(5);

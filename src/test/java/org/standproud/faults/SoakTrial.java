@@ -12,17 +12,16 @@ import java.util.function.ToDoubleFunction;
 import org.standproud.api.ServiceProcess;
 
 /**
- * Keeps a service busy for long and looks at what it holds. {@code standproud.soak.minutes}, {@code
- * standproud.soak.a-second} (requests) and {@code standproud.soak.look-seconds} say how long, how
- * hard and how often. The first third is for warming.
+ * Keeps a service busy for long and looks at what it holds. {@code test.soak.minutes}, {@code
+ * test.soak.a-second} (requests) and {@code test.soak.look-seconds} say how long, how hard and how
+ * often. The first third is for warming.
  */
 final class SoakTrial implements Trial {
 
-  private static final Duration LENGTH =
-      Duration.ofMinutes(Long.getLong("standproud.soak.minutes", 30));
-  private static final int A_SECOND = Integer.getInteger("standproud.soak.a-second", 8);
+  private static final Duration LENGTH = Duration.ofMinutes(Long.getLong("test.soak.minutes", 30));
+  private static final int A_SECOND = Integer.getInteger("test.soak.a-second", 8);
   private static final Duration LOOKS =
-      Duration.ofSeconds(Long.getLong("standproud.soak.look-seconds", 60));
+      Duration.ofSeconds(Long.getLong("test.soak.look-seconds", 60));
   private static final String HEAP = "-Xmx384m";
 
   /** What may grow by how much: a share of its mean, or what is noise. */

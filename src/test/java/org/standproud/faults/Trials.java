@@ -10,7 +10,7 @@ import org.springframework.util.FileSystemUtils;
 
 /**
  * Runs trials by name, prints their figures and keeps them for api-docs/reliability.md. Settings
- * are system properties: {@code standproud.faults.seed} and those that each trial names.
+ * are system properties: {@code test.faults.seed} and those that each trial names.
  */
 public final class Trials {
 
@@ -33,7 +33,7 @@ public final class Trials {
 
   /** The seed of what a trial does by chance. */
   static long seed() {
-    return Long.getLong("standproud.faults.seed", 20261125L);
+    return Long.getLong("test.faults.seed", 20261125L);
   }
 
   /** Every trial there is. */

@@ -16,11 +16,13 @@ import javax.sql.DataSource;
 import org.assertj.core.data.Offset;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.setup.request.CatalogueShelf;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Two replicas of the service on one PostgreSQL, which change one catalogue. */
+@IntegrationTest
 class CatalogueStoreOnPostgresTest {
 
   private static final Clock SEVEN =

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.standproud.GeneratedPages;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.envelope.SafeEnvelope;
 import org.standproud.drawing.EdgeChart;
@@ -29,6 +31,7 @@ import org.standproud.web.drawing.PushView;
  * Holds the drawings of the guide to what the service draws; {@code
  * -Dstandproud.drawings.refresh=true} writes them anew.
  */
+@IntegrationTest
 class DrawingsPageTest {
 
   private static final Path PAGE = Path.of("api-docs/drawings.md");
@@ -61,7 +64,7 @@ class DrawingsPageTest {
   @Test
   void theGuideShowsTheDrawingsOfTheService() throws IOException {
     Map<String, String> drawings = drawings();
-    if (Boolean.getBoolean("standproud.drawings.refresh")) {
+    if (GeneratedPages.areWritten()) {
       Files.createDirectories(FOLDER);
       for (Map.Entry<String, String> drawing : drawings.entrySet()) {
         Files.writeString(FOLDER.resolve(drawing.getKey() + ".svg"), drawing.getValue() + "\n");

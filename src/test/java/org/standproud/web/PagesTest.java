@@ -40,10 +40,12 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.standproud.IntegrationTest;
 
 /** The pages and the sheet as a browser gets them, over the demonstration shop. */
 @SpringBootTest
 @AutoConfigureMockMvc
+@IntegrationTest
 class PagesTest {
 
   private static final String FINE = "01-top-edge-wire-and-stop";

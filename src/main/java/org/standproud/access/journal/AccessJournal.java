@@ -11,14 +11,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import javax.sql.DataSource;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.scheduling.annotation.Scheduled;
 
 /**
  * Keeps the journal of access. What is done with keys is written at once; denied calls are counted
@@ -31,20 +28,12 @@ public final class AccessJournal implements AutoCloseable {
   static final int MOST_APART = 1_000;
 
   private static final Logger LOG = LoggerFactory.getLogger(AccessJournal.class);
-  private static final int INTERVAL_SECONDS = 5;
   private static final AccessEntry.About OTHERS =
       new AccessEntry.About(null, null, null, null, null, null, "denied calls of other kinds");
 
   private final JdbcClient client;
   private final Clock clock;
   private final Map<AccessEntry.About, Tally> denied = new LinkedHashMap<>();
-  private final ScheduledExecutorService timer =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            Thread thread = new Thread(task, "access-journal");
-            thread.setDaemon(true);
-            return thread;
-          });
 
   /** How often something was denied. */
   private record Tally(Instant first, Instant last, int times) {
@@ -63,8 +52,6 @@ public final class AccessJournal implements AutoCloseable {
   public AccessJournal(DataSource dataSource, Clock clock) {
     this.client = JdbcClient.create(dataSource);
     this.clock = clock;
-    timer.scheduleWithFixedDelay(
-        this::writeDenied, INTERVAL_SECONDS, INTERVAL_SECONDS, TimeUnit.SECONDS);
   }
 
   /**
@@ -92,7 +79,8 @@ public final class AccessJournal implements AutoCloseable {
     }
   }
 
-  /** Writes the denied calls counted so far. */
+  /** Writes the denied calls counted so far; every few seconds. */
+  @Scheduled(initialDelayString = "PT5S", fixedDelayString = "PT5S")
   public void writeDenied() {
     Map<AccessEntry.About, Tally> counted;
     synchronized (denied) {
@@ -103,7 +91,7 @@ public final class AccessJournal implements AutoCloseable {
         (about, tally) -> {
           try {
             insert(AccessEntry.Kind.DENIED, about, tally);
-          } catch (DataAccessException e) {
+          } catch (RuntimeException e) {
             LOG.error("{} denied call(s) could not be put into the journal", tally.times, e);
           }
         });
@@ -147,7 +135,6 @@ public final class AccessJournal implements AutoCloseable {
   /** Writes what is counted, and leaves it at that. */
   @Override
   public void close() {
-    timer.shutdown();
     writeDenied();
   }
 

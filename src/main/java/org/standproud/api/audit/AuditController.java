@@ -22,7 +22,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.annotations.ParameterObject;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -35,6 +34,7 @@ import org.standproud.assessment.NotReadyException;
 import org.standproud.assessment.acceptance.Signature;
 import org.standproud.audit.Mask;
 import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.records.AuditProperties;
 import org.standproud.audit.records.RecordExport;
 import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.Records;
@@ -68,8 +68,8 @@ class AuditController {
       Retention retention,
       RuleBaseHolder shelf,
       RequestBodies bodies,
-      @Value("${standproud.audit.most-exports}") int mostExports) {
-    exports = new ConcurrencyLimit(mostExports, TooManyExportsException::new);
+      AuditProperties properties) {
+    exports = new ConcurrencyLimit(properties.mostExports(), TooManyExportsException::new);
     this.records = records;
     this.retention = retention;
     this.shelf = shelf;

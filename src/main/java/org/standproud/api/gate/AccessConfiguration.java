@@ -51,10 +51,7 @@ class AccessConfiguration {
 
   @Bean
   KeyOrTokenResolver keyOrToken(
-      KeyRing keys,
-      ObjectProvider<JwtDecoder> decoder,
-      @Value("${standproud.tokens.name-claim}") String nameClaim,
-      @Value("${standproud.tokens.roles-claim}") String rolesClaim) {
+      KeyRing keys, ObjectProvider<JwtDecoder> decoder, AccessProperties properties) {
     JwtDecoder trusted = decoder.getIfAvailable();
     if (trusted == null) {
       return new KeyOrTokenResolver(keys, null);
@@ -63,7 +60,8 @@ class AccessConfiguration {
         Arrays.stream(Role.values())
             .collect(Collectors.toMap(r -> r.words().replace(' ', '-'), r -> r));
     JwtAuthenticationProvider tokens = new JwtAuthenticationProvider(trusted);
-    tokens.setJwtAuthenticationConverter(new TokenCaller(nameClaim, rolesClaim, roles));
+    tokens.setJwtAuthenticationConverter(
+        new TokenCaller(properties.tokens().nameClaim(), properties.tokens().rolesClaim(), roles));
     return new KeyOrTokenResolver(keys, tokens);
   }
 
@@ -71,12 +69,12 @@ class AccessConfiguration {
    * Names in the catalogue hold slashes and per cents; everything else stays as strict as it is.
    */
   @Bean
-  HttpFirewall httpFirewall(@Value("${standproud.access}") AccessMode mode) {
+  HttpFirewall httpFirewall(AccessProperties properties) {
     StrictHttpFirewall firewall = new StrictHttpFirewall();
     firewall.setAllowUrlEncodedSlash(true);
     firewall.setAllowUrlEncodedDoubleSlash(true);
     firewall.setAllowUrlEncodedPercent(true);
-    if (mode == AccessMode.OPEN) {
+    if (properties.access() == AccessMode.OPEN) {
       firewall.setAllowedHostnames(new LocalHostNames());
     }
     return firewall;
@@ -84,11 +82,11 @@ class AccessConfiguration {
 
   @Bean
   WebServerFactoryCustomizer<ConfigurableServletWebServerFactory> loopbackOnly(
-      @Value("${standproud.access}") AccessMode mode,
+      AccessProperties properties,
       @Value("${server.address:0.0.0.0}") String address,
       @Value("${management.server.address:127.0.0.1}") String managementAddress) {
     return server -> {
-      if (mode == AccessMode.OPEN) {
+      if (properties.access() == AccessMode.OPEN) {
         Loopback.require(address);
         Loopback.require(managementAddress);
       }
@@ -97,9 +95,7 @@ class AccessConfiguration {
 
   @Bean
   AccessModeLogger opening(
-      @Value("${standproud.access}") AccessMode mode,
-      KeyRing keys,
-      ObjectProvider<JwtDecoder> tokens) {
-    return new AccessModeLogger(mode, keys, tokens.getIfAvailable() != null);
+      AccessProperties properties, KeyRing keys, ObjectProvider<JwtDecoder> tokens) {
+    return new AccessModeLogger(properties.access(), keys, tokens.getIfAvailable() != null);
   }
 }

@@ -2,7 +2,6 @@ package org.standproud.api.gate;
 
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -35,11 +34,7 @@ class SecurityConfiguration {
 
   @Bean
   SecurityFilterChain gate(
-      HttpSecurity http,
-      @Value("${standproud.access}") AccessMode mode,
-      @Value("${standproud.limits.calls-per-minute}") long callsPerMinute,
-      KeyOrTokenResolver known,
-      KeyRing keys) {
+      HttpSecurity http, AccessProperties properties, KeyOrTokenResolver known, KeyRing keys) {
     http.csrf(this::forms)
         .headers(
             headers ->
@@ -49,10 +44,11 @@ class SecurityConfiguration {
             told -> told.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
         .authorizeHttpRequests(SecurityConfiguration::table)
         .addFilterBefore(new CrossSiteRequestFilter(refusals), CsrfFilter.class);
-    if (mode == AccessMode.OPEN) {
+    if (properties.access() == AccessMode.OPEN) {
       return http.addFilterBefore(new AnonymousCallerFilter(), AnonymousAuthenticationFilter.class)
           .build();
     }
+    long callsPerMinute = properties.limits().callsPerMinute();
     if (callsPerMinute > 0) {
       http.addFilterBefore(
           new RateLimitFilter(callsPerMinute, refusals), AuthorizationFilter.class);

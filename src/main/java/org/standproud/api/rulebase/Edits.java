@@ -6,13 +6,12 @@ import java.security.Principal;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
-import org.springframework.util.unit.DataSize;
 import org.standproud.access.Caller;
 import org.standproud.api.RequestBodies;
 import org.standproud.refusal.BadParameterException;
+import org.standproud.shop.RulesProperties;
 
 /**
  * Reads changes of cards: JSON with any number of files, or the YAML of one card with its path as
@@ -29,9 +28,9 @@ class Edits {
   private final RequestBodies bodies;
   private final int limitBytes;
 
-  Edits(RequestBodies bodies, @Value("${standproud.rules.largest-edit}") DataSize limit) {
+  Edits(RequestBodies bodies, RulesProperties properties) {
     this.bodies = bodies;
-    this.limitBytes = Math.toIntExact(limit.toBytes());
+    this.limitBytes = Math.toIntExact(properties.largestEdit().toBytes());
   }
 
   EditBody read(HttpServletRequest request) throws IOException {

@@ -1,8 +1,8 @@
 package org.standproud.assessment.batch;
 
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.standproud.assessment.ApiProperties;
 import org.standproud.assessment.RefusalRenderer;
 import org.standproud.assessment.idempotency.IdempotentAssessor;
 
@@ -11,11 +11,7 @@ import org.standproud.assessment.idempotency.IdempotentAssessor;
 class BatchConfiguration {
 
   @Bean
-  Batch batch(
-      IdempotentAssessor assessor,
-      RefusalRenderer problems,
-      @Value("${standproud.api.most-lines}") long mostLines,
-      @Value("${standproud.api.most-batches}") int mostBatches) {
-    return new Batch(assessor, problems, mostLines, mostBatches);
+  Batch batch(IdempotentAssessor assessor, RefusalRenderer problems, ApiProperties properties) {
+    return new Batch(assessor, problems, properties.mostLines(), properties.mostBatches());
   }
 }

@@ -1,9 +1,7 @@
 package org.standproud.assessment.idempotency;
 
 import java.time.Clock;
-import java.time.Duration;
 import javax.sql.DataSource;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -16,9 +14,8 @@ class IdempotencyConfiguration {
 
   @Bean
   @DependsOnDatabaseInitialization
-  IdempotencyKeyRepository keptKeys(
-      DataSource dataSource, @Value("${standproud.idempotency.kept}") Duration kept) {
-    return new IdempotencyKeyRepository(dataSource, kept, Clock.systemUTC());
+  IdempotencyKeyRepository keptKeys(DataSource dataSource, IdempotencyProperties properties) {
+    return new IdempotencyKeyRepository(dataSource, properties.kept(), Clock.systemUTC());
   }
 
   @Bean

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
@@ -53,16 +52,11 @@ class ScheduledRetention {
   record Rule(@Nullable Period recordsFor, Mask mask, @Nullable Period journalFor) {}
 
   @Autowired
-  ScheduledRetention(
-      Retention records,
-      AccessJournal journal,
-      @Value("${standproud.retention.records}") String recordsFor,
-      @Value("${standproud.retention.mask}") Mask mask,
-      @Value("${standproud.retention.journal}") String journalFor) {
+  ScheduledRetention(Retention records, AccessJournal journal, RetentionProperties properties) {
     this(
         records,
         journal,
-        new Rule(period(recordsFor), mask, period(journalFor)),
+        new Rule(properties.records(), properties.mask(), properties.journal()),
         Clock.systemUTC(),
         System::nanoTime);
   }
@@ -82,10 +76,6 @@ class ScheduledRetention {
     this.steady = steady;
     this.startedAt = clock.instant();
     this.startedNanos = steady.getAsLong();
-  }
-
-  private static @Nullable Period period(String text) {
-    return text.isBlank() ? null : Period.parse(text);
   }
 
   /**

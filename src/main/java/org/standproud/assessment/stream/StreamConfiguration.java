@@ -4,9 +4,7 @@ import java.util.Objects;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.apache.kafka.clients.admin.TopicDescription;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
-import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.kafka.core.KafkaAdmin;
@@ -14,7 +12,7 @@ import org.springframework.kafka.core.KafkaTemplate;
 import org.springframework.kafka.listener.AfterRollbackProcessor;
 import org.springframework.kafka.listener.DefaultAfterRollbackProcessor;
 import org.springframework.util.backoff.ExponentialBackOff;
-import org.springframework.util.unit.DataSize;
+import org.standproud.assessment.ApiProperties;
 import org.standproud.assessment.BodyText;
 import org.standproud.assessment.RefusalRenderer;
 import org.standproud.assessment.idempotency.IdempotentAssessor;
@@ -23,7 +21,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** The streaming intake, when standproud.stream.enabled says so; the broker is spring.kafka's. */
 @Configuration(proxyBeanMethods = false)
 @ConditionalOnProperty("standproud.stream.enabled")
-@EnableConfigurationProperties(StreamTopics.class)
 class StreamConfiguration {
 
   private static final long FIRST_WAIT_MS = 500;
@@ -38,7 +35,7 @@ class StreamConfiguration {
   @Bean
   SetupIntake setupIntake(
       IdempotentAssessor assessor,
-      @Value("${standproud.api.largest-body}") DataSize largest,
+      ApiProperties properties,
       RefusalRenderer problems,
       KafkaTemplate<byte[], byte[]> broker,
       KafkaAdmin admin,
@@ -48,7 +45,7 @@ class StreamConfiguration {
     MessageKey keys = new MessageKey(topicId(admin, topics.setups()), topics.caller());
     return new SetupIntake(
         new MessageAssessor(
-            assessor, new BodyText(Math.toIntExact(largest.toBytes())), problems, keys),
+            assessor, new BodyText(Math.toIntExact(properties.largestBody().toBytes())), problems, keys),
         broker,
         topics,
         json,

@@ -1,10 +1,9 @@
 package org.standproud.audit.records;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import javax.sql.DataSource;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -15,6 +14,7 @@ import org.standproud.audit.chain.SigningKey;
 
 /** Opens the store on the service's database, with keys and checkpoints beside it. */
 @Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(AuditProperties.class)
 class AuditConfiguration {
 
   /**
@@ -22,14 +22,14 @@ class AuditConfiguration {
    * service makes its own.
    */
   @Bean
-  ChainKeys seal(
-      @Value("${standproud.audit.directory}") Path directory,
-      @Value("${standproud.audit.chain-key:}") String chainKey,
-      @Value("${standproud.audit.signing-key:}") String signingKey) {
+  ChainKeys seal(AuditProperties properties) {
+    KeyPlaces places = new KeyPlaces(properties.directory());
+    String chainKey = properties.chainKey();
+    String signingKey = properties.signingKey();
     return new ChainKeys(
-        chainKey.isBlank() ? new KeyPlaces(directory).chain().open() : ChainKey.of(chainKey),
-        signingKey.isBlank()
-            ? new KeyPlaces(directory).signing().open()
+        chainKey == null || chainKey.isBlank() ? places.chain().open() : ChainKey.of(chainKey),
+        signingKey == null || signingKey.isBlank()
+            ? places.signing().open()
             : SigningKey.of(signingKey));
   }
 
@@ -38,13 +38,13 @@ class AuditConfiguration {
   Records records(
       DataSource dataSource,
       ChainKeys seal,
-      @Value("${standproud.audit.checkpoints}") Path checkpoints,
+      AuditProperties properties,
       ObjectProvider<AppendListener> following,
       ObjectProvider<EvidenceDigest> inShort) {
     return new Records(
         dataSource,
         seal,
-        new CheckpointFile(checkpoints),
+        new CheckpointFile(properties.checkpoints()),
         Clock.systemUTC(),
         following.getIfAvailable(() -> AppendListener.NOTHING),
         inShort.getIfAvailable(() -> EvidenceDigest.NOTHING));

@@ -1,16 +1,10 @@
 package org.standproud.audit.records;
 
-import java.io.UncheckedIOException;
 import java.time.Clock;
-import java.time.Duration;
 import java.util.List;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.dao.DataAccessException;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.Checkpoint;
 import org.standproud.audit.chain.CheckpointFile;
@@ -18,26 +12,18 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * States the end of the chain outside the database: after every thousand records, and whenever
- * asked to. A statement is made only of what is committed, and never of less than was stated
- * before.
+ * asked to, which is every minute. A statement is made only of what is committed, and never of less
+ * than was stated before.
  */
 final class Checkpoints implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Checkpoints.class);
   private static final long EVERY = 1_000;
-  private static final Duration INTERVAL = Duration.ofMinutes(1);
 
   private final Supplier<RecordTables.Head> head;
   private final ChainKeys seal;
   private final CheckpointFile file;
   private final Clock clock;
-  private final ScheduledExecutorService timer =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            Thread thread = new Thread(task, "audit-checkpoints");
-            thread.setDaemon(true);
-            return thread;
-          });
   private long stated;
 
   Checkpoints(Supplier<RecordTables.Head> head, ChainKeys seal, CheckpointFile file, Clock clock) {
@@ -57,8 +43,6 @@ final class Checkpoints implements AutoCloseable {
               + stated
               + "; records are missing, or these two do not belong together");
     }
-    timer.scheduleWithFixedDelay(
-        this::stateEnd, INTERVAL.toSeconds(), INTERVAL.toSeconds(), TimeUnit.SECONDS);
   }
 
   synchronized void moved(long sequence) {
@@ -75,7 +59,7 @@ final class Checkpoints implements AutoCloseable {
       }
       file.append(seal.state(end, clock.instant()));
       stated = end.sequence();
-    } catch (UncheckedIOException | DataAccessException e) {
+    } catch (RuntimeException e) {
       // The records themselves are safe; the next call states them.
       LOG.error("The end of the chain could not be stated in {}", file.path(), e);
     }
@@ -84,7 +68,6 @@ final class Checkpoints implements AutoCloseable {
   /** States the end once more and leaves it at that. */
   @Override
   public void close() {
-    timer.shutdown();
     stateEnd();
   }
 

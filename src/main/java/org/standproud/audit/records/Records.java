@@ -14,6 +14,7 @@ import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
@@ -353,6 +354,7 @@ public final class Records implements AutoCloseable {
   }
 
   /** States the end of the chain outside the database, if it has moved since the last time. */
+  @Scheduled(initialDelayString = "PT1M", fixedDelayString = "PT1M")
   public void checkpoint() {
     checkpoints.stateEnd();
   }

@@ -11,7 +11,6 @@ import java.util.concurrent.Executors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.DisposableBean;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.Records;
@@ -22,6 +21,7 @@ import org.standproud.rules.impact.ImpactReport;
 import org.standproud.rules.publishing.CardEdit;
 import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.shop.CardsRejectedException;
+import org.standproud.shop.RulesProperties;
 
 /** Judges past jobs again in the background, one change of cards after another. */
 @Component
@@ -38,13 +38,10 @@ public final class ImpactJobs implements DisposableBean {
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(task -> new Thread(task, "impact"));
 
-  ImpactJobs(
-      RuleBasePublisher desk,
-      Records records,
-      @Value("${standproud.rules.impact.most-records}") long mostRecords) {
+  ImpactJobs(RuleBasePublisher desk, Records records, RulesProperties properties) {
     this.desk = desk;
     this.records = records;
-    this.mostRecords = mostRecords;
+    this.mostRecords = properties.impact().mostRecords();
   }
 
   /**

@@ -1,12 +1,10 @@
 package org.standproud.web.cards;
 
-import java.nio.file.Path;
 import java.security.Principal;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -26,6 +24,7 @@ import org.standproud.rules.publishing.StoredRevision;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.shop.CardsRejectedException;
+import org.standproud.shop.CatalogueProperties;
 import org.standproud.shop.ShopCatalogue;
 import org.standproud.shop.impact.ImpactJobs;
 import org.standproud.shop.trial.CardTrials;
@@ -55,14 +54,13 @@ class CardEditorPages {
       ImpactJobs impacts,
       RecordedAnswers answers,
       ShopCatalogue shop,
-      @Value("${standproud.catalogue.directory}") Path catalogueFolder) {
+      CatalogueProperties catalogue) {
     this.desk = desk;
     this.trials = trials;
     this.impacts = impacts;
     this.answers = answers;
     this.demonstrations =
-        new DemonstrationSetups(
-            catalogueFolder.resolve("setups"), shop.get().orElse(Catalogue.EMPTY));
+        new DemonstrationSetups(catalogue.setups(), shop.get().orElse(Catalogue.EMPTY));
   }
 
   @GetMapping("/rules/new")

@@ -1,13 +1,11 @@
 package org.standproud.web.form;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.util.function.SingletonSupplier;
 import org.springframework.web.servlet.ModelAndView;
@@ -22,6 +20,7 @@ import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.request.Problem;
 import org.standproud.setup.request.Reading;
 import org.standproud.setup.request.SetupReader;
+import org.standproud.shop.CatalogueProperties;
 import org.standproud.shop.RuleBaseHolder;
 import org.standproud.shop.SeedCatalogue;
 import org.standproud.shop.ShopCatalogue;
@@ -50,7 +49,7 @@ class SetupPage {
       RuleBaseHolder rules,
       RecordedAnswers answers,
       ObjectProvider<SeedCatalogue> seeds,
-      @Value("${standproud.catalogue.directory}") Path catalogueFolder) {
+      CatalogueProperties catalogue) {
     this.shop = shop;
     this.rules = rules;
     this.answers = answers;
@@ -58,8 +57,7 @@ class SetupPage {
         SingletonSupplier.of(
             () ->
                 new DemonstrationSetups(
-                    catalogueFolder.resolve("setups"),
-                    seeds.getObject().get().orElse(Catalogue.EMPTY)));
+                    catalogue.setups(), seeds.getObject().get().orElse(Catalogue.EMPTY)));
   }
 
   /**

@@ -3,7 +3,9 @@ package org.standproud.access.keys;
 import java.util.UUID;
 import javax.sql.DataSource;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class KeyRingOnH2Test extends KeyRingContract {
 
   @Override

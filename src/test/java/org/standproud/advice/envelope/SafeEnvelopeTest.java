@@ -9,11 +9,13 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.whatif.Trials;
 import org.standproud.setup.Setup;
 
 /** Inside the envelope nothing stops the cut; outside something does. */
+@IntegrationTest
 class SafeEnvelopeTest {
 
   /** A thousand points inside and two hundred outside over four envelopes. */

@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Verdict;
 import org.standproud.advice.whatif.Judged;
@@ -23,6 +24,7 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 
 /** What is told to put a set-up right does put it right. */
+@IntegrationTest
 class RemediesTest {
 
   /** Set-ups judged for a bad set-up at most: each is a full run of the mechanics. */

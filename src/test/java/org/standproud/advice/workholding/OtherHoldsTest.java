@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.whatif.SetupEditor;
@@ -18,6 +19,7 @@ import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
 /** The other ways to hold the same job. */
+@IntegrationTest
 class OtherHoldsTest {
 
   static List<String> names() {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.Adviser;
 import org.standproud.assessment.EvidenceDigestCodec;
 import org.standproud.assessment.EvidenceDocument;
@@ -19,6 +20,7 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.RuleKinds;
 
 /** What is judged again from numbers in short is what the whole record says. */
+@IntegrationTest
 class EvidenceInShortTest {
 
   private static final RecordedShop SHOP = new RecordedShop();

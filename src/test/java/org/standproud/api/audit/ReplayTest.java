@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Mask;
 import org.standproud.audit.replay.ChangedFinding;
@@ -26,6 +27,7 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.catalogue.Catalogue;
 
 /** Recorded answers of the demo shop, given again. */
+@IntegrationTest
 class ReplayTest {
 
   private static final RecordedShop SHOP = new RecordedShop();

@@ -17,10 +17,12 @@ import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+import org.standproud.IntegrationTest;
 import org.standproud.access.AccessTable;
 
 /** An address that nobody thought of when the table of access was written is found here. */
 @SpringBootTest
+@IntegrationTest
 class EveryAddressTest {
 
   private static @TempDir Path directory;

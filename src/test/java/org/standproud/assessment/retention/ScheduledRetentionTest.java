@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.standproud.IntegrationTest;
 import org.standproud.access.journal.AccessEntry;
 import org.standproud.access.journal.AccessJournal;
 import org.standproud.audit.AuditRecord;
@@ -28,6 +29,7 @@ import org.standproud.audit.records.Records;
 import org.standproud.audit.records.Retention;
 
 /** What goes by the clock goes on time, and on record. */
+@IntegrationTest
 class ScheduledRetentionTest {
 
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");

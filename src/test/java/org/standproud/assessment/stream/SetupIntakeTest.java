@@ -30,6 +30,7 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.kafka.test.EmbeddedKafkaBroker;
 import org.springframework.kafka.test.EmbeddedKafkaKraftBroker;
+import org.standproud.IntegrationTest;
 import org.standproud.Standproud;
 import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.Records;
@@ -37,6 +38,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The streaming intake on a real broker started here. */
+@IntegrationTest
 class SetupIntakeTest {
 
   private static final String SETUPS = "standproud.setups";

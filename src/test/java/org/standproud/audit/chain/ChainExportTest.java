@@ -15,12 +15,14 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.SampleRecords;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.ChainFault.Kind;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What a forger without the key can do to an exported chain, and how it is found. */
+@IntegrationTest
 class ChainExportTest {
 
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");

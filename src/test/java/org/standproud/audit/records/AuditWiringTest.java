@@ -12,9 +12,11 @@ import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.test.context.ConfigDataApplicationContextInitializer;
 import org.springframework.boot.test.context.runner.ApplicationContextRunner;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.SampleRecords;
 
 /** The store as the service opens it, from the settings it ships with. */
+@IntegrationTest
 class AuditWiringTest {
 
   private @TempDir Path directory;

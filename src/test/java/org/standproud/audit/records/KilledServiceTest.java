@@ -16,6 +16,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.chain.ChainReport;
@@ -24,9 +25,10 @@ import org.standproud.audit.chain.ChainReport;
  * Ends a service as kill -9 does, again and again on the same database. {@code
  * -Dstandproud.kill.rounds=200 -Dstandproud.kill.seed=7} makes it longer and different.
  */
+@IntegrationTest
 class KilledServiceTest {
 
-  private static final int ROUNDS = Integer.getInteger("standproud.kill.rounds", 10);
+  private static final int ROUNDS = Integer.getInteger("test.kill.rounds", 10);
   private static final int MOST_READ = 40;
 
   private @TempDir Path directory;
@@ -34,7 +36,7 @@ class KilledServiceTest {
   @Test
   @DisplayName("a service killed at any moment has every record it acknowledged, whole and chained")
   void aServiceKilledAtAnyMomentHasEveryRecordItAcknowledgedWholeAndChained() throws Exception {
-    Random moment = new Random(Long.getLong("standproud.kill.seed", 20260302L));
+    Random moment = new Random(Long.getLong("test.kill.seed", 20260302L));
     Set<Stored> acknowledged = new HashSet<>();
     for (int round = 0; round < ROUNDS; round++) {
       List<Stored> heard = killAfterHearing(1 + moment.nextInt(MOST_READ));

@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.zip.DeflaterOutputStream;
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.api.RunningService;
 import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.json.JsonMapper;
 
+@IntegrationTest
 class PackedTextTest {
 
   private static final CanonicalJson TEXT = setups();

@@ -3,7 +3,9 @@ package org.standproud.audit.records;
 import java.util.UUID;
 import javax.sql.DataSource;
 import org.h2.jdbcx.JdbcConnectionPool;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class PeopleAndRetentionOnH2Test extends PeopleAndRetentionContract {
 
   @Override

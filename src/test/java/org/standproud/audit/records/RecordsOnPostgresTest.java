@@ -4,7 +4,9 @@ import java.io.IOException;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class RecordsOnPostgresTest extends RecordsContract {
 
   private static PostgresServer server;

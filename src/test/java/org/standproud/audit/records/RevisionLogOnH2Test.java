@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import javax.sql.DataSource;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class RevisionLogOnH2Test extends RevisionLogContract {
 
   private @TempDir Path directory;

@@ -7,7 +7,9 @@ import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class RevisionLogOnPostgresTest extends RevisionLogContract {
 
   private static final AtomicInteger DATABASES = new AtomicInteger();

@@ -2,7 +2,9 @@ package org.standproud.audit.records;
 
 import javax.sql.DataSource;
 import org.h2.jdbcx.JdbcConnectionPool;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class UpgradeOnH2Test extends UpgradeContract {
 
   @Override

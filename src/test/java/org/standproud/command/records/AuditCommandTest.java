@@ -16,6 +16,7 @@ import org.h2.jdbcx.JdbcConnectionPool;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 import org.standproud.Standproud;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.SampleRecords;
@@ -25,6 +26,7 @@ import org.standproud.audit.records.PostgresServer;
 import org.standproud.audit.records.Records;
 
 /** What auditor and operator type, on a service that is stopped. */
+@IntegrationTest
 class AuditCommandTest {
 
   private static final Instant SEVEN = Instant.parse("2026-03-02T07:00:00Z");

@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standproud.IntegrationTest;
 
+@IntegrationTest
 class RulesCommandTest {
 
   private static final String SETUP = "seeds/setups/01-top-edge-wire-and-stop.json";

@@ -19,17 +19,20 @@ import org.junit.platform.launcher.TagFilter;
 import org.junit.platform.launcher.core.LauncherDiscoveryRequestBuilder;
 import org.junit.platform.launcher.core.LauncherFactory;
 import org.junit.platform.launcher.listeners.SummaryGeneratingListener;
+import org.standproud.GeneratedPages;
+import org.standproud.IntegrationTest;
 
 /**
  * Holds {@code api-docs/mechanics.md} and its pictures to what the tests make. It runs all tests
  * tagged {@value PublishedTable#TESTS} once more and listens. With the system property {@code
  * mechanics.page=write} it writes the page instead.
  */
+@IntegrationTest
 class MechanicsPageTest {
 
   private static final Path PAGE = Path.of("api-docs/mechanics.md");
   private static final Path PICTURES = Path.of("api-docs/mechanics");
-  private static final boolean WRITE = "write".equals(System.getProperty("mechanics.page"));
+  private static final boolean WRITE = GeneratedPages.areWritten();
   private static MechanicsPage page;
 
   @BeforeAll

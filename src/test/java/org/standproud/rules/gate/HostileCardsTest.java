@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.rules.SmallCards;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.card.CardLimits;
@@ -20,10 +21,11 @@ import org.standproud.rules.card.CardLimits;
  * through the gate up to the built engine and the examples. {@code -Dstandproud.fuzz} says how many
  * and {@code -Dstandproud.fuzz.seed} from which seed; an input that fails is told in full.
  */
+@IntegrationTest
 class HostileCardsTest {
 
-  private static final int INPUTS = Integer.getInteger("standproud.fuzz", 3_000);
-  private static final long SEED = Long.getLong("standproud.fuzz.seed", 20_261_125L);
+  private static final int INPUTS = Integer.getInteger("test.fuzz", 3_000);
+  private static final long SEED = Long.getLong("test.fuzz.seed", 20_261_125L);
 
   /** Processor time for one input: thousands of times what a good card takes. */
   private static final Duration LONGEST = Duration.ofSeconds(10);

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.engine.Authorship;
@@ -22,6 +23,7 @@ import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.language.QuantityText;
 
 /** Every card, every piece of a card and every error in the guide is what really happens. */
+@IntegrationTest
 class RuleAuthorGuideTest {
 
   private static final Authorship BY = new Authorship("guide", "guide", Instant.EPOCH, null);

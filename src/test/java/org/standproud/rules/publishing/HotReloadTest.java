@@ -20,6 +20,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.standproud.IntegrationTest;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
@@ -42,12 +43,13 @@ import org.standproud.setup.request.Reading;
 import org.standproud.setup.request.SetupReader;
 
 /** Cards reloaded two hundred times while set-ups are judged. */
+@IntegrationTest
 class HotReloadTest {
 
   private static final int RELOADS = 200;
 
   /** The whole catalogue takes its time: two hundred of it by -Dstandproud.reloads=200. */
-  private static final int RELOADS_OF_THE_CATALOGUE = Integer.getInteger("standproud.reloads", 16);
+  private static final int RELOADS_OF_THE_CATALOGUE = Integer.getInteger("test.reloads", 16);
 
   /** Tolerance for what the second half may add: profiles and caches of the platform itself. */
   private static final long METASPACE_TOLERANCE = 1 << 20;

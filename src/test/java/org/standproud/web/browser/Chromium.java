@@ -41,7 +41,7 @@ record Chromium(Path browser, Path driver) {
    * What to do.
    *
    * @param there whether there is a Chromium
-   * @param wanted what the environment says of STANDPROUD_BROWSER, empty if nothing
+   * @param wanted what the environment says of BROWSER_TESTS, empty if nothing
    */
   static Decision decide(boolean there, String wanted) {
     if (there) {

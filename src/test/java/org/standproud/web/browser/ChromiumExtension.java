@@ -17,7 +17,7 @@ final class ChromiumExtension
     implements ExecutionCondition, ParameterResolver, BeforeEachCallback, AfterEachCallback {
 
   private static final Namespace HERE = Namespace.create(ChromiumExtension.class);
-  private static final String WANTED = "STANDPROUD_BROWSER";
+  private static final String WANTED = "BROWSER_TESTS";
 
   private static Optional<Chromium> chromium() {
     return Chromium.on(System.getenv().getOrDefault("PATH", ""));
@@ -107,7 +107,8 @@ final class ChromiumExtension
                 System.lineSeparator(),
                 "",
                 LINE,
-                "*  THE PAGES ARE NOT TESTED IN A BROWSER: there is no chromium and no chromedriver.",
+                "*  THE PAGES ARE NOT TESTED IN A BROWSER: there is no chromium and no"
+                    + " chromedriver.",
                 "*  On Debian: apt-get install chromium chromium-driver",
                 "*  To fail instead of skipping: " + WANTED + "=" + Chromium.REQUIRED,
                 LINE));

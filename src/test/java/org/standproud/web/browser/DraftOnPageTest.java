@@ -8,9 +8,11 @@ import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
+import org.standproud.IntegrationTest;
 
 /** The set-up as it stands, moved by hand, and a change that is applied. */
 @InChromium
+@IntegrationTest
 class DraftOnPageTest {
 
   /** What a gloved finger hits, in CSS pixels. */

@@ -8,9 +8,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 
 /** What holds for every page, however it is looked at. */
 @InChromium
+@IntegrationTest
 class EveryPageTest {
 
   /** Least contrast of text in WCAG 2.2, success criterion 1.4.3; large text needs 3. */

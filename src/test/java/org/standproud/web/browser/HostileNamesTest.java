@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.IntegrationTest;
 import org.standproud.web.SeedSetups;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Names that somebody chose to do harm with stay names. */
 @InChromium
+@IntegrationTest
 class HostileNamesTest {
 
   /** The three names of a job. */

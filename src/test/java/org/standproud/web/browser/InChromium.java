@@ -9,8 +9,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /**
  * Tests of the pages in a real Chromium. A {@link Browser} or a {@link Shop} is given to whoever
  * asks for one; all tests of a run share one browser and one service. Without Chromium on the
- * machine the tests are skipped and it is said loudly; where {@code STANDPROUD_BROWSER=required} is
- * in the environment they fail instead.
+ * machine the tests are skipped and it is said loudly; where {@code BROWSER_TESTS=required} is in
+ * the environment they fail instead.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)

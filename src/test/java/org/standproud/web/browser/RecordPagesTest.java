@@ -7,9 +7,11 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
+import org.standproud.IntegrationTest;
 
 /** What an auditor does with the records. */
 @InChromium
+@IntegrationTest
 class RecordPagesTest {
 
   private static String today(int days) {

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.standproud.IntegrationTest;
 
 /** What a rule author does with cards, from reading one to rolling back. */
 @InChromium
+@IntegrationTest
 class RuleDeskPagesTest {
 
   private static final String CARD = "/rules/HOLD-001/edit";

@@ -8,9 +8,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.standproud.IntegrationTest;
 
 /** Describing a set-up and reading what is said of it, as a machinist does. */
 @InChromium
+@IntegrationTest
 class SetupPageTest {
 
   private static final int MOST_TABS = 300;

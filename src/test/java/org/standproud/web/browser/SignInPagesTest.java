@@ -7,10 +7,12 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.access.Role;
 
 /** The pages of a shop that asks everybody for a key, and where it takes two to publish a card. */
 @InChromium
+@IntegrationTest
 class SignInPagesTest {
 
   private static final String CARD = "/rules/FIN-001/edit";

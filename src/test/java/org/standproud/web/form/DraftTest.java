@@ -26,6 +26,7 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.standproud.IntegrationTest;
 import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.Records;
 import org.standproud.setup.UnitSystem;
@@ -35,6 +36,7 @@ import org.standproud.web.SeedSetups;
 /** The set-up as it stands: judged on every change, moved in steps or by dragging, never kept. */
 @SpringBootTest
 @AutoConfigureMockMvc
+@IntegrationTest
 class DraftTest {
 
   private static final String FINE = "01-top-edge-wire-and-stop";

@@ -3,6 +3,7 @@ package org.standproud.mechanics.evidence.stage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Value;
@@ -14,6 +15,7 @@ import org.standproud.setup.Setup;
  * Whatever is proposed, the evidence has a finite number, a word or a reason for every fact. 2,000
  * set-ups in every build; another number with the system property {@code mechanics.setups}.
  */
+@IntegrationTest
 class NothingUnnumberedLeavesTest {
 
   private static final long SEED = 20261125;

@@ -1,0 +1,40 @@
+package org.standproud.audit.records;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.properties.ConfigurationProperties;
+import org.standproud.settings.SettingRefused;
+
+/**
+ * Where records and their keys are kept.
+ *
+ * @param directory holds the database, the chain key (chain.key) and the key that signs checkpoints
+ *     (checkpoint.key, its public half in checkpoint.key.pub)
+ * @param checkpoints the file of checkpoints, worth as much as its distance from the database: put
+ *     it where the owner of the database cannot write, or copy it there
+ * @param mostExports exports and checks of the chain at a time, at each replica
+ * @param chainKey the chain key, for several services on one database; else the file holds it
+ * @param signingKey the key that signs checkpoints, for several services on one database; else the
+ *     file holds it
+ */
+@ConfigurationProperties("standproud.audit")
+public record AuditProperties(
+    Path directory,
+    Path checkpoints,
+    int mostExports,
+    @Nullable String chainKey,
+    @Nullable String signingKey) {
+
+  /** Checks the values. */
+  public AuditProperties {
+    SettingRefused.given("standproud.audit.directory", directory, "A folder has to be named.");
+    SettingRefused.given("standproud.audit.checkpoints", checkpoints, "A file has to be named.");
+    SettingRefused.range("standproud.audit.most-exports", mostExports, 1, Integer.MAX_VALUE);
+  }
+
+  /** Without its secrets. */
+  @Override
+  public String toString() {
+    return "AuditProperties[" + directory + ", " + checkpoints + ", " + mostExports + "]";
+  }
+}
