@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.context.annotation.Import;
 import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.standproud.command.records.AuditCommand;
@@ -24,6 +25,7 @@ import org.standproud.command.rules.RulesCommand;
       "org.standproud.web"
     })
 @ConfigurationPropertiesScan
+@Import(ServiceConfiguration.class)
 @EnableScheduling
 public class Standproud {
 

@@ -1,5 +1,10 @@
-package org.standproud.assessment;
+package org.standproud;
 
+import org.standproud.assessment.AssessmentMetrics;
+import org.standproud.assessment.AssessmentPipeline;
+import org.standproud.assessment.Assessor;
+import org.standproud.assessment.CurrentEngine;
+import org.standproud.assessment.NotReadyException;
 import java.time.Clock;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
@@ -17,9 +22,9 @@ import org.standproud.shop.RuleBaseHolder;
 import org.standproud.shop.ShopCatalogue;
 import tools.jackson.databind.JacksonModule;
 
-/** What assesses set-ups and replays records. */
+/** Wires the assessor and the replayer to the catalogue and the cards in service. */
 @Configuration(proxyBeanMethods = false)
-class AssessmentConfiguration {
+class ServiceConfiguration {
 
   @Bean
   Assessor assessor(
