@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Quantity;
 import org.standproud.audit.Versions;
@@ -11,6 +12,7 @@ import org.standproud.audit.replay.AssessmentContext;
 import org.standproud.setup.JobReference;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.SpokenAccount;
 
 /**
  * What is sent about a set-up, in the caller's units.
@@ -25,7 +27,7 @@ import org.standproud.setup.UnitSystem;
  * @param subScores the same for each thing that cards protect
  * @param findings what the cards have to say, gravest first, and who answers for going on
  * @param measureFirst what to measure or state, most wanted first
- * @param assumptions what was assumed for inputs that were not given
+ * @param assumptions what was taken for words of a shop and for inputs that were not given
  * @param evidence every fact with its band
  * @param cautions the usual cautions
  * @param versions what it was made with
@@ -98,7 +100,7 @@ public record AssessmentDocument(
         advice.subScores(),
         findings,
         advice.measureFirst(),
-        advice.assumptions(),
+        Stream.concat(SpokenAccount.taken(setup).stream(), advice.assumptions().stream()).toList(),
         advice.evidence(),
         advice.cautions(),
         occasion.versions(),

@@ -1,6 +1,7 @@
 package org.standproud.setup;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  * @param clamps clamps and straps beside the stock, as far as they are told
  * @param viseRunOutM deviation of the fixed jaw from the table travel over its width in m; null if
  *     not indicated
+ * @param effort how hard the handle was pulled, in words; null if not given so. The torque stands
+ *     in {@code handleTorqueNm} also then
+ * @param faces what is on the gripped faces; null if not known
  */
 public record Hold(
     Vise vise,
@@ -30,7 +34,9 @@ public record Hold(
     @Nullable Stop stop,
     @Nullable Double stopHeightM,
     List<Clamp> clamps,
-    @Nullable Double viseRunOutM) {
+    @Nullable Double viseRunOutM,
+    @Nullable HandleEffort effort,
+    @Nullable JawFaces faces) {
 
   /** Copies the lists; a hold kept from before clamps were told has none. */
   public Hold {
@@ -61,7 +67,9 @@ public record Hold(
         .stop(stop)
         .stopHeight(stopHeightM)
         .clamps(clamps)
-        .viseRunOut(viseRunOutM);
+        .viseRunOut(viseRunOutM)
+        .effort(effort)
+        .faces(faces);
   }
 
   /**
@@ -91,6 +99,8 @@ public record Hold(
     private @Nullable Double stopHeightM;
     private List<Clamp> clamps = List.of();
     private @Nullable Double viseRunOutM;
+    private @Nullable HandleEffort effort;
+    private @Nullable JawFaces faces;
 
     private Told(Vise vise, double gripDepthM) {
       this.vise = vise;
@@ -110,7 +120,9 @@ public record Hold(
           stop,
           stopHeightM,
           clamps,
-          viseRunOutM);
+          viseRunOutM,
+          effort,
+          faces);
     }
 
     /** Height of stock inside the jaws in m. */
@@ -119,8 +131,14 @@ public record Hold(
       return this;
     }
 
-    /** Clamping force in N, torque on the screw in N m and friction at the jaws. */
+    /**
+     * Clamping force in N, torque on the screw in N m and friction at the jaws; words of another
+     * torque are dropped.
+     */
     public Told clamping(@Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band friction) {
+      if (!Objects.equals(torqueNm, handleTorqueNm)) {
+        effort = null;
+      }
       clampingForceN = forceN;
       handleTorqueNm = torqueNm;
       jawFriction = friction;
@@ -160,6 +178,18 @@ public record Hold(
     /** Deviation of the fixed jaw from the table travel in m. */
     public Told viseRunOut(@Nullable Double runOutM) {
       viseRunOutM = runOutM;
+      return this;
+    }
+
+    /** How hard the handle was pulled, in words. */
+    public Told effort(@Nullable HandleEffort pull) {
+      effort = pull;
+      return this;
+    }
+
+    /** What is on the gripped faces. */
+    public Told faces(@Nullable JawFaces state) {
+      faces = state;
       return this;
     }
   }

@@ -38,6 +38,7 @@ public final class SetupFields {
           number("hold.gripDepth", "grip depth", LENGTH, s -> s.hold().gripDepthM()),
           number("hold.clampingForce", "clamping force", FORCE, s -> s.hold().clampingForceN()),
           number("hold.handleTorque", "handle torque", TORQUE, s -> s.hold().handleTorqueNm()),
+          said("hold.faces", "what is on the gripped faces", s -> s.hold().faces()),
           number("hold.jawFriction", "jaw friction", NUMBER, s -> s.hold().jawFriction()),
           said("hold.packing", "packing", s -> s.hold().packing()),
           said("hold.seat", "seat", s -> s.hold().seat()),

@@ -65,7 +65,7 @@ public record StandingCut(
 
   private static HoldingInput holdingInput(Setup setup, PassForces forces) {
     return new HoldingInput(
-        setup.hold(), setup.stock(), EndLoad.of(forces.path(), setup), FaceState.OILY);
+        setup.hold(), setup.stock(), EndLoad.of(forces.path(), setup), FaceState.of(setup.hold()));
   }
 
   /** What the hold was worked out from: coolant on the faces, the cut at an end of the stock. */

@@ -46,7 +46,8 @@ final class Draws {
     ForceModel.Unknowns law = force.model().unknowns();
     DrawnHold hold =
         DrawnHold.of(
-            new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.OILY));
+            new HoldingInput(
+                setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.of(setup.hold())));
     Map<Unknown, Band> bands = new EnumMap<>(Unknown.class);
     bands.put(Unknown.SPECIFIC_FORCE, law.specificForcePa());
     bands.put(Unknown.EXPONENT, law.exponent());

@@ -67,7 +67,12 @@ record CatalogueSection<P>(
     return texts;
   }
 
-  private P read(JsonNode told) {
+  /**
+   * The item of a description in full.
+   *
+   * @throws IllegalArgumentException if something is wrong with it
+   */
+  P read(JsonNode told) {
     ProblemCollector faults = new ProblemCollector();
     Values values = values(told, faults);
     if (!faults.none()) {

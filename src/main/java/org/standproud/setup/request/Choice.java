@@ -2,7 +2,9 @@ package org.standproud.setup.request;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Worded;
@@ -14,21 +16,33 @@ import tools.jackson.databind.node.JsonNodeFactory;
  *
  * @param name name in the request
  * @param options the choices
+ * @param alsoSaid other words for some of them
  * @param required whether it has to be given
  * @param getter the choice in a record
  * @param meaning what it means
  */
 record Choice<O, E extends Enum<E> & Worded>(
-    String name, List<E> options, boolean required, Function<O, @Nullable E> getter, String meaning)
+    String name,
+    List<E> options,
+    Map<String, E> alsoSaid,
+    boolean required,
+    Function<O, @Nullable E> getter,
+    String meaning)
     implements Field<O, E> {
 
   static <O, E extends Enum<E> & Worded> Choice<O, E> of(
       String name, Class<E> type, Function<O, @Nullable E> getter, String meaning) {
-    return new Choice<>(name, Arrays.asList(type.getEnumConstants()), true, getter, meaning);
+    return new Choice<>(
+        name, Arrays.asList(type.getEnumConstants()), Map.of(), true, getter, meaning);
   }
 
   Choice<O, E> mayBeUnknown() {
-    return new Choice<>(name, options, false, getter, meaning);
+    return new Choice<>(name, options, alsoSaid, false, getter, meaning);
+  }
+
+  /** The same with another word for one of the choices. */
+  Choice<O, E> alsoSaid(String words, E option) {
+    return new Choice<>(name, options, Map.of(words, option), required, getter, meaning);
   }
 
   @Override
@@ -43,12 +57,15 @@ record Choice<O, E extends Enum<E> & Worded>(
         return option;
       }
     }
+    if (node.isString() && alsoSaid.containsKey(node.stringValue())) {
+      return alsoSaid.get(node.stringValue());
+    }
     place.notOneOf(node, "this is not one of the words that may stand here", words());
     return null;
   }
 
   private List<String> words() {
-    return options.stream().map(Worded::words).toList();
+    return Stream.concat(options.stream().map(Worded::words), alsoSaid.keySet().stream()).toList();
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import org.standproud.setup.Cut;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
+import org.standproud.setup.HandFeedPace;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Operation;
@@ -92,6 +93,13 @@ final class CutFields {
               cut -> null,
               "v_f, table feed, in place of feedPerTooth")
           .mayBeUnknown();
+  static final Choice<Cut, HandFeedPace> HAND_FEED =
+      Choice.<Cut, HandFeedPace>of(
+              "handFeed",
+              HandFeedPace.class,
+              cut -> null,
+              "how fast the hand wheel is turned, in place of feedPerTooth and tableFeed")
+          .mayBeUnknown();
   static final Choice<Cut, FeedDrive> FEED_DRIVE =
       Choice.of("feedDrive", FeedDrive.class, Cut::feedDrive, "hand or power feed");
   static final BooleanField<Cut> SLIDE_LOCKED =
@@ -166,6 +174,7 @@ final class CutFields {
               CUTTING,
               FEED_PER_TOOTH,
               TABLE,
+              HAND_FEED,
               FEED_DRIVE,
               SLIDE_LOCKED,
               OTHERS_LOCKED,

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Clamp;
+import org.standproud.setup.HandleEffort;
 import org.standproud.setup.Hold;
+import org.standproud.setup.JawFaces;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
@@ -79,7 +81,13 @@ final class HoldFields {
           "clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
 
   static final ObjectField<Hold, Vise> VISE =
-      ObjectField.onShelf("vise", ViseFields.SHAPE, Catalogue::vises, Hold::vise, "the vise");
+      ObjectField.onShelf(
+          "vise",
+          ViseFields.SHAPE,
+          Catalogue::vises,
+          () -> SpokenShop.VISES,
+          Hold::vise,
+          "the vise");
   static final Quantity<Hold> GRIP_DEPTH =
       Quantity.of(
           "gripDepth", LENGTH, 0.5e-3, 0.3, Hold::gripDepthM, "height of stock inside the jaws");
@@ -90,6 +98,27 @@ final class HoldFields {
   static final BandField<Hold> HANDLE_TORQUE =
       BandField.<Hold>of(
               "handleTorque", TORQUE, 0.5, 1000, Hold::handleTorqueNm, "torque on the screw")
+          .mayBeUnknown();
+  static final Choice<Hold, HandleEffort> CLAMPING =
+      Choice.<Hold, HandleEffort>of(
+              "clamping",
+              HandleEffort.class,
+              Hold::effort,
+              "how hard the handle was pulled, in words; a handleTorque beside it stands in their"
+                  + " place")
+          .mayBeUnknown();
+  static final Quantity<Hold> HANDLE_LENGTH =
+      Quantity.<Hold>of(
+              "handleLength",
+              LENGTH,
+              0.04,
+              1.5,
+              hold -> null,
+              "length of the handle at which clamping was pulled, from the screw to the hand")
+          .mayBeUnknown();
+  static final Choice<Hold, JawFaces> FACES =
+      Choice.<Hold, JawFaces>of(
+              "faces", JawFaces.class, Hold::faces, "what is on the gripped faces")
           .mayBeUnknown();
   static final BandField<Hold> JAW_FRICTION =
       BandField.<Hold>of(
@@ -142,6 +171,9 @@ final class HoldFields {
               GRIP_DEPTH,
               CLAMPING_FORCE,
               HANDLE_TORQUE,
+              CLAMPING,
+              HANDLE_LENGTH,
+              FACES,
               JAW_FRICTION,
               PACKING,
               SEAT,
@@ -181,6 +213,7 @@ final class HoldFields {
           .child(HANDLE_TORQUE.name())
           .fault(null, "give either clampingForce or handleTorque, not both");
     }
+    settleClamping(v, place);
     if (v.get(STOP) == Stop.NONE && v.has(STOP_HEIGHT)) {
       place.child(STOP_HEIGHT.name()).fault(null, "there is no stop that could have a height");
     }
@@ -190,6 +223,22 @@ final class HoldFields {
       for (int i = 0; i < packing.size(); i++) {
         placePacking(packing.get(i), grip, place.child(PACKING.name()).item(i));
       }
+    }
+  }
+
+  /** A pull in words is a torque on the screw; one that was measured stands. */
+  private static void settleClamping(Values v, FieldLocation place) {
+    HandleEffort effort = v.get(CLAMPING);
+    if (effort == null) {
+      if (v.has(HANDLE_LENGTH)) {
+        place
+            .child(HANDLE_LENGTH.name())
+            .fault(null, "the length of the handle tells nothing without clamping");
+      }
+    } else if (v.has(CLAMPING_FORCE)) {
+      place.child(CLAMPING.name()).fault(null, "give either clampingForce or clamping, not both");
+    } else if (!v.has(HANDLE_TORQUE)) {
+      v.put(HANDLE_TORQUE, SpokenShop.torqueNm(effort, v.get(HANDLE_LENGTH)));
     }
   }
 
@@ -240,6 +289,8 @@ final class HoldFields {
         .stopHeight(v.get(STOP_HEIGHT))
         .clamps(clamps == null ? List.of() : clamps.stream().map(HoldFields::clamp).toList())
         .viseRunOut(v.get(VISE_RUN_OUT))
+        .effort(v.get(CLAMPING))
+        .faces(v.get(FACES))
         .held();
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
@@ -12,12 +13,13 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * An object inside an object. One that has a shelf in the catalogue may be given as its name there,
- * or as an object whose name is there and whose other fields stand in place of the catalogue's, or
- * described in full.
+ * in the words of a shop, or as an object whose name is there and whose other fields stand in place
+ * of the catalogue's, or described in full.
  *
  * @param name name in the request
  * @param shape its fields
  * @param shelf where it stands in the catalogue; null if it does not
+ * @param spoken items that are understood by the words of a shop; null if there are none
  * @param required whether it has to be given
  * @param getter the part of a record
  * @param meaning what it means
@@ -26,6 +28,7 @@ record ObjectField<O, P>(
     String name,
     ObjectSchema<P> shape,
     @Nullable Function<Catalogue, Map<String, P>> shelf,
+    @Nullable Supplier<SpokenItems<P>> spoken,
     boolean required,
     Function<O, P> getter,
     String meaning)
@@ -33,16 +36,17 @@ record ObjectField<O, P>(
 
   static <O, P> ObjectField<O, P> of(
       String name, ObjectSchema<P> shape, Function<O, P> getter, String meaning) {
-    return new ObjectField<>(name, shape, null, true, getter, meaning);
+    return new ObjectField<>(name, shape, null, null, true, getter, meaning);
   }
 
   static <O, P> ObjectField<O, P> onShelf(
       String name,
       ObjectSchema<P> shape,
       Function<Catalogue, Map<String, P>> shelf,
+      Supplier<SpokenItems<P>> spoken,
       Function<O, P> getter,
       String meaning) {
-    return new ObjectField<>(name, shape, shelf, true, getter, meaning);
+    return new ObjectField<>(name, shape, shelf, spoken, true, getter, meaning);
   }
 
   @Override
@@ -64,43 +68,88 @@ record ObjectField<O, P>(
       return shape.read(node, place);
     }
     P item = items.get(given.stringValue());
-    return item != null
-        ? shape.read(node, place, shape.of(item))
-        : described(node, given, items, place);
+    if (item != null) {
+      return shape.read(node, place, shape.of(item));
+    }
+    List<String> lacking = lacking(node);
+    P typical = lacking.isEmpty() || spoken == null ? null : spoken.get().item(given.stringValue());
+    return typical == null
+        ? described(node, given, lacking, items, place)
+        : changed(node, typical, place);
+  }
+
+  /** A typical item of which something is told otherwise; its name still says what it is. */
+  private Values changed(JsonNode node, P typical, FieldLocation place) {
+    Values values = shape.read(node, place, shape.of(typical));
+    if (spoken != null) {
+      Text<P> title = spoken.get().kind().name();
+      values.put(title, title.from(typical));
+    }
+    return values;
   }
 
   private @Nullable Values byName(JsonNode node, Map<String, P> items, FieldLocation place) {
-    P item = items.get(node.stringValue());
+    P item = item(node.stringValue(), items);
     if (item == null) {
-      place.notOneOf(
-          node, "no " + shape.name() + " of this name is in the catalogue", items.keySet());
+      unknown(node, "no " + shape.name() + " of this name is in the catalogue", items, place);
       return null;
     }
     return shape.of(item);
   }
 
+  /** The catalogue comes first, then the words of a shop. */
+  private @Nullable P item(String said, Map<String, P> items) {
+    P item = items.get(said);
+    return item != null || spoken == null ? item : spoken.get().item(said);
+  }
+
+  private void unknown(JsonNode said, String message, Map<String, P> items, FieldLocation place) {
+    List<String> near =
+        spoken == null ? List.of() : spoken.get().nearest(said.stringValue(), items.keySet());
+    place.fault(
+        said,
+        message,
+        MessageText.list(items.keySet()),
+        null,
+        near.isEmpty() ? null : "did you mean " + quoted(near) + "?");
+  }
+
+  private static String quoted(List<String> names) {
+    String last = "\"" + names.get(names.size() - 1) + "\"";
+    return names.size() == 1
+        ? last
+        : "\"" + String.join("\", \"", names.subList(0, names.size() - 1)) + "\" or " + last;
+  }
+
   /** A misspelt name would otherwise show as a dozen missing fields. */
   private Values described(
-      JsonNode node, JsonNode given, Map<String, P> items, FieldLocation place) {
+      JsonNode node,
+      JsonNode given,
+      List<String> lacking,
+      Map<String, P> items,
+      FieldLocation place) {
+    if (lacking.isEmpty()) {
+      return shape.read(node, place);
+    }
+    unknown(
+        given,
+        "no "
+            + shape.name()
+            + " of this name is in the catalogue, and the description here lacks "
+            + MessageText.list(lacking),
+        items,
+        place.child("name"));
+    return shape.readWhatIsThere(node, place);
+  }
+
+  private List<String> lacking(JsonNode node) {
     List<String> lacking = new ArrayList<>();
     for (Field<P, ?> field : shape.fields()) {
       if (field.required() && !node.has(field.name())) {
         lacking.add(field.name());
       }
     }
-    if (lacking.isEmpty()) {
-      return shape.read(node, place);
-    }
-    place
-        .child("name")
-        .notOneOf(
-            given,
-            "no "
-                + shape.name()
-                + " of this name is in the catalogue, and the description here lacks "
-                + MessageText.list(lacking),
-            items.keySet());
-    return shape.readWhatIsThere(node, place);
+    return lacking;
   }
 
   @Override

@@ -3,6 +3,8 @@ package org.standproud.setup.request;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
 import org.standproud.setup.FeedDirection;
+import org.standproud.setup.FeedDrive;
+import org.standproud.setup.HandFeedPace;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Mode;
 import org.standproud.setup.Operation;
@@ -188,6 +190,10 @@ final class PlannedPassFields {
   }
 
   private void settleFeed() {
+    if (given(CutFields.HAND_FEED)) {
+      settleHandFeed();
+      return;
+    }
     if (!oneOf(CutFields.FEED_PER_TOOTH, CutFields.TABLE)) {
       return;
     }
@@ -205,7 +211,27 @@ final class PlannedPassFields {
     checkFeed(feed, given(CutFields.TABLE) ? CutFields.TABLE : CutFields.FEED_PER_TOOTH);
   }
 
-  private void checkFeed(Band perTooth, BandField<?> field) {
+  /** A feed in words is a feed of the table, in a band. */
+  private void settleHandFeed() {
+    HandFeedPace words = cut.get(CutFields.HAND_FEED);
+    Double speed = cut.get(CutFields.SPINDLE);
+    if (given(CutFields.FEED_PER_TOOTH) || given(CutFields.TABLE)) {
+      at(CutFields.HAND_FEED)
+          .fault(
+              node.get(CutFields.HAND_FEED.name()),
+              "give handFeed, feedPerTooth or tableFeed, only one of them");
+    } else if (cut.get(CutFields.FEED_DRIVE) == FeedDrive.POWER) {
+      at(CutFields.HAND_FEED)
+          .fault(node.get(CutFields.HAND_FEED.name()), "a power feed turns no hand wheel");
+    } else if (words != null && speed != null && teeth != null) {
+      double teethPerSecond = speed * teeth;
+      Band perTooth = SpokenShop.feedMPerS(words).map(v -> v / teethPerSecond);
+      cut.put(CutFields.FEED_PER_TOOTH, perTooth);
+      checkFeed(perTooth, CutFields.HAND_FEED);
+    }
+  }
+
+  private void checkFeed(Band perTooth, Field<?, ?> field) {
     Range range = CutFields.FEED_PER_TOOTH.range();
     if (!range.holds(perTooth.low()) || !range.holds(perTooth.high())) {
       at(field)

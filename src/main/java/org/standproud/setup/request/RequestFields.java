@@ -38,10 +38,20 @@ final class RequestFields {
       ObjectField.of("hold", HoldFields.SHAPE, Setup::hold, "how it is held");
   static final ObjectField<Setup, Machine> MACHINE =
       ObjectField.onShelf(
-          "machine", MachineFields.SHAPE, Catalogue::machines, Setup::machine, "the machine");
+          "machine",
+          MachineFields.SHAPE,
+          Catalogue::machines,
+          () -> SpokenShop.MACHINES,
+          Setup::machine,
+          "the machine");
   static final ObjectField<Setup, Cutter> CUTTER =
       ObjectField.onShelf(
-          "cutter", CutterFields.SHAPE, Catalogue::cutters, Setup::cutter, "the cutter");
+          "cutter",
+          CutterFields.SHAPE,
+          Catalogue::cutters,
+          () -> SpokenShop.CUTTERS,
+          Setup::cutter,
+          "the cutter");
   static final ObjectField<Setup, Cut> CUT =
       ObjectField.of("cut", CutFields.SHAPE, Setup::cut, "the pass that is asked about");
   static final ListField<Setup, PlannedCut> PASSES =

@@ -22,6 +22,7 @@ final class StockFields {
           "material",
           MaterialFields.SHAPE,
           Catalogue::materials,
+          () -> SpokenShop.MATERIALS,
           Stock::material,
           "what it is made of");
   static final Choice<Stock, StockSurface> SURFACE =
@@ -30,6 +31,7 @@ final class StockFields {
               StockSurface.class,
               Stock::surface,
               "condition of the faces the jaws bear on")
+          .alsoSaid("bright drawn", StockSurface.MACHINED)
           .mayBeUnknown();
   static final Quantity<Stock> HIGH_SPOT =
       Quantity.<Stock>of(
