@@ -11,6 +11,7 @@ import org.standproud.mechanics.evidence.stage.DemonstrationSetups;
 import org.standproud.rules.gate.ActiveRuleBase;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.gate.RetiredCards;
 import org.standproud.rules.impact.Impact;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.rules.publishing.Publishing;
@@ -27,7 +28,12 @@ class RuleConfiguration {
   Gate cardGate(CatalogueProperties properties, ShopCatalogue catalogue) {
     DemonstrationSetups setups =
         new DemonstrationSetups(properties.setups(), catalogue.get().orElse(Catalogue.EMPTY));
-    return new Gate(Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE);
+    return new Gate(
+        Vocabulary.all(),
+        new QuantityText(),
+        setups::evidence,
+        Coverage.Demand.REFUSE,
+        RetiredCards.listed());
   }
 
   @Bean

@@ -27,6 +27,7 @@ import org.standproud.rules.gate.Gate;
 import org.standproud.rules.gate.GateResult;
 import org.standproud.rules.gate.GateResult.Published;
 import org.standproud.rules.gate.GateResult.Rejected;
+import org.standproud.rules.gate.RetiredCards;
 import org.standproud.rules.language.Condition;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
@@ -46,7 +47,8 @@ class CatalogueTest {
                 Vocabulary.all(),
                 Shop.UNIT_READER,
                 name -> Optional.empty(),
-                Coverage.Demand.REFUSE)
+                Coverage.Demand.REFUSE,
+                RetiredCards.listed())
             .check(Path.of("rules"), BY);
   }
 
@@ -79,6 +81,33 @@ class CatalogueTest {
   private static boolean asksWhatIsKnown(Condition condition) {
     return condition instanceof Condition.NotKnown
         || condition instanceof Condition.Not not && asksWhatIsKnown(not.condition());
+  }
+
+  @Test
+  void whatReplacesARetiredCardIsThere() {
+    List<String> ids = cards().stream().map(card -> card.id().text()).toList();
+    assertThat(RetiredCards.listed().replacedBy()).isNotEmpty();
+    RetiredCards.listed()
+        .replacedBy()
+        .forEach(
+            (retired, by) -> {
+              assertThat(ids).doesNotContain(retired);
+              if (by.matches("[A-Z]+-\\d+")) {
+                assertThat(ids).as(retired).contains(by);
+              }
+            });
+  }
+
+  /** Titles are claims; the numbers stand in the limits, where they have a unit. */
+  @Test
+  void noTitleSpellsOutANumber() {
+    assertThat(cards())
+        .extracting(Card::title)
+        .noneMatch(
+            title ->
+                title.matches(
+                    "(?i).*\\b(three|four|five|six|eight|ten|half|third|quarter|fifth|tenth"
+                        + "|fifteenth|sixty|\\d+)\\b.*"));
   }
 
   @Test
@@ -185,13 +214,13 @@ class CatalogueTest {
                 Vocabulary.COVERS_STOCK, false,
                 Vocabulary.STICK_OUT, 0.080,
                 Vocabulary.GRIP_DEPTH, 0.015,
-                Vocabulary.UNSTOPPED_PUSH, 700.0,
+                Vocabulary.UNSTOPPED_PUSH, 1700.0,
                 Vocabulary.JAW_FRICTION, 0.15,
                 Vocabulary.CLAMPING_FORCE, 10_000.0));
     given.addAll(
         List.of(
             Vocabulary.SLIP_MARGIN,
-            4.0,
+            1.7,
             Vocabulary.EDGE_CONDITION,
             "fresh",
             Vocabulary.CUTTER_DIAMETER,

@@ -48,6 +48,8 @@ record HeldJob(
           Vocabulary.TURNING_STIFFNESS_MOVABLE,
           Vocabulary.NATURAL_FREQUENCY,
           Vocabulary.TUNING,
+          Vocabulary.SLOWER_QUIET_SPEED,
+          Vocabulary.FASTER_QUIET_SPEED,
           Vocabulary.VIBRATION_AMPLITUDE,
           Vocabulary.STABILITY_MARGIN,
           Vocabulary.SIZE_ERROR);

@@ -10,6 +10,7 @@ import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.gate.CardFolder;
 import org.standproud.rules.gate.Coverage;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.gate.RetiredCards;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.request.CatalogueReader;
@@ -47,7 +48,12 @@ final class CardsOnDisk {
 
   Gate gate() {
     DemonstrationSetups setups = new DemonstrationSetups(shop.resolve("setups"), catalogue());
-    return new Gate(Vocabulary.all(), new QuantityText(), setups::evidence, Coverage.Demand.REFUSE);
+    return new Gate(
+        Vocabulary.all(),
+        new QuantityText(),
+        setups::evidence,
+        Coverage.Demand.REFUSE,
+        RetiredCards.listed());
   }
 
   /** The cards as they lie there, with what the gate says of them. */

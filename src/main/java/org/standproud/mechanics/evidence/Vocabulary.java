@@ -54,6 +54,14 @@ public final class Vocabulary {
   public static final Fact STAGE = word("stage", Stage.values(), "What the pass is for.");
   public static final Fact MATERIAL_GROUP =
       word("material group", MaterialGroup.values(), "ISO 513 group of the stock.");
+  public static final Fact STOCK_DENSITY =
+      number(
+          "stock density",
+          QuantityKind.DENSITY,
+          100,
+          25_000,
+          "Density of the stock, which tells magnesium and titanium from heavier metal.",
+          SAID);
   public static final Fact STOCK_SURFACE =
       word("stock surface", StockSurface.values(), "Condition of the gripped faces.");
   public static final Fact STOCK_LENGTH = length("stock length", 6, "Length along the jaws.");
@@ -247,6 +255,16 @@ public final class Vocabulary {
   // First contact.
   public static final Fact FIRST_CONTACT_PULLS =
       yesNo("first contact pulls", "Whether the first bite pulls the stock toward the cutter.");
+  public static final Fact FIRST_CONTACT_PULL =
+      number(
+          "first contact pull",
+          FORCE,
+          -1e7,
+          1e7,
+          "Pull of the first bite across the stock toward the side where the cutter stands;"
+              + " negative where it pushes into the stock, zero where the cutter axis stands over"
+              + " the stock.",
+          "FirstContact");
   public static final Fact FIRST_CONTACT_JAW =
       word("first contact jaw", JawSide.values(), "The jaw that the first bite pushes toward.");
   public static final Fact FIRST_CONTACT_FORCE =
@@ -379,6 +397,24 @@ public final class Vocabulary {
           "Nearest of the first four tooth-passing harmonics over the first natural frequency; one"
               + " is resonance.",
           "ForcedResponse");
+  public static final Fact SLOWER_QUIET_SPEED =
+      computed(
+          "slower quiet speed",
+          QuantityKind.SPINDLE_SPEED,
+          0,
+          4000,
+          "Greatest spindle speed at or below the set one whose tooth blows lie midway between"
+              + " harmonics of the first natural frequency.",
+          "QuietSpeeds");
+  public static final Fact FASTER_QUIET_SPEED =
+      computed(
+          "faster quiet speed",
+          QuantityKind.SPINDLE_SPEED,
+          0,
+          4000,
+          "Least spindle speed above the set one whose tooth blows lie midway between harmonics of"
+              + " the first natural frequency, or well above it.",
+          "QuietSpeeds");
   public static final Fact VIBRATION_AMPLITUDE =
       computed(
           "vibration amplitude",
@@ -431,6 +467,16 @@ public final class Vocabulary {
       yesNo("speed available", "Whether the machine can turn at that speed.");
 
   // Feed drive.
+  public static final Fact POWER_FEED_FITTED =
+      yesNo("power feed fitted", "Whether the machine has the drive that the pass asks for.");
+  public static final Fact TABLE_FEED_RATIO =
+      computed(
+          "table feed ratio",
+          NUMBER,
+          0,
+          1000,
+          "Table feed under power over the greatest the machine has.",
+          "TableFeed");
   public static final Fact TABLE_PULL =
       force("table pull", "Greatest pull of the cut on the table in the direction of its feed.");
   public static final Fact MEAN_TABLE_PULL =

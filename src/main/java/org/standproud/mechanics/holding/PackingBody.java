@@ -8,9 +8,14 @@ import org.standproud.setup.PackingMaterial;
  * in Pa. Copper, aluminium, brass and steel moduli from engineering property tables; yields of the
  * soft states and all paper figures are common practice, no source.
  */
-record PackingBody(Band youngsPa, double poisson, Band yieldPa) {
+public record PackingBody(Band youngsPa, double poisson, Band yieldPa) {
 
-  static PackingBody of(PackingMaterial material) {
+  /**
+   * The figures of a packing material.
+   *
+   * @param material what the packing is made of
+   */
+  public static PackingBody of(PackingMaterial material) {
     return switch (material) {
       case COPPER -> new PackingBody(Band.exactly(117e9), 0.34, new Band(50e6, 69e6, 310e6));
       case ALUMINIUM -> new PackingBody(Band.exactly(69e9), 0.33, new Band(30e6, 90e6, 276e6));

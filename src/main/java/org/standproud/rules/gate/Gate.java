@@ -46,6 +46,16 @@ public final class Gate {
   private final UnitReader units;
   private final Function<String, Optional<Evidence>> bases;
   private final Coverage.Demand demand;
+  private final RetiredCards retired;
+
+  /** A gate for one vocabulary that knows of no retired cards. */
+  public Gate(
+      List<Fact> vocabulary,
+      UnitReader units,
+      Function<String, Optional<Evidence>> bases,
+      Coverage.Demand demand) {
+    this(vocabulary, units, bases, demand, RetiredCards.none());
+  }
 
   /**
    * A gate for one vocabulary.
@@ -54,16 +64,19 @@ public final class Gate {
    * @param units how quantities are read
    * @param bases evidence of the demonstration set-ups examples may start from, by name
    * @param demand what to do about conditions the examples do not reach
+   * @param retired the ids that no card may take again
    */
   public Gate(
       List<Fact> vocabulary,
       UnitReader units,
       Function<String, Optional<Evidence>> bases,
-      Coverage.Demand demand) {
+      Coverage.Demand demand,
+      RetiredCards retired) {
     this.facts = new FactTable(vocabulary);
     this.units = units;
     this.bases = bases;
     this.demand = demand;
+    this.retired = retired;
   }
 
   /**
@@ -104,10 +117,12 @@ public final class Gate {
     List<Card> cards = read(files, errors);
     if (errors.isEmpty()) {
       CardCompiler.Outcome compiled = CardCompiler.compile(cards, facts, units);
+      List<CardError> unfounded = unfounded(cards);
       if (compiled.errors().isEmpty()) {
-        return build(compiled.cards(), by);
+        return build(compiled.cards(), unfounded, by);
       }
       errors.addAll(compiled.errors());
+      errors.addAll(unfounded);
     }
     return refused(errors);
   }
@@ -174,13 +189,26 @@ public final class Gate {
         .toList();
   }
 
+  /** What is wrong with the sources and ids of cards that can be read. */
+  private List<CardError> unfounded(List<Card> cards) {
+    List<CardError> errors = new ArrayList<>();
+    for (Card card : cards) {
+      errors.addAll(SourceReview.of(card));
+      CardError reused = retired.reused(card);
+      if (reused != null) {
+        errors.add(reused);
+      }
+    }
+    return errors;
+  }
+
   private Readings nothingKnown() {
     return new Readings(facts, new Evidence(List.of()));
   }
 
-  private Draft build(List<CompiledCard> cards, Authorship by) {
+  private Draft build(List<CompiledCard> cards, List<CardError> unfounded, Authorship by) {
     RuleBase ruleBase = new RuleBase(cards, facts, by);
-    List<CardError> errors = new ArrayList<>();
+    List<CardError> errors = new ArrayList<>(unfounded);
     Coverage coverage = new Coverage(nothingKnown());
     for (CompiledCard card : cards) {
       coverage.expect(card);

@@ -64,7 +64,7 @@ class ComparedSetupsTest {
     ComparedSetups deeper =
         ComparedSetups.of(before, SetupEditor.of(before).grip(0.02).done(), DemoShop.CARDS);
     FindingMove tip =
-        deeper.moves().stream().filter(m -> m.card().equals("HOLD-008")).findFirst().orElseThrow();
+        deeper.moves().stream().filter(m -> m.card().equals("HOLD-011")).findFirst().orElseThrow();
     assertThat(tip.distanceBefore()).isNotNull();
     assertThat(tip.distanceAfter()).isNotNull();
     assertThat((Double) tip.distanceAfter().value().value())

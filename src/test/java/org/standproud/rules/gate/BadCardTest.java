@@ -30,7 +30,7 @@ class BadCardTest {
       title: A tall plate rocks
       severity: stop
       confidence: low
-      source: {kind: handbook, reference: a handbook, edition: "3", page: "12"}
+      source: {kind: handbook, reference: a handbook, edition: "3, 1990", page: "12"}
       since: 2026-11-25
       owner: shop engineer
       appliesTo: {operation: top edge}

@@ -55,7 +55,7 @@ class RecordPagesTest {
     }
     assertThat(browser.words())
         .contains("It is not so that")
-        .contains("A plate that stands more than two and a half grip depths tall tips easily");
+        .contains("A tall plate with little reserve against tipping rolls over the jaw");
     browser.one("#numbers + details summary").click();
     assertThat(browser.text("#numbers + details")).contains("grip depth 8 mm");
   }

@@ -3,6 +3,7 @@ package org.standproud.mechanics.evidence.stage;
 import static org.standproud.mechanics.evidence.Vocabulary.FILLING_JUMP;
 import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_FORCE;
 import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_JAW;
+import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_PULL;
 import static org.standproud.mechanics.evidence.Vocabulary.FIRST_CONTACT_PULLS;
 
 import org.standproud.mechanics.direction.FirstContact;
@@ -23,6 +24,7 @@ final class ContactFacts {
     Band pullN = contact.pullTowardCutterN();
     // Where the bands leave it open which way the blow points, it counts as a pull.
     sheet.yesNo(FIRST_CONTACT_PULLS, pullN != null && pullN.high() > 0, basis);
+    sheet.number(FIRST_CONTACT_PULL, pullN == null ? Band.exactly(0) : pullN, basis);
     sheet.word(FIRST_CONTACT_JAW, acrossN.likely() >= 0 ? JawSide.FIXED : JawSide.MOVABLE, basis);
     sheet.number(FILLING_JUMP, contact.jumpWhileFillingN(), basis);
     sheet.number(FIRST_CONTACT_FORCE, acrossWhileFilling(forces, acrossN.likely() >= 0), basis);

@@ -3,15 +3,19 @@ package org.standproud.mechanics.evidence.stage;
 import static org.standproud.mechanics.evidence.Vocabulary.BITE_AFTER_LURCH;
 import static org.standproud.mechanics.evidence.Vocabulary.MEAN_TABLE_PULL;
 import static org.standproud.mechanics.evidence.Vocabulary.PASS_TIME;
+import static org.standproud.mechanics.evidence.Vocabulary.POWER_FEED_FITTED;
+import static org.standproud.mechanics.evidence.Vocabulary.TABLE_FEED_RATIO;
 import static org.standproud.mechanics.evidence.Vocabulary.TABLE_HOLD_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.TABLE_PULL;
 
+import org.standproud.mechanics.drive.TableFeed;
 import org.standproud.mechanics.drive.TableLurch;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.force.AxisForce;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.mechanics.time.PassTime;
+import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /** Whether the cut pulls the table, and how long the pass takes. */
@@ -37,6 +41,19 @@ final class DriveFacts {
     sheet.number(MEAN_TABLE_PULL, lurch.pull().meanN(), basis);
     sheet.number(TABLE_HOLD_MARGIN, lurch.holdOverPull(), basis);
     sheet.number(BITE_AFTER_LURCH, lurch.biteM(), basis);
+  }
+
+  static void stateFeed(Setup setup, FactSheet sheet) {
+    TableFeed feed = TableFeed.of(setup.machine(), setup.cut(), setup.cutter().teeth());
+    Basis drive = Basis.on("machine", "cut.feedDrive");
+    sheet.yesNo(POWER_FEED_FITTED, feed.driveFitted(), drive);
+    Basis basis = drive.and(Basis.on("cut.feedPerTooth", "cut.spindleSpeed", "cutter"));
+    Band overGreatest = feed.overGreatest();
+    if (overGreatest == null) {
+      sheet.missing(TABLE_FEED_RATIO, "the greatest table feed of the machine under power", basis);
+    } else {
+      sheet.number(TABLE_FEED_RATIO, overGreatest, basis);
+    }
   }
 
   static void stateTime(Setup setup, FactSheet sheet) {

@@ -56,6 +56,7 @@ public final class EvidenceGathering {
     ProposedFacts.state(setup, HandFeed.assumptions(meant.cut()), sheet);
     PlanFacts.state(meant, sheet);
     sheet.attempt(() -> ReachFacts.state(setup, sheet));
+    sheet.attempt(() -> DriveFacts.stateFeed(meant, sheet));
     sheet.attempt(() -> DriveFacts.stateTime(setup, sheet));
     sheet.attempt(() -> FinishFacts.stateRoughness(setup, sheet));
     sheet.attempt(this::judgeCut);

@@ -24,12 +24,13 @@ import java.util.List;
 import org.standproud.mechanics.coupling.EndLoad;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
+import org.standproud.mechanics.holding.PackingBody;
 import org.standproud.mechanics.holding.ViseHolding;
 import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.slip.Margin;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
-import org.standproud.setup.PackingMaterial;
+import org.standproud.setup.Stock;
 
 /** Whether the vise holds the stock against the cut. */
 final class HoldingFacts {
@@ -72,7 +73,7 @@ final class HoldingFacts {
     sheet.number(CONTACT_RATIO, holding.contactHeightM().map(h -> Math.min(1, h / gripM)), basis);
     sheet.number(JAW_GAP_DEPTH, holding.contactHeightM().map(h -> gripM - h), basis);
     stateRoot(holding, basis, vise, sheet);
-    sheet.number(JAW_PRESSURE_RATIO, pressureRatio(holding, hold), basis);
+    sheet.number(JAW_PRESSURE_RATIO, pressureRatio(holding, hold, cut.setup().stock()), basis);
     sheet.number(CLAMP_BOW, new Band(0, holding.bowM().likely(), holding.bowM().high()), vise);
     sheet.number(BEST_PACKING_DEPTH, holding.bestPackingDepthM(), basis);
   }
@@ -108,14 +109,18 @@ final class HoldingFacts {
   }
 
   /**
-   * The greater of the pressure on a face and that of packing harder than any stock. Soft packing
+   * The greater of the pressure on a face and that of packing harder than the stock. Softer packing
    * is meant to yield; where the stock tips, no pressure is meant and the face is taken as it lies.
    */
-  private static Band pressureRatio(ViseHolding holding, Hold hold) {
+  private static Band pressureRatio(ViseHolding holding, Hold hold, Stock stock) {
     Band face = holding.jawPressureRatio();
     Band told = face.high() >= Margin.GREATEST ? Band.exactly(face.low()) : face;
     boolean hard =
-        hold.packing().stream().anyMatch(piece -> piece.material() == PackingMaterial.STEEL);
+        hold.packing().stream()
+            .anyMatch(
+                piece ->
+                    PackingBody.of(piece.material()).yieldPa().likely()
+                        >= stock.material().yieldPa().likely());
     return hard ? lesser(told.times(-1), holding.packingYieldRatio().times(-1)).times(-1) : told;
   }
 

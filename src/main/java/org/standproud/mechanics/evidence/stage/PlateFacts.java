@@ -2,8 +2,10 @@ package org.standproud.mechanics.evidence.stage;
 
 import static org.standproud.mechanics.evidence.Vocabulary.EDGE_DEFLECTION;
 import static org.standproud.mechanics.evidence.Vocabulary.EDGE_STIFFNESS;
+import static org.standproud.mechanics.evidence.Vocabulary.FASTER_QUIET_SPEED;
 import static org.standproud.mechanics.evidence.Vocabulary.LOW_IMMERSION;
 import static org.standproud.mechanics.evidence.Vocabulary.NATURAL_FREQUENCY;
+import static org.standproud.mechanics.evidence.Vocabulary.SLOWER_QUIET_SPEED;
 import static org.standproud.mechanics.evidence.Vocabulary.STABILITY_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.TUNING;
 import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
@@ -17,6 +19,7 @@ import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.plate.PlateResponse;
 import org.standproud.mechanics.vibration.ForcedInput;
 import org.standproud.mechanics.vibration.ForcedResponse;
+import org.standproud.mechanics.vibration.QuietSpeeds;
 import org.standproud.mechanics.vibration.Stability;
 import org.standproud.mechanics.vibration.StabilityInput;
 import org.standproud.setup.Band;
@@ -75,6 +78,13 @@ final class PlateFacts {
     Band likely = swings.get(0).amplitudeM();
     Band heaviest = swings.get(1).amplitudeM();
     sheet.number(TUNING, tuning(), basis);
+    QuietSpeeds quiet =
+        QuietSpeeds.around(
+            plate.frequenciesHz().get(0).likely(),
+            setup.cutter().teeth(),
+            setup.cut().spindleSpeedRevPerS());
+    sheet.number(SLOWER_QUIET_SPEED, quiet.slowerRevPerS(), standing);
+    sheet.number(FASTER_QUIET_SPEED, quiet.fasterRevPerS(), standing);
     sheet.number(
         VIBRATION_AMPLITUDE,
         Band.spanning(likely.likely(), likely.low(), likely.high(), heaviest.high()),

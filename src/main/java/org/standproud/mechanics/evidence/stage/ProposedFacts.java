@@ -37,6 +37,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.SLIDE_LOCKED;
 import static org.standproud.mechanics.evidence.Vocabulary.SPINDLE_SPEED;
 import static org.standproud.mechanics.evidence.Vocabulary.STAGE;
 import static org.standproud.mechanics.evidence.Vocabulary.STICK_OUT;
+import static org.standproud.mechanics.evidence.Vocabulary.STOCK_DENSITY;
 import static org.standproud.mechanics.evidence.Vocabulary.STOCK_HEIGHT;
 import static org.standproud.mechanics.evidence.Vocabulary.STOCK_LENGTH;
 import static org.standproud.mechanics.evidence.Vocabulary.STOCK_SURFACE;
@@ -88,6 +89,7 @@ final class ProposedFacts {
     sheet.word(MATERIAL_GROUP, stock.material().group(), Basis.on("stock.material"));
     sheet.word(
         FORCE_LAW, stock.material().forceLaw(), Basis.on("stock.material.forceCoefficients"));
+    sheet.number(STOCK_DENSITY, stock.material().densityKgPerM3(), Basis.on("stock.material"));
     sheet.given(
         STOCK_SURFACE,
         stock.surface(),

@@ -97,6 +97,37 @@ class EvidenceGatheringTest {
         .isEqualTo(new Value.Truth(false));
   }
 
+  /** Milled on the side of a jaw, a force toward that jaw is a pull: the sign of y says which. */
+  @Test
+  void thePullOfTheFirstBiteHasTheSignOfTheForceTowardTheCutter() throws IOException {
+    String request = Files.readString(Path.of("seeds/setups/05-conventional-side-entry.json"));
+    String climb = request.replace("\"conventional\"", "\"climb\"").replace("\"+x\"", "\"-x\"");
+    Evidence conventional = EvidenceGathering.of(read(request));
+    assertThat(band(conventional, Vocabulary.FIRST_CONTACT_PULL).high()).isPositive();
+    Evidence climbing = EvidenceGathering.of(read(climb));
+    assertThat(band(climbing, Vocabulary.FIRST_CONTACT_PULL).high()).isNotPositive();
+    boolean cutterAtFixedJaw = band(climbing, Vocabulary.CUTTER_OFFSET).likely() > 0;
+    assertThat(climbing.get(Vocabulary.FIRST_CONTACT_JAW))
+        .isEqualTo(new Value.Text(cutterAtFixedJaw ? "movable jaw" : "fixed jaw"));
+  }
+
+  @Test
+  void theTableFeedUnderPowerIsHeldAgainstTheGreatestOfTheMachine() throws IOException {
+    Setup setup = read(Files.readString(Path.of("seeds/setups/02-broad-side-climb-on-cnc.json")));
+    Evidence evidence = EvidenceGathering.of(setup);
+    double greatest = Objects.requireNonNull(setup.machine().greatestFeedMPerS());
+    assertThat(band(evidence, Vocabulary.TABLE_FEED_RATIO).likely())
+        .isCloseTo(band(evidence, Vocabulary.TABLE_FEED).likely() / greatest, within(1e-9));
+    assertThat(evidence.get(Vocabulary.POWER_FEED_FITTED)).isEqualTo(new Value.Truth(true));
+  }
+
+  @Test
+  void aHandFedTableHasNoShareOfThePowerFeed() throws IOException {
+    String request = Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json"));
+    Evidence evidence = EvidenceGathering.of(read(request.replace("\"power\"", "\"hand\"")));
+    assertThat(evidence.get(Vocabulary.TABLE_FEED_RATIO)).isInstanceOf(Value.Missing.class);
+  }
+
   @Test
   void aHandFeedIsSeenFromHalfToTwiceWhatWasMeantAndSaysSo() throws IOException {
     String request = Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json"));

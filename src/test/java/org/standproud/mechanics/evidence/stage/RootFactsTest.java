@@ -13,10 +13,12 @@ import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
+import org.standproud.setup.Material;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
 
 /** What the evidence tells of the root of the stock in its jaws, each way. */
 class RootFactsTest {
@@ -46,6 +48,52 @@ class RootFactsTest {
 
   private static Band band(Evidence evidence, Fact fact) {
     return ((Value.Quantity) evidence.get(fact)).band();
+  }
+
+  /** Brass of 124 MPa is likely the harder in stock of 120 MPa and the softer in one of 130 MPa. */
+  @Test
+  void aWirePressesTheStockOnlyWhereItIsTheHarder() {
+    assertThat(brassWirePressure(120e6)).isGreaterThan(1.2 * brassWirePressure(130e6));
+  }
+
+  private static double brassWirePressure(double yieldPa) {
+    Setup bare = SmallShop.clamped(Band.exactly(20e3), Band.exactly(0.15));
+    Stock stock = bare.stock();
+    Material steel = stock.material();
+    Material soft =
+        new Material(
+            steel.name(),
+            steel.group(),
+            steel.specificCuttingForcePa(),
+            steel.chipExponent(),
+            steel.youngsModulusPa(),
+            steel.poissonsRatio(),
+            steel.densityKgPerM3(),
+            Band.exactly(yieldPa),
+            steel.hardnessBrinell(),
+            steel.hss(),
+            steel.carbide(),
+            steel.source());
+    Packing brass =
+        new Packing(JawSide.MOVABLE, PackingKind.WIRE, PackingMaterial.BRASS, 0.003, 0.01);
+    Evidence evidence =
+        EvidenceGathering.of(
+            new Setup(
+                bare.job(),
+                new Stock(
+                    stock.lengthM(),
+                    stock.thicknessM(),
+                    stock.heightM(),
+                    soft,
+                    stock.surface(),
+                    stock.highSpotM(),
+                    stock.deburred()),
+                bare.hold().but().packing(List.of(brass)).held(),
+                bare.machine(),
+                bare.cutter(),
+                bare.cut(),
+                bare.units()));
+    return band(evidence, Vocabulary.JAW_PRESSURE_RATIO).likely();
   }
 
   /** 120 mm of stock in jaws 150 mm wide. */
