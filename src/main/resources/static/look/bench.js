@@ -1,29 +1,34 @@
-// What the set-up page does beyond posting its form: arrow keys in a field step it, parts of the
-// drawing can be dragged, and a draft that no longer fits the form says so. Everything here can
-// also be done with the buttons, and the page works without it.
+// What the set-up page does beyond posting its form: what is typed is kept in the browser, arrow keys
+// in a field step it, parts of the drawing can be dragged, and a draft that no longer fits the form
+// says so. Everything here can also be done with the buttons, and the page works without it.
 (() => {
   'use strict';
-  const live = document.getElementById('live');
-  const form = document.getElementById('setup');
-  if (!live || !form || !window.htmx) return;
+  const main = () => document.getElementById('main');
+  const live = () => document.getElementById('live');
+  const form = () => document.getElementById('setup');
+  if (!live() || !form() || !window.htmx) return;
   document.documentElement.classList.add('scripted');
 
   // A verdict that is older than the form must never look like its verdict.
-  const stale = (words) => {
-    live.classList.add('is-stale');
-    const told = live.querySelector('.stale');
-    if (told) told.textContent = words;
+  const age = () => {
+    live().classList.add('is-stale');
+    document.getElementById('now').classList.add('is-stale');
   };
-  form.addEventListener('input', () => live.classList.add('is-stale'));
+  const stale = () => {
+    age();
+    const told = live().querySelector('.stale');
+    if (told) told.textContent = told.dataset.words;
+  };
   document.body.addEventListener('htmx:afterSwap', (e) => {
-    if (e.detail.target === live) live.classList.remove('is-stale');
+    if (e.detail.target.id !== 'live') return;
+    e.detail.target.classList.remove('is-stale');
+    document.getElementById('now').classList.remove('is-stale');
   });
   for (const failed of ['htmx:sendError', 'htmx:responseError', 'htmx:timeout']) {
-    document.body.addEventListener(failed, () =>
-      stale('No answer from the service. What is drawn here is older than the form.'));
+    document.body.addEventListener(failed, stale);
   }
   document.body.addEventListener('htmx:afterSettle', () => {
-    for (const told of form.querySelectorAll('.error')) {
+    for (const told of form().querySelectorAll('.error')) {
       const field = document.getElementById(told.id.replace(/-error$/, ''));
       const wrong = told.textContent.trim() !== '';
       told.parentElement.classList.toggle('bad', wrong);
@@ -31,6 +36,84 @@
       if (wrong) field.setAttribute('aria-invalid', 'true');
       else field.removeAttribute('aria-invalid');
     }
+  });
+
+  // What was typed stays in this browser, under the address of the page it was typed on.
+  const key = 'set-up ' + location.pathname + location.search;
+  const token = '_csrf';
+  const entered = () => {
+    const values = {};
+    for (const [name, value] of new FormData(form())) if (name !== token) values[name] = value;
+    return values;
+  };
+  const keep = () => {
+    try {
+      localStorage.setItem(key, JSON.stringify(entered()));
+    } catch (full) { /* a browser that keeps nothing still has the page */ }
+  };
+  const kept = () => {
+    try {
+      return JSON.parse(localStorage.getItem(key));
+    } catch (spoilt) {
+      return null;
+    }
+  };
+  const differs = (values) => {
+    const here = entered();
+    return Object.keys({ ...values, ...here }).some((n) => (values[n] || '') !== (here[n] || ''));
+  };
+  // The page is written anew by the service with other values, without leaving its address.
+  const rewrite = (values, focus) => {
+    const csrf = form().elements[token];
+    const sent = csrf ? { ...values, [token]: csrf.value } : values;
+    return htmx
+      .ajax('POST', '/', { values: sent, source: main(), target: '#main', select: '#main', swap: 'outerHTML' })
+      .then(() => {
+        keep();
+        if (focus) document.querySelector(focus)?.focus();
+      });
+  };
+  const offer = () => {
+    const before = kept();
+    if (!form().dataset.fresh) {
+      keep();
+      return;
+    }
+    if (!before || !differs(before)) return;
+    const how = performance.getEntriesByType('navigation')[0]?.type;
+    if (how === 'reload' || how === 'back_forward') {
+      rewrite({ ...before, draft: 'yes' });
+    } else {
+      const note = document.querySelector('.resume[hidden]');
+      if (note) note.hidden = false;
+    }
+  };
+  document.addEventListener('input', (e) => {
+    if (e.target.form !== form()) return;
+    age();
+    keep();
+  });
+  document.addEventListener('change', (e) => {
+    if (e.target.form === form()) keep();
+  });
+  document.addEventListener('click', (e) => {
+    const button = e.target.closest('button');
+    if (button?.dataset.resume) {
+      rewrite({ ...kept(), draft: 'yes' });
+    } else if (button?.dataset.inPlace) {
+      e.preventDefault();
+      rewrite({ ...entered(), [button.name]: button.value }, 'button[name="' + button.name + '"]');
+    }
+    // A field that is folded away shows when a link leads to it.
+    const link = e.target.closest('a[href^="#f-"]');
+    const field = link && document.getElementById(link.getAttribute('href').slice(1));
+    if (!field) return;
+    e.preventDefault();
+    for (let d = field.closest('details'); d; d = d.parentElement.closest('details')) d.open = true;
+    field.focus();
+  });
+  window.addEventListener('pageshow', (e) => {
+    if (!e.persisted) offer();
   });
 
   // Steps pressed while an answer is awaited are added up, so that none is lost.
@@ -56,27 +139,29 @@
       return;
     }
     busy = true;
-    live.classList.add('is-stale');
-    htmx.trigger(live, 'moved');
+    age();
+    htmx.trigger(live(), 'moved');
   };
   document.body.addEventListener('htmx:configRequest', (e) => {
-    if (e.detail.elt !== live || e.detail.triggeringEvent?.type !== 'moved') return;
+    if (e.detail.elt !== live() || e.detail.triggeringEvent?.type !== 'moved') return;
     for (const name in sent) e.detail.parameters[name] = sent[name];
   });
   document.body.addEventListener('htmx:afterRequest', (e) => {
     if (e.detail.requestConfig?.triggeringEvent?.type !== 'moved') return;
     busy = false;
+    keep();
     send();
   });
-  live.addEventListener('click', (e) => {
-    const pressed = e.target.closest('button[name="step"]');
+  document.addEventListener('click', (e) => {
+    const pressed = e.target.closest('#live button[name="step"]');
     if (!pressed) return;
     e.preventDefault();
     step(pressed.value);
   });
-  form.addEventListener('keydown', (e) => {
+  document.addEventListener('keydown', (e) => {
+    if (e.target.form !== form()) return;
     const sign = e.key === 'ArrowUp' ? '+' : e.key === 'ArrowDown' ? '-' : '';
-    const handled = live.querySelector('[data-path="' + CSS.escape(e.target.name || '') + '"]');
+    const handled = live().querySelector('[data-path="' + CSS.escape(e.target.name || '') + '"]');
     if (!sign || e.target.tagName !== 'INPUT' || !handled) return;
     e.preventDefault();
     step(e.target.name + ' ' + sign);
@@ -92,7 +177,7 @@
     },
   };
 
-  const field = (path) => form.querySelector('[name="' + path + '"]');
+  const field = (path) => form().querySelector('[name="' + path + '"]');
   const start = (e) => {
     const grabbed = e.target.closest('[data-part]');
     const view = e.target.closest('[data-view]');
@@ -112,7 +197,7 @@
       if (Math.max(Math.abs(by.x), Math.abs(by.y)) < 4) return;
       const along = Math.abs(by.x) > Math.abs(by.y) ? 'x' : 'y';
       drag.axis = drag.way.find((w) => w.axis === along) || drag.way[0];
-      const handle = live.querySelectorAll('[data-path][data-part="' + drag.axis.part + '"]')[drag.nth];
+      const handle = live().querySelectorAll('[data-path][data-part="' + drag.axis.part + '"]')[drag.nth];
       if (!handle || !field(handle.dataset.path)) { drag = null; return; }
       drag.path = handle.dataset.path;
       drag.from = field(drag.path).value;
@@ -121,7 +206,9 @@
     drag.by = drag.sign * by[drag.axis.axis] / drag.perM;
     send();
   };
-  live.addEventListener('pointerdown', start);
+  document.addEventListener('pointerdown', (e) => {
+    if (e.target.closest('#live')) start(e);
+  });
   document.addEventListener('pointermove', move);
   for (const end of ['pointerup', 'pointercancel']) {
     document.addEventListener(end, () => {

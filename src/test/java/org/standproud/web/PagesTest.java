@@ -11,6 +11,7 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import jakarta.servlet.http.Cookie;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -26,6 +27,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +43,7 @@ import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.standproud.IntegrationTest;
+import org.standproud.setup.request.FieldGuide;
 
 /** The pages and the sheet as a browser gets them, over the demonstration shop. */
 @SpringBootTest
@@ -94,7 +97,7 @@ class PagesTest {
     Matcher inputs = Pattern.compile("<input ([^>]*)>").matcher(form);
     while (inputs.find()) {
       String name = attribute(inputs.group(1), "name");
-      if (name.startsWith("/")) {
+      if (name.startsWith("/") || name.startsWith("typed:")) {
         values.put(name, attribute(inputs.group(1), "value"));
       }
     }
@@ -146,7 +149,7 @@ class PagesTest {
         .contains("Measure first")
         .contains("Assumed")
         .contains("hold.jawFriction")
-        .contains("completeness of what was told")
+        .contains("inputs known")
         .contains("<dt>Measure</dt>")
         .contains(id)
         .contains("href=\"/v1/assessments/" + id + "\"")
@@ -202,7 +205,7 @@ class PagesTest {
   void aChangeThatWouldPutItRightCanBeComparedAndOpenedInTheForm() throws Exception {
     String id = assessed(SeedSetups.json(BAD));
     String remedies = page("/assessments/" + id + "/remedies");
-    assertThat(remedies).contains("What would put it right").contains("Apply it");
+    assertThat(remedies).contains("How to fix it").contains("Use this");
     Matcher offered = Pattern.compile("name=\"request\" value=\"([^\"]*)\"").matcher(remedies);
     assertThat(offered.find()).isTrue();
     String request = offered.group(1).replace("&quot;", "\"");
@@ -221,7 +224,9 @@ class PagesTest {
             .getContentAsString();
     assertThat(opened)
         .contains("name=\"before\" value=\"" + id + "\"")
-        .contains("Against the set-up you came from");
+        .contains("Compared with the set-up you started from")
+        .contains("class=\"was\"")
+        .contains("href=\"/?from=" + id + "\">Undo the changes");
     Map<String, String> form = filled(opened);
     form.put("before", id);
     assertThat(sent(form).getStatus()).isEqualTo(303);
@@ -249,16 +254,123 @@ class PagesTest {
     assertThat(response.getStatus()).isEqualTo(200);
     Map<String, String> inch = filled(response.getContentAsString());
     assertThat(inch.get("/units")).isEqualTo("inch");
-    assertThat(Double.parseDouble(inch.get("/stock/length"))).isCloseTo(140 / 25.4, within(1e-9));
+    assertThat(Double.parseDouble(inch.get("/stock/length"))).isCloseTo(140 / 25.4, within(1e-5));
     assertThat(inch.get("/machine")).isEqualTo("large knee mill");
-    assertThat(sent(inch).getStatus()).isEqualTo(303);
+    String byPage = sent(inch).getRedirectedUrl();
+    String stock = page("/v1" + byPage + "/evidence");
+    assertThat(stock).isNotBlank();
+    inch.put("convert", "metric");
+    Map<String, String> back = filled(sent(inch).getContentAsString());
+    metric.remove("convert");
+    assertThat(back).as("there and back").isEqualTo(metric);
     assertThat(filled(page("/?from=" + INCH)).get("/stock/thickness")).isEqualTo("0.625");
+  }
+
+  @Test
+  void anEmptyFormIsShownInOtherUnitsTooAndTheChoiceIsKept() throws Exception {
+    MockHttpServletResponse response = sent(Map.of("/units", "metric", "convert", "inch"));
+    assertThat(response.getStatus()).isEqualTo(200);
+    assertThat(response.getContentAsString()).contains("name=\"/units\" value=\"inch\"");
+    assertThat(response.getHeader("Set-Cookie")).contains("units=inch").contains("HttpOnly");
+    String next =
+        mvc.perform(get("/").cookie(new Cookie("units", "inch")))
+            .andReturn()
+            .getResponse()
+            .getContentAsString();
+    assertThat(next).contains("name=\"/units\" value=\"inch\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/draft"})
+  void aFormThatSaysNothingOfItsUnitsIsReadAsMetric(String address) throws Exception {
+    for (String button : new String[] {"none", "draft", "convert", "step", "assume"}) {
+      MockHttpServletRequestBuilder request =
+          post(address).with(csrf()).param("/stock/length", "140").param("/hold/gripDepth", "40");
+      request.param(button, button.equals("convert") ? "inch" : "/hold/gripDepth +");
+      assertThat(mvc.perform(request).andReturn().getResponse().getStatus())
+          .as("%s, %s", address, button)
+          .isLessThan(500);
+    }
+  }
+
+  /** Enter presses the first button that belongs to a form, wherever it stands in the page. */
+  @Test
+  void theFirstButtonOfTheFormChecksTheSetUp() throws Exception {
+    String form = page("/?from=" + FINE);
+    String first =
+        form.substring(form.indexOf("<form class=\"setup\""))
+            .replaceAll("(?s)^.*?(<button[^>]*>[^<]*</button>).*$", "$1");
+    assertThat(first).isEqualTo("<button>Check this set-up</button>");
+  }
+
+  @Test
+  void everyWayInWhichShopsWriteNumbersIsReadFromTheForm() throws Exception {
+    Map<String, String> values = filled(page("/?from=" + FINE));
+    values.put("/stock/thickness", "3/4\"");
+    values.put("/hold/clampingForce", "25–35 kN");
+    values.put("/cut/spindleSpeed", "820 rev/min");
+    values.put("/cut/axialDepth", ",5");
+    assertThat(sent(values).getStatus()).isEqualTo(303);
+    values.remove("/hold/clampingForce");
+    values.put("/hold/handleTorque", "60 N·m");
+    assertThat(sent(values).getStatus()).isEqualTo(303);
+    values.put("/stock/length", "1,200");
+    MockHttpServletResponse refused = sent(values);
+    assertThat(refused.getStatus()).isEqualTo(422);
+    assertThat(refused.getContentAsString()).contains("1,200 could be 1200 or 1.200");
+  }
+
+  @Test
+  void elevenAnswersAreEnoughForADraftAndWhatItAssumesIsSaidAndNeverShownAsAGoAhead()
+      throws Exception {
+    Map<String, String> all = filled(page("/?from=" + FINE));
+    Map<String, String> first = new LinkedHashMap<>(Map.of("/units", "metric", "draft", "yes"));
+    for (FieldGuide.Step step : FieldGuide.Step.values()) {
+      for (String path : FieldGuide.first(step)) {
+        if (!path.equals("/hold/clampingForce") && all.getOrDefault(path, "").length() > 0) {
+          first.put(path, all.get(path));
+        }
+      }
+    }
+    assertThat(first).hasSizeLessThanOrEqualTo(13);
+    String page = sent(first).getContentAsString();
+    assertThat(page)
+        .contains("Assumed until you enter yours")
+        .contains("Spindle speed:")
+        .contains("data-part=\"fixed-jaw\"")
+        .doesNotContain("sign sign-run\"");
+    first.remove("draft");
+    MockHttpServletResponse refused = sent(first);
+    assertThat(refused.getStatus()).as("assumed values go on no record").isEqualTo(422);
+    first.put("assume", "yes");
+    Map<String, String> taken = filled(sent(first).getContentAsString());
+    taken.put("/job/jobOrder", "J-1");
+    assertThat(sent(taken).getStatus()).isEqualTo(303);
+  }
+
+  @Test
+  void theFirstNumberIsDrawnAndWhatIsNotKnownIsDrawnAsNotKnown() throws Exception {
+    Map<String, String> values =
+        new LinkedHashMap<>(Map.of("/units", "metric", "draft", "yes", "/stock/thickness", "12"));
+    String page = sent(values).getContentAsString();
+    assertThat(page).contains("12 mm thick").contains("? grip").contains("? high");
+    assertThat(page).containsPattern("class=\"i-ghost\"[^>]*data-part=\"fixed-jaw\"");
+    values.put("/hold/vise", "ground vise 150");
+    assertThat(sent(values).getContentAsString())
+        .containsPattern("class=\"i-vise\"[^>]*data-part=\"fixed-jaw\"");
+  }
+
+  @Test
+  void anAnswerThatCouldNotBeGivenHasNoScore() throws Exception {
+    String open = page("/assessments/" + assessed(SeedSetups.json(UNMEASURED)));
+    assertThat(open).doesNotContain("Score by area");
+    assertThat(page("/assessments/" + assessed(SeedSetups.json(FINE)))).contains("Score by area");
   }
 
   @Test
   void whatIsWrongIsToldBesideItsFieldAndNothingIsJudged() throws Exception {
     Map<String, String> values = filled(page("/?from=" + FINE));
-    values.put("/stock/length", "2,5");
+    values.put("/stock/length", "1,400");
     values.put("/hold/gripDepth", "");
     values.put("/cut/axialDepth", "90000 mm");
     MockHttpServletResponse response = sent(values);
@@ -269,7 +381,7 @@ class PagesTest {
         .contains("id=\"f-hold-gripDepth-error\"")
         .contains("id=\"f-cut-axialDepth-error\"")
         .contains("href=\"#f-stock-length\"")
-        .contains("value=\"2,5\"")
+        .contains("value=\"1,400\"")
         .contains("aria-invalid=\"true\"");
   }
 
@@ -296,12 +408,12 @@ class PagesTest {
   void rulesAreFoundByWordsAndByWhatTheyProtect() throws Exception {
     assertThat(page("/rules?protects=direction")).contains("DIR-001").doesNotContain("HOLD-001");
     assertThat(page("/rules?q=fixed%20jaw%20load")).contains("DIR-001");
-    assertThat(page("/rules?q=zeppelin")).contains("No card speaks of that.");
+    assertThat(page("/rules?q=zeppelin")).contains("No rule found.");
     assertThat(page("/rules/DIR-001"))
         .contains("The fixed jaw should take the load of the cut")
         .contains("load jaw")
-        .contains("Limits a shop may tune")
-        .contains("Examples that run")
+        .contains("Limits you can change")
+        .contains("Examples")
         .contains("push to the fixed jaw");
   }
 
@@ -374,7 +486,6 @@ class PagesTest {
       while (cards.find()) {
         assertThat(text).contains(cards.group(1));
       }
-      assertThat(text).contains("The passes, to take off");
     }
   }
 
@@ -419,11 +530,12 @@ class PagesTest {
   void aSheetOfWhatMustNotRunSaysSoOverItsNumbers() throws Exception {
     try (PDDocument sheet = sheet(assessed(SeedSetups.json(BAD)), "a4")) {
       assertThat(new PDFTextStripper().getText(sheet))
-          .contains("As proposed: not to be run like this")
+          .contains("do not run it like this")
+          .contains("Fix first:")
           .doesNotContain("Set this");
     }
     try (PDDocument sheet = sheet(assessed(SeedSetups.json(FINE)), "a4")) {
-      assertThat(new PDFTextStripper().getText(sheet)).contains("Set this").contains("1, rough");
+      assertThat(new PDFTextStripper().getText(sheet)).contains("Set this").contains("Set by");
     }
   }
 
@@ -441,6 +553,29 @@ class PagesTest {
           new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(wide, high, dots)));
       assertThat(new QRCodeReader().decode(bitmap).getText()).isEqualTo(id);
       assertThat(new PDFTextStripper().getText(sheet)).contains("lbf").doesNotContain(" mm");
+    }
+  }
+
+  @Test
+  void aSheetHasOneSetOfNumbers() throws Exception {
+    String id = assessed(SeedSetups.json(FINE));
+    String alone = sheetText(id, null);
+    assertThat(alone).containsPattern("Depth of cut \\(ap\\) ?0.5 mm").doesNotContain("Pass plan");
+    String planned = sheetText(id, "1.5");
+    assertThat(planned)
+        .contains("Pass plan, to take off 1.5 mm")
+        .containsPattern("Depth of cut \\(ap\\) ?see the pass plan")
+        .doesNotContainPattern("Depth of cut \\(ap\\) ?0.5 mm");
+  }
+
+  private String sheetText(String id, @Nullable String remove) throws Exception {
+    MockHttpServletRequestBuilder request = get("/assessments/" + id + "/sheet.pdf");
+    if (remove != null) {
+      request.param("remove", remove);
+    }
+    byte[] pdf = mvc.perform(request).andReturn().getResponse().getContentAsByteArray();
+    try (PDDocument sheet = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(sheet).replaceAll("\\s+", " ");
     }
   }
 

@@ -26,7 +26,7 @@ record BooleanField<O>(
   @Override
   public @Nullable Boolean read(JsonNode node, FieldLocation place) {
     if (!node.isBoolean()) {
-      place.fault(node, "true or false is wanted here", "true, false", null, null);
+      place.fault(node, "enter true or false", "true, false", null, null);
       return null;
     }
     return node.booleanValue();

@@ -60,7 +60,7 @@ record Choice<O, E extends Enum<E> & Worded>(
     if (node.isString() && alsoSaid.containsKey(node.stringValue())) {
       return alsoSaid.get(node.stringValue());
     }
-    place.notOneOf(node, "this is not one of the words that may stand here", words());
+    place.notOneOf(node, "this is not one of the choices", words());
     return null;
   }
 

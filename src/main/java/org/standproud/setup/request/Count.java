@@ -36,12 +36,12 @@ record Count<O>(String name, int least, int greatest, Function<O, Integer> gette
   static @Nullable Integer read(JsonNode node, FieldLocation place, int least, int greatest) {
     String allowed = "a whole number from " + least + " to " + greatest;
     if (!node.isNumber()) {
-      place.fault(node, "a whole number is wanted here", allowed, null, null);
+      place.fault(node, "enter a whole number", allowed, null, null);
       return null;
     }
     double value = node.numberValue().doubleValue();
     if (value != Math.rint(value) || value < least || value > greatest) {
-      place.fault(node, "this number is out of range", allowed, null, null);
+      place.fault(node, Problem.OUT_OF_RANGE, allowed, null, null);
       return null;
     }
     return (int) value;

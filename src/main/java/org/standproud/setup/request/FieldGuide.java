@@ -2,12 +2,40 @@ package org.standproud.setup.request;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
 
 /** Every field of a request with what may stand there, for documentation. */
 public final class FieldGuide {
 
+  /** What is asked first, in the order in which a set-up is made; the rest may wait. */
+  private static final Map<Step, List<String>> FIRST =
+      Map.of(
+          Step.STOCK,
+          List.of("/stock/length", "/stock/thickness", "/stock/height", "/stock/material"),
+          Step.HOLD,
+          List.of("/hold/vise", "/hold/gripDepth", "/hold/clampingForce", "/hold/handleTorque"),
+          Step.CUTTER,
+          List.of("/machine", "/cutter"),
+          Step.CUT,
+          List.of(
+              "/cut/operation", "/cut/side", "/cut/radialDepth", "/cut/axialDepth", "/cut/feed"));
+
   private FieldGuide() {}
+
+  /** The questions of a set-up in the order in which a machinist thinks of them. */
+  public enum Step {
+    /** What is milled. */
+    STOCK,
+    /** How it is held. */
+    HOLD,
+    /** On which machine and with which cutter. */
+    CUTTER,
+    /** How it is cut. */
+    CUT
+  }
 
   /** What can be written in a field. */
   public enum Sort {
@@ -43,8 +71,22 @@ public final class FieldGuide {
    * @param required whether it has to be given
    * @param allowed what may stand there
    * @param sort what sort of thing may stand there
+   * @param kind what its numbers measure; null if it takes none or only whole numbers
+   * @param first the step at which it is asked at the start; null if it may wait
    */
-  public record Entry(String path, String meaning, boolean required, String allowed, Sort sort) {}
+  public record Entry(
+      String path,
+      String meaning,
+      boolean required,
+      String allowed,
+      Sort sort,
+      @Nullable QuantityKind kind,
+      @Nullable Step first) {}
+
+  /** The paths of what is asked first, in order. */
+  public static List<String> first(Step step) {
+    return FIRST.getOrDefault(step, List.of());
+  }
 
   /**
    * All fields, each before the fields inside it.
@@ -66,13 +108,38 @@ public final class FieldGuide {
     for (Field<?, ?> field : shape.fields()) {
       String path = above + "/" + field.name();
       into.add(
-          new Entry(path, field.meaning(), field.required(), field.allowed(units), sort(field)));
+          new Entry(
+              path,
+              field.meaning(),
+              field.required(),
+              field.allowed(units),
+              sort(field),
+              kind(field),
+              step(path)));
       if (field instanceof ObjectField<?, ?> part) {
         walk(path, part.shape(), units, into);
       } else if (field instanceof ListField<?, ?> parts) {
         walk(path + "/*", parts.shape(), units, into);
       }
     }
+  }
+
+  private static @Nullable Step step(String path) {
+    for (Step step : Step.values()) {
+      if (first(step).contains(path)) {
+        return step;
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable QuantityKind kind(Field<?, ?> field) {
+    if (field instanceof Quantity<?> quantity) {
+      return quantity.range().kind();
+    } else if (field instanceof BandField<?> banded) {
+      return banded.range().kind();
+    }
+    return field instanceof Quantities<?> quantities ? quantities.range().kind() : null;
   }
 
   private static Sort sort(Field<?, ?> field) {

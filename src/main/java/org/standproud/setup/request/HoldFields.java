@@ -211,7 +211,7 @@ final class HoldFields {
     if (v.has(CLAMPING_FORCE) && v.has(HANDLE_TORQUE)) {
       place
           .child(HANDLE_TORQUE.name())
-          .fault(null, "give either clampingForce or handleTorque, not both");
+          .fault(null, "enter a clamping force or a handle torque, not both");
     }
     settleClamping(v, place);
     if (v.get(STOP) == Stop.NONE && v.has(STOP_HEIGHT)) {
@@ -303,7 +303,7 @@ final class HoldFields {
         v.need(CLAMP_HEIGHT));
   }
 
-  private static Packing piece(Values v) {
+  static Packing piece(Values v) {
     return new Packing(v.need(SIDE), v.need(KIND), v.need(MADE_OF), v.need(SIZE), v.need(DEPTH));
   }
 }

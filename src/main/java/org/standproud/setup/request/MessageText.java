@@ -40,6 +40,15 @@ final class MessageText {
     return UNPRINTABLE.matcher(head).replaceAll("?");
   }
 
+  /** A name of a request as words: handleTorque is handle torque. */
+  static String spoken(String name) {
+    StringBuilder words = new StringBuilder();
+    for (char c : name.toCharArray()) {
+      words.append(Character.isUpperCase(c) ? " " + Character.toLowerCase(c) : c);
+    }
+    return words.toString();
+  }
+
   /** A number with as many digits as a person reads. */
   static String of(double number) {
     BigDecimal rounded = new BigDecimal(number).round(new MathContext(6)).stripTrailingZeros();

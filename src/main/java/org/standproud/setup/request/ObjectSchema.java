@@ -56,7 +56,7 @@ record ObjectSchema<O>(
 
   private Values read(JsonNode node, FieldLocation place, Values values, boolean complete) {
     if (!node.isObject()) {
-      place.fault(node, "an object describing the " + name + " is wanted here");
+      place.fault(node, "describe the " + name + " here as an object");
       return values;
     }
     refuseUnknown(node, place);
@@ -75,12 +75,12 @@ record ObjectSchema<O>(
       boolean complete) {
     if (node == null) {
       if (complete && field.required() && !values.has(field)) {
-        place.fault(null, "this is missing", field.allowed(place.units()), null, null);
+        place.fault(null, Problem.MISSING, field.allowed(place.units()), null, null);
       }
     } else if (node.isNull()) {
       values.put(field, null);
       if (field.required()) {
-        place.fault(node, "this must be known", field.allowed(place.units()), null, null);
+        place.fault(node, Problem.UNKNOWN, field.allowed(place.units()), null, null);
       }
     } else {
       values.put(field, field.read(node, place));

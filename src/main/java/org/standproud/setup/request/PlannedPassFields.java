@@ -65,15 +65,15 @@ final class PlannedPassFields {
     }
     if (given(CutFields.OFFSET) && fromSide) {
       at(CutFields.OFFSET)
-          .fault(node.get("offset"), "give either offset, or side and radialDepth, not both");
+          .fault(node.get("offset"), "enter an offset, or a side and a radial depth, not both");
       return;
     }
     if (!fromSide) {
       if (!given(CutFields.OFFSET)) {
         String wanted =
-            operation == Operation.BROAD_SIDE ? "side and radialDepth are" : "offset is";
+            operation == Operation.BROAD_SIDE ? "the side and the radial depth" : "the offset";
         at(operation == Operation.BROAD_SIDE ? CutFields.RADIAL_DEPTH : CutFields.OFFSET)
-            .fault(null, wanted + " needed to place the cutter");
+            .fault(null, "enter " + wanted + " to place the cutter");
       }
       return;
     }
@@ -81,8 +81,8 @@ final class PlannedPassFields {
   }
 
   private void offsetFromSide() {
-    needed(CutFields.SIDE, "the side that is milled is missing");
-    needed(CutFields.RADIAL_DEPTH, "the radial depth is missing");
+    needed(CutFields.SIDE, "pick the side that is milled");
+    needed(CutFields.RADIAL_DEPTH, "enter the radial depth");
     JawSide side = cut.get(CutFields.SIDE);
     Double radial = cut.get(CutFields.RADIAL_DEPTH);
     if (radial != null && thickness != null && radial >= thickness) {
@@ -125,7 +125,7 @@ final class PlannedPassFields {
       at(CutFields.FEED)
           .fault(
               null,
-              "feed or mode is needed to say which way the cutter goes",
+              "pick which way the cutter travels, or climb or conventional",
               "+x, -x",
               null,
               null);
@@ -274,7 +274,11 @@ final class PlannedPassFields {
 
   private boolean oneOf(Field<?, ?> first, Field<?, ?> second) {
     if (given(first) == given(second)) {
-      String message = "give either " + first.name() + " or " + second.name();
+      String message =
+          "enter a "
+              + MessageText.spoken(first.name())
+              + " or a "
+              + MessageText.spoken(second.name());
       at(first).fault(null, given(first) ? message + ", not both" : message);
       return false;
     }

@@ -18,4 +18,17 @@ public record Problem(
     String message,
     @Nullable String allowed,
     @Nullable String unit,
-    @Nullable String hint) {}
+    @Nullable String hint) {
+
+  /** The message of a value that is not given. */
+  public static final String MISSING = "this is missing";
+
+  /** The message of a value that is given as not known, but has to be. */
+  public static final String UNKNOWN = "this must be known";
+
+  /** The message of what is no number where one belongs. */
+  public static final String NO_NUMBER = "enter a number";
+
+  /** The message of a number that is too small or too large. */
+  public static final String OUT_OF_RANGE = "this number is out of range";
+}

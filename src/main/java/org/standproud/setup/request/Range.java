@@ -6,6 +6,7 @@ import org.standproud.setup.Band;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
+import org.standproud.setup.units.UnitSpelling;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -29,6 +30,10 @@ record Range(QuantityKind kind, double least, double greatest) {
   @Nullable Double number(JsonNode node, FieldLocation place) {
     if (!node.isObject()) {
       return checked(node, kind.unit(place.units()), place);
+    }
+    if (node.has("low") && node.has("high")) {
+      place.fault(node, "enter one number, not a range", allowed(place.units()), null, null);
+      return null;
     }
     if (!onlyKeys(node, EXACT_KEYS, place)) {
       return null;
@@ -67,7 +72,7 @@ record Range(QuantityKind kind, double least, double greatest) {
   private static @Nullable Band inOrder(
       double low, @Nullable Double likely, double high, FieldLocation place, JsonNode node) {
     if (low > high || (likely != null && (likely < low || likely > high))) {
-      place.fault(node, "a band goes from low to high with the likely value between them");
+      place.fault(node, "a range goes from low to high, with the likely value between them");
       return null;
     }
     return likely == null ? Band.between(low, high) : new Band(low, likely, high);
@@ -76,7 +81,7 @@ record Range(QuantityKind kind, double least, double greatest) {
   private @Nullable Double end(JsonNode node, String key, UnitCode unit, FieldLocation place) {
     JsonNode end = node.get(key);
     if (end == null) {
-      place.child(key).fault(null, "a band needs low and high");
+      place.child(key).fault(null, "a range needs low and high");
       return null;
     }
     return checked(end, unit, place.child(key));
@@ -111,9 +116,12 @@ record Range(QuantityKind kind, double least, double greatest) {
       return kind.unit(place.units());
     }
     List<String> fitting = UnitCode.codesOf(kind.dimension());
-    UnitCode unit = written.isString() ? UnitCode.of(written.stringValue()).orElse(null) : null;
+    UnitCode unit =
+        written.isString()
+            ? UnitSpelling.of(written.stringValue(), kind.dimension()).orElse(null)
+            : null;
     if (unit == null) {
-      place.child("unit").notOneOf(written, "this is not a unit the service knows", fitting);
+      place.child("unit").notOneOf(written, "this unit is not known", fitting);
       return null;
     }
     if (unit.dimension() != kind.dimension()) {
@@ -123,7 +131,7 @@ record Range(QuantityKind kind, double least, double greatest) {
           .child("unit")
           .fault(
               written,
-              "this unit measures " + got + ", but " + wanted + " is wanted here",
+              "this is a unit of " + got + ", but this field takes a " + wanted,
               MessageText.list(fitting),
               null,
               null);
@@ -134,7 +142,7 @@ record Range(QuantityKind kind, double least, double greatest) {
 
   private @Nullable Double checked(JsonNode node, UnitCode unit, FieldLocation place) {
     if (!node.isNumber()) {
-      place.fault(node, "a number is wanted here", allowed(unit), unit.code(), null);
+      place.fault(node, notANumber(node), allowed(unit), unit.code(), null);
       return null;
     }
     double si = unit.toSi(node.numberValue().doubleValue());
@@ -143,10 +151,21 @@ record Range(QuantityKind kind, double least, double greatest) {
       return null;
     }
     if (!holds(si)) {
-      place.fault(node, "this number is out of range", allowed(unit), unit.code(), null);
+      place.fault(node, Problem.OUT_OF_RANGE, allowed(unit), unit.code(), null);
       return null;
     }
     return si;
+  }
+
+  private static String notANumber(JsonNode node) {
+    try {
+      if (node.isString()) {
+        WrittenQuantity.of(node.stringValue());
+      }
+      return Problem.NO_NUMBER;
+    } catch (WrittenQuantity.Unclear unclear) {
+      return String.valueOf(unclear.getMessage());
+    }
   }
 
   /** Whether an SI value is plausible. */

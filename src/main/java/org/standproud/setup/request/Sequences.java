@@ -17,7 +17,7 @@ final class Sequences {
       int most,
       BiFunction<JsonNode, FieldLocation, @Nullable T> item) {
     if (!node.isArray()) {
-      place.fault(node, "a list is wanted here");
+      place.fault(node, "enter a list");
       return null;
     }
     if (node.size() > most) {

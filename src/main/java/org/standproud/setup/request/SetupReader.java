@@ -58,6 +58,18 @@ public final class SetupReader {
         : new Reading.Refused(faults.list());
   }
 
+  /**
+   * What is known so far of a set-up that is still being described.
+   *
+   * @param request a request, perhaps with faults
+   */
+  public KnownParts known(JsonNode request) {
+    FieldLocation place = new FieldLocation("", units(request), catalogue, new ProblemCollector());
+    Values values = RequestFields.SHAPE.read(request, place);
+    settle(values, request, place);
+    return KnownParts.of(values);
+  }
+
   /** A plan tells as much of each pass as the cut does, and the cut is in it. */
   private static void checkPlan(Setup setup, FieldLocation place) {
     boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
@@ -65,14 +77,14 @@ public final class SetupReader {
       boolean told = setup.passes().get(i).radialDepthM() != null;
       FieldLocation radial = place.item(i).child(CutFields.PLANNED_RADIAL_DEPTH.name());
       if (side && !told) {
-        radial.fault(null, "the radial depth is missing");
+        radial.fault(null, "enter the radial depth");
       } else if (told && !side) {
-        radial.fault(null, "a pass over a top edge is told by its axial depth");
+        radial.fault(null, "a pass over a top edge takes an axial depth only");
       }
     }
     boolean planned = setup.passes().stream().anyMatch(pass -> pass.fits(setup.asked()));
     if (!planned && !setup.passes().isEmpty()) {
-      place.fault(null, "the cut that is asked about is none of these passes");
+      place.fault(null, "the cut is none of these passes");
     }
   }
 

@@ -32,7 +32,7 @@ record Text<O>(
   public @Nullable String read(JsonNode node, FieldLocation place) {
     String allowed = allowed(place.units());
     if (!node.isString()) {
-      place.fault(node, "a text is wanted here", allowed, null, null);
+      place.fault(node, "enter a text", allowed, null, null);
       return null;
     }
     String text = node.stringValue();

@@ -49,11 +49,11 @@ public record AcceptanceForm(
     words.forEach(
         (field, word) -> {
           if (word.isEmpty()) {
-            faults.put(field, "has to be told");
+            faults.put(field, "Enter your " + field);
           }
         });
     if (end().isEmpty()) {
-      faults.put("expires", "has to be a day such as 2026-12-31");
+      faults.put("expires", "Enter a day such as 2026-12-31");
     }
     return faults;
   }

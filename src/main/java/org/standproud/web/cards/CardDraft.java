@@ -58,10 +58,10 @@ public record CardDraft(
   Map<String, String> unsigned() {
     Map<String, String> faults = new LinkedHashMap<>();
     if (author.isEmpty()) {
-      faults.put("author", "has to be told");
+      faults.put("author", "Enter your name");
     }
     if (note.isEmpty()) {
-      faults.put("note", "has to be told");
+      faults.put("note", "Enter the reason");
     }
     return faults;
   }

@@ -75,13 +75,13 @@ class CardEditorPages {
             .flatMap(base -> base.cards().stream())
             .filter(card -> card.id().equals(id))
             .findFirst()
-            .orElseThrow(() -> new NotFoundException("No card in service has this id."))
+            .orElseThrow(() -> new NotFoundException("No live rule has this id."))
             .card()
             .file();
     String text =
         Optional.ofNullable(desk.files().get(file))
             .orElseThrow(
-                () -> new NotFoundException("The card is no longer among those last published."));
+                () -> new NotFoundException("This rule is no longer among those last published."));
     return opened(CardDraft.of(file, text, latest()), caller);
   }
 
@@ -145,13 +145,13 @@ class CardEditorPages {
       }
       Optional<String> setup = demonstrations.text(draft.on());
       if (setup.isEmpty()) {
-        return checked.saying("Pick a set-up, or give the id of a record, to try the card on.");
+        return checked.saying("Pick a set-up or enter a record id to try the rule on.");
       }
       JsonNode request = JsonMapper.shared().readTree(setup.get());
       return checked.tried(
           TrialView.of(draft.on(), trials.onSetup(draft.edit(), request), units(request)));
     } catch (IllegalArgumentException | NotFoundException e) {
-      return checked.saying("There is no record of this id to try the card on.");
+      return checked.saying("No record has this id.");
     }
   }
 
@@ -166,9 +166,9 @@ class CardEditorPages {
       String author = draft.author().isEmpty() ? "rule page" : draft.author();
       return checked.with(impacts.start(draft.edit(), author).account());
     } catch (CardsRejectedException e) {
-      return checked.saying("Past jobs are judged again only under cards that pass.");
+      return checked.saying("Correct the errors first; then past jobs can be checked.");
     } catch (StoreBusy e) {
-      return checked.saying("Too much such work waits already. Try again later.");
+      return checked.saying("Too many checks are waiting. Try again later.");
     }
   }
 

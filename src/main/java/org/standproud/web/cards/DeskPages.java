@@ -54,7 +54,7 @@ class DeskPages {
     Proposal proposal = waiting(id);
     String publisher = Author.of(caller, author);
     if (publisher.isEmpty()) {
-      return PublishRedirect.refused(proposalPage(proposal, caller, "Say who publishes it."));
+      return PublishRedirect.refused(proposalPage(proposal, caller, "Enter your name."));
     }
     return PublishRedirect.of(
         desk.publish(id, publisher, Impact.Progress.UNWATCHED),
@@ -113,7 +113,7 @@ class DeskPages {
     String publisher = Author.of(caller, author);
     if (publisher.isEmpty() || note.isBlank()) {
       return PublishRedirect.refused(
-          revisionPage(revision, caller, "Say who rolls back, and why."));
+          revisionPage(revision, caller, "Enter your name and the reason."));
     }
     return PublishRedirect.of(
         desk.rollBack(id, publisher, note.strip(), Impact.Progress.UNWATCHED),
@@ -148,7 +148,7 @@ class DeskPages {
 
   private Proposal waiting(String id) {
     return desk.proposal(id)
-        .orElseThrow(() -> new NotFoundException("No proposal with this id waits."));
+        .orElseThrow(() -> new NotFoundException("No pending change has this id."));
   }
 
   private StoredRevision kept(String id) {
@@ -161,6 +161,6 @@ class DeskPages {
   private ImpactJob job(UUID id) {
     return impacts
         .find(id)
-        .orElseThrow(() -> new NotFoundException("There is no such work, or no longer."));
+        .orElseThrow(() -> new NotFoundException("This check does not exist any more."));
   }
 }

@@ -29,18 +29,18 @@ final class PublishRedirect {
 
   private static String told(PublishResult answer) {
     if (answer instanceof PublishResult.Refused) {
-      return "Refused: what served before still serves. Put right what is listed below.";
+      return "Refused: the live rules have not changed. Correct what is listed below.";
     } else if (answer instanceof PublishResult.Unchanged) {
-      return "These cards say what those in service say; there is nothing to publish.";
+      return "These rules are the same as the live ones; there is nothing to publish.";
     } else if (answer instanceof PublishResult.Stale) {
-      return "Somebody published other cards since you began, so nothing was done. Open the card"
-          + " again and bring your change once more.";
+      return "Other rules were published since you started, so nothing was done. Open the rule"
+          + " again and repeat your change.";
     } else if (answer instanceof PublishResult.SecondPersonNeeded waiting) {
-      return "Somebody else than " + waiting.proposal().proposer() + " has to publish this.";
+      return "Someone other than " + waiting.proposal().proposer() + " has to publish this.";
     } else if (answer instanceof PublishResult.Failed failed) {
       return "Nothing was done: " + failed.reason();
     } else if (answer instanceof PublishResult.Cancelled) {
-      return "The work on past jobs was ended, so nothing was published.";
+      return "The check of past jobs was stopped, so nothing was published.";
     }
     return "There is no such revision or proposal any more.";
   }

@@ -27,7 +27,7 @@ public final class EndView {
   private static final double LEFT = 116;
   private static final double RIGHT = 118;
   private static final double TOP = 24;
-  private static final double FOOT = 66;
+  private static final double FOOT = 84;
   private static final double JAW = 46;
   private static final double BED = 16;
   private static final double GREATEST_INSIDE = 400;
@@ -145,8 +145,8 @@ public final class EndView {
     double bed = paper.y(-jawHeightM());
     svg.rect(Ink.VISE, "bed", movable - JAW, bed, fixed + JAW, bed + BED);
     svg.hatch(movable - JAW, bed, fixed + JAW, bed + BED, true);
-    svg.text(fixed + JAW / 2, bed + BED + 15, Anchor.MIDDLE, "fixed jaw");
-    svg.text(movable - JAW / 2, bed + BED + 15, Anchor.MIDDLE, "movable jaw");
+    svg.text(fixed + 2, bed + BED + 16, Anchor.START, "fixed jaw");
+    svg.text(movable - 2, bed + BED + 16, Anchor.END, "movable jaw");
   }
 
   private void drawSeat() {
@@ -270,15 +270,12 @@ public final class EndView {
       points[back + 1] = z;
     }
     svg.polyline(Ink.BENT, "bent", points);
-    double foot = height - 22;
-    svg.boldText(
-        WIDTH / 2,
-        foot,
-        Anchor.MIDDLE,
-        "leans toward the " + jaw.words() + ", at worst " + bent(bend));
+    double foot = height - 40;
+    svg.boldText(WIDTH / 2, foot, Anchor.MIDDLE, "leans toward the " + jaw.words());
+    svg.boldText(WIDTH / 2, foot + 17, Anchor.MIDDLE, "at worst " + bent(bend));
     svg.text(
         WIDTH / 2,
-        foot + 16,
+        foot + 35,
         Anchor.MIDDLE,
         "dashed: the bend at its ends, drawn × " + plain(factor));
   }

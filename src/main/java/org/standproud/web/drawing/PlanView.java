@@ -300,12 +300,15 @@ public final class PlanView {
     double middle = WIDTH / 2;
     svg.line(Ink.MOTION, middle - way * 60, y, middle + way * 50, y);
     svg.head(Ink.MOTION_HEAD, middle + way * 60, y, way, 0, 14);
-    String feed = setup.cut().feed().words();
+    String feed = travel();
     String spin = setup.cutter().spin().words();
-    svg.boldText(
-        middle, height - 38, Anchor.MIDDLE, "cutter feeds toward " + feed + ", spins " + spin);
+    svg.boldText(middle, height - 38, Anchor.MIDDLE, "cutter travels " + feed + ", spins " + spin);
     svg.text(middle, height - 21, Anchor.MIDDLE, offset());
     drawKey();
+  }
+
+  private String travel() {
+    return setup.cut().feed() == FeedDirection.PLUS_X ? "left to right" : "right to left";
   }
 
   private void drawKey() {
@@ -346,8 +349,8 @@ public final class PlanView {
         + setup.cutter().teeth()
         + " teeth mills "
         + dash
-        + ", feeding toward "
-        + setup.cut().feed().words()
+        + ", traveling "
+        + travel()
         + " and spinning "
         + setup.cutter().spin().words()
         + "; its axis stands "

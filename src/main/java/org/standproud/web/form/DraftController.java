@@ -28,31 +28,33 @@ class DraftController {
   @PostMapping("/draft")
   ModelAndView typed(
       @RequestParam Map<String, String> values,
-      @RequestParam("/units") UnitSystem units,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
       @RequestParam(required = false) @Nullable UUID before) {
-    return page.changed(new Filled(units, values, before), null);
+    return page.changed(SetupController.filled(values, units, before), null);
   }
 
   @PostMapping(path = "/draft", params = "step")
   ModelAndView stepped(
       @RequestParam Map<String, String> values,
-      @RequestParam("/units") UnitSystem units,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
       @RequestParam(required = false) @Nullable UUID before,
       @RequestParam String step) {
     Steps steps = Steps.of(step);
-    Map<String, String> after = Handle.stepped(values, units, steps);
-    return page.changed(new Filled(units, after, before), steps.path());
+    UnitSystem own = SetupController.filled(values, units, before).units();
+    Map<String, String> after = Handle.stepped(values, own, steps);
+    return page.changed(new Filled(own, after, before), steps.path());
   }
 
   @PostMapping(path = "/draft", params = "drag")
   ModelAndView dragged(
       @RequestParam Map<String, String> values,
-      @RequestParam("/units") UnitSystem units,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
       @RequestParam(required = false) @Nullable UUID before,
       @RequestParam String drag,
       @RequestParam String from,
       @RequestParam double by) {
-    Map<String, String> after = Handle.dragged(values, units, new Dragged(drag, from, by));
-    return page.changed(new Filled(units, after, before), drag);
+    UnitSystem own = SetupController.filled(values, units, before).units();
+    Map<String, String> after = Handle.dragged(values, own, new Dragged(drag, from, by));
+    return page.changed(new Filled(own, after, before), drag);
   }
 }

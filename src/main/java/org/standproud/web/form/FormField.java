@@ -46,6 +46,11 @@ public record FormField(
     return value.isBlank();
   }
 
+  /** Whether text is typed there and not a number, so that letters are needed. */
+  public boolean lettered() {
+    return path.startsWith("/job/");
+  }
+
   /** Whether something can be picked. */
   public boolean picked() {
     return !options.isEmpty();

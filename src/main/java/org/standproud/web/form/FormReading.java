@@ -26,7 +26,7 @@ final class FormReading {
    * @param units the units of the form
    */
   static ObjectNode request(Map<String, String> values, UnitSystem units) {
-    ObjectNode request = object(Guide.of(units), "", values);
+    ObjectNode request = object(Guide.of(units), "", UnitSwitch.meant(values));
     request.put("units", units.words());
     return request;
   }

@@ -3,26 +3,29 @@ package org.standproud.web.form;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.FieldGuide;
 import org.standproud.setup.request.FieldGuide.Sort;
+import org.standproud.setup.request.FieldGuide.Step;
 import org.standproud.setup.request.Problem;
 import org.standproud.web.form.FormField.Option;
+import org.standproud.web.words.PageWords;
 
 /** Writes the form: the fields of a request with what stands in them and what is wrong with it. */
 final class FormWriter {
 
-  private static final String FROM_SHELF = "as in the catalogue";
-  private static final String NOT_SAID = "not known";
-
   private final Shelves shelves;
+  private final PageWords words;
   private final Map<String, String> values;
   private final Map<String, List<Problem>> problems = new HashMap<>();
   private final List<FormField> fields = new ArrayList<>();
 
-  FormWriter(Shelves shelves, Map<String, String> values, List<Problem> problems) {
+  FormWriter(Shelves shelves, PageWords words, Map<String, String> values, List<Problem> problems) {
     this.shelves = shelves;
+    this.words = words;
     this.values = values;
     problems.forEach(
         p -> this.problems.computeIfAbsent(p.pointer(), pointer -> new ArrayList<>()).add(p));
@@ -38,28 +41,73 @@ final class FormWriter {
     return fields.stream().filter(field -> field.error() != null).toList();
   }
 
-  /** The sections of the form; the units are no field of it but a state. */
+  /**
+   * The sections of the form: one for each step, with what is asked first and the rest folded away,
+   * then what is only wanted for the record. The units are no field of it but a state.
+   */
   List<FormSection> sections(UnitSystem units) {
+    List<Guide> guides = Guide.of(units);
     List<FormSection> sections = new ArrayList<>();
-    for (Guide guide : Guide.of(units)) {
-      String path = "/" + guide.name();
-      if (guide.sort() == Sort.PART) {
-        sections.add(section(guide.label(), guide.inside(), path, false, false));
-      } else if (guide.sort() == Sort.SHELVED_PART) {
-        List<FormField> pick = List.of(pick(guide, path));
-        FormSection own = own(guide, path);
-        sections.add(new FormSection(guide.label(), false, true, pick, List.of(own)));
-      } else if (guide.sort() == Sort.PARTS) {
-        List<FormSection> items = items(guide, path, "number");
-        sections.add(new FormSection(guide.label(), false, true, List.of(), items));
+    for (Step step : Step.values()) {
+      sections.add(step(step, guides.stream().filter(g -> g.step() == step).toList()));
+    }
+    for (Guide guide : guides) {
+      if (guide.step() == null && guide.sort() == Sort.PART) {
+        sections.add(
+            section(label(guide, guide.entry().path()), guide.inside(), guide.entry().path()));
+      } else if (guide.step() == null && guide.sort() == Sort.PARTS) {
+        String path = guide.entry().path();
+        List<FormSection> items = items(guide, path);
+        boolean open = speaksOf(path + "/");
+        sections.add(new FormSection(label(guide, path), true, open, List.of(), items));
       }
     }
     return sections;
   }
 
+  private FormSection step(Step step, List<Guide> guides) {
+    List<FormField> first = new ArrayList<>();
+    List<FormSection> inner = new ArrayList<>();
+    List<Guide> rest = new ArrayList<>();
+    for (String path : FieldGuide.first(step)) {
+      for (Guide guide : Guide.flat(guides)) {
+        if (guide.entry().path().equals(path)) {
+          boolean shelved = guide.sort() == Sort.SHELVED_PART;
+          first.add(shelved ? pick(guide, path) : field(guide, path, false));
+          if (shelved) {
+            inner.add(own(guide, path));
+          }
+        }
+      }
+    }
+    for (Guide top : guides) {
+      if (top.sort() == Sort.PART) {
+        for (Guide guide : top.inside()) {
+          if (guide.entry().first() == null && guide.name().equals("packing")) {
+            inner.addAll(0, items(guide, guide.entry().path()));
+          } else if (guide.entry().first() == null) {
+            rest.add(guide);
+          }
+        }
+      }
+    }
+    if (!rest.isEmpty()) {
+      String above = guides.get(0).entry().path();
+      FormSection more = section(words.of("form.more" + PageWords.dotted(above)), rest, above);
+      boolean open = more.fields().stream().anyMatch(f -> !f.blank() || f.error() != null);
+      inner.add(new FormSection(more.title(), true, open, more.fields(), more.inner()));
+    }
+    return new FormSection(
+        words.of("form.step." + step.name().toLowerCase(Locale.ROOT)), false, true, first, inner);
+  }
+
   private FormSection own(Guide guide, String path) {
-    String title = "This " + guide.label() + " is not quite as in the catalogue";
+    String title = words.of("form.own", label(guide, path).toLowerCase(Locale.ROOT));
     return section(title, guide.inside(), path, true, true);
+  }
+
+  private FormSection section(String title, List<Guide> guides, String path) {
+    return section(title, guides, path, false, false);
   }
 
   private FormSection section(
@@ -69,14 +117,14 @@ final class FormWriter {
     for (Guide guide : guides) {
       String here = path + "/" + guide.name();
       switch (guide.sort()) {
-        case PART -> inner.add(section(guide.label(), guide.inside(), here, shelved, shelved));
+        case PART -> inner.add(section(label(guide, here), guide.inside(), here, shelved, shelved));
         case SHELVED_PART -> {
           fields.add(pick(guide, here));
           inner.add(own(guide, here));
         }
         case PARTS -> {
           if (!shelved) { // a list in the catalogue, such as a power curve, is changed there
-            inner.addAll(items(guide, here, guide.label()));
+            inner.addAll(items(guide, here));
           }
         }
         default -> {
@@ -90,8 +138,9 @@ final class FormWriter {
     return new FormSection(title, folded, open, fields, inner);
   }
 
-  private List<FormSection> items(Guide guide, String path, String called) {
+  private List<FormSection> items(Guide guide, String path) {
     List<FormSection> items = new ArrayList<>();
+    String called = words.or("item" + PageWords.dotted(path), guide.label());
     for (int i = 0; i < FormReading.items(path, values); i++) {
       items.add(section(called + " " + (i + 1), guide.inside(), path + "/" + i, true, false));
     }
@@ -104,35 +153,33 @@ final class FormWriter {
         || problems.keySet().stream().anyMatch(p -> p.startsWith(prefix));
   }
 
+  private String label(Guide guide, String path) {
+    return words.or("field" + PageWords.dotted(path), guide.label());
+  }
+
   private FormField pick(Guide guide, String path) {
     List<Option> options = new ArrayList<>();
-    options.add(new Option("", "pick one"));
+    options.add(new Option("", words.of("form.pick")));
     List<String> names = shelves.names(guide.name());
     names.forEach(name -> options.add(new Option(name, name)));
     String value = values.getOrDefault(path, "");
     if (!value.isEmpty() && !names.contains(value)) {
-      options.add(new Option(value, value + " (not in the catalogue)"));
+      options.add(new Option(value, words.of("form.not.listed", value)));
     }
-    String hint = guide.entry().meaning() + ", from the catalogue";
+    String error = fault(path, List.of("/name"), true);
     return written(
-        new FormField(
-            path, guide.label(), hint, true, options, value, fault(path, List.of("/name"))));
+        new FormField(path, label(guide, path), hint(guide, path), true, options, value, error));
   }
 
   private FormField field(Guide guide, String path, boolean shelved) {
     boolean required = guide.entry().required() && !shelved;
     String value = values.getOrDefault(path, "");
-    List<Option> options = options(guide, required, shelved);
-    String allowed = options.isEmpty() ? "; " + guide.entry().allowed() : "";
+    List<Option> options = options(guide, path, required, shelved);
+    List<String> parts = List.of("/value", "/unit", "/low", "/likely", "/high");
+    String error = fault(path, parts, !options.isEmpty());
     return written(
         new FormField(
-            path,
-            guide.label(),
-            guide.entry().meaning() + allowed,
-            required,
-            options,
-            value,
-            fault(path, List.of("/value", "/unit", "/low", "/likely", "/high"))));
+            path, label(guide, path), hint(guide, path), required, options, value, error));
   }
 
   private FormField written(FormField field) {
@@ -140,49 +187,89 @@ final class FormWriter {
     return field;
   }
 
-  private static List<Option> options(Guide guide, boolean required, boolean shelved) {
+  /** What a field means, where its label does not say it all, and what may stand there. */
+  private String hint(Guide guide, String path) {
+    String key = "field" + PageWords.dotted(path);
+    boolean labelled = !words.or(key, "").isEmpty();
+    String meaning = words.or(key + ".hint", labelled ? "" : guide.entry().meaning());
+    String allowed =
+        switch (guide.sort()) {
+          case QUANTITY, COUNT -> guide.entry().allowed();
+          case BAND -> guide.entry().allowed().replaceAll(", or a .*", "");
+          case QUANTITIES, COUNTS -> guide.entry().allowed();
+          default -> "";
+        };
+    String gap = meaning.isEmpty() || allowed.isEmpty() ? "" : ". ";
+    return capital(meaning) + gap + capital(allowed);
+  }
+
+  private static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private List<Option> options(Guide guide, String path, boolean required, boolean shelved) {
     List<Option> options = new ArrayList<>();
     if (guide.sort() != Sort.CHOICE && guide.sort() != Sort.YES_NO) {
       return options;
     }
-    options.add(new Option("", required ? "pick one" : shelved ? FROM_SHELF : NOT_SAID));
+    String unknown = words.of("form.unknown");
+    String unset = shelved ? words.of("form.shelved") : unknown;
+    options.add(new Option("", required ? words.of("form.pick") : unset));
     if (shelved && !guide.entry().required()) {
-      options.add(new Option(TypedValue.NOT_KNOWN, NOT_SAID));
+      options.add(new Option(TypedValue.NOT_KNOWN, unknown));
     }
     if (guide.sort() == Sort.YES_NO) {
-      options.add(new Option("true", "yes"));
-      options.add(new Option("false", "no"));
+      options.add(new Option("true", words.of("form.yes")));
+      options.add(new Option("false", words.of("form.no")));
       return options;
     }
     for (String word : guide.entry().allowed().split(", ")) {
-      options.add(new Option(word, word));
+      options.add(new Option(word, words.choice(path, word)));
     }
     return options;
   }
 
   /** What is wrong with a field, or with a part of it that the form writes in one line. */
-  private @Nullable String fault(String path, List<String> parts) {
+  private @Nullable String fault(String path, List<String> parts, boolean picked) {
     List<Problem> here = new ArrayList<>(problems.getOrDefault(path, List.of()));
     parts.forEach(part -> here.addAll(problems.getOrDefault(path + part, List.of())));
     if (here.isEmpty()) {
       return null;
     }
-    return String.join(" ", here.stream().map(FormWriter::told).toList());
+    return String.join(" ", here.stream().map(problem -> sentence(problem, picked)).toList());
+  }
+
+  private String sentence(Problem problem, boolean picked) {
+    String allowed = allowed(problem);
+    return switch (problem.message()) {
+      case Problem.MISSING, Problem.UNKNOWN ->
+          picked ? words.of("form.error.pick") : words.of("form.error.enter", allowed);
+      case Problem.NO_NUMBER -> words.of("form.error.enter", allowed);
+      case Problem.OUT_OF_RANGE -> words.of("form.error.range", allowed);
+      default -> sentence(problem);
+    };
   }
 
   /** A problem in a sentence, with what may stand there instead. */
-  static String told(Problem problem) {
-    StringBuilder told = new StringBuilder(problem.message());
+  private static String sentence(Problem problem) {
+    StringBuilder sentence = new StringBuilder(capital(problem.message()));
     if (problem.allowed() != null) {
-      told.append("; wanted: ").append(problem.allowed());
-      if (problem.unit() != null && !problem.allowed().endsWith(problem.unit())) {
-        told.append(' ').append(problem.unit());
-      }
+      sentence.append(": ").append(allowed(problem));
     }
     if (problem.hint() != null) {
-      told.append("; ").append(problem.hint());
+      sentence.append("; ").append(problem.hint());
     }
-    return told.append('.').toString();
+    return sentence.append(sentence.toString().endsWith("?") ? "" : ".").toString();
+  }
+
+  private static String allowed(Problem problem) {
+    String allowed = problem.allowed() == null ? "" : problem.allowed();
+    boolean bare = problem.unit() == null || problem.unit().equals("1");
+    return bare || allowed.isEmpty() || allowed.endsWith(problem.unit())
+        ? allowed.replaceAll(", or a .*", "")
+        : allowed + " " + problem.unit();
   }
 
   /** The problems that no field of the form stands for. */
@@ -190,7 +277,7 @@ final class FormWriter {
     List<FormField> wrong = wrong();
     return all.stream()
         .filter(p -> wrong.stream().noneMatch(f -> p.pointer().startsWith(f.path())))
-        .map(p -> (p.pointer().isEmpty() ? "" : p.pointer().substring(1) + ": ") + told(p))
+        .map(p -> (p.pointer().isEmpty() ? "" : p.pointer().substring(1) + ": ") + sentence(p))
         .toList();
   }
 }

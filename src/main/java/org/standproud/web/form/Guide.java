@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.request.FieldGuide;
 
@@ -32,6 +35,22 @@ record Guide(FieldGuide.Entry entry, List<Guide> inside) {
       }
     }
     return top.stream().filter(g -> !g.name().equals("note")).toList();
+  }
+
+  /** Fields with all the fields inside them. */
+  static List<Guide> flat(List<Guide> guides) {
+    return guides.stream()
+        .flatMap(g -> Stream.concat(Stream.of(g), flat(g.inside()).stream()))
+        .toList();
+  }
+
+  /** The step at which it or something inside it is asked first; null if all of it may wait. */
+  FieldGuide.@Nullable Step step() {
+    return flat(List.of(this)).stream()
+        .map(g -> g.entry().first())
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
   }
 
   /** Its name in the request. */

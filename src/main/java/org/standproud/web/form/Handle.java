@@ -14,15 +14,15 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.request.FieldGuide.Sort;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
+import org.standproud.setup.units.UnitSpelling;
 import tools.jackson.databind.JsonNode;
 
 /**
  * A length that can be changed in steps, by a button or by dragging what it places in a drawing.
  *
  * @param path where it stands in the form
- * @param label what it is called
- * @param less what a step down does
- * @param more what a step up does
+ * @param name its name in the catalogue of messages
+ * @param number which of its kind it is, from 1; 0 if there is only one
  * @param part the part of the drawing that it places
  * @param along whether more of it moves the part the way a positive coordinate goes, or down
  * @param value what stands in the form
@@ -31,9 +31,8 @@ import tools.jackson.databind.JsonNode;
  */
 public record Handle(
     String path,
-    String label,
-    String less,
-    String more,
+    String name,
+    int number,
     String part,
     boolean along,
     String value,
@@ -53,13 +52,11 @@ public record Handle(
     Making making = new Making(values, QuantityKind.LENGTH.unit(units));
     List<Handle> handles = new ArrayList<>();
     handles.add(across(making, coarse, fine));
-    handles.add(
-        making.of("/cut/axialDepth", "depth of cut", "less", "deeper", "depth", true, fine));
-    handles.add(making.of("/hold/gripDepth", "grip", "less", "deeper", "stock", true, coarse));
+    handles.add(making.of("/cut/axialDepth", "axialDepth", 0, "depth", true, fine));
+    handles.add(making.of("/hold/gripDepth", "gripDepth", 0, "stock", true, coarse));
     for (int i = 0; i < FormReading.items("/hold/packing", values); i++) {
       String path = PACKING + i + "/depth";
-      String label = "packing " + (i + 1);
-      handles.add(making.of(path, label, "higher", "lower", "packing", true, coarse));
+      handles.add(making.of(path, "packing", i + 1, "packing", true, coarse));
     }
     handles.removeIf(handle -> handle.value.isEmpty());
     return List.copyOf(handles);
@@ -71,16 +68,9 @@ public record Handle(
     if (making.tells(depth)) {
       String side = making.values.getOrDefault("/cut/side", "");
       boolean toward = !side.equals(JawSide.FIXED.words());
-      return making.of(depth, "depth into the side", "less", "deeper", "cutter", toward, fine);
+      return making.of(depth, "radialDepth", 0, "cutter", toward, fine);
     }
-    return making.of(
-        "/cut/offset",
-        "cutter axis",
-        "away from the fixed jaw",
-        "toward the fixed jaw",
-        "cutter",
-        true,
-        coarse);
+    return making.of("/cut/offset", "offset", 0, "cutter", true, coarse);
   }
 
   private record Making(Map<String, String> values, UnitCode unit) {
@@ -89,16 +79,9 @@ public record Handle(
       return !values.getOrDefault(path, "").isBlank();
     }
 
-    Handle of(
-        String path,
-        String label,
-        String less,
-        String more,
-        String part,
-        boolean along,
-        String step) {
+    Handle of(String path, String name, int number, String part, boolean along, String step) {
       String value = values.getOrDefault(path, "").strip();
-      return new Handle(path, label, less, more, part, along, value, new BigDecimal(step), unit);
+      return new Handle(path, name, number, part, along, value, new BigDecimal(step), unit);
     }
   }
 
@@ -220,7 +203,7 @@ public record Handle(
       return plain(typed.decimalValue().add(by));
     }
     JsonNode number = typed.get("value");
-    return UnitCode.of(typed.path("unit").asString(""))
+    return UnitSpelling.of(typed.path("unit").asString(""), unit.dimension())
         .filter(own -> number != null && own.dimension() == unit.dimension())
         .map(own -> plain(number.decimalValue().add(in(own, by))) + " " + own.code())
         .orElse(from);

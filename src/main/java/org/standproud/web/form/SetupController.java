@@ -1,13 +1,18 @@
 package org.standproud.web.form;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.security.Principal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseCookie;
 import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.CookieValue;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -25,14 +30,15 @@ import org.standproud.web.form.Handle.Steps;
 import org.standproud.web.form.SetupPage.Filled;
 import org.standproud.web.recorded.RecordedAnswers;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The page on which a set-up is described. While it is described it is judged as a draft; sent, it
- * is judged like any other and put on record.
+ * The page on which a set-up is described. While it is described it is checked as a draft; sent, it
+ * is checked like any other and put on record.
  */
 @Controller
 class SetupController {
+
+  private static final String UNITS_KEPT = "units";
 
   private final Assessor assessor;
   private final RecordedAnswers answers;
@@ -47,29 +53,27 @@ class SetupController {
   @GetMapping("/")
   ModelAndView blank(
       @RequestParam(required = false) @Nullable String from,
-      @RequestParam(required = false) @Nullable UnitSystem units) {
+      @RequestParam(required = false) @Nullable UnitSystem units,
+      @CookieValue(name = UNITS_KEPT, required = false) @Nullable String kept) {
+    UnitSystem own = UnitSystem.INCH.words().equals(kept) ? UnitSystem.INCH : UnitSystem.METRIC;
     Filled filled =
         from == null || from.isBlank()
-            ? new Filled(units == null ? UnitSystem.METRIC : units, Map.of(), null)
+            ? new Filled(units == null ? own : units, Map.of(), null)
             : start(from, units);
-    return page.whole(filled, List.of()).addObject("from", from);
+    // A page that was asked for, not sent: what was typed here before may be picked up again.
+    return page.whole(filled, List.of()).addObject("from", from).addObject("fresh", "yes");
   }
 
   @PostMapping("/")
-  ModelAndView judge(
+  ModelAndView check(
       @RequestParam Map<String, String> values,
-      @RequestParam("/units") UnitSystem units,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
       @RequestParam(required = false) @Nullable UUID before,
-      @RequestParam(required = false) @Nullable UnitSystem convert,
       Principal caller)
       throws InterruptedException {
-    Filled filled = new Filled(units, values, before);
-    ObjectNode request = FormReading.request(values, units);
-    if (convert != null) {
-      return converted(filled, request, convert);
-    }
+    Filled filled = filled(values, units, before);
     try {
-      UUID id = assessor.assess(request.toString(), caller.getName()).id();
+      UUID id = assessor.assess(filled.request().toString(), caller.getName()).id();
       RedirectView answer = new RedirectView("/assessments/" + id);
       answer.setStatusCode(HttpStatus.SEE_OTHER);
       return new ModelAndView(answer);
@@ -78,24 +82,60 @@ class SetupController {
     }
   }
 
+  /** A form that says nothing of its units has them as most of the world does. */
+  static Filled filled(
+      Map<String, String> values, @Nullable UnitSystem units, @Nullable UUID before) {
+    return new Filled(units == null ? UnitSystem.METRIC : units, values, before);
+  }
+
   /** The page with the draft as it now stands, for those whose browser runs no script. */
   @PostMapping(path = "/", params = "draft")
   ModelAndView draw(
       @RequestParam Map<String, String> values,
-      @RequestParam("/units") UnitSystem units,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
       @RequestParam(required = false) @Nullable UUID before) {
-    return page.whole(new Filled(units, values, before), List.of());
+    return page.whole(filled(values, units, before), List.of());
+  }
+
+  /** The page in other units, whatever stands in the form; the choice is kept for the next time. */
+  @PostMapping(path = "/", params = "convert")
+  ModelAndView convert(
+      @RequestParam Map<String, String> values,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
+      @RequestParam(required = false) @Nullable UUID before,
+      @RequestParam UnitSystem convert,
+      HttpServletResponse response) {
+    ResponseCookie kept =
+        ResponseCookie.from(UNITS_KEPT, convert.words())
+            .path("/")
+            .httpOnly(true)
+            .sameSite("Strict")
+            .maxAge(Duration.ofDays(365))
+            .build();
+    response.addHeader(HttpHeaders.SET_COOKIE, kept.toString());
+    return page.whole(filled(values, units, before).in(convert), List.of());
+  }
+
+  /** The page with what the draft assumes written into its fields. */
+  @PostMapping(path = "/", params = "assume")
+  ModelAndView assume(
+      @RequestParam Map<String, String> values,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
+      @RequestParam(required = false) @Nullable UUID before) {
+    Filled filled = filled(values, units, before);
+    return page.whole(filled.with(page.assumed(filled)), List.of());
   }
 
   /** The same after a button moved something by a step. */
   @PostMapping(path = "/", params = "step")
   ModelAndView step(
       @RequestParam Map<String, String> values,
-      @RequestParam("/units") UnitSystem units,
+      @RequestParam(name = "/units", required = false) @Nullable UnitSystem units,
       @RequestParam(required = false) @Nullable UUID before,
       @RequestParam String step) {
-    Map<String, String> after = Handle.stepped(values, units, Steps.of(step));
-    return page.whole(new Filled(units, after, before), List.of());
+    Filled filled = filled(values, units, before);
+    Map<String, String> after = Handle.stepped(values, filled.units(), Steps.of(step));
+    return page.whole(new Filled(filled.units(), after, before), List.of());
   }
 
   /** A changed set-up, such as a remedy, opened in the form beside what it was changed from. */
@@ -106,14 +146,6 @@ class SetupController {
     } catch (RequestText.Malformed e) {
       throw new NotFoundException("This is no set-up.");
     }
-  }
-
-  /** A form can be told in other units only once what it says is understood. */
-  private ModelAndView converted(Filled filled, ObjectNode request, UnitSystem units) {
-    if (new SetupReader(page.catalogue()).read(request) instanceof Reading.Refused refused) {
-      return refused(filled, refused.problems());
-    }
-    return page.whole(filled(request, units, filled.before()), List.of());
   }
 
   private ModelAndView refused(Filled filled, List<Problem> problems) {
@@ -142,10 +174,7 @@ class SetupController {
       throw new NotFoundException("The set-up to start from no longer fits the catalogue.");
     }
     UnitSystem own = accepted.setup().units();
-    if (wanted == null || wanted == own) {
-      return new Filled(own, FormReading.values(request, own), before);
-    }
-    ObjectNode told = Shelves.request(accepted.setup(), page.catalogue(), wanted);
-    return new Filled(wanted, FormReading.values(told, wanted), before);
+    Filled filled = new Filled(own, FormReading.values(request, own), before);
+    return wanted == null ? filled : filled.in(wanted);
   }
 }

@@ -1,39 +1,25 @@
 package org.standproud.web.form;
 
-import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.request.FieldGuide.Sort;
+import org.standproud.setup.request.WrittenQuantity;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What is typed into a field and what stands in a request, one made from the other. A number may
- * have its unit behind it, and a band is written as its ends: {@code 25 to 35 kN}. What cannot be
- * made out goes into the request as it was typed, for the reader of requests to find fault with: in
- * particular a comma, which stands for a point in one shop and for thousands in the next.
+ * What is typed into a field and what stands in a request, one made from the other. What is no
+ * {@link WrittenQuantity} goes into the request as it was typed, for the reader of requests to
+ * refuse.
  */
 final class TypedValue {
 
   /** Typed where something is not known, as against taken from the catalogue. */
   static final String NOT_KNOWN = "?";
-
-  private static final String NUMBER = "[-+]?[0-9]{1,15}(?:\\.[0-9]{1,30})?";
-  private static final Pattern QUANTITY =
-      Pattern.compile(
-          "(?<low>"
-              + NUMBER
-              + ")(?: ?to ?(?<high>"
-              + NUMBER
-              + ")(?:,? ?likely ?(?<likely>"
-              + NUMBER
-              + "))?)? ?(?<unit>[A-Za-z%°µ][A-Za-z0-9%°µ/.^*-]*)?");
 
   /** What a conversion leaves behind, such as 500.00000000000006, is nobody's number. */
   private static final MathContext SHOWN = new MathContext(12);
@@ -60,31 +46,29 @@ final class TypedValue {
   }
 
   private static JsonNode quantity(String text) {
-    Matcher matcher = QUANTITY.matcher(text.replaceAll("\\s+", " "));
-    if (!matcher.matches()) {
+    try {
+      return quantity(WrittenQuantity.of(text));
+    } catch (WrittenQuantity.Unclear unclear) {
       return JSON.stringNode(text);
     }
-    String unit = matcher.group("unit");
-    String high = matcher.group("high");
-    if (unit == null && high == null) {
-      return number(matcher.group("low"));
-    }
-    ObjectNode node = JSON.objectNode();
-    node.set(high == null ? "value" : "low", number(matcher.group("low")));
-    if (high != null) {
-      node.set("high", number(high));
-    }
-    if (matcher.group("likely") != null) {
-      node.set("likely", number(matcher.group("likely")));
-    }
-    if (unit != null) {
-      node.put("unit", unit);
-    }
-    return node;
   }
 
-  private static JsonNode number(String digits) {
-    return JSON.numberNode(new BigDecimal(digits));
+  private static JsonNode quantity(WrittenQuantity written) {
+    if (written.unit() == null && written.high() == null) {
+      return JSON.numberNode(written.low());
+    }
+    ObjectNode node = JSON.objectNode();
+    node.set(written.high() == null ? "value" : "low", JSON.numberNode(written.low()));
+    if (written.high() != null) {
+      node.set("high", JSON.numberNode(written.high()));
+    }
+    if (written.likely() != null) {
+      node.set("likely", JSON.numberNode(written.likely()));
+    }
+    if (written.unit() != null) {
+      node.put("unit", written.unit());
+    }
+    return node;
   }
 
   private static JsonNode list(String text) {

@@ -1,10 +1,12 @@
 package org.standproud.web.pages;
 
+import java.util.List;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.standproud.advice.Verdict;
 import org.standproud.assessment.AssessmentDocument;
 import org.standproud.audit.records.StoredRecord;
 import org.standproud.setup.Setup;
@@ -37,7 +39,15 @@ class AnswerController {
     model.addAttribute("setup", setup);
     model.addAttribute("made", recorded.made());
     model.addAttribute("sequence", record.stored().sequence());
-    model.addAttribute("findings", FindingView.of(recorded));
+    List<FindingView> findings = FindingView.of(recorded);
+    model.addAttribute("findings", findings);
+    model.addAttribute(
+        "first",
+        findings.stream()
+            .filter(f -> !f.finding().severity().equals("note"))
+            .findFirst()
+            .orElse(null));
+    model.addAttribute("judged", !answer.verdict().equals(Verdict.NOT_JUDGED.words()));
     model.addAttribute("verdictMark", verdictMark(answer.verdict()));
     model.addAttribute("facts", answer.evidence().stream().map(FindingView::told).toList());
     model.addAttribute("plan", PlanView.of(setup, "plan"));

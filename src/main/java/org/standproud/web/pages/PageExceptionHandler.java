@@ -31,8 +31,8 @@ class PageExceptionHandler {
   ModelAndView refused(Refusal e) {
     return switch (e.kind()) {
       case NOT_FOUND -> page(HttpStatus.NOT_FOUND, "Not here", message(e));
-      case GONE -> page(HttpStatus.GONE, "Taken away", "The text of this record was taken away.");
-      case NOT_READY -> page(HttpStatus.SERVICE_UNAVAILABLE, "Not ready to check", message(e));
+      case GONE -> page(HttpStatus.GONE, "Removed", "The text of this record was removed.");
+      case NOT_READY -> page(HttpStatus.SERVICE_UNAVAILABLE, "Not ready", message(e));
       default ->
           e.kind().passes()
               ? page(HttpStatus.SERVICE_UNAVAILABLE, e.kind().title(), message(e))
@@ -54,8 +54,8 @@ class PageExceptionHandler {
     boolean gone = e.getStatusCode().value() == HttpStatus.GONE.value();
     return page(
         HttpStatus.valueOf(e.getStatusCode().value()),
-        gone ? "Taken away" : "Not here",
-        gone ? "The text of this record was taken away." : "There is no page at this address.");
+        gone ? "Removed" : "Not here",
+        gone ? "The text of this record was removed." : "There is no page at this address.");
   }
 
   @ExceptionHandler({StoreBusy.class, RecordNotStored.class, InterruptedException.class})
@@ -67,7 +67,7 @@ class PageExceptionHandler {
     return page(
         HttpStatus.SERVICE_UNAVAILABLE,
         "Not stored",
-        "The set-up was not answered, because the answer could not be put on record. Try again.");
+        "The set-up was not checked, because the answer could not be recorded. Try again.");
   }
 
   @ExceptionHandler({
@@ -81,7 +81,7 @@ class PageExceptionHandler {
     return page(
         HttpStatus.SERVICE_UNAVAILABLE,
         RefusalKind.STORE_AWAY.title(),
-        "The database does not answer just now. Try again in a little while.");
+        "The database does not answer. Try again in a minute.");
   }
 
   @ExceptionHandler
@@ -90,8 +90,8 @@ class PageExceptionHandler {
     LOG.error("Fault {}", reference, e);
     return page(
         HttpStatus.INTERNAL_SERVER_ERROR,
-        "A fault in the service",
-        "Nothing was judged. The log has the fault under " + reference + ".");
+        "Something went wrong",
+        "Nothing was checked. Look in the log for " + reference + ".");
   }
 
   static ModelAndView page(HttpStatus status, String title, String detail) {

@@ -61,7 +61,7 @@ class RulePages {
         cards.stream()
             .filter(c -> c.id().equals(id))
             .findFirst()
-            .orElseThrow(() -> new NotFoundException("No card in service has this id."));
+            .orElseThrow(() -> new NotFoundException("No live rule has this id."));
     RuleView rule = RuleView.of(card);
     model.addAttribute("behind", behind(card, cards));
     model.addAttribute("rule", rule);

@@ -80,7 +80,7 @@ public record RuleView(
       return does + change.card().text() + " to a " + change.to().words();
     }
     Written derives = card.derives();
-    return derives == null ? "flags a set-up" : "derives the judgement " + derives.text();
+    return derives == null ? "flags a set-up" : "helper rule: " + derives.text();
   }
 
   /** The id. */

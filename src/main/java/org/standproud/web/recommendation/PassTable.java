@@ -34,7 +34,8 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
    * @param takes what each takes off
    * @param depth axial depth
    * @param offset cutter axis from the middle
-   * @param feed which way, and climb or conventional
+   * @param feed which way
+   * @param mode climb or conventional, after a comma; empty if that is not told
    * @param feedPerTooth feed per tooth
    * @param speed spindle speed
    * @param verdict what to do with it
@@ -49,6 +50,7 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
       String depth,
       String offset,
       String feed,
+      String mode,
       String feedPerTooth,
       String speed,
       String verdict,
@@ -68,7 +70,8 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
           FindingView.figure(pass.takes()),
           FindingView.figure(pass.axialDepth()),
           FindingView.figure(pass.offset()),
-          pass.feed() + mode(pass.mode()),
+          pass.feed(),
+          mode(pass.mode()),
           FindingView.figure(pass.feedPerTooth()),
           FindingView.figure(pass.spindleSpeed()),
           pass.verdict(),
@@ -89,7 +92,7 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
     }
 
     private List<String> setting() {
-      return List.of(stage, takes, depth, offset, feed, feedPerTooth, speed, verdict);
+      return List.of(stage, takes, depth, offset, feed, mode, feedPerTooth, speed, verdict);
     }
 
     /** Nothing is to be done after a pass that another like it follows. */
@@ -106,6 +109,7 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
           depth,
           offset,
           feed,
+          mode,
           feedPerTooth,
           speed,
           verdict,

@@ -73,11 +73,11 @@ public record Plots(List<Plot> charts) {
                                 c.cautions().stream().map(Stability.Caution::reason).toList()))));
     charts.add(
         drawn(
-            "Give of the top edge",
+            "Deflection along the top edge",
             () ->
                 EdgeCurve.of(setup, PLACES)
                     .map(c -> EdgeChart.of(c, setup.units(), "edge"))
-                    .map(svg -> new Plot("Give of the top edge", svg, List.of()))));
+                    .map(svg -> new Plot("Deflection along the top edge", svg, List.of()))));
     return new Plots(charts);
   }
 
@@ -119,7 +119,7 @@ public record Plots(List<Plot> charts) {
           .forEach(card -> named.put(card, envelope.titles().getOrDefault(card, "")));
     }
     List<String> remarks = new ArrayList<>();
-    remarks.add("Free to run means that " + envelope.holds() + ".");
+    remarks.add("Free to run: " + envelope.holds() + ".");
     named.forEach((card, claim) -> remarks.add(card + ": " + claim + "."));
     return new Plot(title, EnvelopeChart.of(envelope, name), remarks);
   }
@@ -129,6 +129,6 @@ public record Plots(List<Plot> charts) {
   }
 
   private static Plot outside(String title, OutsideValidity outside) {
-    return new Plot(title, null, List.of("Outside the formulas: " + outside.getMessage()));
+    return new Plot(title, null, List.of("Cannot be worked out here: " + outside.getMessage()));
   }
 }

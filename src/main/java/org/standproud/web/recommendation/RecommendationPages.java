@@ -31,6 +31,7 @@ import org.standproud.shop.RuleBaseHolder;
 import org.standproud.shop.ShopCatalogue;
 import org.standproud.web.recorded.ComparedView;
 import org.standproud.web.recorded.RecordedAnswers;
+import org.standproud.web.words.PageWords;
 
 /**
  * Counsel on a set-up that is on record, judged by the rule base in service. A page on its own, or
@@ -44,11 +45,14 @@ class RecommendationPages {
   private final RecordedAnswers answers;
   private final RuleBaseHolder rules;
   private final ShopCatalogue shop;
+  private final PageWords words;
 
-  RecommendationPages(RecordedAnswers answers, RuleBaseHolder rules, ShopCatalogue shop) {
+  RecommendationPages(
+      RecordedAnswers answers, RuleBaseHolder rules, ShopCatalogue shop, PageWords words) {
     this.answers = answers;
     this.rules = rules;
     this.shop = shop;
+    this.words = words;
   }
 
   @GetMapping("/assessments/{id}/remedies")
@@ -56,9 +60,10 @@ class RecommendationPages {
       @PathVariable UUID id,
       @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
     Remedies remedies = Remedies.of(answers.answer(id).setup(), ruleBase(), catalogue());
-    return page("remedies", "What would put it right", id, inPlace)
+    return page("remedies", "remedies.title", id, inPlace)
         .addObject("remedies", remedies)
         .addObject("ways", views(remedies.ways()))
+        .addObject("first", first(remedies))
         .addObject("also", views(remedies.alsoWorthDoing()))
         .addObject("nearest", views(remedies.nearest()));
   }
@@ -70,7 +75,7 @@ class RecommendationPages {
     Setup setup = answers.answer(id).setup();
     boolean viseHolds = Remedies.of(setup, ruleBase(), catalogue()).viseHolds();
     OtherHolds holds = OtherHolds.of(setup, viseHolds, ruleBase(), catalogue());
-    return page("holds", "Other ways to hold it", id, inPlace)
+    return page("holds", "holds.title", id, inPlace)
         .addObject("conclusion", holds.conclusion())
         .addObject("holds", holds.holds().stream().map(HoldView::of).toList());
   }
@@ -80,7 +85,7 @@ class RecommendationPages {
       @PathVariable UUID id,
       @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
     SensitivityReport asked = SensitivityReport.of(answers.answer(id).setup(), ruleBase());
-    return page("questions", "What the answer hangs on", id, inPlace)
+    return page("questions", "questions.title", id, inPlace)
         .addObject("all", asked.questions().size())
         .addObject(
             "questions", asked.questions().stream().filter(RecommendationPages::counts).toList());
@@ -96,13 +101,13 @@ class RecommendationPages {
     UnitCode unit = QuantityKind.LENGTH.unit(setup.units());
     double wholeM = remove == null ? PassTable.onePassM(setup) : unit.toSi(remove);
     ModelAndView page =
-        page("plan", "The passes, one after the other", id, inPlace)
+        page("plan", "plan.title", id, inPlace)
             .addObject("remove", new Figures(setup.units()).number(QuantityKind.LENGTH, wholeM))
             .addObject("unit", unit.code());
     try {
       return page.addObject("plan", PassTable.of(PassPlan.of(setup, wholeM, ruleBase())));
     } catch (IllegalArgumentException notThere) {
-      return page.addObject("refused", "That cannot come off: there is not so much to mill.");
+      return page.addObject("refused", words.of("plan.too.much"));
     }
   }
 
@@ -114,7 +119,7 @@ class RecommendationPages {
   ModelAndView plots(
       @PathVariable UUID id,
       @RequestHeader(name = IN_PLACE, defaultValue = "false") boolean inPlace) {
-    return page("plots", "How near it comes", id, inPlace)
+    return page("plots", "plots.title", id, inPlace)
         .addObject("plots", Plots.of(answers.answer(id).setup(), ruleBase()).charts());
   }
 
@@ -131,7 +136,13 @@ class RecommendationPages {
         ComparedSetups.of(answers.answer(id).setup(), changed.setup(), ruleBase());
     return new ModelAndView(inPlace ? "compared :: table" : "compared")
         .addObject("c", ComparedView.of(compared))
-        .addObject("title", "The set-up on record, and with this change");
+        .addObject("title", words.of("compare.title"));
+  }
+
+  /** The one change to offer first: the best way, or what comes closest. */
+  private @Nullable RemedyView first(Remedies remedies) {
+    List<Remedy> best = remedies.ways().isEmpty() ? remedies.nearest() : remedies.ways();
+    return best.isEmpty() ? null : RemedyView.of(best.get(0), catalogue());
   }
 
   private List<RemedyView> views(List<Remedy> remedies) {
@@ -142,6 +153,7 @@ class RecommendationPages {
   private ModelAndView page(String part, String title, UUID id, boolean inPlace) {
     return new ModelAndView(inPlace ? "counsel :: " + part : "counsel")
         .addObject("part", part)
+        .addObject("inPlace", inPlace)
         .addObject("title", title)
         .addObject("id", id)
         .addObject("revision", ruleBase().revision().id());

@@ -40,11 +40,11 @@ public record CardLine(
     /** A fact is missing. */
     OPEN("open", "cannot tell", "cannot tell"),
     /** It has nothing to say against it. */
-    PASS("pass", "keeps quiet", "keep quiet"),
+    PASS("pass", "passed", "passed"),
     /** It is about other set-ups. */
-    NOT_APPLICABLE("notApplicable", "is about other set-ups", "are about other set-ups"),
+    NOT_APPLICABLE("notApplicable", "does not apply", "do not apply"),
     /** It derives, eases or overrides, and flags nothing itself. */
-    INFORMATIONAL("informational", "serves other cards", "serve other cards");
+    INFORMATIONAL("informational", "is a helper rule", "helper rules");
 
     private final String code;
     private final String ofOne;
@@ -63,7 +63,7 @@ public record CardLine(
 
     /** What is said of some cards that do. */
     public String words(int cards) {
-      return cards == 1 ? "One card " + ofOne : cards + " cards " + ofMany;
+      return cards == 1 ? "1 " + ofOne : cards + " " + ofMany;
     }
 
     static Outcome of(String code) {
@@ -127,7 +127,7 @@ public record CardLine(
             c ->
                 truth.equals("unknown")
                     ? "not known: " + String.join("; ", c.unknown())
-                    : "it is not so that " + c.words() + told(c, units))
+                    : "not true: " + c.words() + told(c, units))
         .orElse("");
   }
 

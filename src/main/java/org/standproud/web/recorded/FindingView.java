@@ -70,7 +70,7 @@ public record FindingView(
     return new FindingView(
         finding,
         finding.severity() + (open ? "-open" : ""),
-        finding.severity() + (open ? ", open: not known yet" : ""),
+        finding.severity() + (open ? ", can't tell yet" : ""),
         finding.values().stream().map(FindingView::told).toList(),
         line(finding.source()),
         margin == null ? null : DistanceBar.of(margin, finding.card(), units),
@@ -83,7 +83,7 @@ public record FindingView(
   }
 
   private static String told(ShownAcceptance accepted) {
-    return "%s, %s, answers for going on until %s: %s (%s)"
+    return "%s, %s, signed off until %s: %s (%s)"
         .formatted(
             accepted.by().name(),
             accepted.by().role(),

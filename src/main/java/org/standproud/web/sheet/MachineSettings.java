@@ -16,16 +16,17 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Worded;
 import org.standproud.setup.units.QuantityKind;
+import org.standproud.web.words.PageWords;
 
 /**
  * The numbers of a set-up that somebody has to set at the machine, in the order of setting them.
  */
 final class MachineSettings {
 
-  private static final String UNKNOWN = "not known";
-
   private final Setup setup;
   private final Evidence evidence;
+  private final PageWords words;
+  private final boolean planned;
   private final Figures figures;
   private final List<Row> rows = new ArrayList<>();
 
@@ -37,63 +38,80 @@ final class MachineSettings {
    */
   public record Row(String name, String value) {}
 
-  private MachineSettings(Setup setup, Evidence evidence) {
+  private MachineSettings(Setup setup, Evidence evidence, PageWords words, boolean planned) {
     this.setup = setup;
     this.evidence = evidence;
+    this.words = words;
+    this.planned = planned;
     this.figures = new Figures(setup.units());
   }
 
-  static List<Row> of(Setup setup, Evidence evidence) {
-    MachineSettings numbers = new MachineSettings(setup, evidence);
+  /**
+   * The numbers.
+   *
+   * @param setup the set-up
+   * @param evidence its numbers
+   * @param words the words of the sheet
+   * @param planned whether the sheet has a plan of passes, which then alone says how deep, how fast
+   *     and where the cutter goes: a sheet has one set of numbers
+   */
+  static List<Row> of(Setup setup, Evidence evidence, PageWords words, boolean planned) {
+    MachineSettings numbers = new MachineSettings(setup, evidence, words, planned);
     numbers.addHold(setup.hold());
     numbers.addCut(setup.cut());
     return List.copyOf(numbers.rows);
   }
 
   private void addHold(Hold hold) {
-    add("Vise", hold.vise().name());
-    add("Grip depth", figures.length(hold.gripDepthM()));
-    add("Stick-out", figures.length(setup.stickOutM()));
+    add(words.of("sheet.vise"), hold.vise().name());
+    add(words.of("sheet.grip"), figures.length(hold.gripDepthM()));
+    add(words.of("sheet.out"), figures.length(setup.stickOutM()));
     Band force = hold.clampingForceN();
     Band torque = hold.handleTorqueNm();
     if (force != null) {
-      add("Clamping force", figures.of(QuantityKind.FORCE, force));
+      add(words.of("sheet.force"), figures.of(QuantityKind.FORCE, force));
     }
     if (torque != null) {
-      add("Handle torque", figures.of(QuantityKind.TORQUE, torque));
+      add(words.of("sheet.torque"), figures.of(QuantityKind.TORQUE, torque));
     }
     if (force == null && torque == null) {
-      add("Clamping", UNKNOWN);
+      add(words.of("sheet.clamping"), words.of("sheet.unknown"));
     }
     if (hold.packing().isEmpty()) {
-      add("Packing", "none");
+      add(words.of("sheet.packing"), words.of("sheet.packing.none"));
     }
     hold.packing().forEach(this::addPacking);
-    add("Seat", words(hold.seat()));
-    add("Stop", words(hold.stop()));
+    add(words.of("sheet.seat"), choice("/hold/seat", hold.seat()));
+    add(words.of("sheet.stop"), choice("/hold/stop", hold.stop()));
   }
 
   private void addPacking(Packing piece) {
     add(
-        "Packing, " + piece.side().words(),
-        "%s %s %s, %s below the jaw top"
-            .formatted(
-                piece.material().words(),
-                piece.kind().words(),
-                figures.length(piece.sizeM()),
-                figures.length(piece.depthM())));
+        words.of("sheet.packing") + ", " + piece.side().words(),
+        words.of(
+            "sheet.packing.value",
+            piece.material().words(),
+            piece.kind().words(),
+            figures.length(piece.sizeM()),
+            figures.length(piece.depthM())));
   }
 
   private void addCut(Cut cut) {
-    add("Cutter", setup.cutter().name());
-    add("Milled", cut.operation().words() + ", " + cut.stage().words());
-    add("Axial depth a_p", figures.length(cut.axialDepthM()));
-    addFact("Radial depth a_e", Vocabulary.RADIAL_DEPTH);
-    add("Cutter axis from middle", offset(cut.offsetM()));
-    add("Feed of the cutter", cut.feed().words() + ", " + cut.feedDrive().words());
-    add("Spindle n", figures.of(QuantityKind.SPINDLE_SPEED, cut.spindleSpeedRevPerS()));
-    add("Feed per tooth f_z", figures.of(QuantityKind.LENGTH, cut.feedPerToothM()));
-    addFact("Table feed v_f", Vocabulary.TABLE_FEED);
+    add(words.of("sheet.cutter"), setup.cutter().name());
+    add(
+        words.of("sheet.milled"),
+        cut.operation().words() + ", " + choice("/cut/stage", cut.stage()));
+    if (planned) {
+      add(words.of("sheet.depth"), words.of("sheet.see.plan"));
+      return;
+    }
+    add(words.of("sheet.depth"), figures.length(cut.axialDepthM()));
+    addFact(words.of("sheet.width"), Vocabulary.RADIAL_DEPTH);
+    add(words.of("sheet.offset"), offset(cut.offsetM()));
+    add(words.of("sheet.feed"), choice("/cut/feed", cut.feed()) + ", " + cut.feedDrive().words());
+    add(words.of("sheet.speed"), figures.of(QuantityKind.SPINDLE_SPEED, cut.spindleSpeedRevPerS()));
+    add(words.of("sheet.tooth"), figures.of(QuantityKind.LENGTH, cut.feedPerToothM()));
+    addFact(words.of("sheet.table"), Vocabulary.TABLE_FEED);
   }
 
   private String offset(double offsetM) {
@@ -101,7 +119,7 @@ final class MachineSettings {
       return "0";
     }
     JawSide side = offsetM > 0 ? JawSide.FIXED : JawSide.MOVABLE;
-    return figures.length(Math.abs(offsetM)) + " toward the " + side.words();
+    return words.of("sheet.offset.value", figures.length(Math.abs(offsetM)), side.words());
   }
 
   private void addFact(String name, Fact fact) {
@@ -115,7 +133,7 @@ final class MachineSettings {
     rows.add(new Row(name, value));
   }
 
-  private static String words(@Nullable Worded choice) {
-    return choice == null ? UNKNOWN : choice.words();
+  private String choice(String path, @Nullable Worded choice) {
+    return choice == null ? words.of("sheet.unknown") : words.choice(path, choice.words());
   }
 }

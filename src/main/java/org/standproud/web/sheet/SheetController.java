@@ -11,7 +11,9 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.shop.RuleBaseHolder;
+import org.standproud.shop.ShopCatalogue;
 import org.standproud.web.recorded.RecordedAnswer;
 import org.standproud.web.recorded.RecordedAnswers;
 
@@ -21,11 +23,14 @@ class SheetController {
 
   private final RecordedAnswers answers;
   private final RuleBaseHolder rules;
+  private final ShopCatalogue shop;
   private final SheetPrinter printer;
 
-  SheetController(RecordedAnswers answers, RuleBaseHolder rules, SheetPrinter printer) {
+  SheetController(
+      RecordedAnswers answers, RuleBaseHolder rules, ShopCatalogue shop, SheetPrinter printer) {
     this.answers = answers;
     this.rules = rules;
+    this.shop = shop;
     this.printer = printer;
   }
 
@@ -36,7 +41,16 @@ class SheetController {
       @RequestParam(required = false) @Nullable Double remove) {
     RecordedAnswer recorded = answers.answer(id);
     Optional<SheetPlan> plan =
-        rules.ruleBase().map(ruleBase -> SheetPlan.of(recorded.setup(), remove, ruleBase));
+        rules
+            .ruleBase()
+            .map(
+                ruleBase ->
+                    SheetPlan.of(
+                        recorded.setup(),
+                        remove,
+                        ruleBase,
+                        shop.get().orElse(Catalogue.EMPTY),
+                        recorded.answer().verdict()));
     ContentDisposition name = ContentDisposition.inline().filename("set-up-" + id + ".pdf").build();
     return ResponseEntity.ok()
         .contentType(MediaType.APPLICATION_PDF)

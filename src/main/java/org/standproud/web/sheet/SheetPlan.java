@@ -1,13 +1,18 @@
 package org.standproud.web.sheet;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Verdict;
+import org.standproud.advice.compare.FieldChange;
 import org.standproud.advice.envelope.SafeEnvelope;
 import org.standproud.advice.plan.PassPlan;
+import org.standproud.advice.remedy.Remedies;
 import org.standproud.advice.whatif.Trials;
 import org.standproud.drawing.EnvelopeChart;
 import org.standproud.drawing.Figures;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
+import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.web.recommendation.PassTable;
 
@@ -16,11 +21,19 @@ import org.standproud.web.recommendation.PassTable;
  * sheet is printed.
  *
  * @param amount what the passes take off, in words
- * @param table the passes; null if there is not so much to mill
+ * @param table the passes, if they were asked for; null if not, or if there is not so much to mill
+ * @param tooMuch whether more was to come off than there is
  * @param envelope how far the cut may go, as a chart
+ * @param fix what would clear the stops, in words; null if nothing stops it or nothing is found
  * @param revision revision of the rule base that judged them
  */
-record SheetPlan(String amount, @Nullable PassTable table, String envelope, String revision) {
+record SheetPlan(
+    String amount,
+    @Nullable PassTable table,
+    boolean tooMuch,
+    String envelope,
+    @Nullable String fix,
+    String revision) {
 
   private static final int FINENESS = 24;
 
@@ -28,20 +41,40 @@ record SheetPlan(String amount, @Nullable PassTable table, String envelope, Stri
    * Plans.
    *
    * @param setup the set-up
-   * @param remove what is to come off, in the length unit of the set-up; null for what the pass on
-   *     record takes
+   * @param remove what is to come off, in the length unit of the set-up; null for the pass on
+   *     record as it is, without a plan
    * @param ruleBase the cards
+   * @param catalogue the cutters there are
+   * @param verdict what the answer on record says
    */
-  static SheetPlan of(Setup setup, @Nullable Double remove, RuleBase ruleBase) {
+  static SheetPlan of(
+      Setup setup,
+      @Nullable Double remove,
+      RuleBase ruleBase,
+      Catalogue catalogue,
+      String verdict) {
     double wholeM =
         remove == null
             ? PassTable.onePassM(setup)
             : QuantityKind.LENGTH.unit(setup.units()).toSi(remove);
+    PassTable table = remove == null ? null : table(setup, wholeM, ruleBase);
+    boolean stopped = verdict.equals(Verdict.DO_NOT_RUN.words());
     return new SheetPlan(
         new Figures(setup.units()).length(wholeM),
-        table(setup, wholeM, ruleBase),
+        table,
+        remove != null && table == null,
         EnvelopeChart.of(SafeEnvelope.cut(setup, new Trials(ruleBase), FINENESS), "envelope"),
+        stopped ? fix(Remedies.of(setup, ruleBase, catalogue)) : null,
         ruleBase.revision().id());
+  }
+
+  private static @Nullable String fix(Remedies remedies) {
+    if (remedies.ways().isEmpty()) {
+      return null;
+    }
+    List<String> changes =
+        remedies.ways().get(0).changes().stream().map(FieldChange::words).toList();
+    return String.join("; ", changes) + ".";
   }
 
   private static @Nullable PassTable table(Setup setup, double wholeM, RuleBase ruleBase) {

@@ -1,10 +1,11 @@
 package org.standproud.web.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
+import org.standproud.advice.Verdict;
 import org.standproud.assessment.AssessmentDocument;
 import org.standproud.drawing.XmlText;
 import org.standproud.setup.Setup;
@@ -14,6 +15,7 @@ import org.standproud.web.drawing.PlanView;
 import org.standproud.web.drawing.PushView;
 import org.standproud.web.recorded.FindingView;
 import org.standproud.web.recorded.RecordedAnswer;
+import org.standproud.web.words.PageWords;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 
@@ -26,9 +28,11 @@ class SheetText {
   private static final double CHART_MM = 84;
 
   private final ITemplateEngine templates;
+  private final PageWords words;
 
-  SheetText(ITemplateEngine templates) {
+  SheetText(ITemplateEngine templates, PageWords words) {
     this.templates = templates;
+    this.words = words;
   }
 
   /**
@@ -40,9 +44,11 @@ class SheetText {
    * @param room how much is told in full
    */
   String of(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper, SheetDensity room) {
-    Context context = new Context(Locale.ROOT);
+    Context context = new Context(LocaleContextHolder.getLocale());
     context.setVariable("paper", paper.css());
-    addRecord(context, recorded);
+    boolean planned = plan.isPresent() && plan.get().table() != null;
+    addRecord(context, recorded, planned);
+    context.setVariable("fix", plan.map(SheetPlan::fix).orElse(null));
     addFindings(context, FindingView.of(recorded), room);
     plan.ifPresent(
         p -> {
@@ -53,7 +59,7 @@ class SheetText {
     return XmlText.holding(templates.process("sheet", context));
   }
 
-  private static void addRecord(Context context, RecordedAnswer recorded) {
+  private void addRecord(Context context, RecordedAnswer recorded, boolean planned) {
     Setup setup = recorded.setup();
     AssessmentDocument answer = recorded.answer();
     Loads loads = Loads.of(recorded.evidence());
@@ -61,8 +67,9 @@ class SheetText {
     context.setVariable("setup", setup);
     context.setVariable("made", recorded.made());
     context.setVariable("verdictMark", answer.verdict().replace(' ', '-'));
+    context.setVariable("judged", !answer.verdict().equals(Verdict.NOT_JUDGED.words()));
     context.setVariable("mayRun", answer.verdict().startsWith("run"));
-    context.setVariable("numbers", MachineSettings.of(setup, recorded.evidence()));
+    context.setVariable("numbers", MachineSettings.of(setup, recorded.evidence(), words, planned));
     context.setVariable("above", FittedDrawing.of(PlanView.of(setup, "plan"), DRAWING_MM));
     context.setVariable("end", FittedDrawing.of(EndView.of(setup, loads, "end"), DRAWING_MM));
     context.setVariable(

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.units.QuantityKind;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -126,6 +127,23 @@ class FieldLimitsTest {
                 "DC, cutting diameter",
                 true,
                 "from 0.019685 to 19.685 in",
-                FieldGuide.Sort.QUANTITY));
+                FieldGuide.Sort.QUANTITY,
+                QuantityKind.LENGTH,
+                null));
+  }
+
+  @Test
+  void whatIsAskedFirstIsOnTheListOfFieldsAndHoldsAboutTenQuestionsThatMustBeAnswered() {
+    List<FieldGuide.Entry> first =
+        FieldGuide.entries(UnitSystem.METRIC).stream().filter(e -> e.first() != null).toList();
+    assertThat(first)
+        .extracting(FieldGuide.Entry::path)
+        .containsExactlyInAnyOrderElementsOf(
+            Stream.of(FieldGuide.Step.values())
+                .flatMap(step -> FieldGuide.first(step).stream())
+                .toList());
+    List<String> optional =
+        List.of("/hold/clampingForce", "/hold/handleTorque", "/cut/side", "/cut/radialDepth");
+    assertThat(first).filteredOn(e -> !optional.contains(e.path())).hasSizeBetween(9, 11);
   }
 }

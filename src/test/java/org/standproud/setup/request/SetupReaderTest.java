@@ -81,7 +81,7 @@ class SetupReaderTest {
         .isEqualTo("did you mean \"parallels\"?");
     assertThat(only(with("01", "/stock/material", "'1018 cold drwn'")).hint())
         .startsWith("did you mean \"1018 cold drawn\"");
-    assertThat(only(with("01", "/stock/length", "{'value':5,'unit':'inch'}")).hint())
+    assertThat(only(with("01", "/stock/length", "{'value':5,'unit':'inn'}")).hint())
         .isEqualTo("did you mean \"in\"?");
     assertThat(only(with("01", "/zzzzqqq", "5")).hint()).isNull();
   }
@@ -94,9 +94,25 @@ class SetupReaderTest {
   }
 
   @Test
+  void aUnitMayBeSpeltAsShopsSpellIt() {
+    for (String unit : List.of("lb", "lbs", "LBF")) {
+      Setup setup =
+          Seeds.accepted(with("01", "/hold/clampingForce", "{'value':4000,'unit':'" + unit + "'}"));
+      // The pound-force in newtons: NIST SP 811 (2008), appendix B.8 (from memory).
+      assertThat(setup.hold().clampingForceN().likely()).isCloseTo(4000 * 4.448222, within(0.01));
+    }
+  }
+
+  @Test
+  void aCommaThatCouldBeAPointOrThousandsIsAnsweredWithWhatToType() {
+    assertThat(only(with("01", "/stock/length", "'1,200'")).message())
+        .isEqualTo("1,200 could be 1200 or 1.200; type the one you mean");
+  }
+
+  @Test
   void aUnitOfAnotherDimensionIsNamedForWhatItMeasures() {
     assertThat(only(with("01", "/hold/clampingForce", "{'value':25,'unit':'N.m'}")).message())
-        .isEqualTo("this unit measures torque, but force is wanted here");
+        .isEqualTo("this is a unit of torque, but this field takes a force");
   }
 
   @Test
@@ -259,8 +275,7 @@ class SetupReaderTest {
         .satisfies(
             p -> {
               assertThat(p.pointer()).isEqualTo("/passes");
-              assertThat(p.message())
-                  .isEqualTo("the cut that is asked about is none of these passes");
+              assertThat(p.message()).isEqualTo("the cut is none of these passes");
             });
   }
 

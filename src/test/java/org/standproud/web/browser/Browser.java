@@ -80,6 +80,8 @@ final class Browser implements AutoCloseable {
   void startAnew() {
     address = home;
     driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+    driver.executeCdpCommand(
+        "Storage.clearDataForOrigin", Map.of("origin", home, "storageTypes", "local_storage"));
     driver.get("about:blank");
     look(Look.WIDE);
     complaints();
@@ -186,8 +188,22 @@ final class Browser implements AutoCloseable {
                     + " && document.readyState === 'complete'"));
   }
 
+  /** The button of these words, brought to where nothing lies over it. */
   private WebElement button(String words) {
-    return driver.findElement(By.xpath("//button[normalize-space()='" + words + "']"));
+    WebElement button = driver.findElement(By.xpath("//button[normalize-space()='" + words + "']"));
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+    return button;
+  }
+
+  /** Goes back to the page before, as the button of the browser does. */
+  void back() {
+    driver.navigate().back();
+    until(b -> b.ask("document.readyState === 'complete'"));
+  }
+
+  void reload() {
+    driver.navigate().refresh();
+    until(b -> b.ask("document.readyState === 'complete'"));
   }
 
   /** Waits until it is so; for what a page fetches by itself. */

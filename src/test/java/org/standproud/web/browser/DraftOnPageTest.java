@@ -58,19 +58,20 @@ class DraftOnPageTest {
   @Test
   void whatIsMistypedIsToldBesideItsFieldBeforeAnythingIsSent(Browser browser) {
     browser.open("/?from=" + Shop.seed("01"));
-    browser.type("#f-stock-length", "2,5");
-    browser.until(b -> b.text("#f-stock-length-error").startsWith("Wrong:"));
+    browser.type("#f-stock-length", "1,400");
+    browser.until(b -> b.text("#f-stock-length-error").contains("could be"));
     assertThat(browser.one("#f-stock-length").getAttribute("aria-invalid")).isEqualTo("true");
-    assertThat(browser.text("#live")).contains("Nothing to judge yet");
+    assertThat(browser.text("#now")).contains("Not enough to go on yet");
     browser.type("#f-stock-length", "140");
     browser.until(b -> b.text("#f-stock-length-error").isEmpty());
   }
 
   @Test
-  void everyButtonIsLargeEnoughForAGlove(Browser browser) {
+  void everythingToPressIsLargeEnoughForAGlove(Browser browser) {
     browser.look(Look.NARROW);
     browser.open("/?from=" + Shop.seed("01"));
-    List<WebElement> buttons = browser.all("button, .button");
+    List<WebElement> buttons =
+        browser.all("button, .button, summary, select, input[type=text], nav a");
     assertThat(buttons).isNotEmpty();
     for (WebElement button : buttons) {
       if (button.isDisplayed()) {
@@ -94,7 +95,7 @@ class DraftOnPageTest {
     browser.keep("answer-compared-wide");
     assertThat(Accessibility.of(browser).violations()).isEmpty();
     browser.leaving(() -> browser.one(".offer form[action='/'] button").click());
-    assertThat(browser.text("#live")).contains("Against the set-up you came from");
-    assertThat(browser.text(".draft")).contains("A draft: nothing is on record");
+    assertThat(browser.text("#live")).contains("Compared with the set-up you started from");
+    assertThat(browser.text(".draft")).contains("A draft: nothing is recorded");
   }
 }

@@ -72,6 +72,13 @@ class EveryPageTest {
     }
   }
 
+  @Test
+  void pagesAndTheirFilesTravelPacked() {
+    for (String path : new String[] {"/", "/rules", "/look/site.css", "/look/bench.js"}) {
+      assertThat(shop.packed(path)).as(path).isEqualTo("gzip");
+    }
+  }
+
   @ParameterizedTest(name = "{0}")
   @MethodSource("pages")
   void nothingHasToBeScrolledSidewaysWhenZoomedToTwoHundredPerCent(

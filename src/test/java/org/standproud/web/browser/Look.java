@@ -18,6 +18,9 @@ record Look(String name, int width, int height, double dots, boolean dark) {
   /** A desk in the dark. */
   static final Look WIDE_DARK = new Look("wide-dark", 1280, 900, 1, true);
 
+  /** A tablet held upright. */
+  static final Look TABLET = new Look("tablet", 820, 1180, 1, false);
+
   /** A telephone, or half a tablet. */
   static final Look NARROW = new Look("narrow", 400, 800, 1, false);
 

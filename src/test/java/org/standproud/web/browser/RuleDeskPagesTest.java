@@ -22,9 +22,9 @@ class RuleDeskPagesTest {
   @Test
   void aCardIsCheckedAsItIsTypedByLineAndColumn(Browser browser) {
     browser.open(CARD);
-    assertThat(browser.text("#check .gate")).isEqualTo("The gate lets it pass");
+    assertThat(browser.text("#check .gate")).isEqualTo("Checks passed");
     browser.retype("#text", "  - tall plate", "  - tall plato");
-    browser.until(b -> b.text("#check .gate").contains("wrong"));
+    browser.until(b -> b.text("#check .gate").contains("error"));
     assertThat(browser.text(".errors li"))
         .contains("line 9, column 5")
         .contains("Did you mean tall plate?");
@@ -32,7 +32,7 @@ class RuleDeskPagesTest {
     browser.keep("rule-edit-wrong-wide");
     assertThat(Accessibility.of(browser).violations()).isEmpty();
     browser.retype("#text", "  - tall plato", "  - tall plate");
-    browser.until(b -> b.text("#check .gate").equals("The gate lets it pass"));
+    browser.until(b -> b.text("#check .gate").equals("Checks passed"));
   }
 
   @Test
@@ -42,7 +42,7 @@ class RuleDeskPagesTest {
     String card = browser.one("#text").getAttribute("value");
     browser.type("#text", card.replace("severity: caution", "severity: grave"));
     browser.send("Check");
-    assertThat(browser.text("#check .gate")).isEqualTo("One thing is wrong");
+    assertThat(browser.text("#check .gate")).isEqualTo("One error");
     assertThat(browser.text(".errors li")).contains("line 3, column 11");
     assertThat(browser.one("#text").getAttribute("value")).contains("severity: grave");
   }
@@ -72,7 +72,7 @@ class RuleDeskPagesTest {
     shop.assessed(Shop.seed("01"));
     browser.open(CARD);
     browser.retype("#text", "severity: caution", "severity: stop");
-    browser.press("Judge past jobs again");
+    browser.press("Check past jobs again");
     browser.until(b -> b.text("#impact").contains("What would change for past jobs"));
     assertThat(browser.text("#impact")).contains("past jobs");
     browser.keep("rule-edit-impact-wide");
@@ -84,23 +84,23 @@ class RuleDeskPagesTest {
     browser.open("/rules/FIN-001/edit");
     browser.retype("#text", "owner: tool room", "owner: <i>grinding</i> room");
     browser.send("Publish");
-    assertThat(browser.text("#note-error")).isEqualTo("Wrong: has to be told");
+    assertThat(browser.text("#note-error")).isEqualTo("Enter the reason");
     browser.type("#author", "R. Reed");
     browser.type("#note", "The grinding room looks after finish");
     browser.send("Publish");
     assertThat(browser.text("h1")).isEqualTo("The grinding room looks after finish");
-    assertThat(browser.words()).contains("In service.").contains("is <i>grinding</i> room");
+    assertThat(browser.words()).contains("Live.").contains("is <i>grinding</i> room");
     browser.open("/rules/FIN-001");
-    assertThat(browser.words()).contains("<i>grinding</i> room answers for it");
+    assertThat(browser.words()).contains("Owner: <i>grinding</i> room");
     browser.open("/rules/history");
     browser.keep("rule-history-two-wide");
     browser.leaving(
         () -> browser.driver().findElement(By.cssSelector("tbody tr:nth-child(2) a")).click());
-    assertThat(browser.words()).contains("Not in service.");
+    assertThat(browser.words()).contains("Not live.");
     browser.type("#author", "R. Reed");
     browser.type("#note", "Back to the tool room");
-    browser.send("Put it into service again");
-    assertThat(browser.words()).contains("In service.").contains("is tool room");
+    browser.send("Restore this version");
+    assertThat(browser.words()).contains("Live.").contains("is tool room");
   }
 
   @Test
@@ -110,15 +110,15 @@ class RuleDeskPagesTest {
     browser.type("#author", "R. Reed");
     browser.type("#note", "To be talked over");
     browser.send("Propose");
-    assertThat(browser.words()).contains("waits; what serves has not changed");
+    assertThat(browser.words()).contains("is pending; the live rules have not changed");
     browser.keep("rule-proposal-wide");
     assertThat(Accessibility.of(browser).violations()).isEmpty();
-    browser.send("Judge past jobs again");
+    browser.send("Check past jobs again");
     browser.until(b -> b.text("#impact").contains("What would change for past jobs"));
     browser.open("/rules/proposals");
     browser.follow("To be talked over");
-    browser.send("Let it go");
-    assertThat(browser.words()).contains("Nothing waits.");
+    browser.send("Discard");
+    assertThat(browser.words()).contains("Nothing is pending.");
   }
 
   @Test

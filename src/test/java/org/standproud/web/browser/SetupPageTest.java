@@ -19,9 +19,10 @@ class SetupPageTest {
 
   private static void fill(Browser browser, String units) {
     browser.pick("#from", Shop.seed("01"));
-    browser.send("Fill in");
+    browser.send("Load");
     if (units.equals("inch")) {
-      browser.send("Show in inch units");
+      browser.press("Switch to inch");
+      browser.until(b -> b.one("[name='/units']").getAttribute("value").equals("inch"));
     }
   }
 
@@ -30,12 +31,12 @@ class SetupPageTest {
     browser.open("/");
     fill(browser, "metric");
     assertThat(browser.one("#f-stock-length").getAttribute("value")).isEqualTo("140");
-    browser.send("Judge this set-up");
+    browser.send("Check this set-up");
     assertThat(browser.text("#verdict")).isEqualTo("Run");
     browser.follow("Change this set-up");
     browser.type("#f-hold-gripDepth", "6");
     browser.type("#f-hold-packing-0-depth", "4");
-    browser.send("Judge this set-up");
+    browser.send("Check this set-up");
     assertThat(browser.text("#verdict")).isEqualTo("Do not run");
     assertThat(browser.words()).contains("Keep guards in place");
   }
@@ -45,7 +46,7 @@ class SetupPageTest {
     browser.open("/");
     fill(browser, "inch");
     assertThat(browser.one("#f-stock-length").getAttribute("value")).startsWith("5.51");
-    browser.send("Judge this set-up");
+    browser.send("Check this set-up");
     assertThat(browser.text("#verdict")).isEqualTo("Run");
     browser.one("#numbers + details summary").click();
     assertThat(browser.text(".facts")).contains(" in").contains(" lbf").doesNotContain(" mm");
@@ -54,14 +55,14 @@ class SetupPageTest {
   @Test
   void whatIsWrongStandsBesideItsFieldAndTheListAtTheTopLeadsThere(Browser browser) {
     browser.open("/?from=" + Shop.seed("01"));
-    browser.type("#f-stock-length", "2,5");
+    browser.type("#f-stock-length", "1,400");
     browser.type("#f-hold-gripDepth", "");
-    browser.send("Judge this set-up");
-    assertThat(browser.text("#faults")).isEqualTo("This cannot be judged yet");
+    browser.send("Check this set-up");
+    assertThat(browser.text("#faults")).isEqualTo("Not enough to go on yet");
     WebElement field = browser.one("#f-stock-length");
     assertThat(field.getAttribute("aria-invalid")).isEqualTo("true");
     assertThat(field.getAttribute("aria-describedby")).contains("f-stock-length-error");
-    assertThat(browser.text("#f-stock-length-error")).startsWith("Wrong:");
+    assertThat(browser.text("#f-stock-length-error")).contains("could be");
     browser.keep("setup-faults-wide");
     assertThat(Accessibility.of(browser).violations()).isEmpty();
     browser.one(".faults a[href='#f-stock-length']").click();
@@ -96,6 +97,6 @@ class SetupPageTest {
           + " && parseFloat(s.outlineWidth) >= 2 && r.bottom > 0 && r.top < innerHeight}; })()";
 
   private static boolean judges(WebElement element) {
-    return element.getText().equals("Judge this set-up");
+    return element.getText().equals("Check this set-up");
   }
 }

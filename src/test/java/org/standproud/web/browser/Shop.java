@@ -108,6 +108,15 @@ final class Shop implements AutoCloseable {
     return send(HttpRequest.newBuilder(URI.create(address() + path)));
   }
 
+  /** How what is at an address is packed when the caller takes gzip; empty if it is not. */
+  String packed(String path) {
+    return send(HttpRequest.newBuilder(URI.create(address() + path))
+            .header("Accept-Encoding", "gzip"))
+        .headers()
+        .firstValue("Content-Encoding")
+        .orElse("");
+  }
+
   private static HttpResponse<String> send(HttpRequest.Builder request) {
     try {
       return CLIENT.send(request.build(), BodyHandlers.ofString());

@@ -45,7 +45,7 @@ class SignInPagesTest {
     assertThat(browser.text("h1")).isEqualTo("Sign in");
     browser.keep("sign-in-wide");
     signIn(browser, "standproud_nothing");
-    assertThat(browser.words()).contains("This key opens nothing");
+    assertThat(browser.words()).contains("This key does not work");
     assertThat(Accessibility.of(browser).violations()).isEmpty();
     signIn(browser, guarded.key("R. Reed", Role.RULE_EDITOR, Role.RULE_PUBLISHER));
     browser.open(CARD);
@@ -56,13 +56,13 @@ class SignInPagesTest {
     assertThat(browser.words()).contains("Proposed by R. Reed");
     String proposal = browser.path();
     browser.send("Publish");
-    assertThat(browser.words()).contains("Somebody else than R. Reed has to publish this.");
+    assertThat(browser.words()).contains("Someone other than R. Reed has to publish this.");
     browser.send("Sign out");
     browser.open(proposal);
     signIn(browser, guarded.key("B. Lathe", Role.RULE_PUBLISHER));
     browser.open(proposal);
     browser.send("Publish");
-    assertThat(browser.words()).contains("In service.").contains("published by B. Lathe");
+    assertThat(browser.words()).contains("Live.").contains("published by B. Lathe");
   }
 
   @Test
@@ -70,7 +70,7 @@ class SignInPagesTest {
     browser.open("/records");
     signIn(browser, guarded.key("A. Leger", Role.AUDITOR));
     browser.open("/records/chain");
-    assertThat(browser.text("#found")).isEqualTo("Whole");
+    assertThat(browser.text("#found")).isEqualTo("Intact");
     browser.open(CARD);
     browser.type("#note", "Not his to change");
     browser.send("Propose");

@@ -87,8 +87,8 @@ class DraftTest {
   void everySetUpIsDrawnAndJudgedAsADraftThatIsOnNoRecord(String seed) throws Exception {
     int before = records.search(RecordQuery.all(), 100, null).records().size();
     assertThat(draft(form(seed)))
-        .contains("As it stands")
-        .contains("A draft: nothing is on record")
+        .contains("So far")
+        .contains("A draft: nothing is recorded")
         .contains("data-part=\"fixed-jaw\"")
         .contains("Keep guards in place");
     assertThat(records.search(RecordQuery.all(), 100, null).records()).hasSize(before);
@@ -192,15 +192,16 @@ class DraftTest {
   @Test
   void whatIsMistypedIsToldBesideItsFieldAndWhatIsMissingInOneLine() throws Exception {
     Map<String, String> values = form(FINE);
-    values.put("/stock/length", "2,5");
+    values.put("/stock/length", "1,400");
     values.put("/hold/gripDepth", "");
     String told = draft(values);
     assertThat(told)
-        .contains("Nothing to judge yet")
+        .contains("Not enough to go on yet")
         .contains("href=\"#f-hold-gripDepth\"")
-        .containsPattern("id=\"f-stock-length-error\"[^>]*><b>Wrong:")
+        .containsPattern("id=\"f-stock-length-error\"[^>]*>1,400 could be")
         .containsPattern("id=\"f-hold-gripDepth-error\"[^>]*></p>")
-        .doesNotContain("data-part=\"fixed-jaw\"");
+        .contains("? grip")
+        .doesNotContain("data-view=\"end\"");
   }
 
   @Test
@@ -224,7 +225,7 @@ class DraftTest {
     assertThat(page)
         .containsPattern("id=\"f-hold-gripDepth\"[^>]* value=\"41\"")
         .contains("41 mm grip")
-        .contains("A draft: nothing is on record");
+        .contains("A draft: nothing is recorded");
   }
 
   @Test

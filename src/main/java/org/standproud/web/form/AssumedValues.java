@@ -1,0 +1,118 @@
+package org.standproud.web.form;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Cutter;
+import org.standproud.setup.CuttingRange;
+import org.standproud.setup.FeedDrive;
+import org.standproud.setup.Machine;
+import org.standproud.setup.MachineKind;
+import org.standproud.setup.Material;
+import org.standproud.setup.Operation;
+import org.standproud.setup.Stage;
+import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.KnownParts;
+import org.standproud.setup.units.QuantityKind;
+
+/**
+ * What a draft assumes of a set-up as long as it is not entered, so that a first answer needs about
+ * ten facts. It is shown as assumed, and goes into no record unless somebody takes it over.
+ */
+final class AssumedValues {
+
+  /** The draft needs one to be read; no record is made of it. */
+  static final String NO_JOB = "-";
+
+  private static final String JOB = "/job/jobOrder";
+  private static final MathContext SHOWN = new MathContext(2);
+
+  private final Map<String, String> entered;
+  private final KnownParts known;
+  private final UnitSystem units;
+  private final Map<String, String> assumed = new LinkedHashMap<>();
+
+  private AssumedValues(Map<String, String> entered, KnownParts known, UnitSystem units) {
+    this.entered = entered;
+    this.known = known;
+    this.units = units;
+  }
+
+  /**
+   * The values by the paths of their fields, as they would be typed.
+   *
+   * @param entered what stands in the form
+   * @param known what is known by that
+   * @param units the units of the form
+   */
+  static Map<String, String> of(Map<String, String> entered, KnownParts known, UnitSystem units) {
+    AssumedValues values = new AssumedValues(entered, known, units);
+    values.assume();
+    return values.assumed;
+  }
+
+  private void assume() {
+    put(List.of("/cut/stage"), Stage.ROUGH.words());
+    if (known.operation() == Operation.TOP_EDGE) {
+      put(List.of("/cut/offset", "/cut/side", "/cut/radialDepth"), "0");
+    }
+    Machine machine = known.machine();
+    if (machine != null) {
+      boolean manual = machine.kind() == MachineKind.MANUAL;
+      put(List.of("/cut/feedDrive"), (manual ? FeedDrive.HAND : FeedDrive.POWER).words());
+    }
+    Cutter cutter = known.cutter();
+    Material material = known.material();
+    if (cutter != null && material != null) {
+      CuttingRange range = material.rangeFor(cutter.toolMaterial());
+      put(
+          List.of("/cut/feedPerTooth", "/cut/tableFeed"),
+          number(
+              QuantityKind.LENGTH,
+              (range.leastFeedPerToothM() + range.greatestFeedPerToothM()) / 2));
+      if (machine != null) {
+        put(
+            List.of("/cut/spindleSpeed", "/cut/cuttingSpeed"),
+            number(QuantityKind.SPINDLE_SPEED, speed(range, cutter, machine)));
+      }
+    }
+  }
+
+  /** The speed of the head nearest below the middle of the published range, in 1/s. */
+  private static double speed(CuttingRange range, Cutter cutter, Machine machine) {
+    double cutting = (range.leastSpeedMPerS() + range.greatestSpeedMPerS()) / 2;
+    double wanted = cutting / (Math.PI * cutter.diameterM());
+    double within =
+        Math.max(machine.leastSpeedRevPerS(), Math.min(machine.greatestSpeedRevPerS(), wanted));
+    return machine.speedsRevPerS().stream()
+        .filter(step -> step <= within)
+        .reduce((first, second) -> second)
+        .orElse(within);
+  }
+
+  private void put(List<String> paths, String value) {
+    if (paths.stream().allMatch(path -> entered.getOrDefault(path, "").isBlank())) {
+      assumed.put(paths.get(0), value);
+    }
+  }
+
+  private String number(QuantityKind kind, double si) {
+    BigDecimal shown = new BigDecimal(kind.unit(units).fromSi(si));
+    MathContext figures = kind == QuantityKind.SPINDLE_SPEED ? new MathContext(4) : SHOWN;
+    return shown.round(figures).stripTrailingZeros().toPlainString();
+  }
+
+  /** The form with a job if it has none, for a draft that goes on no record. */
+  static Map<String, String> withJob(Map<String, String> values) {
+    @Nullable String job = values.get(JOB);
+    if (job != null && !job.isBlank()) {
+      return values;
+    }
+    Map<String, String> with = new LinkedHashMap<>(values);
+    with.put(JOB, NO_JOB);
+    return with;
+  }
+}

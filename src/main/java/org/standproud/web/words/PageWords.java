@@ -1,0 +1,54 @@
+package org.standproud.web.words;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/** The words of the pages in the language of who reads them. */
+@Component
+public class PageWords {
+
+  private final MessageSource messages;
+
+  PageWords(MessageSource messages) {
+    this.messages = messages;
+  }
+
+  /**
+   * A message that the catalogue has.
+   *
+   * @param key its key
+   * @param values what is put in
+   */
+  public String of(String key, Object... values) {
+    return messages.getMessage(key, values, LocaleContextHolder.getLocale());
+  }
+
+  /**
+   * A message that the catalogue may have.
+   *
+   * @param key its key
+   * @param otherwise what stands for it
+   */
+  public String or(String key, String otherwise) {
+    @Nullable String found =
+        messages.getMessage(key, null, otherwise, LocaleContextHolder.getLocale());
+    return found == null ? otherwise : found;
+  }
+
+  /**
+   * The words of a choice, such as {@code left to right} for {@code +x}.
+   *
+   * @param path the field, as a JSON Pointer
+   * @param word the choice as it stands in a request
+   */
+  public String choice(String path, String word) {
+    return or("choice" + dotted(path) + "." + word.replace(' ', '-'), word);
+  }
+
+  /** A path as part of a key, the places in lists left out. */
+  public static String dotted(String path) {
+    return path.replaceAll("/(?:[0-9]+|\\*)(?=/|$)", "").replace('/', '.');
+  }
+}
