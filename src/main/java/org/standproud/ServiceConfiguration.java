@@ -1,15 +1,15 @@
 package org.standproud;
 
-import org.standproud.assessment.AssessmentMetrics;
-import org.standproud.assessment.AssessmentPipeline;
-import org.standproud.assessment.Assessor;
-import org.standproud.assessment.CurrentEngine;
-import org.standproud.assessment.NotReadyException;
 import java.time.Clock;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.standproud.assessment.AssessmentMetrics;
+import org.standproud.assessment.AssessmentPipeline;
+import org.standproud.assessment.Assessor;
+import org.standproud.assessment.CurrentEngine;
+import org.standproud.assessment.NotReadyException;
 import org.standproud.audit.canonical.PlainJson;
 import org.standproud.audit.records.AcceptanceBook;
 import org.standproud.audit.records.Records;
@@ -54,7 +54,7 @@ class ServiceConfiguration {
     return new Replayer(
         new CurrentEngine(
             version(build),
-            new AssessmentPipeline(EvidenceGathering::of),
+            new AssessmentPipeline(EvidenceGathering::jointly),
             () -> catalogue.get().orElse(Catalogue.EMPTY)),
         records.ruleBases()::find,
         acceptances::find,

@@ -21,7 +21,7 @@ import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.standproud.advice.Adviser;
 import org.standproud.assessment.AssessmentPipeline;
-import org.standproud.assessment.EvidenceDigestCodec;
+import org.standproud.assessment.SetupInShort;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordPayload;
@@ -100,13 +100,13 @@ public final class StoredImpactBench {
             keys.checkpoints(),
             Clock.systemUTC(),
             AppendListener.NOTHING,
-            new EvidenceDigestCodec())) {
+            new SetupInShort())) {
       store(records, answers(cards), many);
       for (int run = 1; run <= runs; run++) {
         long begun = System.nanoTime();
         long worked = PROCESS.getProcessCpuTime();
         ImpactReport report =
-            new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words())
+            new Impact((base, kinds, facts) -> Adviser.verdict(kinds.findings(), facts).words())
                 .of(cards, new RecordedJobs(records, many), Impact.Progress.UNWATCHED);
         double seconds = (System.nanoTime() - begun) / 1e9;
         if (report.jobs() != many || report.changedVerdicts() != 0) {
@@ -146,7 +146,7 @@ public final class StoredImpactBench {
   private static List<AuditRecord> answers(RuleBase cards) throws IOException {
     Catalogue shelves =
         ((CatalogueReading.Loaded) CatalogueReader.read(Path.of("seeds"))).catalogue();
-    AssessmentPipeline making = new AssessmentPipeline(EvidenceGathering::of);
+    AssessmentPipeline making = new AssessmentPipeline(EvidenceGathering::jointly);
     List<AuditRecord> answers = new ArrayList<>();
     try (Stream<Path> files = Files.list(Path.of("seeds/setups"))) {
       for (Path file : files.sorted().toList()) {

@@ -15,12 +15,15 @@ import org.standproud.rules.trace.Reading;
  * @param level the three parts together
  * @param source how good the source of the card is
  * @param completeness how much of what the card read was given rather than assumed or missing
- * @param distance how far the numbers lie from the limit, measured against their bands
+ * @param distance how surely and how far the numbers lie past the limit
  */
 public record Confidence(Grade level, Grade source, Grade completeness, Grade distance) {
 
   /** Nearer to a limit than this part of it, a finding is not sure of its side. */
   private static final double NEAR = 0.1;
+
+  /** In more draws than this part of them, something is likely and not sure. */
+  private static final double MOST = 0.5;
 
   static Confidence of(CardTrace card, Evidence evidence) {
     Grade source =
@@ -53,7 +56,7 @@ public record Confidence(Grade level, Grade source, Grade completeness, Grade di
 
   private static Grade distance(CardTrace card) {
     if (card.truth() != Truth.TRUE) {
-      return Grade.LOW;
+      return card.kind() == Kind.FAIL && card.share() > MOST ? Grade.MEDIUM : Grade.LOW;
     }
     boolean near = card.margin() != null && Math.abs(card.margin().relative()) < NEAR;
     return near ? Grade.MEDIUM : Grade.HIGH;

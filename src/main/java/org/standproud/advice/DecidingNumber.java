@@ -2,6 +2,8 @@ package org.standproud.advice;
 
 import java.util.Objects;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.language.Term;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.Reading;
@@ -31,12 +33,20 @@ public final class DecidingNumber {
         .orElse(QuantityKind.of(dimension));
   }
 
-  /** The value at the worst ends of the bands: as far past the threshold as the margin says. */
-  public static double worst(Margin margin) {
-    double side = margin.value() - margin.threshold();
-    double toward = Math.signum(side) * Math.signum(margin.clearance());
-    return margin.clearance() == 0
-        ? margin.value()
-        : margin.threshold() + toward * margin.adverse();
+  /**
+   * The number in words, toward its bad side, as a message has it where it is a fact, so that all
+   * give one number.
+   *
+   * @param trace what the card came to
+   * @param margin the comparison that decides
+   * @param wording puts numbers into words
+   */
+  public static String words(CardTrace trace, Margin margin, Wording wording) {
+    Side bad = Side.ofLeft(margin);
+    if (margin.compared().left() instanceof Term.Measured measured) {
+      return wording.words(measured.fact(), new Value.Quantity(margin.left().sample()), bad);
+    }
+    Dimension dimension = margin.dimension() == null ? Dimension.NUMBER : margin.dimension();
+    return wording.words(kind(trace, dimension), margin.left().band(), bad);
   }
 }

@@ -11,6 +11,7 @@ import org.standproud.rules.card.Source;
  * @param title its claim
  * @param kind {@code fail} or {@code open} (SARIF 2.1.0 kinds)
  * @param severity {@code stop}, {@code caution} or {@code note}, after every change
+ * @param share the share of the draws in which it happens, 0 to 1; 0 where that is not known
  * @param protects what the card protects
  * @param message what to tell the machinist, in the caller's units
  * @param values the facts the card read
@@ -27,6 +28,7 @@ public record Finding(
     String title,
     String kind,
     String severity,
+    double share,
     String protects,
     String message,
     List<Quantity> values,

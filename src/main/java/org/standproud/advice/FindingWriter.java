@@ -1,14 +1,12 @@
 package org.standproud.advice;
 
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
-import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.FactChange;
@@ -37,6 +35,7 @@ final class FindingWriter {
         trace.card().title(),
         trace.kind().code(),
         trace.severity().words(),
+        trace.share(),
         trace.card().protects().words(),
         trace.kind() == Kind.OPEN ? unknown(trace) : message(trace),
         read(trace).stream().map(f -> wording.quantity(f, evidence.get(f))).toList(),
@@ -44,7 +43,7 @@ final class FindingWriter {
         trace.changes().stream()
             .map(c -> c.by() + " makes it a " + c.to().words() + ": " + c.because())
             .toList(),
-        trace.truth() == Truth.TRUE ? List.of() : MissingInputs.of(trace, evidence),
+        MissingInputs.of(trace, evidence),
         Confidence.of(trace, evidence),
         trace.card().remedy(),
         trace.card().why(),
@@ -74,7 +73,7 @@ final class FindingWriter {
   private String words(CardTrace trace, Placeholder placeholder) {
     Fact fact = facts.get(placeholder.name());
     if (placeholder.written() == null && fact != null) {
-      return wording.words(fact, placeholder.value());
+      return wording.inSentence(fact, placeholder.value(), Side.of(fact, trace));
     }
     if (placeholder.dimension() != null && placeholder.value() instanceof Value.Quantity number) {
       return wording.words(
@@ -89,20 +88,22 @@ final class FindingWriter {
       return null;
     }
     QuantityKind kind = DecidingNumber.kind(trace, margin.dimension());
-    String value = wording.words(kind, margin.value());
-    String worst = wording.words(kind, DecidingNumber.worst(margin));
     StringBuilder told =
         new StringBuilder("the limit is ")
             .append(wording.words(kind, margin.threshold()))
             .append(margin.place() == null ? ", this is " : ", number " + margin.place() + " is ")
-            .append(value);
-    if (!worst.equals(value)) {
-      told.append(", at worst ").append(worst);
+            .append(DecidingNumber.words(trace, margin, wording));
+    if (trace.truth() == Truth.EITHER) {
+      told.append("; it happens in ").append(percent(trace.share())).append(" of the draws");
     }
     for (FactChange change : margin.changes()) {
       Double target = change.certain() != null ? change.certain() : change.likely();
       Fact.Number number = change.fact().number();
-      if (target != null && number != null && Vocabulary.isStated(change.fact())) {
+      Fact.Leeway leeway = change.fact().leeway();
+      if (target != null
+          && number != null
+          && leeway != null
+          && leeway.allows(change.from(), target)) {
         told.append("; ")
             .append(margin.of(change.fact()))
             .append(" of ")
@@ -111,5 +112,10 @@ final class FindingWriter {
       }
     }
     return told.toString();
+  }
+
+  private static String percent(double share) {
+    double percent = 100 * share;
+    return (percent < 1 ? "less than 1" : String.valueOf(Math.round(percent))) + " %";
   }
 }

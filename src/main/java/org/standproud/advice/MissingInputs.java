@@ -34,7 +34,7 @@ final class MissingInputs {
   }
 
   private static void collect(EvidenceValue value, Set<String> measures) {
-    if (value.value() instanceof Value.Missing missing) {
+    if (value.value() instanceof Value.Missing missing && !missing.letsGo()) {
       measures.add(missing.measure());
     }
     for (Assumption assumption : value.assumptions()) {

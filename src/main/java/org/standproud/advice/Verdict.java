@@ -8,7 +8,7 @@ public enum Verdict implements Worded {
   RUN("run"),
   /** It may run if the cautions are heeded. */
   RUN_WITH_CARE("run with care"),
-  /** A stop hangs on something nobody told: nothing can be promised. Not to be run. */
+  /** A stop hangs on something that is missing: nothing can be promised. Not to be run. */
   NOT_JUDGED("not judged"),
   /** Somebody may be hurt, or work or cutter lost. */
   DO_NOT_RUN("do not run");

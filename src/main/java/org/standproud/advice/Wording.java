@@ -20,6 +20,9 @@ public final class Wording {
   /** What is left of conversions, such as 55.00000000000001 mm, is not shown. */
   private static final MathContext SHOWN = new MathContext(6);
 
+  private static final String LIKELY = "likely ";
+  private static final String LETS_GO = ", or it lets go";
+
   private final UnitSystem units;
 
   /** Words for a caller who speaks in these units. */
@@ -55,22 +58,55 @@ public final class Wording {
         : new Quantity(name, likely, shown(kind, band.low()), shown(kind, band.high()), unit, null);
   }
 
-  /** The value of a fact in words: "12 mm", "18 to 24 kN", "rough", "not known". */
+  /** The value of a fact in words: "12 mm", "likely 18 kN, could be 24", "rough", "not known". */
   public String words(Fact fact, Value value) {
+    return words(fact, value, Side.BOTH);
+  }
+
+  /**
+   * The value of a fact in words.
+   *
+   * @param fact the fact
+   * @param value its value
+   * @param bad toward which end it is bad: what it could be is given on that side
+   */
+  public String words(Fact fact, Value value, Side bad) {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
-      boolean atTheEnd = number.band().high() >= type.greatest() && type.greatest() > 0;
-      return words(type.kind(), number.band()) + (atTheEnd ? " or more" : "");
+      String lets = number.sample().share() < 1 ? LETS_GO : "";
+      return words(type, number.band(), bad) + lets;
     }
     if (value instanceof Value.Quantities list && fact.type() instanceof Fact.Numbers type) {
-      return list.words(band -> words(type.each().kind(), band));
+      return list.words(band -> words(type.each(), band, bad));
     }
     if (value instanceof Value.Text text) {
-      return text.word();
+      return text.draws().isEmpty() ? text.word() : LIKELY + text.word();
     }
     if (value instanceof Value.Truth truth) {
-      return truth.yes() ? "yes" : "no";
+      return (truth.draws().draws() == 1 ? "" : LIKELY) + (truth.yes() ? "yes" : "no");
     }
-    return "not known";
+    return value instanceof Value.Missing missing && missing.letsGo() ? "lets go" : "not known";
+  }
+
+  /** The same inside a sentence: "likely 0.6 mm (could be 1.4)". */
+  String inSentence(Fact fact, Value value, Side bad) {
+    String alone = words(fact, value, bad);
+    int aside = alone.startsWith(LIKELY) || alone.endsWith(LETS_GO) ? alone.indexOf(", ") : -1;
+    return aside < 0 ? alone : alone.substring(0, aside) + " (" + alone.substring(aside + 2) + ")";
+  }
+
+  /** The greatest value of a fact stands for any that is larger, and is never given as a number. */
+  private String words(Fact.Number type, Band band, Side bad) {
+    boolean endless = type.greatest() > 0 && band.likely() >= type.greatest();
+    if (endless) {
+      return bad == Side.LOW && band.low() < type.greatest()
+          ? "likely very large, could be " + words(type.kind(), band.low())
+          : "very large";
+    }
+    boolean cut = type.greatest() > 0 && band.high() >= type.greatest();
+    if (cut && bad != Side.LOW) {
+      return LIKELY + words(type.kind(), band.likely()) + ", could be very large";
+    }
+    return words(type.kind(), band, bad);
   }
 
   /** A number in words. */
@@ -78,12 +114,30 @@ public final class Wording {
     return words(kind, Band.exactly(si));
   }
 
-  /** A number with its band in words. */
+  /** A number with what it could be, to either side, in words. */
   public String words(QuantityKind kind, Band band) {
+    return words(kind, band, Side.BOTH);
+  }
+
+  /**
+   * A number with what it could be: "likely 0.6 mm, could be 1.4".
+   *
+   * @param kind its dimension and units
+   * @param band 5th, 50th and 95th percentile
+   * @param bad toward which end it is bad
+   */
+  public String words(QuantityKind kind, Band band, Side bad) {
     String low = told(kind.show(band.low(), units).value());
     String high = told(kind.show(band.high(), units).value());
-    String number = low.equals(high) ? low : low + " to " + high;
-    return kind == QuantityKind.NUMBER ? number : number + " " + kind.unit(units).code();
+    String likely = told(kind.show(band.likely(), units).value());
+    String unit = kind == QuantityKind.NUMBER ? "" : " " + kind.unit(units).code();
+    String could =
+        switch (bad) {
+          case LOW -> low;
+          case HIGH -> high;
+          case BOTH -> low.equals(high) ? low : low + " to " + high;
+        };
+    return could.equals(likely) ? likely + unit : LIKELY + likely + unit + ", could be " + could;
   }
 
   /** A number in the caller's units, to six figures. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Quantity;
 import org.standproud.audit.Versions;
@@ -23,6 +24,8 @@ import org.standproud.setup.request.SpokenAccount;
  * @param units the units of its numbers, unless a number names its own
  * @param verdict what to do: run, run with care, do not run, not judged
  * @param summary the verdict in one sentence with what decided it
+ * @param chance how likely the hold is to hold; absent if nothing has to hold or the formulas do
+ *     not reach
  * @param score 0 to 100
  * @param subScores the same for each thing that cards protect
  * @param findings what the cards have to say, gravest first, and who answers for going on
@@ -40,6 +43,7 @@ public record AssessmentDocument(
     UnitSystem units,
     String verdict,
     String summary,
+    @Nullable StatedChance chance,
     int score,
     Map<String, Integer> subScores,
     List<FindingDocument> findings,
@@ -88,7 +92,11 @@ public record AssessmentDocument(
   }
 
   static AssessmentDocument of(
-      AssessmentContext occasion, Setup setup, Advice advice, List<FindingDocument> findings) {
+      AssessmentContext occasion,
+      Setup setup,
+      Advice advice,
+      @Nullable StatedChance chance,
+      List<FindingDocument> findings) {
     return new AssessmentDocument(
         occasion.id(),
         occasion.time(),
@@ -96,6 +104,7 @@ public record AssessmentDocument(
         setup.units(),
         advice.verdict(),
         advice.summary(),
+        chance,
         advice.score(),
         advice.subScores(),
         findings,

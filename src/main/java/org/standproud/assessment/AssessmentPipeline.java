@@ -15,6 +15,7 @@ import org.standproud.audit.canonical.PlainJson;
 import org.standproud.audit.replay.AssessmentContext;
 import org.standproud.audit.replay.AssessmentResult;
 import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.stage.JointEvidence;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
@@ -23,7 +24,7 @@ import org.standproud.setup.request.CanonicalText;
 /** Makes an answer from a set-up, the first time and in every replay. */
 public final class AssessmentPipeline {
 
-  private final Function<Setup, Evidence> mechanics;
+  private final Function<Setup, JointEvidence> mechanics;
   private final AssessmentMetrics watch;
 
   /**
@@ -31,7 +32,7 @@ public final class AssessmentPipeline {
    *
    * @param mechanics works out the evidence
    */
-  public AssessmentPipeline(Function<Setup, Evidence> mechanics) {
+  public AssessmentPipeline(Function<Setup, JointEvidence> mechanics) {
     this(mechanics, AssessmentMetrics.NOBODY);
   }
 
@@ -41,7 +42,7 @@ public final class AssessmentPipeline {
    * @param mechanics works out the evidence
    * @param watch sees each stage
    */
-  public AssessmentPipeline(Function<Setup, Evidence> mechanics, AssessmentMetrics watch) {
+  public AssessmentPipeline(Function<Setup, JointEvidence> mechanics, AssessmentMetrics watch) {
     this.mechanics = mechanics;
     this.watch = watch;
   }
@@ -54,30 +55,33 @@ public final class AssessmentPipeline {
    * @param occasion what else the answer says
    */
   public AssessmentResult make(Setup setup, RuleBase rules, AssessmentContext occasion) {
-    Evidence evidence =
+    JointEvidence joint =
         watch.stage(AssessmentMetrics.Stage.MECHANICS, () -> mechanics.apply(setup));
-    RuleTrace trace = watch.stage(AssessmentMetrics.Stage.RULES, () -> rules.evaluate(evidence));
+    RuleTrace trace =
+        watch.stage(AssessmentMetrics.Stage.RULES, () -> rules.evaluate(joint.evidence()));
     return watch.stage(
-        AssessmentMetrics.Stage.ADVICE, () -> advised(setup, evidence, trace, occasion));
+        AssessmentMetrics.Stage.ADVICE, () -> advised(setup, joint, trace, occasion));
   }
 
   private static AssessmentResult advised(
-      Setup setup, Evidence evidence, RuleTrace trace, AssessmentContext occasion) {
+      Setup setup, JointEvidence joint, RuleTrace trace, AssessmentContext occasion) {
+    Evidence evidence = joint.evidence();
     Advice advice = Adviser.advise(evidence, trace, setup.units());
-    EvidenceDocument numbers = EvidenceDocument.of(evidence);
+    CanonicalJson resolved = kept(setup);
+    StatedChance chance = StatedChance.of(joint);
     CanonicalJson traced = PlainJson.canonical(TraceDocument.of(trace));
     List<FindingDocument> findings =
         advice.findings().stream().map(f -> answered(f, traced, occasion)).toList();
     return new AssessmentResult(
-        kept(setup),
-        PlainJson.canonical(numbers),
+        resolved,
+        PlainJson.canonical(EvidenceDocument.of(evidence)),
         traced,
-        PlainJson.canonical(AssessmentDocument.of(occasion, setup, advice, findings)),
+        PlainJson.canonical(AssessmentDocument.of(occasion, setup, advice, chance, findings)),
         new Judged(advice.verdict(), (double) advice.score()),
         advice.findings().stream()
             .map(f -> new RecordedFinding(f.card(), f.severity(), f.kind()))
             .toList(),
-        EvidenceDigestCodec.of(numbers));
+        SetupInShort.of(resolved));
   }
 
   /** A set-up as records keep it, after names were resolved. */

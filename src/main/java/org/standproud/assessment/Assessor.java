@@ -52,7 +52,7 @@ public final class Assessor {
      * Returns once the record is on disk.
      *
      * @param record the record
-     * @param numbers its evidence in short, made while that was at hand
+     * @param numbers the record in short, made while it was at hand
      * @throws InterruptedException if interrupted; the record may be stored nevertheless
      */
     void append(AuditRecord record, byte[] numbers) throws InterruptedException;
@@ -104,7 +104,7 @@ public final class Assessor {
     this.engine = engine;
     this.clock = clock;
     this.watch = watch;
-    this.making = new AssessmentPipeline(EvidenceGathering::of, watch);
+    this.making = new AssessmentPipeline(EvidenceGathering::jointly, watch);
   }
 
   /**

@@ -2,6 +2,7 @@ package org.standproud.assessment;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;
@@ -10,12 +11,14 @@ import org.standproud.setup.Band;
  * The value of a fact in SI units; one of band, bands, word, yes and measure is there.
  *
  * @param fact name of the fact
- * @param band least, likely and greatest value, if it is a number
+ * @param band its 5th, 50th and 95th percentile, if it is a number
  * @param bands the same for each number, if it is a list of them
  * @param unit the SI unit of the numbers, absent for pure numbers
  * @param word the word, if it is one
  * @param yes true or false, if it is that
  * @param measure what has to be measured or stated, if it is not known
+ * @param share the share of the draws in which it is so, or in which the number exists, 0 to 1;
+ *     absent if it is all of them
  */
 public record FactValue(
     String fact,
@@ -24,14 +27,15 @@ public record FactValue(
     @Nullable String unit,
     @Nullable String word,
     @Nullable Boolean yes,
-    @Nullable String measure) {
+    @Nullable String measure,
+    @Nullable Double share) {
 
   /**
-   * A band.
+   * A number over the draws.
    *
-   * @param low least value
-   * @param likely likely value
-   * @param high greatest value
+   * @param low 5th percentile
+   * @param likely median
+   * @param high 95th percentile
    */
   public record Numbers(double low, double likely, double high) {
     static Numbers of(Band band) {
@@ -48,19 +52,29 @@ public record FactValue(
     Fact.Number number = fact.number();
     String unit = number == null ? null : unit(number.dimension().siUnit());
     if (value instanceof Value.Quantity one) {
-      return new FactValue(name, Numbers.of(one.band()), null, unit, null, null, null);
+      Double share = part(one.sample().share());
+      return new FactValue(name, Numbers.of(one.band()), null, unit, null, null, null, share);
     } else if (value instanceof Value.Quantities list) {
       List<Numbers> bands = list.bands().stream().map(Numbers::of).toList();
-      return new FactValue(name, null, bands, unit, null, null, null);
+      return new FactValue(name, null, bands, unit, null, null, null, null);
     } else if (value instanceof Value.Text text) {
-      return new FactValue(name, null, null, null, text.word(), null, null);
+      DrawSet draws = text.draws().get(text.word());
+      Double share = draws == null ? null : part(draws.share());
+      return new FactValue(name, null, null, null, text.word(), null, null, share);
     } else if (value instanceof Value.Truth truth) {
-      return new FactValue(name, null, null, null, null, truth.yes(), null);
+      boolean yes = truth.yes();
+      double share = truth.draws().share();
+      return new FactValue(name, null, null, null, null, yes, null, part(yes ? share : 1 - share));
     }
-    return new FactValue(name, null, null, null, null, null, ((Value.Missing) value).measure());
+    String measure = ((Value.Missing) value).measure();
+    return new FactValue(name, null, null, null, null, null, measure, null);
   }
 
-  /** The value told. */
+  private static @Nullable Double part(double share) {
+    return share == 1 ? null : (Double) share;
+  }
+
+  /** The value, of which only the percentiles are known. */
   Value value() {
     if (band != null) {
       return new Value.Quantity(band.asBand());

@@ -33,7 +33,10 @@ public record TraceDocument(
    * @param card its id
    * @param title its claim
    * @param kind fail, pass, open, notApplicable (SARIF 2.1.0) or informational
-   * @param truth true, false, either (it depends on where in its band a number lies) or unknown
+   * @param truth true, false, either (it holds in some draws only) or unknown
+   * @param share the share of the draws in which all its conditions hold, 0 to 1
+   * @param speaksAbove the share above which the card speaks, 0 to 1
+   * @param silencedBy id of the card that says the same with a higher severity, absent if none
    * @param severity its severity after every change
    * @param changes the changes of severity
    * @param scope what each selector of its scope came to
@@ -45,6 +48,9 @@ public record TraceDocument(
       String title,
       String kind,
       String truth,
+      double share,
+      double speaksAbove,
+      @Nullable String silencedBy,
       String severity,
       List<SeverityChange> changes,
       List<ConditionResult> scope,
@@ -67,6 +73,7 @@ public record TraceDocument(
    * @param written the condition as written in the card
    * @param words the condition in words
    * @param truth true, false, either or unknown
+   * @param share the share of the draws in which it holds, 0 to 1
    * @param facts the facts in it with their values
    * @param unknown why it cannot be judged; empty unless it is unknown
    * @param margin how far it is from flipping, absent if no number can flip it
@@ -75,6 +82,7 @@ public record TraceDocument(
       String written,
       String words,
       String truth,
+      double share,
       List<FactValue> facts,
       List<String> unknown,
       @Nullable Distance margin) {}
@@ -85,10 +93,12 @@ public record TraceDocument(
    * @param comparison the comparison in words
    * @param unit SI unit of both sides, absent for a pure number
    * @param place which number of a list it is about, counted from 1; absent if about none
-   * @param value likely value of the left side
+   * @param value likely value of the left side: its median
+   * @param low 5th percentile of the left side
+   * @param high 95th percentile of the left side
    * @param threshold likely value of the right side
    * @param clearance distance between the likely values, negative while what flags the card holds
-   * @param adverse the same at the worst ends of the bands
+   * @param adverse the same in the draw at the level of the card, counted from the worst
    * @param flips for each fact in the comparison, where it would have to be
    */
   public record Distance(
@@ -96,6 +106,8 @@ public record TraceDocument(
       @Nullable String unit,
       @Nullable Integer place,
       double value,
+      double low,
+      double high,
       double threshold,
       double clearance,
       double adverse,
@@ -108,7 +120,7 @@ public record TraceDocument(
    * @param unit its SI unit, absent for a pure number
    * @param from its likely value now
    * @param likely where it flips with every other fact at its likely value, absent if nowhere
-   * @param certain where it flips whatever the other facts are, absent if nowhere
+   * @param certain where the card begins or ceases to speak, absent if nowhere
    */
   public record Flip(
       String fact,
@@ -124,7 +136,7 @@ public record TraceDocument(
    */
   public static TraceDocument of(RuleTrace trace) {
     Map<String, String> judgements = new TreeMap<>();
-    trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth)));
+    trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth.truth())));
     return new TraceDocument(
         trace.revision(), each(trace.cards(), TraceDocument::line), judgements);
   }
@@ -147,6 +159,9 @@ public record TraceDocument(
         card.card().title(),
         card.kind().code(),
         word(card.truth()),
+        card.share(),
+        card.level(),
+        card.silencedBy(),
         card.severity().words(),
         each(card.changes(), TraceDocument::change),
         each(card.scope(), TraceDocument::condition),
@@ -164,6 +179,7 @@ public record TraceDocument(
         condition.text().text(),
         condition.words(),
         word(condition.truth()),
+        condition.draws().share(),
         each(condition.read(), r -> FactValue.of(r.fact(), r.value())),
         condition.unknown(),
         distance(condition.margin()));
@@ -178,6 +194,8 @@ public record TraceDocument(
         margin.dimension() == null ? null : FactValue.unit(margin.dimension().siUnit()),
         margin.place(),
         margin.value(),
+        margin.left().band().low(),
+        margin.left().band().high(),
         margin.threshold(),
         margin.clearance(),
         margin.adverse(),

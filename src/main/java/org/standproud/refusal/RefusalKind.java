@@ -78,8 +78,7 @@ public enum RefusalKind {
       "Nothing was assessed. Send the same request with the same key again after Retry-After: it"
           + " gets the answer of the first."),
   /** A method not allowed at this address. */
-  METHOD_NOT_ALLOWED(
-      "Method not allowed", "The header Allow lists the methods."),
+  METHOD_NOT_ALLOWED("Method not allowed", "The header Allow lists the methods."),
   /** No answer in the media type asked for. */
   NOT_ACCEPTABLE(
       "No answer in the media type asked for",
@@ -127,8 +126,7 @@ public enum RefusalKind {
   INTERNAL("Internal error", "The log has the details under the reference given as instance."),
   /** Anything else the server refuses. */
   REFUSED(
-      "The request is refused",
-      "The address, the method or the headers could not be understood.");
+      "The request is refused", "The address, the method or the headers could not be understood.");
 
   private final String title;
   private final String meaning;

@@ -55,6 +55,16 @@ public record Band(double low, double likely, double high) {
     return low == high;
   }
 
+  /**
+   * The value at a place of the band by straight lines: 0 its least, one half its likely, 1 its
+   * greatest.
+   */
+  public double part(double place) {
+    return place < 0.5
+        ? low + 2 * place * (likely - low)
+        : likely + (2 * place - 1) * (high - likely);
+  }
+
   /** High less low, in the unit of the band; never negative. */
   public double width() {
     return high - low;

@@ -3,7 +3,7 @@ package org.standproud.shop;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.standproud.assessment.EvidenceDigestCodec;
+import org.standproud.assessment.SetupInShort;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.records.DigestRecord;
 import org.standproud.audit.records.Records;
@@ -41,7 +41,7 @@ final class RecordedJobs implements PastJobs {
     return new PastJob(
         record.id().toString(),
         record.jobOrder(),
-        () -> EvidenceDigestCodec.read(record.numbers()),
+        () -> SetupInShort.evidence(record.numbers()),
         record.verdict(),
         findings);
   }

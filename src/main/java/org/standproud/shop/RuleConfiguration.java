@@ -44,7 +44,7 @@ class RuleConfiguration {
         store,
         new ActiveRuleBase(),
         properties.twoPersons() ? Publishing.TWO_PERSONS : Publishing.ONE_PERSON,
-        new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words()),
+        new Impact((base, kinds, facts) -> Adviser.verdict(kinds.findings(), facts).words()),
         new RecordedJobs(records, properties.impact().mostRecords()),
         Clock.systemUTC());
   }

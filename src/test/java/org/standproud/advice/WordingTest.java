@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
@@ -32,9 +34,47 @@ class WordingTest {
   }
 
   @Test
-  void aBandIsToldByItsEndsAndAKnownValueByOneNumber() {
-    assertThat(METRIC.words(QuantityKind.LENGTH, new Band(0.001, 0.002, 0.003)))
-        .isEqualTo("1 to 3 mm");
+  void aNumberIsGivenWithWhatItCouldBeTowardItsBadSide() {
+    Band band = new Band(0.0002, 0.0006, 0.0014);
+    assertThat(METRIC.words(QuantityKind.LENGTH, band, Side.HIGH))
+        .isEqualTo("likely 0.6 mm, could be 1.4");
+    assertThat(METRIC.words(QuantityKind.LENGTH, band, Side.LOW))
+        .isEqualTo("likely 0.6 mm, could be 0.2");
+    assertThat(METRIC.words(QuantityKind.LENGTH, band))
+        .isEqualTo("likely 0.6 mm, could be 0.2 to 1.4");
+    // What a reader cannot tell apart is given once.
+    assertThat(METRIC.words(QuantityKind.LENGTH, new Band(0.0002, 0.0006, 0.0006001), Side.HIGH))
+        .isEqualTo("0.6 mm");
+  }
+
+  /** The cap of a margin stands for any larger number, and is no number a shop could use. */
+  @Test
+  void aCapIsNeverGivenAsANumber() {
+    Fact margin = Vocabulary.HOLDING_MARGIN;
+    double cap = Vocabulary.GREATEST_MARGIN;
+    Value capped = new Value.Quantity(new Band(2, 30, cap));
+    assertThat(METRIC.words(margin, capped, Side.LOW)).isEqualTo("likely 30, could be 2");
+    assertThat(METRIC.words(margin, capped, Side.BOTH)).isEqualTo("likely 30, could be very large");
+    assertThat(METRIC.words(margin, new Value.Quantity(Band.exactly(cap)))).isEqualTo("very large");
+  }
+
+  @Test
+  void whereItLetsGoInSomeDrawsThatIsAdded() {
+    Value some = new Value.Quantity(Sample.of(new double[] {1e-4, 1e-4, Double.NaN, 1e-4, 1e-4}));
+    assertThat(METRIC.words(Vocabulary.EDGE_DEFLECTION, some, Side.HIGH))
+        .isEqualTo("100 um, or it lets go");
+  }
+
+  @Test
+  @DisplayName("[memory] ISO 4287 roughness is in um; US drawings write uin: ASME B46.1")
+  void roughnessIsInMicrometresOrMicroinchesAndNeverInThousandths() {
+    Value ra = new Value.Quantity(Band.exactly(1.6e-6));
+    assertThat(METRIC.words(Vocabulary.ROUGHNESS, ra)).isEqualTo("1.6 um");
+    assertThat(INCH.words(Vocabulary.ROUGHNESS, ra)).isEqualTo("63 uin");
+  }
+
+  @Test
+  void aKnownValueIsOneNumber() {
     assertThat(METRIC.words(QuantityKind.LENGTH, Band.exactly(0.002))).isEqualTo("2 mm");
     assertThat(METRIC.words(QuantityKind.NUMBER, Band.exactly(1.25))).isEqualTo("1.25");
   }

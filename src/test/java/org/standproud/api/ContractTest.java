@@ -96,7 +96,8 @@ class ContractTest {
     String of = "/v1/assessments/" + one;
     assertThat(faults("RecommendationSafeEnvelope", get(of + "/envelope"))).isEmpty();
     assertThat(faults("RecommendationPassPlan", get(of + "/plan?remove=3"))).isEmpty();
-    assertThat(faults("RecommendationComparedSetups", get(of + "/compare?with=" + other))).isEmpty();
+    assertThat(faults("RecommendationComparedSetups", get(of + "/compare?with=" + other)))
+        .isEmpty();
   }
 
   @Test

@@ -120,8 +120,8 @@ class AssessorTest {
   }
 
   @Test
-  void numbersMadeWithTheEvidenceAtHandAreThoseReadOutOfTheRecord() throws Exception {
-    EvidenceDigestCodec inShort = new EvidenceDigestCodec();
+  void whatIsMadeWithTheSetupAtHandIsWhatIsReadOutOfTheRecord() throws Exception {
+    SetupInShort inShort = new SetupInShort();
     try (Stream<Path> setups = Files.list(Path.of("seeds/setups"))) {
       for (Path setup : setups.toList()) {
         assessor((record, numbers) -> assertThat(numbers).isEqualTo(inShort.of(record)))

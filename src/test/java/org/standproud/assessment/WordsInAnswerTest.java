@@ -42,7 +42,7 @@ class WordsInAnswerTest {
             new Versions("rules", "catalogue", "test"),
             List.of());
     String answer =
-        new AssessmentPipeline(EvidenceGathering::of)
+        new AssessmentPipeline(EvidenceGathering::jointly)
             .make(setup, DemoShop.CARDS, occasion)
             .answer()
             .text();

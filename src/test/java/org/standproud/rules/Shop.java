@@ -5,6 +5,7 @@ import java.util.List;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.QuantityText;
@@ -69,24 +70,30 @@ public final class Shop {
     return new Fact(name, new Fact.Word(List.of(allowed)), name, "given");
   }
 
-  /** Evidence of facts and values in turn: a number in SI, a band, a list, a word, a truth. */
+  /**
+   * Evidence of facts and values in turn, bands independent of each other: a number in SI, a band,
+   * a list, a word, a truth.
+   */
   public static Evidence evidence(Object... factsAndValues) {
     List<EvidenceValue> values = new ArrayList<>();
     for (int i = 0; i < factsAndValues.length; i += 2) {
-      Value value = value(factsAndValues[i + 1]);
-      values.add(new EvidenceValue((Fact) factsAndValues[i], value, List.of(), List.of()));
+      Fact fact = (Fact) factsAndValues[i];
+      Value value = value(factsAndValues[i + 1], fact.name().hashCode());
+      values.add(new EvidenceValue(fact, value, List.of(), List.of()));
     }
     return new Evidence(values);
   }
 
-  private static Value value(Object v) {
+  private static Value value(Object v, int stream) {
     if (v instanceof Band band) {
-      return new Value.Quantity(band);
+      return new Value.Quantity(Sample.spread(band, stream));
     } else if (v instanceof Double number) {
       return new Value.Quantity(Band.exactly(number));
     } else if (v instanceof List<?> list) {
       return new Value.Quantities(
-          list.stream().map(one -> ((Value.Quantity) value(one)).band()).toList());
+          list.stream()
+              .map(one -> one instanceof Band band ? band : Band.exactly((Double) one))
+              .toList());
     }
     return v instanceof Boolean yes ? new Value.Truth(yes) : new Value.Text((String) v);
   }

@@ -9,8 +9,6 @@ import java.util.Set;
 import org.standproud.advice.DecidingNumber;
 import org.standproud.advice.Wording;
 import org.standproud.advice.whatif.Judged;
-import org.standproud.mechanics.evidence.Fact;
-import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Margin;
@@ -19,8 +17,8 @@ import org.standproud.setup.units.QuantityKind;
 
 /**
  * Argues a change in two sentences: what to do, and what was wrong without it, with the number that
- * decides at its worse end before and after, and its limit. Of the cards that it clears the one
- * argues that stays nearest to its limit.
+ * decides before and after, and its limit. Of the cards that it clears the one argues that stays
+ * nearest to its limit.
  */
 final class RemedyRationale {
 
@@ -78,27 +76,12 @@ final class RemedyRationale {
         + ": the "
         + is.comparison().replaceAll(" is (more|less|not) .*", "")
         + " is "
-        + (isOffTheScale(turned.was())
-            ? "beyond any bound"
-            : wording.words(kind, DecidingNumber.worst(was)))
-        + " at worst now and "
-        + wording.words(kind, DecidingNumber.worst(is))
+        + DecidingNumber.words(turned.was(), was, wording)
+        + " now and "
+        + DecidingNumber.words(turned.is(), is, wording)
         + " then, where "
         + wording.words(kind, is.threshold())
         + " is the limit.";
-  }
-
-  /** Whether a number that is better small was cut off at the greatest that makes sense. */
-  private static boolean isOffTheScale(CardTrace trace) {
-    return trace.conditions().stream()
-        .flatMap(condition -> condition.read().stream())
-        .anyMatch(
-            reading ->
-                reading.fact().type() instanceof Fact.Number type
-                    && reading.value() instanceof Value.Quantity q
-                    && trace.margin() != null
-                    && DecidingNumber.worst(trace.margin()) >= type.greatest()
-                    && q.band().high() >= type.greatest());
   }
 
   private static String firstSentence(String text) {

@@ -18,14 +18,12 @@ import org.standproud.rules.trace.CardKind;
  */
 public final class Judged {
 
-  private final RuleBase ruleBase;
   private final Evidence evidence;
   private final List<CardKind> findings;
   private final double left;
   private @Nullable Verdict verdict;
 
   Judged(RuleBase ruleBase, Evidence evidence) {
-    this.ruleBase = ruleBase;
     this.evidence = evidence;
     this.findings = ruleBase.kinds(evidence).findings();
     this.left = Score.left(findings);
@@ -45,9 +43,7 @@ public final class Judged {
   public Verdict verdict() {
     Verdict known = verdict;
     if (known == null) {
-      known =
-          Adviser.verdict(
-              findings, stop -> Adviser.decides(ruleBase.evaluate(evidence, stop.id()), evidence));
+      known = Adviser.verdict(findings, evidence);
       verdict = known;
     }
     return known;

@@ -65,8 +65,8 @@ class ChanceController {
                       type = "integer",
                       minimum = "100",
                       maximum = "20000",
-                      defaultValue = "2000"))
-          @RequestParam(defaultValue = "2000")
+                      defaultValue = "256"))
+          @RequestParam(defaultValue = "256")
           int draws,
       @Parameter(
               description = "what the draws start from",

@@ -12,6 +12,7 @@ import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.Source;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.engine.CompiledCard;
+import org.standproud.rules.engine.RuleBase;
 
 /**
  * A whole card.
@@ -23,6 +24,8 @@ import org.standproud.rules.engine.CompiledCard;
  * @param conditions its conditions, all of which must hold
  * @param derives the judgement it derives, if it does
  * @param changes what it does to another card's finding, if it does
+ * @param speaksAbove the share of the draws above which it speaks, 0 to 1
+ * @param silencedBy ids of cards whose graver finding says the same
  * @param message what it tells the machinist, with the names of facts in braces
  * @param remedy what would put it right
  * @param why the mechanism
@@ -37,6 +40,8 @@ record RuleCard(
     List<RuleCondition> conditions,
     @Nullable String derives,
     @Nullable FindingChange changes,
+    double speaksAbove,
+    List<String> silencedBy,
     String message,
     String remedy,
     String why,
@@ -77,19 +82,21 @@ record RuleCard(
     }
   }
 
-  static RuleCard of(String ruleBase, CompiledCard compiled) {
+  static RuleCard of(RuleBase ruleBase, CompiledCard compiled) {
     Card card = compiled.card();
     Map<String, List<String>> appliesTo = new LinkedHashMap<>();
     card.appliesTo()
         .forEach((fact, words) -> appliesTo.put(fact, words.stream().map(Written::text).toList()));
     return new RuleCard(
-        ruleBase,
+        ruleBase.revision().id(),
         RuleList.RuleLine.of(card),
         appliesTo,
         texts(card.limits()),
         conditions(compiled),
         text(card.derives()),
         changes(card),
+        ruleBase.speaksAbove(compiled.id()),
+        card.silencedBy().stream().map(Written::text).toList(),
         card.message().text(),
         card.remedy(),
         card.why(),

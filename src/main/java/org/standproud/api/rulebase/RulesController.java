@@ -81,7 +81,7 @@ class RulesController {
     String revision = base.revision().id();
     return ResponseEntity.ok()
         .eTag(CardTag.ofCard(text(card), revision))
-        .body(RuleCard.of(revision, card));
+        .body(RuleCard.of(base, card));
   }
 
   @Operation(operationId = "getRuleText", summary = "A card as it is written")

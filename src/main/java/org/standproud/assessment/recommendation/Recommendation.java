@@ -5,8 +5,8 @@ import java.util.UUID;
 import org.standproud.advice.Cautions;
 
 /**
- * A recommendation on an assessed set-up, with the revision that judged every change in it and
- * the cautions that go with every answer.
+ * A recommendation on an assessed set-up, with the revision that judged every change in it and the
+ * cautions that go with every answer.
  *
  * @param assessment the assessment it is about
  * @param ruleBase revision of the rule base that every change was judged with

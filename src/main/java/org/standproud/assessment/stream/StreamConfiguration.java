@@ -45,7 +45,10 @@ class StreamConfiguration {
     MessageKey keys = new MessageKey(topicId(admin, topics.setups()), topics.caller());
     return new SetupIntake(
         new MessageAssessor(
-            assessor, new BodyText(Math.toIntExact(properties.largestBody().toBytes())), problems, keys),
+            assessor,
+            new BodyText(Math.toIntExact(properties.largestBody().toBytes())),
+            problems,
+            keys),
         broker,
         topics,
         json,

@@ -8,8 +8,7 @@ import java.util.TreeMap;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
 import org.standproud.mechanics.evidence.Fact;
-import org.standproud.rules.card.Card;
-import org.standproud.rules.card.CardReader;
+import org.standproud.rules.card.CardFiles;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.CardCompiler;
 import org.standproud.rules.engine.Revision;
@@ -64,24 +63,17 @@ public record KeptRuleBase(Revision revision, Map<String, String> cards) {
    */
   public RuleBase rebuild(List<Fact> vocabulary, UnitReader units) throws RulesUnreadable {
     List<String> reasons = new ArrayList<>();
-    List<Card> read = new ArrayList<>();
-    cards.forEach(
-        (file, yaml) -> {
-          CardReader.Outcome outcome = CardReader.read(file, yaml);
-          outcome.errors().forEach(e -> reasons.add(e.toString()));
-          if (outcome.card() != null) {
-            read.add(outcome.card());
-          }
-        });
+    CardFiles read = CardFiles.read(cards, file -> null);
+    read.errors().forEach(e -> reasons.add(e.toString()));
     FactTable facts = new FactTable(vocabulary);
-    CardCompiler.Outcome compiled = CardCompiler.compile(read, facts, units);
+    CardCompiler.Outcome compiled = CardCompiler.compile(read.cards(), facts, units);
     compiled.errors().forEach(e -> reasons.add(e.toString()));
     if (!reasons.isEmpty()) {
       throw new RulesUnreadable(reasons);
     }
     Authorship by =
         new Authorship(revision.author(), revision.note(), revision.time(), revision.parent());
-    RuleBase again = new RuleBase(compiled.cards(), facts, by);
+    RuleBase again = new RuleBase(compiled.cards(), facts, read.levels(), by);
     if (!again.revision().equals(revision)) {
       throw new RulesUnreadable(
           List.of("the cards make revision " + again.revision().id() + " now"));

@@ -6,7 +6,7 @@ import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
-import org.standproud.assessment.EvidenceDigestCodec;
+import org.standproud.assessment.SetupInShort;
 import org.standproud.audit.chain.ChainReport;
 import org.standproud.audit.chain.CheckpointFile;
 import org.standproud.audit.chain.KeyPlaces;
@@ -93,7 +93,7 @@ final class Store {
         checkpoints(),
         Clock.systemUTC(),
         AppendListener.NOTHING,
-        new EvidenceDigestCodec());
+        new SetupInShort());
   }
 
   ChainReport verify() {

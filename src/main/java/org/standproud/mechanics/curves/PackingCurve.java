@@ -5,6 +5,8 @@ import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.holding.PackingTrade;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.sampling.JointSample;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
@@ -28,15 +30,17 @@ public record PackingCurve(Band pushTowardFixedN, Band pushAwayN, PackingTrade t
    * @throws OutsideValidity if an input is outside the range of the formulas
    */
   public static Optional<PackingCurve> of(Setup setup, int points) {
-    return StandingCut.of(setup).map(cut -> of(cut, points));
+    return DrawnCut.of(setup, JointSample.of(setup))
+        .flatMap(
+            drawn -> StandingCut.of(setup).map(cut -> of(cut, drawn.bestPackingDepthM(), points)));
   }
 
-  private static PackingCurve of(StandingCut cut, int points) {
+  private static PackingCurve of(StandingCut cut, double bestM, int points) {
     HoldingLoad load = cut.holdingInput().load();
     return new PackingCurve(
         push(load.greatestYN()),
         push(load.leastYN().times(-1)),
-        PackingTrade.of(cut.holdingInput(), points));
+        PackingTrade.of(cut.holdingInput(), points).withBest(Band.exactly(bestM)));
   }
 
   private static Band push(Band forceN) {

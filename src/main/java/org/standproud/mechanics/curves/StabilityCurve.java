@@ -1,13 +1,18 @@
 package org.standproud.mechanics.curves;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.coupling.StandingCut;
+import org.standproud.mechanics.evidence.Sample;
+import org.standproud.mechanics.evidence.stage.DrawnPlate;
 import org.standproud.mechanics.plate.PlateResponse;
 import org.standproud.mechanics.vibration.Lobe;
 import org.standproud.mechanics.vibration.Stability;
+import org.standproud.mechanics.vibration.StabilityLobes;
 import org.standproud.setup.Band;
 import org.standproud.setup.Machine;
 import org.standproud.setup.Setup;
@@ -17,8 +22,8 @@ import org.standproud.setup.Setup;
  * chatters. Zeroth order, stock modes only, with the range of validity of {@link Stability}.
  *
  * @param points the limit over speed, at speeds in equal ratios, rising
- * @param lobes the lobes of the likely hold one by one, where they lie in the range of speeds
- * @param better speeds of the likely hold near the tops of its lobes, best first
+ * @param lobes the lobes of the middle draw one by one, where they lie in the range of speeds
+ * @param better speeds of the middle draw near the tops of its lobes, best first
  * @param leastDepthM depth below which no speed chatters in m
  * @param revPerS the speed of the set-up in 1/s
  * @param depthM the depth of the set-up in m
@@ -48,8 +53,7 @@ public record StabilityCurve(
    * One speed.
    *
    * @param revPerS spindle speed in 1/s
-   * @param depthM limit of the axial depth in m: least with the softest hold, least damping and
-   *     greatest cutting force
+   * @param depthM limit of the axial depth in m, its 5th, 50th and 95th percentile
    */
   public record Point(double revPerS, Band depthM) {}
 
@@ -81,20 +85,39 @@ public record StabilityCurve(
     OutsideValidity.within("speeds of the chart", points, 2, 5000, "");
     OutsideValidity.within("least speed of the chart", leastRevPerS, 0.01, 1e4, "1/s");
     OutsideValidity.within("greatest speed of the chart", mostRevPerS, leastRevPerS, 1e4, "1/s");
-    return StandingCut.of(setup).map(cut -> of(cut, new Range(leastRevPerS, mostRevPerS, points)));
+    Range range = new Range(leastRevPerS, mostRevPerS, points);
+    return DrawnPlate.of(setup)
+        .flatMap(plate -> StandingCut.of(setup).map(cut -> of(cut, plate, range)));
   }
 
-  private static StabilityCurve of(StandingCut cut, Range range) {
+  private static StabilityCurve of(StandingCut cut, DrawnPlate plate, Range range) {
     Stability stability = Stability.of(cut.chatter(PlateResponse.of(cut.plate())));
+    int[] draws = plate.draws();
     List<Point> points = new ArrayList<>();
     for (double speed : range.speeds()) {
-      points.add(new Point(speed, stability.depthAtM(speed)));
+      points.add(
+          new Point(
+              speed,
+              Sample.of(
+                      Arrays.stream(draws)
+                          .mapToDouble(draw -> plate.chatterDepthM(draw, speed))
+                          .toArray())
+                  .band()));
     }
+    List<StabilityLobes> all =
+        Arrays.stream(draws)
+            .mapToObj(plate::lobes)
+            .sorted(Comparator.comparingDouble(StabilityLobes::leastDepthM))
+            .toList();
+    StabilityLobes middle = all.get((all.size() - 1) / 2);
     return new StabilityCurve(
         points,
-        stability.likely().lobes(range.least(), range.most(), LOBES),
-        stability.likely().bestSpeeds(range.least(), range.most(), BETTER_SPEEDS),
-        stability.leastDepthM(),
+        middle.lobes(range.least(), range.most(), LOBES),
+        middle.bestSpeeds(range.least(), range.most(), BETTER_SPEEDS),
+        new Band(
+            all.get(all.size() / 20).leastDepthM(),
+            middle.leastDepthM(),
+            all.get(all.size() - 1 - all.size() / 20).leastDepthM()),
         cut.setup().cut().spindleSpeedRevPerS(),
         cut.setup().cut().axialDepthM(),
         stability.cautions());

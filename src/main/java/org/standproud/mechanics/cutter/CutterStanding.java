@@ -44,7 +44,7 @@ public record CutterStanding(
   public static final double UNLOADED = 1000;
 
   /** Yield of arbor steel in Pa: alloy steel, normalised or better; common practice, no source. */
-  private static final Band ARBOR_YIELD_PA = new Band(600e6, 800e6, 1000e6);
+  public static final Band ARBOR_YIELD_PA = new Band(600e6, 800e6, 1000e6);
 
   /** Copies the list. */
   public CutterStanding {
@@ -98,7 +98,7 @@ public record CutterStanding(
             range.greatestFeedPerToothM()),
         LeastChip.chipOverLeast(
             thickestChipM, EdgeRounding.growth(cutter.edge()).times(cutter.edgeRadiusM())),
-        assumptions(endMill));
+        assumptions(cutter));
   }
 
   private static Band complianceMPerN(Cutter cutter, Band spindleStiffnessNPerM) {
@@ -114,7 +114,9 @@ public record CutterStanding(
     return strengthPa.over(floored).map(ratio -> FastMath.min(ratio, UNLOADED));
   }
 
-  private static List<Assumption> assumptions(boolean endMill) {
+  /** What is assumed of a cutter. */
+  public static List<Assumption> assumptions(Cutter cutter) {
+    boolean endMill = cutter.kind() == CutterKind.END_MILL;
     List<Assumption> assumptions = new ArrayList<>();
     assumptions.add(SpindleCompliance.TILT);
     assumptions.add(EdgeRounding.ASSUMPTION);

@@ -25,6 +25,9 @@ public final class SpindleCompliance {
           "the spindle tilts about a point at least 0.15 m behind its nose, likely 0.30 m",
           "common practice, no source");
 
+  /** One over the distance of the pivot behind the nose in 1/m; nothing is no tilt at all. */
+  public static final Band PER_PIVOT_M = new Band(0, 1 / LIKELY_PIVOT_M, 1 / SHORT_PIVOT_M);
+
   private SpindleCompliance() {}
 
   /**

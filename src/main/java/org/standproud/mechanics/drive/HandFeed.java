@@ -69,7 +69,7 @@ public final class HandFeed {
   }
 
   /** Whether the band of a hand was put in the place of one value. */
-  static boolean assumed(Cut cut) {
+  public static boolean assumed(Cut cut) {
     return cut.feedDrive() == FeedDrive.HAND && cut.feedPerToothM().isExact();
   }
 }

@@ -1,8 +1,8 @@
 package org.standproud.mechanics.drive;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
@@ -51,30 +51,53 @@ public record TableFriction(Band holdN, List<Assumption> assumptions) {
     double weightN = machine.movingMassKg() * STANDARD_GRAVITY_M_PER_S2;
     Band onSlideN =
         downForceN.map(down -> FastMath.max(0, weightN + down)).plus(machine.gibPreloadN());
-    List<Assumption> assumptions = new ArrayList<>();
-    Band holdN = machine.slideFriction().times(onSlideN).plus(lockDragN(cut, assumptions));
-    return new TableFriction(holdN, assumptions);
+    Band holdN = machine.slideFriction().times(onSlideN).plus(lockDragN(cut.slideLocked()));
+    return new TableFriction(holdN, lockAssumptions(cut.slideLocked()));
   }
 
-  private static Band lockDragN(Cut cut, List<Assumption> assumptions) {
-    Boolean locked = cut.slideLocked();
+  /**
+   * What the slide holds at single values, in N.
+   *
+   * @param machine the machine
+   * @param downForceN force of the cut toward the table in N, negative if it lifts
+   * @param friction of the slide
+   * @param gibN force of the gib in N
+   * @param lockN drag of the lock in N
+   */
+  public static double holdN(
+      Machine machine, double downForceN, double friction, double gibN, double lockN) {
+    double weightN = machine.movingMassKg() * STANDARD_GRAVITY_M_PER_S2;
+    return friction * (FastMath.max(0, weightN + downForceN) + gibN) + lockN;
+  }
+
+  /**
+   * Drag of the lock of a slide in N.
+   *
+   * @param locked whether it is partly locked; null if not known
+   */
+  public static Band lockDragN(@Nullable Boolean locked) {
     if (locked == null) {
-      assumptions.add(
+      return new Band(0, 0, PARTLY_LOCKED_N.high());
+    }
+    return locked ? PARTLY_LOCKED_N : Band.exactly(0);
+  }
+
+  /** What is assumed of the lock of a slide. */
+  public static List<Assumption> lockAssumptions(@Nullable Boolean locked) {
+    if (locked == null) {
+      return List.of(
           new Assumption(
               "cut.slideLocked",
               "the slide may run free: 0 to 600 N of drag from its lock, likely none",
               "common practice, no source",
               "whether the X slide is partly locked for drag"));
-      return new Band(0, 0, PARTLY_LOCKED_N.high());
     }
-    if (!locked) {
-      return Band.exactly(0);
-    }
-    assumptions.add(
-        new Assumption(
-            "cut.slideLocked",
-            "a slide that is partly locked and can still be fed drags with 100 to 600 N",
-            "common practice, no source"));
-    return PARTLY_LOCKED_N;
+    return locked
+        ? List.of(
+            new Assumption(
+                "cut.slideLocked",
+                "a slide that is partly locked and can still be fed drags with 100 to 600 N",
+                "common practice, no source"))
+        : List.of();
   }
 }

@@ -79,7 +79,22 @@ public final class DrawSet {
 
   /** The draws not in the set. */
   public DrawSet not() {
-    return where(draws, draw -> !contains(draw));
+    long[] rest = new long[bits.length];
+    for (int i = 0; i < rest.length; i++) {
+      int left = draws - 64 * i;
+      rest[i] = ~bits[i] & (left >= 64 ? -1L : (1L << left) - 1);
+    }
+    return new DrawSet(rest, draws);
+  }
+
+  /** Whether no draw is in the set. */
+  public boolean isEmpty() {
+    return count() == 0;
+  }
+
+  /** Whether every draw is in the set. */
+  public boolean isAll() {
+    return count() == draws;
   }
 
   @Override

@@ -13,8 +13,30 @@ import org.standproud.setup.units.QuantityKind;
  * @param type what kind of value it has
  * @param meaning what it means, in one sentence
  * @param formula the class or statement that gives it
+ * @param leeway how far a shop can change its number; null if it cannot, or not for one set-up
  */
-public record Fact(String name, Type type, String meaning, String formula) {
+public record Fact(
+    String name, Type type, String meaning, String formula, @Nullable Leeway leeway) {
+
+  /** A fact that a shop cannot change to please a card. */
+  public Fact(String name, Type type, String meaning, String formula) {
+    this(name, type, meaning, formula, null);
+  }
+
+  /**
+   * How far a shop can change a number on the job it has, as factors of what it is; common
+   * practice, no source.
+   *
+   * @param least least factor, 0 to 1
+   * @param greatest greatest factor, 1 or more
+   */
+  public record Leeway(double least, double greatest) {
+
+    /** Whether a shop could change a number to another. */
+    public boolean allows(double from, double to) {
+      return to >= least * from && to <= greatest * from;
+    }
+  }
 
   /** What kind of value a fact has. */
   public sealed interface Type permits Number, Numbers, Word, YesNo {}

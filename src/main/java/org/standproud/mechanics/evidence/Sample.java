@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.DoublePredicate;
 import org.hipparchus.random.Well19937c;
 import org.hipparchus.util.MathArrays;
+import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
 
 /**
@@ -24,16 +25,38 @@ public final class Sample {
   public static final double HIGH = 0.95;
 
   private final double[] values;
-  private final double[] sorted;
-  private final Band band;
+  private final int there;
+
+  /** Sorted when first asked for; two threads may both do so, to the same numbers. */
+  private double @Nullable [] sorted;
+
+  private @Nullable Band band;
 
   private Sample(double[] values) {
     this.values = values;
-    this.sorted = Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
-    if (sorted.length == 0) {
+    int count = 0;
+    for (double value : values) {
+      if (Double.isInfinite(value)) {
+        throw new IllegalArgumentException("a sample needs finite values");
+      }
+      count += Double.isNaN(value) ? 0 : 1;
+    }
+    this.there = count;
+    if (count == 0) {
       throw new IllegalArgumentException("a sample needs a value in at least one draw");
     }
-    this.band = new Band(quantile(LOW), quantile(0.5), quantile(HIGH));
+  }
+
+  private double[] sorted() {
+    double[] known = sorted;
+    if (known == null) {
+      known = values.clone();
+      // NaN sorts last.
+      Arrays.sort(known);
+      known = there == known.length ? known : Arrays.copyOf(known, there);
+      sorted = known;
+    }
+    return known;
   }
 
   /**
@@ -71,13 +94,23 @@ public final class Sample {
     MathArrays.shuffle(order, new Well19937c(stream));
     double[] values = new double[DRAWS];
     for (int draw = 0; draw < DRAWS; draw++) {
-      double share = order[draw] / (DRAWS - 1.0);
+      double share = nearest(order[draw] / (DRAWS - 1.0));
       values[draw] =
           share <= 0.5
               ? between(band.low(), band.likely(), (share - LOW) / (0.5 - LOW))
               : between(band.likely(), band.high(), (share - 0.5) / (HIGH - 0.5));
     }
     return new Sample(values);
+  }
+
+  /** The two draws about a percentile are both at it, so that the sample gives it back. */
+  private static double nearest(double share) {
+    for (double percentile : new double[] {LOW, 0.5, HIGH}) {
+      if (Math.abs(share - percentile) < 1.0 / (DRAWS - 1)) {
+        return percentile;
+      }
+    }
+    return share;
   }
 
   private static double between(double from, double to, double way) {
@@ -96,22 +129,28 @@ public final class Sample {
 
   /** Whether the number is the same in every draw. */
   public boolean isExact() {
-    return sorted[0] == sorted[sorted.length - 1] && sorted.length == values.length;
+    double[] all = sorted();
+    return all[0] == all[all.length - 1] && all.length == values.length;
   }
 
   /** 5th, 50th and 95th percentile of the draws in which the number exists. */
   public Band band() {
-    return band;
+    Band known = band;
+    if (known == null) {
+      known = new Band(quantile(LOW), quantile(0.5), quantile(HIGH));
+      band = known;
+    }
+    return known;
   }
 
   /** The share of draws in which the number exists, over 0 to 1. */
   public double share() {
-    return (double) sorted.length / values.length;
+    return (double) there / values.length;
   }
 
   /** The share of all draws in which the number exists and satisfies a condition, 0 to 1. */
   public double share(DoublePredicate condition) {
-    return (double) Arrays.stream(sorted).filter(condition).count() / values.length;
+    return (double) Arrays.stream(sorted()).filter(condition).count() / values.length;
   }
 
   /**
@@ -122,6 +161,7 @@ public final class Sample {
    * @param share 0 to 1
    */
   public double quantile(double share) {
+    double[] sorted = sorted();
     double place = share * (sorted.length - 1);
     int below = (int) Math.floor(place);
     int above = Math.min(below + 1, sorted.length - 1);
@@ -141,6 +181,6 @@ public final class Sample {
 
   @Override
   public String toString() {
-    return "Sample of " + values.length + ": " + band;
+    return "Sample of " + values.length + ": " + band();
   }
 }

@@ -94,6 +94,14 @@ public sealed interface Value {
    * Not known, and no conservative band would be honest.
    *
    * @param measure what has to be measured or stated, as a machinist would say it
+   * @param letsGo whether nothing is unknown: the number does not exist, because the set-up lets go
+   *     in every draw
    */
-  record Missing(String measure) implements Value {}
+  record Missing(String measure, boolean letsGo) implements Value {
+
+    /** Not known. */
+    public Missing(String measure) {
+      this(measure, false);
+    }
+  }
 }

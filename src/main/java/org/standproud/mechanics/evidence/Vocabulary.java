@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.standproud.mechanics.evidence.Fact.Leeway;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
@@ -69,9 +70,11 @@ public final class Vocabulary {
       length("stock thickness", 1, "Thickness across the jaws.");
   public static final Fact STOCK_HEIGHT = length("stock height", 2, "Whole height of the stock.");
   public static final Fact HIGH_SPOT =
-      length("high spot", 0.01, "Greatest height of a high spot on a gripped face.");
+      length(
+          "high spot", 0.01, "Greatest height of a high spot on a gripped face.", new Leeway(0, 1));
   public static final Fact DEBURRED = yesNo("deburred", "Whether the gripped edges were deburred.");
-  public static final Fact GRIP_DEPTH = length("grip depth", 1, "Height of stock inside the jaws.");
+  public static final Fact GRIP_DEPTH =
+      length("grip depth", 1, "Height of stock inside the jaws.", new Leeway(0.5, 4));
   public static final Fact STICK_OUT =
       computed("stick-out", LENGTH, 0, 2, "Height of stock above the jaws.", "Setup.stickOutM");
   public static final Fact WALL_LEFT =
@@ -85,7 +88,7 @@ public final class Vocabulary {
   public static final Fact SEAT = word("seat", Seat.values(), "What the underside sits on.");
   public static final Fact STOP = word("stop", Stop.values(), "Where a stop stands.");
   public static final Fact STOP_HEIGHT =
-      length("stop height", 0.5, "Height of the top of a stop above the jaws.");
+      length("stop height", 0.5, "Height of the top of a stop above the jaws.", new Leeway(0.2, 2));
   public static final Fact CLAMPS_TOLD =
       yesNo("clamps told", "Whether the request tells of clamps that stand beside the stock.");
   public static final Fact JAW_SURFACE =
@@ -93,16 +96,27 @@ public final class Vocabulary {
   public static final Fact JAW_WIDTH = length("jaw width", 2, "Width of the jaws.");
   public static final Fact JAW_HEIGHT = length("jaw height", 0.5, "Height of the jaw face.");
   public static final Fact VISE_RUN_OUT =
-      length("vise run-out", 0.01, "Deviation of the fixed jaw from the table travel.");
+      length(
+          "vise run-out",
+          0.01,
+          "Deviation of the fixed jaw from the table travel.",
+          new Leeway(0, 1));
   public static final Fact FIXED_JAW_PACKING =
       packing("fixed jaw packing", "Packing against the fixed jaw.");
   public static final Fact MOVABLE_JAW_PACKING =
       packing("movable jaw packing", "Packing against the movable jaw.");
   public static final Fact FIXED_PACKING_DEPTH =
-      length("fixed packing depth", 0.5, "Depth of the packing on the fixed jaw below its top.");
+      length(
+          "fixed packing depth",
+          0.5,
+          "Depth of the packing on the fixed jaw below its top.",
+          new Leeway(0.2, 5));
   public static final Fact MOVABLE_PACKING_DEPTH =
       length(
-          "movable packing depth", 0.5, "Depth of the packing on the movable jaw below its top.");
+          "movable packing depth",
+          0.5,
+          "Depth of the packing on the movable jaw below its top.",
+          new Leeway(0.2, 5));
   public static final Fact MACHINE_KIND =
       word("machine kind", MachineKind.values(), "How the machine is driven.");
   public static final Fact BACKLASH = length("backlash", 0.01, "Lost motion of the X screw.");
@@ -119,17 +133,22 @@ public final class Vocabulary {
   public static final Fact EDGE_CONDITION =
       word("edge condition", EdgeCondition.values(), "State of the cutting edges.");
   public static final Fact CUTTER_DIAMETER =
-      length("cutter diameter", 1, "DC, the cutting diameter.");
+      length("cutter diameter", 1, "DC, the cutting diameter.", new Leeway(0.5, 2));
   public static final Fact TOOTH_COUNT = count("tooth count", 100, "ZEFP, effective teeth.");
   public static final Fact MISSING_TEETH = count("missing teeth", 100, "Teeth that are not there.");
   public static final Fact CHIPPED_TEETH = count("chipped teeth", 100, "Teeth that are chipped.");
   public static final Fact CORNER_RADIUS = length("corner radius", 0.1, "RE of the cutter.");
   public static final Fact WIPER = length("wiper flat", 0.05, "BS, length of the wiper flat.");
   public static final Fact CUTTER_STICK_OUT =
-      length("cutter stick-out", 1, "Length from the holder face to the cutting end.");
+      length(
+          "cutter stick-out",
+          1,
+          "Length from the holder face to the cutting end.",
+          new Leeway(0.5, 1.5));
   public static final Fact CUTTER_RUN_OUT =
-      length("cutter run-out", 0.005, "Radial run-out, total reading.");
-  public static final Fact AXIAL_DEPTH = length("axial depth", 0.5, "a_p, depth along the axis.");
+      length("cutter run-out", 0.005, "Radial run-out, total reading.", new Leeway(0, 1));
+  public static final Fact AXIAL_DEPTH =
+      length("axial depth", 0.5, "a_p, depth along the axis.", new Leeway(0.05, 1));
   public static final Fact CUTTER_OFFSET =
       number(
           "cutter offset",
@@ -142,9 +161,16 @@ public final class Vocabulary {
       word("feed direction", FeedDirection.values(), "Which way the cutter moves along the jaws.");
   public static final Fact FEED_DRIVE =
       word("feed drive", FeedDrive.values(), "What moves the table.");
-  public static final Fact FEED_PER_TOOTH = length("feed per tooth", 0.01, "f_z.");
+  public static final Fact FEED_PER_TOOTH =
+      length("feed per tooth", 0.01, "f_z.", new Leeway(0.5, 1.5));
   public static final Fact SPINDLE_SPEED =
-      number("spindle speed", QuantityKind.SPINDLE_SPEED, 0, 4000, "n, turns in a time.", SAID);
+      add(
+          new Fact(
+              "spindle speed",
+              new Fact.Number(QuantityKind.SPINDLE_SPEED, 0, 4000),
+              "n, turns in a time.",
+              SAID,
+              new Leeway(0.5, 2)));
   public static final Fact TABLE_FEED =
       computed("table feed", QuantityKind.TABLE_FEED, 0, 2, "v_f = f_z z n.", "f_z z n");
   public static final Fact CUTTING_SPEED =
@@ -521,7 +547,7 @@ public final class Vocabulary {
 
   // Finish and time.
   public static final Fact ROUGHNESS =
-      computed("roughness", SMALL_LENGTH, 0, 0.01, "Ra left by the feed.", "FeedMarks");
+      computed("roughness", QuantityKind.ROUGHNESS, 0, 0.01, "Ra left by the feed.", "FeedMarks");
   public static final Fact SIZE_ERROR =
       computed(
           "size error",
@@ -562,6 +588,10 @@ public final class Vocabulary {
 
   private static Fact length(String name, double greatest, String says) {
     return number(name, LENGTH, 0, greatest, says, SAID);
+  }
+
+  private static Fact length(String name, double greatest, String says, Leeway leeway) {
+    return add(new Fact(name, new Fact.Number(LENGTH, 0, greatest), says, SAID, leeway));
   }
 
   private static Fact lengths(String name, double least, String says, String how) {

@@ -63,8 +63,23 @@ public record FeedMarks(Band spacingM, Band rtM, Band raM) {
         new Band(0, cornerRaM(half.likely(), cutter), ra.high()));
   }
 
+  /**
+   * Arithmetic mean roughness of marks at a distance, in m; a wiper flat longer than it leaves the
+   * marks of half of it.
+   *
+   * @param operation which face is milled
+   * @param cutter the cutter
+   * @param spacingM distance between marks along the feed in m
+   */
+  public static double raM(Operation operation, Cutter cutter, double spacingM) {
+    if (operation == Operation.BROAD_SIDE) {
+      return PeripheralMark.raM(spacingM, cutter.diameterM());
+    }
+    return cornerRaM(spacingM <= cutter.wiperM() ? spacingM / 2 : spacingM, cutter);
+  }
+
   /** Least teeth between marks: one, or two where a tooth fails to cut. */
-  private static int teethApart(Cutter cutter) {
+  public static int teethApart(Cutter cutter) {
     boolean whole = cutter.missingTeeth().isEmpty() && cutter.chippedTeeth().isEmpty();
     return whole ? 1 : FastMath.min(2, cutter.teeth());
   }

@@ -39,9 +39,15 @@ import org.standproud.setup.ToolMaterial;
  */
 public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assumptions) {
 
-  private static final Band MILLING = new Band(1.0, 1.1, 1.2);
-  static final Band HSS = new Band(1.1, 1.2, 1.44);
-  static final Band LIFT_PER_TAN_HELIX = new Band(0.1, 0.5, 0.8);
+  /** Milling against turning. */
+  public static final Band MILLING = new Band(1.0, 1.1, 1.2);
+
+  /** High-speed steel against carbide, its low cutting speed included. */
+  public static final Band HSS = new Band(1.1, 1.2, 1.44);
+
+  /** Along-edge to tangential force over tan(helix). */
+  public static final Band LIFT_PER_TAN_HELIX = new Band(0.1, 0.5, 0.8);
+
   private static final double RAKE_SLOPE_PER_DEG = 1 / 66.7;
   private static final double CATALOGUE_RAKE_SLOPE_PER_DEG = 1 / 100.0;
 
@@ -93,7 +99,7 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
   }
 
   /** K_wear by the state of the edge; the whole range if it is not known. */
-  static Band wear(@Nullable EdgeCondition edge) {
+  public static Band wear(@Nullable EdgeCondition edge) {
     if (edge == null) {
       return new Band(1.0, 1.2, 1.5);
     }
@@ -104,7 +110,8 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
     };
   }
 
-  private static Band normalRatio(@Nullable EdgeCondition edge) {
+  /** Normal to tangential force by the state of the edge; the whole range if it is not known. */
+  public static Band normalRatio(@Nullable EdgeCondition edge) {
     if (edge == null) {
       return new Band(0.2, 0.4, 1.0);
     }
@@ -116,7 +123,7 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
   }
 
   /** K_rake, spanning the two published forms. */
-  static Band rake(MaterialGroup group, double rakeRad) {
+  public static Band rake(MaterialGroup group, double rakeRad) {
     double degrees = Math.toDegrees(rakeRad);
     OutsideValidity.within("rake angle", degrees, -30, 40, "deg");
     double neutral = group == MaterialGroup.K ? 2 : 6;

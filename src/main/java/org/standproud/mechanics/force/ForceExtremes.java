@@ -1,5 +1,7 @@
 package org.standproud.mechanics.force;
 
+import org.jspecify.annotations.Nullable;
+
 /** Running extremes and means of the force over a revolution, in N; filled by one sweep. */
 final class ForceExtremes {
 
@@ -16,6 +18,11 @@ final class ForceExtremes {
   };
   private final double[] mean = new double[4];
   private double inPlaneSquared;
+  private final @Nullable ForceHull hull;
+
+  ForceExtremes(@Nullable ForceHull hull) {
+    this.hull = hull;
+  }
 
   void take(double x, double y, double z, double tangential) {
     greatest[X] = Math.max(greatest[X], x);
@@ -26,6 +33,9 @@ final class ForceExtremes {
     least[Z] = Math.min(least[Z], z);
     greatest[TANGENTIAL] = Math.max(greatest[TANGENTIAL], tangential);
     inPlaneSquared = Math.max(inPlaneSquared, x * x + y * y);
+    if (hull != null) {
+      hull.take(x, y, z);
+    }
   }
 
   void mean(double x, double y, double z, double tangential) {

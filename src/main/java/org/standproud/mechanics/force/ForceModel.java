@@ -15,21 +15,6 @@ public sealed interface ForceModel {
    */
   ForceSplit split(BandEnd end);
 
-  /** The bands of what a draw takes single values of, see {@link ForceDraw}. */
-  Unknowns unknowns();
-
-  /**
-   * What is not known of a law.
-   *
-   * @param specificForcePa kc1.1 in Pa, or exactly 1
-   * @param exponent mc, without unit
-   * @param factor on the force, without unit
-   * @param normalRatio normal to tangential force, without unit
-   * @param liftRatio along-edge to tangential force, or the factor on it, without unit
-   */
-  record Unknowns(
-      Band specificForcePa, Band exponent, Band factor, Band normalRatio, Band liftRatio) {}
-
   /** Likely force normal to the edge over tangential force, without unit. */
   double likelyNormalRatio();
 
@@ -62,11 +47,6 @@ public sealed interface ForceModel {
     }
 
     @Override
-    public Unknowns unknowns() {
-      return new Unknowns(specificForcePa, exponent, factor, normalRatio, liftRatio);
-    }
-
-    @Override
     public double likelyNormalRatio() {
       return normalRatio.likely();
     }
@@ -95,11 +75,6 @@ public sealed interface ForceModel {
     @Override
     public ForceSplit split(BandEnd end) {
       return new ForceSplit(1, end.opposite().of(along));
-    }
-
-    @Override
-    public Unknowns unknowns() {
-      return new Unknowns(Band.exactly(1), Band.exactly(0), factor, Band.exactly(1), along);
     }
 
     @Override

@@ -2,7 +2,9 @@ package org.standproud.mechanics.force;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.engagement.Arc;
+import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.FeedFrame;
 
 /**
@@ -65,24 +67,89 @@ final class RevolutionSweep {
     }
   }
 
+  /** How many terms the law has. */
+  int terms() {
+    return terms;
+  }
+
+  /** Turns of the cutter at which the force may be extreme with these arcs in cut. */
+  double[] moments(List<Arc> arcs, double stepRad) {
+    int teeth = pass.ring().alike() ? 1 : pass.ring().teeth();
+    int steps = teeth * (int) Math.ceil(pitchRad / stepRad);
+    double[] turns = new double[steps + 5 * teeth * arcs.size()];
+    for (int k = 0; k < steps; k++) {
+      turns[k] = k * teeth * pitchRad / steps;
+    }
+    int at = steps;
+    for (int tooth = 0; tooth < teeth; tooth++) {
+      for (Arc arc : arcs) {
+        double entry = tooth * pitchRad + arc.entryRad();
+        double exit = tooth * pitchRad + arc.exitRad();
+        turns[at++] = entry;
+        turns[at++] = exit;
+        turns[at++] = (entry + exit + wrapRad) / 2;
+        turns[at++] = exit + wrapRad + BESIDE_RAD;
+        turns[at++] = wrapRad > STRAIGHT_RAD ? entry + wrapRad : entry - BESIDE_RAD;
+      }
+    }
+    return turns;
+  }
+
+  /** The sums of each term at equal steps of a turn, one after another. */
+  double[] turnOf(List<Arc> arcs, int samples) {
+    double[] turn = new double[samples * 3 * terms];
+    for (int tooth = 0; tooth < tables.length; tooth++) {
+      addTurns(tooth, tooth * pitchRad, 0, arcs, TURN / samples, turn);
+    }
+    return turn;
+  }
+
+  /** The sums of the tooth with the greatest bite, its whole edge at one angle of the arc. */
+  void blowSums(double angleRad, double[] sums) {
+    Arrays.fill(sums, 0);
+    int tooth = pass.ring().hungriest(pass.feedM(), Math.sin(angleRad));
+    for (int term = 0; term < terms; term++) {
+      tables[tooth][term].addValue(angleRad, 1, sums, 3 * term);
+    }
+  }
+
+  /** Means of the sums over a turn. */
+  void meanSums(List<Arc> arcs, double[] sums) {
+    Arrays.fill(sums, 0);
+    for (int tooth = 0; tooth < tables.length; tooth++) {
+      for (int term = 0; term < terms && pass.ring().cuts(tooth); term++) {
+        for (Arc arc : arcs) {
+          tables[tooth][term].addIntegral(arc.exitRad(), 1 / TURN, sums, 3 * term);
+          tables[tooth][term].addIntegral(arc.entryRad(), -1 / TURN, sums, 3 * term);
+        }
+      }
+    }
+  }
+
   ForceCase pass() {
     return pass;
   }
 
   /** Six numbers for each term: what its three sums count for in x, y, z and the tangential sum. */
   private double[] direction(ForceSplit split, FeedFrame frame) {
+    return weights(pass.law(), pass.edge(), split, frame);
+  }
+
+  /** The same of any split. */
+  static double[] weights(EdgeLaw law, EdgeInCut edge, ForceSplit split, FeedFrame frame) {
+    int terms = law.terms();
     double[] weights = new double[WEIGHTS * terms];
     for (int term = 0; term < terms; term++) {
-      double tangential = pass.law().tangential(term);
-      double normal = pass.law().normal(term) * split.normal();
-      double radial = normal * pass.edge().sine();
-      double lift = pass.law().along(term) * split.along();
+      double tangential = law.tangential(term);
+      double normal = law.normal(term) * split.normal();
+      double radial = normal * edge.sine();
+      double lift = law.along(term) * split.along();
       int at = WEIGHTS * term;
       weights[at] = frame.viseX(tangential);
       weights[at + 1] = frame.viseX(radial);
       weights[at + 2] = frame.viseY(radial);
       weights[at + 3] = frame.viseY(-tangential);
-      weights[at + 4] = lift - normal * pass.edge().cosine();
+      weights[at + 4] = lift - normal * edge.cosine();
       weights[at + 5] = tangential;
     }
     return weights;
@@ -95,9 +162,20 @@ final class RevolutionSweep {
    * @param stepRad greatest step of the turn
    */
   ForceExtremes[] extremes(List<Arc> arcs, double stepRad) {
+    return extremes(arcs, stepRad, null);
+  }
+
+  /**
+   * The same, each force taken into a hull as well.
+   *
+   * @param arcs what is in cut
+   * @param stepRad greatest step of the turn
+   * @param hull what takes them; null for nothing
+   */
+  ForceExtremes[] extremes(List<Arc> arcs, double stepRad, @Nullable ForceHull hull) {
     ForceExtremes[] extremes = new ForceExtremes[directions.length];
     for (int s = 0; s < extremes.length; s++) {
-      extremes[s] = new ForceExtremes();
+      extremes[s] = new ForceExtremes(hull);
     }
     double[] sums = new double[3 * terms];
     double[] turn = turn(arcs, (int) Math.ceil(pitchRad / stepRad));
@@ -171,10 +249,7 @@ final class RevolutionSweep {
    * @param samples number of steps
    */
   ForceVector[] revolution(List<Arc> arcs, int split, int samples) {
-    double[] turn = new double[samples * 3 * terms];
-    for (int tooth = 0; tooth < tables.length; tooth++) {
-      addTurns(tooth, tooth * pitchRad, 0, arcs, TURN / samples, turn);
-    }
+    double[] turn = turnOf(arcs, samples);
     ForceVector[] forces = new ForceVector[samples];
     for (int k = 0; k < samples; k++) {
       forces[k] = vector(turn, 3 * terms * k, split);
@@ -210,10 +285,7 @@ final class RevolutionSweep {
   /** The force of the tooth with the greatest bite, its whole edge at one angle of the arc. */
   ForceVector blow(double angleRad, int split) {
     double[] sums = new double[3 * terms];
-    int tooth = pass.ring().hungriest(pass.feedM(), Math.sin(angleRad));
-    for (int term = 0; term < terms; term++) {
-      tables[tooth][term].addValue(angleRad, 1, sums, 3 * term);
-    }
+    blowSums(angleRad, sums);
     return vector(sums, 0, split);
   }
 
@@ -224,15 +296,7 @@ final class RevolutionSweep {
 
   /** Means are exact sums of integrals over the arcs; the helix does not change them. */
   private void takeMeans(List<Arc> arcs, double[] sums, ForceExtremes[] extremes) {
-    Arrays.fill(sums, 0);
-    for (int tooth = 0; tooth < tables.length; tooth++) {
-      for (int term = 0; term < terms && pass.ring().cuts(tooth); term++) {
-        for (Arc arc : arcs) {
-          tables[tooth][term].addIntegral(arc.exitRad(), 1 / TURN, sums, 3 * term);
-          tables[tooth][term].addIntegral(arc.entryRad(), -1 / TURN, sums, 3 * term);
-        }
-      }
-    }
+    meanSums(arcs, sums);
     for (int s = 0; s < extremes.length; s++) {
       double[] weights = directions[s];
       extremes[s].mean(
@@ -240,7 +304,8 @@ final class RevolutionSweep {
     }
   }
 
-  private void sum(double turnRad, List<Arc> arcs, double[] sums) {
+  /** The three sums of each term at a turn of the cutter. */
+  void sum(double turnRad, List<Arc> arcs, double[] sums) {
     Arrays.fill(sums, 0);
     double last = SAME_ANGLE_RAD + wrapRad;
     for (int a = 0; a < arcs.size(); a++) {
@@ -285,7 +350,11 @@ final class RevolutionSweep {
     }
   }
 
-  private double x(double[] weights, double[] sums, int at) {
+  double x(double[] weights, double[] sums, int at) {
+    return x(weights, sums, at, terms);
+  }
+
+  static double x(double[] weights, double[] sums, int at, int terms) {
     double x = 0;
     for (int term = 0; term < terms; term++) {
       x += weights[WEIGHTS * term] * sums[at + 3 * term + EdgeTable.COSINE];
@@ -294,7 +363,11 @@ final class RevolutionSweep {
     return x;
   }
 
-  private double y(double[] weights, double[] sums, int at) {
+  double y(double[] weights, double[] sums, int at) {
+    return y(weights, sums, at, terms);
+  }
+
+  static double y(double[] weights, double[] sums, int at, int terms) {
     double y = 0;
     for (int term = 0; term < terms; term++) {
       y += weights[WEIGHTS * term + 2] * sums[at + 3 * term + EdgeTable.COSINE];
@@ -303,7 +376,11 @@ final class RevolutionSweep {
     return y;
   }
 
-  private double z(double[] weights, double[] sums, int at) {
+  double z(double[] weights, double[] sums, int at) {
+    return z(weights, sums, at, terms);
+  }
+
+  static double z(double[] weights, double[] sums, int at, int terms) {
     double z = 0;
     for (int term = 0; term < terms; term++) {
       z += weights[WEIGHTS * term + 4] * sums[at + 3 * term + EdgeTable.PLAIN];
@@ -311,7 +388,11 @@ final class RevolutionSweep {
     return z;
   }
 
-  private double t(double[] weights, double[] sums, int at) {
+  double t(double[] weights, double[] sums, int at) {
+    return t(weights, sums, at, terms);
+  }
+
+  static double t(double[] weights, double[] sums, int at, int terms) {
     double force = 0;
     for (int term = 0; term < terms; term++) {
       force += weights[WEIGHTS * term + 5] * sums[at + 3 * term + EdgeTable.PLAIN];

@@ -1,23 +1,58 @@
 package org.standproud.mechanics.holding;
 
+import static org.standproud.mechanics.OutsideValidity.within;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.force.ForceVector;
+import org.standproud.mechanics.holding.contact.ElasticRoot;
+import org.standproud.mechanics.holding.contact.ElasticRoot.Stance;
+import org.standproud.mechanics.holding.contact.HighSpot;
+import org.standproud.mechanics.holding.contact.StockBow;
 import org.standproud.mechanics.holding.jaw.Bearing;
-import org.standproud.mechanics.holding.jaw.JawBearings.Pair;
+import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.mechanics.holding.jaw.RigidLimits;
+import org.standproud.mechanics.holding.slip.GripLimit;
+import org.standproud.mechanics.holding.slip.HoldingLoad;
 import org.standproud.mechanics.holding.slip.JawGrip;
 import org.standproud.mechanics.holding.slip.Margin;
-import org.standproud.setup.Band;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.JawSurface;
+import org.standproud.setup.Material;
+import org.standproud.setup.Packing;
+import org.standproud.setup.PackingKind;
+import org.standproud.setup.Seat;
+import org.standproud.setup.Stock;
+import org.standproud.setup.Stop;
 
 /**
- * The margins of one hold at single values of all that is a band; made once, asked many times. The
- * bearings between their worst, likely and best are interpolated in depth. A push toward the fixed
- * jaw takes its share from the clamping force; a push away from it is not counted on to add any.
+ * One hold at single values of all that is not known; made once, asked many times. A push toward
+ * the fixed jaw takes its share from the clamping force; a push away from it is not counted on to
+ * add any.
  */
 public final class DrawnHold {
 
-  private final HoldingEnds ends;
+  /** The least part of the rigid limit under which stiffness is asked for. */
+  private static final double PROBE = 1e-3;
 
-  private DrawnHold(HoldingEnds ends) {
-    this.ends = ends;
+  private final Hold hold;
+  private final Stock stock;
+  private final HoldingLoad place;
+  private final double gripM;
+  private final double lengthM;
+  private final @Nullable Double fixedLineM;
+  private final @Nullable Double movableLineM;
+
+  private DrawnHold(HoldingInput input) {
+    this.hold = input.hold();
+    this.stock = input.stock();
+    this.place = input.load();
+    this.gripM = Math.min(hold.gripDepthM(), hold.vise().jawHeightM());
+    this.lengthM = Math.min(stock.lengthM(), hold.vise().jawWidthM());
+    this.fixedLineM = JawBearings.lineDepthM(hold, JawSide.FIXED, gripM);
+    this.movableLineM = JawBearings.lineDepthM(hold, JawSide.MOVABLE, gripM);
   }
 
   /**
@@ -39,67 +74,318 @@ public final class DrawnHold {
   }
 
   /**
+   * How the stock stands in its jaws.
+   *
+   * @param margins the margins
+   * @param gapMargin push at which a gap begins over the push there is, the lesser of both ways
+   * @param turningTowardNmPerRad turning stiffness under a push toward the fixed jaw in N m/rad;
+   *     NaN if the push tips the stock
+   * @param turningAwayNmPerRad the same the other way
+   * @param translationNPerM stiffness of the root across the jaws in N/m
+   * @param contactHeightM gripped height that stays on the fixed jaw in m; NaN if it tips
+   * @param pressureRatio greatest pressure of a jaw or of packing over yield; NaN if it tips
+   * @param bowM bow of the stock in its grip in m
+   * @param rocks whether a high spot or a lifting jaw leaves it room to rock
+   * @param clampLossShare share of a push toward the fixed jaw that is lost from the clamping force
+   */
+  public record State(
+      Margins margins,
+      double gapMargin,
+      double turningTowardNmPerRad,
+      double turningAwayNmPerRad,
+      double translationNPerM,
+      double contactHeightM,
+      double pressureRatio,
+      double bowM,
+      boolean rocks,
+      double clampLossShare) {
+
+    /** Whether it holds: every margin at least one, and the stock stands. */
+    public boolean holds() {
+      return margins.least() >= 1 && turningTowardNmPerRad > 0 && turningAwayNmPerRad > 0;
+    }
+  }
+
+  /**
    * The hold of an input, of whose load only the place counts.
    *
    * @param input the hold
    * @throws OutsideValidity if a value lies outside the range of a formula
    */
   public static DrawnHold of(HoldingInput input) {
-    return new DrawnHold(HoldingEnds.of(input));
+    within("stock length", input.stock().lengthM(), 1e-3, 5, "m");
+    within("stock thickness", input.stock().thicknessM(), 1e-4, 1, "m");
+    within("grip depth", input.hold().gripDepthM(), 1e-3, 0.5, "m");
+    within("jaw height", input.hold().vise().jawHeightM(), 1e-3, 0.5, "m");
+    within(
+        "tilt of the movable jaw", input.hold().vise().movableJawLiftRad().high(), 0, 0.05, "rad");
+    for (Packing packing : input.hold().packing()) {
+      within("size of the packing", packing.sizeM(), 1e-5, 0.1, "m");
+    }
+    return new DrawnHold(input);
   }
 
-  /** Clamping force over its band in N. */
-  public Band clampingForceN() {
-    return ends.clampingForceN();
+  /** Gripped height that the jaw faces cover in m. */
+  public double gripM() {
+    return gripM;
   }
 
-  /** Friction over its band. */
-  public Band friction() {
-    return ends.friction();
+  /** Size of the wire at the movable jaw in m, or of the one that could be laid there. */
+  public double wireSizeM() {
+    return HoldingEnds.wireSizeM(JawBearings.packing(hold, JawSide.MOVABLE), gripM);
+  }
+
+  /** Length of jaw in contact in m. */
+  public double lengthM() {
+    return lengthM;
   }
 
   /**
-   * The margins at one draw.
+   * How it stands at one draw.
    *
    * @param draw single values
    */
-  public Margins at(HoldDraw draw) {
-    HoldingEnd likely = ends.likely();
-    HoldingEnd end =
-        new HoldingEnd(
-            likely.input(),
-            likely.gripM(),
-            likely.lengthM(),
-            draw.clampingForceN(),
+  public State at(HoldDraw draw) {
+    double share = draw.movableJawNPerM() / (draw.movableJawNPerM() + draw.fixedJawNPerM());
+    double n = draw.clampingForceN();
+    RigidLimits limits = new RigidLimits(movable(draw), fixed(), heightM(), share);
+    RigidLimits kept = new RigidLimits(movable(draw), fixed(), heightM(), 0);
+    double towardN = limits.towardFixedN(n);
+    double awayN = kept.awayN(n);
+    JawGrip grip = grip(draw, towardN, awayN);
+    GripLimit all =
+        new GripLimit(
+            n,
             draw.friction(),
-            draw.peaks(),
-            between(ends.adverse().toward(), likely.toward(), ends.favourable().toward(), draw),
-            between(ends.adverse().away(), likely.away(), ends.favourable().away(), draw),
-            draw.movableJawNPerM() / (draw.movableJawNPerM() + draw.fixedJawNPerM()),
-            0,
-            likely.root(),
-            likely.movableLineM(),
-            likely.leanRad());
-    JawGrip grip = end.grip();
-    return new Margins(
-        end.combinedMargin(),
-        grip.slipMargin(draw.peaks()),
-        grip.liftMargin(draw.peaks()),
-        Margin.of(end.limitTowardN(), draw.peaks().towardFixedN()),
-        Margin.of(end.limitAwayN(), draw.peaks().awayN()));
+            share,
+            heightM(),
+            Math.abs(place.xPositionM()),
+            stock.thicknessM(),
+            gripM,
+            lengthM,
+            movable(draw),
+            fixed(),
+            grip.seated(),
+            grip.stopPlusX(),
+            grip.stopMinusX());
+    Margins margins =
+        new Margins(
+            combined(all, draw),
+            grip.slipMargin(draw.peaks()),
+            grip.liftMargin(draw.peaks()),
+            Margin.of(towardN, draw.peaks().towardFixedN()),
+            Margin.of(awayN, draw.peaks().awayN()));
+    Faces faces = new Faces(draw);
+    double pushN = draw.peaks().towardFixedN();
+    double pullN = draw.peaks().awayN();
+    Stand pushed = faces.stand(Math.max(pushN, PROBE * towardN), share);
+    Stand pulled = faces.stand(-Math.max(pullN, PROBE * awayN), share);
+    return new State(
+        margins,
+        gapMargin(draw, share),
+        pushed.turningNmPerRad(),
+        pulled.turningNmPerRad(),
+        faces.root.fixedSideNPerM(),
+        fixedLineM != null ? 0 : Math.min(pushed.contactM(), pulled.contactM()),
+        pressureRatio(draw, pushed, pulled),
+        bowM(draw, faces),
+        Math.max(faces.fixedSpot.gapM(), faces.movableSpot.gapM()) * (heightM() + gripM) / gripM
+            > JawBearings.HARMLESS_ROCK_M,
+        share);
   }
 
-  private static Pair between(Pair worst, Pair likely, Pair best, HoldDraw draw) {
-    Pair other = draw.bearing() < 0 ? worst : best;
-    double share = Math.abs(draw.bearing());
-    return new Pair(
-        between(likely.movable(), other.movable(), share),
-        between(likely.fixed(), other.fixed(), share));
+  private double heightM() {
+    return place.heightAboveJawM();
   }
 
-  private static Bearing between(Bearing from, Bearing to, double share) {
-    return new Bearing(
-        from.shallowestM() + share * (to.shallowestM() - from.shallowestM()),
-        from.deepestM() + share * (to.deepestM() - from.deepestM()));
+  private Bearing fixed() {
+    return fixedLineM == null ? Bearing.wholeFace(gripM) : Bearing.lineAt(fixedLineM);
+  }
+
+  private Bearing movable(HoldDraw draw) {
+    return movableLineM == null
+        ? new Bearing(gripM / 2 * (1 - draw.bearing()), gripM / 2 * (1 + draw.bearing()))
+        : Bearing.lineAt(movableLineM);
+  }
+
+  private double gapMargin(HoldDraw draw, double share) {
+    JawBearings.Pair pair = new JawBearings.Pair(movable(draw), fixed()).withoutGap(gripM);
+    double n = draw.clampingForceN();
+    double toward = new RigidLimits(pair.movable(), pair.fixed(), heightM(), share).towardFixedN(n);
+    double away = new RigidLimits(pair.movable(), pair.fixed(), heightM(), 0).awayN(n);
+    return Math.min(
+        Margin.of(toward, draw.peaks().towardFixedN()), Margin.of(away, draw.peaks().awayN()));
+  }
+
+  private JawGrip grip(HoldDraw draw, double towardN, double awayN) {
+    Seat seat = hold.seat();
+    Stop stop = hold.stop();
+    return new JawGrip(
+        draw.clampingForceN(),
+        draw.friction(),
+        towardN,
+        awayN,
+        lengthM,
+        stock.thicknessM(),
+        gripM,
+        seat == Seat.PARALLELS || seat == Seat.BED,
+        stop == Stop.PLUS_X || stop == Stop.BOTH,
+        stop == Stop.MINUS_X || stop == Stop.BOTH);
+  }
+
+  private static double combined(GripLimit grip, HoldDraw draw) {
+    double least = Margin.GREATEST;
+    for (ForceVector force : draw.corners()) {
+      least = grip.margin(force.xN(), force.yN(), force.zN(), least);
+    }
+    return least;
+  }
+
+  private double pressureRatio(HoldDraw draw, Stand pushed, Stand pulled) {
+    double face;
+    if (fixedLineM != null) {
+      face =
+          Math.max(
+              againstFixedLinePa(draw, fixedLineM, draw.peaks().towardFixedN()),
+              againstFixedLinePa(draw, fixedLineM, -draw.peaks().awayN()));
+    } else {
+      face = Math.max(pushed.pressurePa(), pulled.pressurePa());
+    }
+    double packing =
+        PackingLine.hardYieldRatio(
+            hold, stock.material(), draw, lengthM, draw.modulusPa(), draw.yieldPa());
+    double ratio = Math.max(face / draw.yieldPa(), packing);
+    return Double.isFinite(ratio) ? Math.min(Margin.GREATEST, ratio) : Double.NaN;
+  }
+
+  /** Pressure on the movable face, which alone takes the moment: triangular over what bears. */
+  private double againstFixedLinePa(HoldDraw draw, double depthM, double forceN) {
+    double n = draw.clampingForceN();
+    double moment = (n + forceN) * depthM + heightM() * forceN;
+    double fromEdge = Math.min(moment / n, gripM - moment / n);
+    return fromEdge <= 0 ? Double.NaN : 2 * n / (Math.min(gripM, 3 * fromEdge) * lengthM);
+  }
+
+  private double bowM(HoldDraw draw, Faces faces) {
+    Double line = movableLineM != null ? movableLineM : fixedLineM;
+    double part = line != null ? 1 : Math.max(faces.fixedSpot.share(), faces.movableSpot.share());
+    if (part == 0) {
+      return 0;
+    }
+    Material material = stock.material();
+    return part
+        * StockBow.of(
+                draw.clampingForceN(),
+                line == null ? draw.spotPlace() * gripM : line,
+                gripM,
+                lengthM,
+                stock.thicknessM(),
+                draw.modulusPa(),
+                material.poissonsRatio())
+            .bowM();
+  }
+
+  /** Both faces with a high spot on one of them. */
+  private final class Faces {
+    private final JawRoot root;
+    private final HighSpot fixedSpot;
+    private final HighSpot movableSpot;
+    private final double liftRad;
+    private final double wireM = movableLineM == null ? Double.NaN : movableLineM;
+
+    Faces(HoldDraw draw) {
+      this.root =
+          new JawRoot(
+              hold,
+              draw.jointCoefficient(),
+              band -> band.part(draw.packingPlace()),
+              draw.fixedJawNPerM(),
+              draw.movableJawNPerM(),
+              lengthM,
+              gripM,
+              draw.clampingForceN());
+      this.liftRad = draw.liftRad();
+      this.fixedSpot = spot(draw, JawSide.FIXED);
+      this.movableSpot = spot(draw, JawSide.MOVABLE);
+    }
+
+    private HighSpot spot(HoldDraw draw, JawSide side) {
+      boolean here = draw.spotAtFixedJaw() == (side == JawSide.FIXED);
+      double worn =
+          side == JawSide.FIXED && hold.vise().jawSurface() == JawSurface.WORN
+              ? JawBearings.WORN_JAW_M
+              : 0;
+      Packing packing = JawBearings.packing(hold, side);
+      double height = Math.max(here ? draw.spotM() : 0, worn) - JawBearings.takenUpM(packing);
+      boolean line =
+          packing != null
+              && (packing.kind() == PackingKind.WIRE || packing.kind() == PackingKind.STRIP);
+      return HighSpot.of(
+          line ? 0 : Math.max(0, height),
+          draw.spotPlace() * gripM,
+          root.layer(side),
+          lengthM,
+          gripM,
+          draw.clampingForceN(),
+          4
+              * draw.modulusPa()
+              * gripM
+              * Math.pow(stock.thicknessM() / Math.max(draw.spotSpanM(), 1e-3), 3),
+          3 * draw.yieldPa() * draw.spotSpanM() * draw.spotSpanM() / 9);
+    }
+
+    private ElasticRoot elastic(double clampingForceN) {
+      return new ElasticRoot(
+          root.tilting(JawSide.FIXED, root.fixedJawNPerM()) * fixedSpot.turningLeft(wireM),
+          movableLineM == null
+              ? Double.valueOf(
+                  root.tilting(JawSide.MOVABLE, root.movableJawNPerM())
+                      * movableSpot.turningLeft(Double.NaN))
+              : null,
+          movableLineM == null ? 0 : movableLineM,
+          lengthM,
+          gripM,
+          clampingForceN,
+          liftRad);
+    }
+
+    /** How the stock stands under a push; the rock on a spot is in its turning stiffness. */
+    Stand stand(double forceN, double share) {
+      if (fixedLineM != null) {
+        double hinge =
+            movableLineM == null
+                ? root.movableFaceNmPerRad() * movableSpot.turningLeft(Double.NaN)
+                : 0;
+        return new Stand(hinge, 0, Double.NaN);
+      }
+      double clampN = root.clampingForceN() - share * Math.max(forceN, 0);
+      if (forceN == 0 || clampN <= 1) {
+        return Stand.TIPS;
+      }
+      ElasticRoot elastic = elastic(clampN);
+      Optional<Stance> rest = elastic.under(0, heightM());
+      Optional<Stance> loaded = elastic.under(forceN, heightM());
+      if (rest.isEmpty() || loaded.isEmpty()) {
+        return Stand.TIPS;
+      }
+      double momentNm = Math.abs(forceN) * heightM();
+      double turnRad =
+          Math.abs(loaded.get().turnRad() - rest.get().turnRad())
+              + fixedSpot.freeTurnRad(momentNm, clampN, wireM)
+              + movableSpot.freeTurnRad(momentNm, clampN, Double.NaN);
+      return new Stand(
+          momentNm / turnRad, loaded.get().fixedContactM(), loaded.get().peakPressurePa());
+    }
+  }
+
+  /**
+   * How the stock stands under one push.
+   *
+   * @param turningNmPerRad moment over turn; NaN if it tips, nothing for a hinge
+   * @param contactM gripped height on the fixed jaw in m; NaN if it tips
+   * @param pressurePa greatest pressure on a face in Pa; NaN if it tips
+   */
+  private record Stand(double turningNmPerRad, double contactM, double pressurePa) {
+    static final Stand TIPS = new Stand(Double.NaN, Double.NaN, Double.NaN);
   }
 }

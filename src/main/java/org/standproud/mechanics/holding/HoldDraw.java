@@ -1,5 +1,7 @@
 package org.standproud.mechanics.holding;
 
+import java.util.List;
+import org.standproud.mechanics.force.ForceVector;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 
 /**
@@ -7,15 +9,38 @@ import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
  *
  * @param clampingForceN clamping force in N
  * @param friction friction of the weaker face
- * @param bearing where the jaws bear: -1 worst, 0 likely, 1 best
+ * @param bearing part of its face on either side of its middle that the movable jaw may bear on
+ *     when it is pushed over, 0 to 1
+ * @param spotM height of a high spot on a gripped face in m
+ * @param spotPlace its depth below the jaw top as a part of the grip, 0 to 1
+ * @param spotSpanM how far apart the stock bears on either side of it along the jaws, in m
+ * @param spotAtFixedJaw whether it lies at the fixed jaw
  * @param fixedJawNPerM stiffness of the fixed jaw in N/m
  * @param movableJawNPerM stiffness of the movable jaw in N/m
- * @param peaks greatest forces each way
+ * @param liftRad lift of the movable jaw in rad
+ * @param jointCoefficient coefficient of the law of pressed faces
+ * @param packingPlace place in the band of the modulus of packing, 0 to 1
+ * @param packingYieldPlace place in the band of its yield, 0 to 1
+ * @param modulusPa Young's modulus of the stock in Pa
+ * @param yieldPa yield of the stock in Pa
+ * @param peaks greatest forces each way, rebound included
+ * @param corners the forces that act, each at one moment
  */
 public record HoldDraw(
     double clampingForceN,
     double friction,
     double bearing,
+    double spotM,
+    double spotPlace,
+    double spotSpanM,
+    boolean spotAtFixedJaw,
     double fixedJawNPerM,
     double movableJawNPerM,
-    Peaks peaks) {}
+    double liftRad,
+    double jointCoefficient,
+    double packingPlace,
+    double packingYieldPlace,
+    double modulusPa,
+    double yieldPa,
+    Peaks peaks,
+    List<ForceVector> corners) {}

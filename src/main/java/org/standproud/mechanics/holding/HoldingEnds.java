@@ -85,7 +85,7 @@ record HoldingEnds(
   }
 
   /** Without a line of packing a wire of 3 mm is thought of, or of a third of a shallow grip. */
-  private static double wireSizeM(@Nullable Packing packing, double gripM) {
+  static double wireSizeM(@Nullable Packing packing, double gripM) {
     return packing != null && packing.kind() == PackingKind.WIRE
         ? Math.min(packing.sizeM(), gripM)
         : Math.min(3e-3, gripM / 3);

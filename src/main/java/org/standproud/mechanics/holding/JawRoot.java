@@ -74,13 +74,15 @@ record JawRoot(
     return series(layer(JawSide.MOVABLE) * lengthM * gripM, movableJawNPerM);
   }
 
-  private double tilting(JawSide side, double jawNPerM) {
+  /** Layer of one face with the tilt of its jaw in series, in Pa/m. */
+  double tilting(JawSide side, double jawNPerM) {
     double height = hold.vise().jawHeightM();
     double jawAsLayer = 12 * jawNPerM * height * height / (lengthM * Math.pow(gripM, 3));
     return series(layer(side), jawAsLayer);
   }
 
-  private double layer(JawSide side) {
+  /** Layer of one face and its packing in Pa/m. */
+  double layer(JawSide side) {
     double pressure = clampingForceN / (lengthM * gripM);
     double joint = JointStiffness.stiffnessPaPerM(jointCoefficient, pressure);
     Packing packing = JawBearings.packing(hold, side);

@@ -10,6 +10,7 @@ import org.standproud.mechanics.holding.jaw.JawBearings;
 import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.slip.Margin;
 import org.standproud.setup.Band;
+import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Material;
 import org.standproud.setup.Packing;
@@ -48,6 +49,36 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
             Margin.of(yield.low(), soft.stressPa()),
             Margin.of(yield.high(), stiff.stressPa())),
         Band.spanning(mean.bowM(), soft.bowM(), wire == null ? 0 : stiff.bowM()));
+  }
+
+  /**
+   * Hertz pressure of a wire at least as hard as the stock over what begins to flow the stock;
+   * nothing for any softer packing, which is meant to yield, or for packing without a line.
+   */
+  static double hardYieldRatio(
+      Hold hold,
+      Material material,
+      HoldDraw draw,
+      double lengthM,
+      double stockYoungsPa,
+      double stockYieldPa) {
+    double ratio = 0;
+    for (Packing piece : hold.packing()) {
+      PackingBody body = PackingBody.of(piece.material());
+      if (piece.kind() == PackingKind.WIRE
+          && body.yieldPa().likely() >= material.yieldPa().likely()) {
+        ratio =
+            at(
+                    piece,
+                    body,
+                    material,
+                    draw.clampingForceN() / lengthM,
+                    body.youngsPa().part(draw.packingPlace()),
+                    stockYoungsPa)
+                .yieldRatio(Math.min(body.yieldPa().part(draw.packingYieldPlace()), stockYieldPa));
+      }
+    }
+    return ratio;
   }
 
   private static @Nullable Packing line(HoldingInput input, JawSide side, HoldingEnds ends) {

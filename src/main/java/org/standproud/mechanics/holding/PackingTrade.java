@@ -59,6 +59,11 @@ public record PackingTrade(
         BestPackingDepth.deepestM(gripM, ends.wireSizeM()));
   }
 
+  /** The same with the best depth found in another way. */
+  public PackingTrade withBest(Band depthM) {
+    return new PackingTrade(points, depthM, shallowestM, deepestM);
+  }
+
   private static Point point(HoldingEnds ends, double depthM) {
     return new Point(
         depthM,

@@ -158,20 +158,10 @@ public record ViseHolding(
   private static List<Assumption> assumptions(HoldingInput input, HoldingEnds ends) {
     List<Assumption> all = new ArrayList<>(ends.assumptions());
     if (input.hold().seat() == null) {
-      all.add(
-          new Assumption(
-              "hold.seat",
-              "nothing taken under the stock",
-              "conservative choice",
-              "what the underside of the stock sits on"));
+      all.add(HoldAssumptions.SEAT);
     }
     if (input.hold().stop() == null) {
-      all.add(
-          new Assumption(
-              "hold.stop",
-              "no stop taken at either end",
-              "conservative choice",
-              "whether a stop stands at either end"));
+      all.add(HoldAssumptions.STOP);
     }
     return all;
   }

@@ -12,6 +12,7 @@ import java.util.Map;
 public final class RememberedPlates {
 
   private final Map<PlateInput, PlateResponse> kept;
+  private final Map<PlateInput, PlateSurface> surfaces;
 
   /**
    * An empty memory.
@@ -23,15 +24,19 @@ public final class RememberedPlates {
     if (capacity < 1) {
       throw new IllegalArgumentException("capacity must be at least 1, got " + capacity);
     }
-    this.kept =
-        new LinkedHashMap<>(16, 0.75f, true) {
-          private static final long serialVersionUID = 1L;
+    this.kept = leastUsed(capacity);
+    this.surfaces = leastUsed(capacity);
+  }
 
-          @Override
-          protected boolean removeEldestEntry(Map.Entry<PlateInput, PlateResponse> eldest) {
-            return super.size() > capacity;
-          }
-        };
+  private static <T> Map<PlateInput, T> leastUsed(int capacity) {
+    return new LinkedHashMap<>(16, 0.75f, true) {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      protected boolean removeEldestEntry(Map.Entry<PlateInput, T> eldest) {
+        return super.size() > capacity;
+      }
+    };
   }
 
   /**
@@ -52,6 +57,17 @@ public final class RememberedPlates {
       kept.put(input, response);
     }
     return response;
+  }
+
+  /**
+   * One stock on any root.
+   *
+   * @param stock its sizes and material; its root does not matter, but has to be the same always
+   */
+  public PlateSurface surface(PlateInput stock) {
+    synchronized (surfaces) {
+      return surfaces.computeIfAbsent(stock, PlateSurface::new);
+    }
   }
 
   /** How many responses are held. */

@@ -95,6 +95,17 @@ final class StandingStock {
         remarks());
   }
 
+  /** Flexibility at an end of the top edge on the likely hold, frequencies, modal stiffnesses. */
+  void corner(int modesEach, double[] numbers) {
+    PlatePoint corner = new PlatePoint(input.lengthM() / 2, input.stickOutM());
+    numbers[0] = likely.flexibility(corner);
+    for (int m = 0; m < 2 * modesEach; m++) {
+      Mode mode = likely.mode(m % 2, m / 2, corner);
+      numbers[1 + m] = mode.frequencyHz();
+      numbers[1 + 2 * modesEach + m] = mode.stiffnessNPerM();
+    }
+  }
+
   EdgeFlexibility edge(int places) {
     List<EdgeFlexibility.Place> edge = new ArrayList<>(places);
     for (int i = 0; i < places; i++) {

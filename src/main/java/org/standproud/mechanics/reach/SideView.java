@@ -36,19 +36,24 @@ public final class SideView {
   private final Setup setup;
   private final double fromX;
   private final double toX;
+  private final List<Envelope> allSwept;
 
   /**
    * The view of a set-up.
    *
    * @param setup a set-up whose sizes were checked
    */
-  SideView(Setup setup) {
+  public SideView(Setup setup) {
     this.setup = setup;
     PassPath path = PassPath.of(setup);
     double half = path.stockLengthM() / 2;
     boolean forward = setup.cut().feed() == FeedDirection.PLUS_X;
     this.fromX = -half - (forward ? path.leadInM() : path.runOutM());
     this.toX = half + (forward ? path.runOutM() : path.leadInM());
+    this.allSwept =
+        CutterPart.of(setup.cutter(), setup.stickOutM() - setup.cut().axialDepthM()).stream()
+            .map(part -> swept(part, fromX, toX))
+            .toList();
   }
 
   /**
@@ -68,9 +73,22 @@ public final class SideView {
   }
 
   /** The same with the top of the stops at one height above the jaw top in m. */
-  double toStopM(double topM) {
+  public double toStopM(double topM) {
     return stops(topM).stream()
         .flatMapToDouble(stop -> swept().stream().mapToDouble(s -> Outline.marginM(s, stop)))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The same with something that stands at each end of the stock, whatever it is called. */
+  public double toBlocksM(double topM) {
+    double half = setup.stock().lengthM() / 2;
+    double bottomM = -setup.hold().vise().jawHeightM();
+    return List.of(
+            Outline.box(-half - STOP_LENGTH_M, -half, bottomM, topM),
+            Outline.box(half, half + STOP_LENGTH_M, bottomM, topM))
+        .stream()
+        .flatMapToDouble(block -> swept().stream().mapToDouble(s -> Outline.marginM(s, block)))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }
@@ -106,11 +124,15 @@ public final class SideView {
   }
 
   private List<Envelope> swept() {
-    return parts().stream().map(this::swept).toList();
+    return allSwept;
   }
 
   /** What a part sweeps from lead-in to run-out. */
   Envelope swept(CutterPart part) {
+    return swept(part, fromX, toX);
+  }
+
+  private static Envelope swept(CutterPart part, double fromX, double toX) {
     double radius = part.diameterM() / 2;
     return Outline.box(fromX - radius, toX + radius, part.fromZ(), part.toZ());
   }

@@ -4,18 +4,15 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.random.RandomGenerator;
-import org.hipparchus.random.Well19937c;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.holding.DrawnHold.Margins;
+import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /**
- * How likely a proposed hold is to hold. Every input that is a band, and every band of the models,
- * is drawn on its own from a {@link Triangle}; a draw holds if the combined margin and the margins
- * of slip, lift and tip alone all reach the least margin. The generator is WELL19937c with the seed
- * of the plan.
+ * How likely a proposed hold is to hold, from the joint sample of everything that is not known; a
+ * draw holds if the stock stands and the combined margin and the margins of slip, lift and tip
+ * alone all reach the least margin.
  *
  * <p>The standard error is {@code sqrt(p (1 - p)/n)} of the binomial, with p drawn toward one half
  * by one draw each way so that it is not nothing when all or none hold. It is the error of the
@@ -41,6 +38,7 @@ public record HoldingChance(
     List<Contribution> measureFirst) {
 
   private static final int GROUPS = 20;
+  private static final int LEAST_A_GROUP = 25;
 
   /** Copies the list. */
   public HoldingChance {
@@ -56,23 +54,19 @@ public record HoldingChance(
    * @throws OutsideValidity if an input is outside the range of the formulas
    */
   public static Optional<HoldingChance> of(Setup setup, SamplingPlan plan) {
-    return Draws.of(setup).map(draws -> sampled(draws, plan));
+    JointSample sample = JointSample.of(setup, plan.samples(), plan.seed());
+    return DrawnCut.of(setup, sample).map(cut -> of(cut, plan));
   }
 
-  private static HoldingChance sampled(Draws draws, SamplingPlan plan) {
-    RandomGenerator random = new Well19937c(plan.seed());
-    int n = plan.samples();
+  /** The chance of a cut that was drawn already. */
+  public static HoldingChance of(DrawnCut cut, SamplingPlan plan) {
+    int n = cut.sample().draws();
     double[] least = new double[n];
-    double[][] drawn = new double[Unknown.values().length][n];
     int holds = 0;
-    for (int i = 0; i < n; i++) {
-      int draw = i;
-      for (Unknown unknown : Unknown.values()) {
-        drawn[unknown.ordinal()][draw] = Triangle.at(draws.band(unknown), random.nextDouble());
-      }
-      Margins margins = draws.margins(unknown -> drawn[unknown.ordinal()][draw]);
-      least[draw] = margins.least();
-      holds += least[draw] >= plan.leastMargin() ? 1 : 0;
+    for (int draw = 0; draw < n; draw++) {
+      DrawnHold.State state = cut.state(draw);
+      least[draw] = state == null ? 0 : state.margins().least();
+      holds += state != null && state.holds() && least[draw] >= plan.leastMargin() ? 1 : 0;
     }
     double toHalf = (holds + 1.0) / (n + 2.0);
     double[] sorted = least.clone();
@@ -82,14 +76,15 @@ public record HoldingChance(
         (double) holds / n,
         Math.sqrt(toHalf * (1 - toHalf) / n),
         new Band(sorted[n / 20], sorted[n / 2], sorted[n - 1 - n / 20]),
-        contributions(draws, drawn, least));
+        contributions(cut.sample(), least));
   }
 
-  private static List<Contribution> contributions(Draws draws, double[][] drawn, double[] least) {
-    CorrelationRatio ratio = new CorrelationRatio(least, GROUPS);
+  private static List<Contribution> contributions(JointSample sample, double[] least) {
+    CorrelationRatio ratio =
+        new CorrelationRatio(least, Math.min(GROUPS, least.length / LEAST_A_GROUP));
     return Arrays.stream(Unknown.values())
-        .filter(unknown -> !draws.band(unknown).isExact())
-        .map(unknown -> new Contribution(unknown, ratio.of(drawn[unknown.ordinal()])))
+        .filter(unknown -> unknown.decidesTheHold() && !sample.isExact(unknown))
+        .map(unknown -> new Contribution(unknown, ratio.of(sample.of(unknown))))
         .sorted(Comparator.comparingDouble(Contribution::share).reversed())
         .toList();
   }

@@ -3,6 +3,7 @@ package org.standproud.mechanics.sampling;
 import static org.standproud.mechanics.OutsideValidity.within;
 
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.evidence.Sample;
 
 /**
  * How to sample.
@@ -13,8 +14,8 @@ import org.standproud.mechanics.OutsideValidity;
  */
 public record SamplingPlan(int samples, long seed, double leastMargin) {
 
-  /** 2,000 draws against a margin of 1. */
-  public static final SamplingPlan USUAL = new SamplingPlan(2_000, 20_261_125L, 1);
+  /** The draws of the evidence against a margin of 1. */
+  public static final SamplingPlan USUAL = new SamplingPlan(Sample.DRAWS, 20_261_125L, 1);
 
   /**
    * Refuses a plan that says nothing.

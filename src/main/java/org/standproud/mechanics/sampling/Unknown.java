@@ -1,38 +1,163 @@
 package org.standproud.mechanics.sampling;
 
-/** What is drawn, with the request path a better value would come in by. */
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is drawn, with the request path by which a better value comes in. Each is one dimension of
+ * the joint sample, in this order: a new one goes to the end, so that the others keep their draws.
+ */
 public enum Unknown {
-  /** kc1.1 of the stock. */
+  /** kc1.1 of the stock, its published exponent with it. */
   SPECIFIC_FORCE("specific cutting force of the stock", "stock.material"),
-  /** mc of the stock. */
+  /** mc of the stock, as far as kc1.1 leaves it open. */
   EXPONENT("chip exponent of the stock", "stock.material"),
-  /** Wear, process, tool and rake together. */
-  FORCE_FACTOR("state of the edges", "cutter.edge"),
+  /** Wear of the edges, with all that goes with it. */
+  WEAR("state of the edges", "cutter.edge", "look at the edges with a loupe"),
+  /** Milling against turning, from which the published figures come. */
+  PROCESS("milling against turning, where the figures of the stock come from", "stock.material"),
+  /** High-speed steel against carbide. */
+  TOOL("force of high-speed steel against carbide", "cutter.toolMaterial"),
+  /** Effect of the rake. */
+  RAKE("effect of the rake", "cutter.rake"),
   /** Normal to tangential force. */
-  NORMAL_RATIO("thrust of the edges against their pull", "cutter.edge"),
+  NORMAL_RATIO(
+      "thrust of the edges against their pull", "cutter.edge", "look at the edges with a loupe"),
   /** Along-edge to tangential force. */
   LIFT_RATIO("lift of the helix", "cutter.helix"),
   /** Feed per tooth. */
-  FEED("feed per tooth", "cut.feedPerTooth"),
+  FEED("feed per tooth", "cut.feedPerTooth", "feed by power, or time a stretch of the table"),
   /** Run-out. */
-  RUN_OUT("run-out of the cutter", "cutter.runOut"),
-  /** Clamping force. */
-  CLAMPING_FORCE("clamping force", "hold.clampingForce"),
-  /** Jaw friction. */
-  FRICTION("friction of the jaws", "hold.jawFriction"),
-  /** Bearing of the jaws. */
-  BEARING("where the jaws bear", "hold.packing"),
+  RUN_OUT("run-out of the cutter", "cutter.runOut", "indicate the cutter in the spindle"),
+  /** Clamping force, or the torque on the handle that gives it. */
+  CLAMPING_FORCE(
+      "clamping force",
+      "hold.clampingForce",
+      "pull the handle with a torque wrench, or put a load cell between the jaws"),
+  /** Friction in the screw of the vise, thread and collar alike. */
+  SCREW_FRICTION(
+      "friction in the screw of the vise",
+      "hold.clampingForce",
+      "put a load cell between the jaws once at a known torque"),
+  /** Jaw friction, of both jaws from one wiping. */
+  FRICTION(
+      "friction of the jaws",
+      "hold.jawFriction",
+      "clamp lightly with a known force and pull the stock along the jaws with a spring balance"),
+  /** How much of its face the movable jaw bears on when it is pushed over. */
+  BEARING(
+      "where the movable jaw bears",
+      "hold.packing",
+      "lay a soft wire at the movable jaw, so that it bears where the wire lies"),
+  /** Height of a high spot. */
+  HIGH_SPOT(
+      "high spots of the gripped faces",
+      "stock.highSpot",
+      "lay a straight edge on the gripped faces and find the gap with feelers"),
+  /** Place of the high spot between jaw top and bottom of the grip. */
+  SPOT_PLACE(
+      "where the high spot lies",
+      "stock.highSpot",
+      "blue the gripped faces and see where they bear"),
+  /** Which jaw the high spot bears on. */
+  SPOT_SIDE(
+      "which jaw the high spot bears on",
+      "stock.highSpot",
+      "blue the gripped faces and see where they bear"),
   /** Stiffness of the fixed jaw. */
-  FIXED_JAW("stiffness of the fixed jaw", "hold.vise"),
+  FIXED_JAW(
+      "stiffness of the fixed jaw",
+      "hold.vise",
+      "push the jaw with a known force and read an indicator on it"),
   /** Stiffness of the movable jaw. */
-  MOVABLE_JAW("stiffness of the movable jaw", "hold.vise");
+  MOVABLE_JAW(
+      "stiffness of the movable jaw",
+      "hold.vise",
+      "push the jaw with a known force and read an indicator on it"),
+  /** Lift of the movable jaw. */
+  JAW_LIFT("lift of the movable jaw", "hold.vise"),
+  /** How far pressed faces give. */
+  JOINT("how far the pressed faces give", "stock.surface"),
+  /** Stiffness of packing that covers a face. */
+  PACKING("give of the packing", "hold.packing"),
+  /** Yield of packing. */
+  PACKING_YIELD("hardness of the packing", "hold.packing"),
+  /** Young's modulus of the stock. */
+  MODULUS("modulus of the stock", "stock.material"),
+  /** Yield of the stock. */
+  YIELD("yield of the stock", "stock.material"),
+  /** Damping of the standing stock. */
+  DAMPING("damping of the stock in its vise", "stock.damping"),
+  /** Friction of the X slide. */
+  SLIDE_FRICTION(
+      "friction of the table slide",
+      "machine.slideFriction",
+      "pull the table with a spring balance"),
+  /** Force of the gib. */
+  GIB("force of the gib", "machine.gibPreload"),
+  /** Drag of a slide that is partly locked. */
+  SLIDE_LOCK(
+      "drag of the table lock",
+      "cut.slideLocked",
+      "say whether the X slide is partly locked, and pull the table with a spring balance"),
+  /** Stiffness of the spindle. */
+  SPINDLE(
+      "stiffness of the spindle",
+      "machine.spindleStiffness",
+      "push the spindle with a known force and read an indicator on it"),
+  /** Point about which the spindle tilts. */
+  SPINDLE_PIVOT("where the spindle tilts", "machine.spindleStiffness"),
+  /** Modulus of the tool material. */
+  TOOL_MODULUS("modulus of the tool", "cutter.toolMaterial"),
+  /** Strength of the tool or of its arbor. */
+  TOOL_STRENGTH("strength of the tool", "cutter.toolMaterial"),
+  /** Least chip over the rounding of the edge. */
+  LEAST_CHIP("least chip that an edge cuts", "cutter.edgeRadius"),
+  /** Rounding of the edge. */
+  EDGE_ROUNDING("rounding of the edges", "cutter.edge"),
+  /** Power at the cutter over power at the motor. */
+  EFFICIENCY("losses between motor and cutter", "machine.driveEfficiency"),
+  /** Distance of the feed marks: one tooth or one turn apart. */
+  FEED_MARKS("how level the teeth stand", "cutter.runOut"),
+  /** Roughness over that of the feed marks. */
+  ROUGHENING("how cleanly the edges cut", "cutter.edge"),
+  /** Whether a stop that is not spoken of stands there. */
+  STOP(
+      "whether a stop stands at either end",
+      "hold.stop",
+      "say whether a stop stands at either end"),
+  /** Height of a stop. */
+  STOP_HEIGHT(
+      "height of the stop", "hold.stopHeight", "measure the top of the stop above the jaws"),
+  /** Whether the underside is seated. */
+  SEAT("what the underside of the stock sits on", "hold.seat", "say what the underside sits on"),
+  /** Whether a high place is a bow or a bump. */
+  SPOT_SPAN(
+      "how long the high spot is",
+      "stock.highSpot",
+      "blue the gripped faces and see where they bear");
 
   private final String words;
   private final String path;
+  private final @Nullable String measure;
 
   Unknown(String words, String path) {
+    this(words, path, null);
+  }
+
+  Unknown(String words, String path, @Nullable String measure) {
     this.words = words;
     this.path = path;
+    this.measure = measure;
+  }
+
+  /** How a shop would find it out; null for what only a laboratory can. */
+  public @Nullable String measure() {
+    return measure;
+  }
+
+  /** Whether the margins of a hold hang on it. */
+  boolean decidesTheHold() {
+    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN;
   }
 
   /** As a machinist would say it. */

@@ -39,7 +39,7 @@ public record Stability(
   private static final double MANY_WAVES = 10;
 
   /** A mode this many times as stiff as the softest has its node at the tool and is left out. */
-  private static final double NODE = 1e4;
+  public static final double NODE = 1e4;
 
   /** Copies the list. */
   public Stability {
@@ -63,6 +63,15 @@ public record Stability(
    * @param reason the numbers behind it
    */
   public record Caution(Doubt doubt, String reason) {}
+
+  /**
+   * Whether an arc is so short that the cut is a row of blows.
+   *
+   * @param arcRad arc in cut, rad
+   */
+  public static boolean isShort(double arcRad) {
+    return arcRad < SHORT_ARC_RAD;
+  }
 
   /**
    * Judges a cut.
@@ -133,7 +142,7 @@ public record Stability(
     List<Caution> cautions = new ArrayList<>();
     double arc = input.exitRad() - input.entryRad();
     double width = (Math.cos(input.entryRad()) - Math.cos(input.exitRad())) / 2;
-    if (arc < SHORT_ARC_RAD) {
+    if (isShort(arc)) {
       cautions.add(
           new Caution(
               Doubt.SHORT_ARC,

@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param when the conditions, all of which must hold
  * @param derives the judgement it derives, or null
  * @param change what it does to another card's finding, or null
+ * @param speaksAbove the share of draws above which it speaks, or null for that of its severity
+ * @param silencedBy ids of cards whose graver finding says the same, so that this card need not
  * @param message what to tell the machinist, with placeholders in braces
  * @param remedy what would put it right
  * @param why the mechanism
@@ -46,6 +48,8 @@ public record Card(
     List<Written> when,
     @Nullable Written derives,
     @Nullable SeverityChange change,
+    @Nullable Double speaksAbove,
+    List<Written> silencedBy,
     Written message,
     String remedy,
     String why,
@@ -56,6 +60,7 @@ public record Card(
     appliesTo = Collections.unmodifiableMap(new LinkedHashMap<>(appliesTo));
     limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
     when = List.copyOf(when);
+    silencedBy = List.copyOf(silencedBy);
     examples = List.copyOf(examples);
   }
 

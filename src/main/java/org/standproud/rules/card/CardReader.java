@@ -18,6 +18,9 @@ import org.standproud.setup.Worded;
 /** Reads one card; never throws for what the file holds, but reports it. */
 public final class CardReader {
 
+  private static final String SPEAKS_ABOVE = "speaks above";
+  private static final String SILENCED_BY = "silenced by";
+
   private static final List<String> KEYS =
       List.of(
           "id",
@@ -34,6 +37,8 @@ public final class CardReader {
           "derives",
           "eases",
           "overrides",
+          SPEAKS_ABOVE,
+          SILENCED_BY,
           "message",
           "remedy",
           "why",
@@ -60,6 +65,8 @@ public final class CardReader {
           Map.entry("derives", "derives: tall plate"),
           Map.entry("eases", "eases: {card: HOLD-001, to: note, because: the cut is light}"),
           Map.entry("overrides", "overrides: {card: HOLD-001, to: stop, because: it tips}"),
+          Map.entry(SPEAKS_ABOVE, "speaks above: 10 %"),
+          Map.entry(SILENCED_BY, "silenced by: [HOLD-008]"),
           Map.entry("card", "card: HOLD-001"),
           Map.entry("to", "to: note"),
           Map.entry("because", "because: the cut is light"),
@@ -141,6 +148,8 @@ public final class CardReader {
         when(root),
         derives,
         change(root),
+        speaksAbove(root, flags),
+        silencedBy(root, flags),
         text(root, "message", flags),
         text(root, "remedy", flags).text(),
         text(root, "why", true).text(),
@@ -282,6 +291,31 @@ public final class CardReader {
         name(map, "card"),
         word(map, "to", Severity.class),
         text(map, "because", true).text());
+  }
+
+  private @Nullable Double speaksAbove(Mapping root, boolean flags) {
+    if (!root.entries().containsKey(SPEAKS_ABOVE)) {
+      return null;
+    }
+    Written written = name(root, SPEAKS_ABOVE);
+    Double share = Percent.share(written.text());
+    if (share == null) {
+      error(written, SPEAKS_ABOVE + " is " + Percent.WANTED, null, line(SPEAKS_ABOVE));
+    } else if (!flags) {
+      error(written, "only a card with a finding of its own speaks", null, null);
+    }
+    return share;
+  }
+
+  private List<Written> silencedBy(Mapping root, boolean flags) {
+    Node node = root.entries().get(SILENCED_BY);
+    if (node == null) {
+      return List.of();
+    }
+    if (!flags) {
+      error(node, "only a card with a finding of its own can be silenced", null);
+    }
+    return texts(node);
   }
 
   private List<Example> examples(Mapping root) {

@@ -10,6 +10,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.Example;
+import org.standproud.rules.card.Levels;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.Written;
 
 /**
@@ -22,14 +24,18 @@ final class CanonicalContent {
 
   private CanonicalContent() {}
 
-  static String hash(List<Card> cards) {
+  static String hash(List<Card> cards, Levels levels) {
     CanonicalContent content = new CanonicalContent();
+    for (Severity severity : Severity.values()) {
+      content.put(Double.toString(levels.of(severity)));
+    }
+    content.put(levels.source());
     cards.stream().sorted(Comparator.comparing(c -> c.id().text())).forEach(content::card);
     return content.sha256();
   }
 
-  static Revision revision(List<Card> cards, Authorship by) {
-    String contentHash = hash(cards);
+  static Revision revision(List<Card> cards, Levels levels, Authorship by) {
+    String contentHash = hash(cards, levels);
     CanonicalContent content = new CanonicalContent();
     content.put(contentHash, by.author(), by.note(), by.time().toString());
     content.optional(by.parent());
@@ -58,6 +64,8 @@ final class CanonicalContent {
       put(card.change().overrides() ? "overrides" : "eases", card.change().card().text());
       put(card.change().to().words(), card.change().because());
     }
+    optional(card.speaksAbove() == null ? null : Double.toString(card.speaksAbove()));
+    list(card.silencedBy());
     put(card.message().text(), card.remedy(), card.why());
     count(card.examples().size());
     card.examples().forEach(this::example);

@@ -125,6 +125,7 @@ public final class CardCompiler {
     }
     checkUsed(card, when, limits);
     checkChange(card);
+    checkSilence(card);
     return compiled;
   }
 
@@ -285,6 +286,25 @@ public final class CardCompiler {
           "eases must lower the severity; it is " + other.severity().words(),
           null,
           null);
+    }
+  }
+
+  private void checkSilence(Card card) {
+    for (Written id : card.silencedBy()) {
+      Card other = byId.get(id.text());
+      if (other == null) {
+        String nearest = Nearest.of(id.text(), byId.keySet());
+        error(card, id, "there is no card with this id", nearest, null);
+      } else if (other == card || !other.flags()) {
+        error(card, id, "a card is silenced by the finding of another", null, null);
+      } else if (other.severity().compareTo(card.severity()) <= 0) {
+        error(
+            card,
+            id,
+            "a card is silenced by a graver one; this is a " + other.severity().words(),
+            null,
+            null);
+      }
     }
   }
 

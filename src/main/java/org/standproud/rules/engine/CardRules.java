@@ -13,10 +13,11 @@ import org.drools.model.Rule;
 import org.drools.model.RuleItemBuilder;
 import org.drools.model.impl.ModelImpl;
 import org.jspecify.annotations.Nullable;
-import org.standproud.rules.card.Severity;
+import org.standproud.rules.card.Levels;
+import org.standproud.rules.card.SeverityChange;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.language.Condition;
-import org.standproud.rules.language.Truth;
+import org.standproud.rules.language.DrawTruth;
 
 /**
  * The rules of the engine that one card becomes: one, or one for each word of its scope by which
@@ -47,21 +48,25 @@ final class CardRules {
   /**
    * Adds them.
    *
-   * @param severities of every card as written
+   * @param byId every card
+   * @param levels from which share of the draws on cards speak
    * @param changed the cards of which another may change the finding
    */
-  void add(Map<String, Severity> severities, Set<String> changed) {
+  void add(Map<String, CompiledCard> byId, Levels levels, Set<String> changed) {
     Written derives = card.card().derives();
     if (derives != null) {
       derive(derives.text());
     } else if (card.card().change() != null) {
-      String other = card.card().change().card().text();
-      boolean lowers = card.lowers(severities.getOrDefault(other, Severity.NOTE));
+      SeverityChange change = card.card().change();
+      String other = change.card().text();
+      CompiledCard changing = byId.get(other);
+      boolean lowers = changing != null && card.lowers(changing.card().severity());
+      double level = lowers ? changing.level(levels) : levels.of(change.to());
       addRule(
           "",
           new RulePattern(card.judgements(), other),
           -1,
-          lowers ? t -> t == Truth.TRUE : Truth::mayHold,
+          lowers ? t -> t.holdsBut(level) : t -> t.exceeds(level),
           (drools, hearing) -> hearing.act(place));
     } else {
       flag(changed.contains(card.id()));
@@ -74,9 +79,9 @@ final class CardRules {
     RuleItemBuilder<?>[] items =
         awaited.then(
             (drools, hearing, judgements) -> {
-              Truth early = hearing.early(place);
-              boolean done = early == Truth.FALSE || !card.judges();
-              Truth truth = done ? early : hearing.whole(place, judgements);
+              DrawTruth early = hearing.early(place);
+              boolean done = early.isFalse() || !card.judges();
+              DrawTruth truth = done ? early : hearing.whole(place, judgements);
               hearing.judge(judgement, truth);
               drools.logicalInsert(new Judgement(hearing, judgement, truth));
             });
@@ -95,7 +100,7 @@ final class CardRules {
         };
     Condition.OneOf key = key();
     if (key == null) {
-      addRule("", new RulePattern(card.judgements(), null), 0, t -> t != Truth.FALSE, then);
+      addRule("", new RulePattern(card.judgements(), null), 0, t -> !t.isFalse(), then);
       return;
     }
     List<String> words = new ArrayList<>(key.words());
@@ -103,7 +108,7 @@ final class CardRules {
     for (String word : words) {
       RulePattern awaited = new RulePattern(List.of(), null);
       awaited.only(key, word);
-      addRule(", " + word, awaited, 0, t -> t != Truth.FALSE, then);
+      addRule(", " + word, awaited, 0, t -> !t.isFalse(), then);
     }
   }
 
@@ -126,11 +131,11 @@ final class CardRules {
       String name,
       RulePattern awaited,
       int salience,
-      Predicate<Truth> wanted,
+      Predicate<DrawTruth> wanted,
       BiConsumer<Drools, Evaluation> then) {
     if (card.judges()) {
       // What hangs on facts alone cuts the card off before judgements are joined.
-      awaited.test(card.id() + " on facts", h -> h.early(place) != Truth.FALSE);
+      awaited.test(card.id() + " on facts", h -> !h.early(place).isFalse());
       awaited.test(card.id(), (h, judgements) -> wanted.test(h.whole(place, judgements)));
     } else {
       awaited.test(card.id(), h -> wanted.test(h.early(place)));

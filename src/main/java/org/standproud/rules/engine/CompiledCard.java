@@ -8,13 +8,14 @@ import java.util.Map;
 import java.util.TreeSet;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
+import org.standproud.rules.card.Levels;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
-import org.standproud.rules.language.Truth;
 
 /** A card with its conditions ready to be evaluated; immutable. */
 public final class CompiledCard {
@@ -130,8 +131,8 @@ public final class CompiledCard {
     return PreparedCondition.of(card.id(), whole).facts();
   }
 
-  /** Whether the card is about this set-up. */
-  Truth applies(Readings readings) {
+  /** In which draws the card is about this set-up. */
+  DrawTruth applies(Readings readings) {
     return scopeAsOne.evaluate(readings, Judgements.NONE);
   }
 
@@ -158,6 +159,15 @@ public final class CompiledCard {
   /** Scope and conditions, in that order. */
   List<Condition> all() {
     return whole.conditions();
+  }
+
+  /**
+   * The share of the draws above which it speaks at the severity as written; a card without a
+   * finding of its own has something to report as soon as it holds in any draw.
+   */
+  double level(Levels levels) {
+    Double own = card.speaksAbove();
+    return !card.flags() ? 0 : own != null ? own : levels.of(card.severity());
   }
 
   /** Whether it lowers the severity of the other card's finding. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Truth;
@@ -29,23 +30,24 @@ record ConditionWriter(
     Map<String, List<Fact>> behind) {
 
   static ConditionWriter of(
-      Readings readings, Judgements judgements, Map<String, List<Fact>> behind) {
+      Readings readings, Judgements judgements, Map<String, List<Fact>> behind, double level) {
     return new ConditionWriter(
-        readings, judgements, new MarginFinder(readings, judgements), behind);
+        readings, judgements, new MarginFinder(readings, judgements, level), behind);
   }
 
   ConditionTrace trace(PreparedCondition prepared) {
     Condition condition = prepared.condition();
     if (condition instanceof Condition.Comparison) {
-      // The bands which the margin is about decide the truth: they are worked out once.
+      // What the margin is about decides the truth: it is worked out once.
       Margin margin = margins.of(condition);
-      return told(prepared, margin == null ? Truth.UNKNOWN : margin.truth(), margin);
+      return told(prepared, margin == null ? DrawTruth.UNKNOWN : margin.draws(), margin);
     }
-    Truth truth = condition.evaluate(readings, judgements);
-    return told(prepared, truth, truth == Truth.UNKNOWN ? null : margins.of(condition));
+    DrawTruth truth = condition.evaluate(readings, judgements);
+    return told(prepared, truth, truth.truth() == Truth.UNKNOWN ? null : margins.of(condition));
   }
 
-  private ConditionTrace told(PreparedCondition prepared, Truth truth, @Nullable Margin margin) {
+  private ConditionTrace told(
+      PreparedCondition prepared, DrawTruth truth, @Nullable Margin margin) {
     return new ConditionTrace(
         prepared.text(),
         prepared.words(),
@@ -56,7 +58,7 @@ record ConditionWriter(
             return read(prepared);
           }
         },
-        truth == Truth.UNKNOWN
+        truth.truth() == Truth.UNKNOWN
             ? new LazyList<>() {
               @Override
               protected List<String> made() {

@@ -4,9 +4,9 @@ import java.util.BitSet;
 import java.util.Map;
 import java.util.TreeMap;
 import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
-import org.standproud.rules.language.Truth;
 
 /**
  * One set-up before the cards: what they read, what each was found to say, and what the engine made
@@ -17,7 +17,7 @@ import org.standproud.rules.language.Truth;
 abstract class Evaluation implements WorkingMemoryItem {
 
   private final Readings readings;
-  private final Map<String, Truth> judged = new TreeMap<>();
+  private final Map<String, DrawTruth> judged = new TreeMap<>();
   private final BitSet flagged = new BitSet();
   private final BitSet acted = new BitSet();
 
@@ -26,13 +26,13 @@ abstract class Evaluation implements WorkingMemoryItem {
   }
 
   /**
-   * What scope and conditions of a card come to as far as they hang on no judgement; FALSE is all
-   * there is to say then.
+   * What scope and conditions of a card come to as far as they hang on no judgement; false in every
+   * draw is all there is to say then.
    */
-  abstract Truth early(int card);
+  abstract DrawTruth early(int card);
 
   /** What scope and conditions of a card come to together, once {@link #early} was asked. */
-  abstract Truth whole(int card, Judgements judgements);
+  abstract DrawTruth whole(int card, Judgements judgements);
 
   @Override
   public Evaluation hearing() {
@@ -43,19 +43,19 @@ abstract class Evaluation implements WorkingMemoryItem {
     return readings;
   }
 
-  /** The word that a selector asks for, empty if it is missing. */
+  /** The word that a selector asks for, empty if it is missing or not the same in every draw. */
   String word(Condition.OneOf selector) {
     String word = selector.word(readings);
     return word == null ? "" : word;
   }
 
   /** The judgements derived so far. */
-  Truth judged(String name) {
-    return judged.getOrDefault(name, Truth.UNKNOWN);
+  DrawTruth judged(String name) {
+    return judged.getOrDefault(name, DrawTruth.UNKNOWN);
   }
 
   /** Every judgement with its truth. */
-  Map<String, Truth> judgements() {
+  Map<String, DrawTruth> judgements() {
     return judged;
   }
 
@@ -73,7 +73,7 @@ abstract class Evaluation implements WorkingMemoryItem {
     return acted.isEmpty();
   }
 
-  void judge(String name, Truth truth) {
+  void judge(String name, DrawTruth truth) {
     judged.put(name, truth);
   }
 

@@ -10,7 +10,7 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
 import org.kie.api.runtime.rule.FactHandle;
-import org.standproud.rules.card.Severity;
+import org.standproud.rules.card.Levels;
 
 /**
  * The cards as a Drools network. A set-up goes in as one object, its {@link Evaluation}; judgements
@@ -31,19 +31,19 @@ final class Network {
 
   private final int maxFirings;
 
-  Network(List<CompiledCard> cards) {
+  Network(List<CompiledCard> cards, Levels levels) {
     ModelImpl model = new ModelImpl();
-    Map<String, Severity> severities = new HashMap<>();
+    Map<String, CompiledCard> byId = new HashMap<>();
     Set<String> changed = new HashSet<>();
     for (CompiledCard card : cards) {
-      severities.put(card.id(), card.card().severity());
+      byId.put(card.id(), card);
       if (card.card().change() != null) {
         changed.add(card.card().change().card().text());
       }
     }
     Depth depth = new Depth(cards);
     for (int i = 0; i < cards.size(); i++) {
-      new CardRules(model, cards.get(i), i, depth).add(severities, changed);
+      new CardRules(model, cards.get(i), i, depth).add(byId, levels, changed);
     }
     maxFirings = FIRINGS_A_CARD * (cards.size() + 1);
     // Parallel builds of the engine are known to disturb each other.

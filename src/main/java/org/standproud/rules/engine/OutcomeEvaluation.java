@@ -1,9 +1,9 @@
 package org.standproud.rules.engine;
 
 import java.util.List;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
-import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.Kind;
 
@@ -11,29 +11,29 @@ import org.standproud.rules.trace.Kind;
 final class OutcomeEvaluation extends Evaluation {
 
   private final List<CompiledCard> cards;
-  private final Truth[] applies;
-  private final Truth[] truths;
+  private final DrawTruth[] applies;
+  private final DrawTruth[] truths;
 
   OutcomeEvaluation(List<CompiledCard> cards, Readings readings) {
     super(readings);
     this.cards = cards;
-    applies = new Truth[cards.size()];
-    truths = new Truth[cards.size()];
+    applies = new DrawTruth[cards.size()];
+    truths = new DrawTruth[cards.size()];
   }
 
   @Override
-  Truth early(int card) {
+  DrawTruth early(int card) {
     CompiledCard compiled = cards.get(card);
     applies[card] = compiled.applies(readings());
     truths[card] =
-        applies[card] == Truth.FALSE
-            ? Truth.FALSE
+        applies[card].isFalse()
+            ? DrawTruth.FALSE
             : applies[card].and(compiled.onFacts().evaluate(readings(), Judgements.NONE));
     return truths[card];
   }
 
   @Override
-  Truth whole(int card, Judgements judgements) {
+  DrawTruth whole(int card, Judgements judgements) {
     truths[card] =
         truths[card].and(cards.get(card).onJudgements().evaluate(readings(), judgements));
     return truths[card];
@@ -48,11 +48,9 @@ final class OutcomeEvaluation extends Evaluation {
     if (truths[card] == null) {
       early(card);
     }
-    Truth truth =
-        truths[card] == Truth.FALSE || !compiled.judges()
-            ? truths[card]
-            : whole(card, this::judged);
-    Kind kind = SeverityResolver.kind(compiled.card(), applies[card], truth);
+    DrawTruth truth =
+        truths[card].isFalse() || !compiled.judges() ? truths[card] : whole(card, this::judged);
+    Kind kind = SeverityResolver.kind(compiled.card(), applies[card], truth, weighing.level(card));
     boolean finding = compiled.card().flags() && (kind == Kind.FAIL || kind == Kind.OPEN);
     return new CardKind(compiled.id(), kind, truth, weighing.severity(card), finding);
   }

@@ -7,9 +7,12 @@ import java.util.Map;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
+import org.standproud.rules.card.Levels;
+import org.standproud.rules.card.Written;
 import org.standproud.rules.language.FactTable;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.trace.CardKind;
+import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
@@ -24,6 +27,7 @@ public final class RuleBase {
   private final FactTable facts;
   private final List<CompiledCard> cards;
   private final Map<String, CompiledCard> byId = new HashMap<>();
+  private final Levels levels;
   private final Network network;
   private final Map<String, List<Fact>> behind;
 
@@ -32,14 +36,17 @@ public final class RuleBase {
    *
    * @param cards compiled cards, as {@link CardCompiler} gave them
    * @param facts the vocabulary they were compiled against
+   * @param levels from which share of the draws on they speak
    * @param by who publishes it
    */
-  public RuleBase(List<CompiledCard> cards, FactTable facts, Authorship by) {
+  public RuleBase(List<CompiledCard> cards, FactTable facts, Levels levels, Authorship by) {
     this.cards = List.copyOf(cards);
     this.facts = facts;
     this.cards.forEach(c -> byId.put(c.id(), c));
-    this.revision = CanonicalContent.revision(cards.stream().map(CompiledCard::card).toList(), by);
-    this.network = new Network(this.cards);
+    this.levels = levels;
+    this.revision =
+        CanonicalContent.revision(cards.stream().map(CompiledCard::card).toList(), levels, by);
+    this.network = new Network(this.cards, levels);
     this.behind = JudgementDependencies.of(this.cards);
   }
 
@@ -58,9 +65,24 @@ public final class RuleBase {
     return facts;
   }
 
+  /** From which share of the draws on its cards speak. */
+  public Levels levels() {
+    return levels;
+  }
+
+  /**
+   * The share of the draws above which a card speaks.
+   *
+   * @param id the id of the card
+   * @throws IllegalArgumentException if there is no such card
+   */
+  public double speaksAbove(String id) {
+    return card(id).level(levels);
+  }
+
   /** The hash of the content of some cards, whoever publishes them. */
-  public static String contentHash(List<Card> cards) {
-    return CanonicalContent.hash(cards);
+  public static String contentHash(List<Card> cards, Levels levels) {
+    return CanonicalContent.hash(cards, levels);
   }
 
   /**
@@ -71,12 +93,15 @@ public final class RuleBase {
    */
   public RuleTrace evaluate(Evidence evidence) {
     TracingEvaluation hearing = heard(hearing(new Readings(facts, evidence)));
-    SeverityResolver weighing = new SeverityResolver(cards, hearing);
+    SeverityResolver weighing = new SeverityResolver(cards, levels, hearing);
     List<CardTrace> traces = new ArrayList<>(cards.size());
     for (int i = 0; i < cards.size(); i++) {
       traces.add(hearing.trace(i, weighing));
     }
-    return new RuleTrace(revision.id(), traces, hearing.judgements());
+    return new RuleTrace(
+        revision.id(),
+        Silence.among(traces, CardTrace::silenced, this::silencers),
+        hearing.judgements());
   }
 
   /**
@@ -89,7 +114,7 @@ public final class RuleBase {
    */
   public CardTrace evaluate(Evidence evidence, String id) {
     TracingEvaluation hearing = heard(hearing(new Readings(facts, evidence)));
-    return hearing.trace(cards.indexOf(card(id)), new SeverityResolver(cards, hearing));
+    return hearing.trace(cards.indexOf(card(id)), new SeverityResolver(cards, levels, hearing));
   }
 
   /**
@@ -101,12 +126,16 @@ public final class RuleBase {
    */
   public RuleKinds kinds(Evidence evidence) {
     OutcomeEvaluation hearing = heard(new OutcomeEvaluation(cards, new Readings(facts, evidence)));
-    SeverityResolver weighing = new SeverityResolver(cards, hearing);
+    SeverityResolver weighing = new SeverityResolver(cards, levels, hearing);
     List<CardKind> kinds = new ArrayList<>(cards.size());
     for (int i = 0; i < cards.size(); i++) {
       kinds.add(hearing.kind(i, weighing));
     }
-    return new RuleKinds(revision.id(), kinds);
+    return new RuleKinds(revision.id(), Silence.among(kinds, CardKind::silenced, this::silencers));
+  }
+
+  private List<Written> silencers(CardOutcome outcome) {
+    return card(outcome.id()).card().silencedBy();
   }
 
   /**
@@ -137,7 +166,7 @@ public final class RuleBase {
 
   /** A hearing of some readings, yet to be run. */
   TracingEvaluation hearing(Readings readings) {
-    return new TracingEvaluation(cards, behind, readings);
+    return new TracingEvaluation(cards, levels, behind, readings);
   }
 
   private <T extends Evaluation> T heard(T hearing) {

@@ -17,8 +17,8 @@ import org.drools.model.Variable;
 import org.drools.model.functions.Function1;
 import org.jspecify.annotations.Nullable;
 import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
-import org.standproud.rules.language.Truth;
 
 /**
  * What must lie in the working memory for one card to be asked: the judgements it reads and the
@@ -155,7 +155,7 @@ final class RulePattern {
           return judgement.truth();
         }
       }
-      return Truth.UNKNOWN;
+      return DrawTruth.UNKNOWN;
     };
   }
 }

@@ -5,9 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.standproud.rules.card.Card;
+import org.standproud.rules.card.Levels;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.SeverityChange;
-import org.standproud.rules.language.Truth;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.trace.Changed;
 import org.standproud.rules.trace.Kind;
 
@@ -15,10 +16,12 @@ import org.standproud.rules.trace.Kind;
 final class SeverityResolver {
 
   private final List<CompiledCard> cards;
+  private final Levels levels;
   private final Map<String, List<Changed>> changes = new HashMap<>();
 
-  SeverityResolver(List<CompiledCard> cards, Evaluation hearing) {
+  SeverityResolver(List<CompiledCard> cards, Levels levels, Evaluation hearing) {
     this.cards = cards;
+    this.levels = levels;
     if (hearing.nobodyActed()) {
       return;
     }
@@ -51,14 +54,24 @@ final class SeverityResolver {
         .orElse(written);
   }
 
-  static Kind kind(Card card, Truth applies, Truth truth) {
-    if (applies == Truth.FALSE) {
+  /**
+   * The share of the draws above which a card speaks. What a card says of itself counts for the
+   * severity it was written for; once that is changed, the level of the new severity counts.
+   */
+  double level(int card) {
+    Severity severity = severity(card);
+    return severity == cards.get(card).card().severity()
+        ? cards.get(card).level(levels)
+        : levels.of(severity);
+  }
+
+  static Kind kind(Card card, DrawTruth applies, DrawTruth truth, double level) {
+    if (applies.isFalse()) {
       return Kind.NOT_APPLICABLE;
     }
-    return switch (truth) {
-      case TRUE, EITHER -> card.flags() ? Kind.FAIL : Kind.INFORMATIONAL;
-      case FALSE -> Kind.PASS;
-      case UNKNOWN -> Kind.OPEN;
-    };
+    if (truth.exceeds(level)) {
+      return card.flags() ? Kind.FAIL : Kind.INFORMATIONAL;
+    }
+    return truth.mayExceed(level) ? Kind.OPEN : Kind.PASS;
   }
 }

@@ -1,11 +1,14 @@
 package org.standproud.rules.engine;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
+import org.standproud.rules.card.Levels;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
@@ -24,77 +27,89 @@ final class TracingEvaluation extends Evaluation {
 
   private final List<CompiledCard> cards;
   private final Map<String, List<Fact>> behind;
-  private final ConditionWriter onFacts;
+  private final Map<Double, ConditionWriter> writers = new HashMap<>();
+  private final Levels levels;
 
   /** Scope and conditions of each card heard; null what was not judged yet. */
   private final @Nullable ConditionTrace[][] traces;
 
-  private final Truth[] applies;
+  private final DrawTruth[] applies;
 
   /**
    * A hearing of one set-up.
    *
    * @param cards the cards of the rule base
+   * @param levels from which share of the draws on cards speak
    * @param behind for each judgement the facts it comes from
    * @param readings the values of the facts
    */
-  TracingEvaluation(List<CompiledCard> cards, Map<String, List<Fact>> behind, Readings readings) {
+  TracingEvaluation(
+      List<CompiledCard> cards, Levels levels, Map<String, List<Fact>> behind, Readings readings) {
     super(readings);
     this.cards = cards;
+    this.levels = levels;
     this.behind = behind;
-    onFacts = ConditionWriter.of(readings, this::judged, behind);
     traces = new ConditionTrace[cards.size()][];
-    applies = new Truth[cards.size()];
+    applies = new DrawTruth[cards.size()];
+  }
+
+  /** What writes down the conditions of cards that speak above some share of the draws. */
+  private ConditionWriter writer(double level) {
+    return writers.computeIfAbsent(
+        level, l -> ConditionWriter.of(readings(), this::judged, behind, l));
   }
 
   @Override
-  Truth early(int card) {
+  DrawTruth early(int card) {
     CompiledCard compiled = cards.get(card);
     List<PreparedCondition> prepared = compiled.prepared();
     int scope = compiled.scope().size();
     ConditionTrace[] said = new ConditionTrace[prepared.size()];
     traces[card] = said;
-    Truth truth = judge(prepared, said, 0, scope, Truth.TRUE);
+    ConditionWriter writer = writer(compiled.level(levels));
+    DrawTruth truth = judge(writer, prepared, said, 0, scope, DrawTruth.TRUE);
     applies[card] = truth;
-    return truth == Truth.FALSE ? truth : judge(prepared, said, scope, said.length, truth);
+    return truth.isFalse() ? truth : judge(writer, prepared, said, scope, said.length, truth);
   }
 
   /** Judges what hangs on facts alone. */
-  private Truth judge(
+  private static DrawTruth judge(
+      ConditionWriter writer,
       List<PreparedCondition> prepared,
       @Nullable ConditionTrace[] said,
       int from,
       int to,
-      Truth before) {
-    Truth truth = before;
+      DrawTruth before) {
+    DrawTruth truth = before;
     for (int i = from; i < to; i++) {
       PreparedCondition condition = prepared.get(i);
       if (!condition.judges()) {
-        ConditionTrace trace = onFacts.trace(condition);
+        ConditionTrace trace = writer.trace(condition);
         said[i] = trace;
-        truth = truth.and(trace.truth());
+        truth = truth.and(trace.draws());
       }
     }
     return truth;
   }
 
   @Override
-  Truth whole(int card, Judgements judgements) {
-    return complete(card, ConditionWriter.of(readings(), judgements, behind), true);
+  DrawTruth whole(int card, Judgements judgements) {
+    double level = cards.get(card).level(levels);
+    return complete(card, ConditionWriter.of(readings(), judgements, behind, level), true);
   }
 
   /** Judges what is left, or all that hangs on judgements again, and puts all together. */
-  private Truth complete(int card, ConditionWriter writer, boolean again) {
+  private DrawTruth complete(int card, ConditionWriter writer, boolean again) {
     List<PreparedCondition> prepared = cards.get(card).prepared();
     @Nullable ConditionTrace[] said = traces[card];
-    Truth truth = Truth.TRUE;
+    DrawTruth truth = DrawTruth.TRUE;
     for (int i = 0; i < said.length; i++) {
       ConditionTrace trace = said[i];
       if (trace == null || (again && prepared.get(i).judges())) {
         trace = writer.trace(prepared.get(i));
         said[i] = trace;
       }
-      truth = truth.and(trace.truth());
+      truth = truth.and(trace.draws());
     }
     return truth;
   }
@@ -109,34 +124,42 @@ final class TracingEvaluation extends Evaluation {
     if (traces[card] == null) {
       early(card);
     }
-    boolean elsewhere = applies[card] == Truth.FALSE;
-    Truth truth = elsewhere ? Truth.FALSE : complete(card, onFacts, false);
-    if ((compiled.card().flags() && truth != Truth.FALSE) != flagged(card)) {
+    boolean elsewhere = applies[card].isFalse();
+    double level = weighing.level(card);
+    ConditionWriter writer = writer(level);
+    if (!elsewhere && level != compiled.level(levels)) {
+      // Written down again, for the margins hang on the level.
+      Arrays.fill(traces[card], null);
+    }
+    DrawTruth truth = elsewhere ? DrawTruth.FALSE : complete(card, writer, false);
+    if ((compiled.card().flags() && !truth.isFalse()) != flagged(card)) {
       throw new IllegalStateException("the engine and the condition disagree on " + compiled.id());
     }
     ConditionTrace[] said = traces[card];
     int scope = compiled.scope().size();
     return new CardTrace(
         compiled.card(),
-        SeverityResolver.kind(compiled.card(), applies[card], truth),
+        SeverityResolver.kind(compiled.card(), applies[card], truth, level),
         truth,
         weighing.severity(card),
+        level,
         weighing.changed(card),
         list(said, 0, scope),
-        elsewhere ? unasked(compiled) : list(said, scope, said.length),
-        truth == Truth.UNKNOWN || elsewhere
+        elsewhere ? unasked(compiled, writer) : list(said, scope, said.length),
+        truth.truth() == Truth.UNKNOWN || elsewhere
             ? null
-            : onFacts.margins().ofAll(compiled.all(), Arrays.asList(said)),
-        placeholders(compiled));
+            : writer.margins().ofAll(compiled.all(), Arrays.asList(said)),
+        placeholders(compiled),
+        null);
   }
 
   /** The conditions of a card that is about something else. */
-  private List<ConditionTrace> unasked(CompiledCard compiled) {
+  private static List<ConditionTrace> unasked(CompiledCard compiled, ConditionWriter writer) {
     int scope = compiled.scope().size();
     return new LazyList<>() {
       @Override
       protected List<ConditionTrace> made() {
-        return compiled.prepared().stream().skip(scope).map(onFacts::trace).toList();
+        return compiled.prepared().stream().skip(scope).map(writer::trace).toList();
       }
     };
   }

@@ -114,7 +114,7 @@ public final class Coverage {
   }
 
   private boolean canBeOpen(Place place) {
-    return place.condition.evaluate(nothingKnown, Judgements.NONE) == Truth.UNKNOWN;
+    return place.condition.evaluate(nothingKnown, Judgements.NONE).truth() == Truth.UNKNOWN;
   }
 
   /** How many conditions there are. */

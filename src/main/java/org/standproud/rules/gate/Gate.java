@@ -18,10 +18,11 @@ import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardError;
+import org.standproud.rules.card.CardFiles;
 import org.standproud.rules.card.CardLimits;
-import org.standproud.rules.card.CardReader;
 import org.standproud.rules.card.Example;
 import org.standproud.rules.card.Expectation;
+import org.standproud.rules.card.Levels;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.CardCompiler;
@@ -113,13 +114,16 @@ public final class Gate {
    * @param by who writes them
    */
   public Draft draft(Map<String, String> files, Authorship by) {
-    List<CardError> errors = new ArrayList<>();
-    List<Card> cards = read(files, errors);
+    CardFiles read = CardFiles.read(files, CardFolder::misnamed);
+    List<CardError> errors = new ArrayList<>(read.errors());
+    if (read.cards().isEmpty() && errors.isEmpty()) {
+      errors.add(CardError.at("", new Written("", 1, 1), "there are no cards"));
+    }
     if (errors.isEmpty()) {
-      CardCompiler.Outcome compiled = CardCompiler.compile(cards, facts, units);
-      List<CardError> unfounded = unfounded(cards);
+      CardCompiler.Outcome compiled = CardCompiler.compile(read.cards(), facts, units);
+      List<CardError> unfounded = unfounded(read.cards());
       if (compiled.errors().isEmpty()) {
-        return build(compiled.cards(), unfounded, by);
+        return build(compiled.cards(), read.levels(), unfounded, by);
       }
       errors.addAll(compiled.errors());
       errors.addAll(unfounded);
@@ -150,28 +154,6 @@ public final class Gate {
   /** A draft of cards of which some cannot even be read. */
   public Draft refused(List<CardError> errors) {
     return new Draft(null, new Coverage(nothingKnown()), sorted(errors), List.of());
-  }
-
-  private static List<Card> read(Map<String, String> files, List<CardError> errors) {
-    List<Card> cards = new ArrayList<>();
-    new TreeMap<>(files)
-        .forEach(
-            (file, yaml) -> {
-              CardError misnamed = CardFolder.misnamed(file);
-              if (misnamed != null) {
-                errors.add(misnamed);
-                return;
-              }
-              CardReader.Outcome outcome = CardReader.read(file, yaml);
-              errors.addAll(outcome.errors());
-              if (outcome.card() != null) {
-                cards.add(outcome.card());
-              }
-            });
-    if (cards.isEmpty() && errors.isEmpty()) {
-      errors.add(CardError.at("", new Written("", 1, 1), "there are no cards"));
-    }
-    return cards;
   }
 
   /** By place, and of each file no more than {@link CardLimits#MAX_ERRORS}. */
@@ -206,8 +188,9 @@ public final class Gate {
     return new Readings(facts, new Evidence(List.of()));
   }
 
-  private Draft build(List<CompiledCard> cards, List<CardError> unfounded, Authorship by) {
-    RuleBase ruleBase = new RuleBase(cards, facts, by);
+  private Draft build(
+      List<CompiledCard> cards, Levels levels, List<CardError> unfounded, Authorship by) {
+    RuleBase ruleBase = new RuleBase(cards, facts, levels, by);
     List<CardError> errors = new ArrayList<>(unfounded);
     Coverage coverage = new Coverage(nothingKnown());
     for (CompiledCard card : cards) {

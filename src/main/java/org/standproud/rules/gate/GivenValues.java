@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.card.Example;
@@ -115,7 +116,7 @@ final class GivenValues {
       return new Value.Missing("measure " + fact.name());
     }
     if (fact.type() instanceof Fact.Number number) {
-      return new Value.Quantity(band(number, text));
+      return new Value.Quantity(Sample.spread(band(number, text), fact.name().hashCode()));
     } else if (fact.type() instanceof Fact.Numbers list) {
       return list(list.each(), text);
     } else if (fact.type() instanceof Fact.Word word) {

@@ -2,14 +2,16 @@ package org.standproud.rules.language;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
-import org.standproud.setup.Band;
 import org.standproud.setup.units.Dimension;
 
 /**
@@ -18,8 +20,8 @@ import org.standproud.setup.units.Dimension;
  */
 public sealed interface Condition {
 
-  /** What can be said of the condition for these readings. */
-  Truth evaluate(Readings readings, Judgements judgements);
+  /** What can be said of the condition for these readings, draw by draw. */
+  DrawTruth evaluate(Readings readings, Judgements judgements);
 
   /** The condition in words. */
   String toWords();
@@ -35,13 +37,13 @@ public sealed interface Condition {
     Set<String> reasons = new LinkedHashSet<>();
     facts(
         fact -> {
-          if (readings.value(fact) instanceof Value.Missing missing) {
+          if (readings.value(fact) instanceof Value.Missing missing && !missing.letsGo()) {
             reasons.add(fact.name() + " is not known: " + missing.measure());
           }
         });
     judgements(
         name -> {
-          if (judgements.of(name) == Truth.UNKNOWN) {
+          if (judgements.of(name).truth() == Truth.UNKNOWN) {
             reasons.add("it is not known whether " + name);
           }
         });
@@ -62,6 +64,13 @@ public sealed interface Condition {
     } else if (this instanceof OfList list) {
       list.members(readings).forEach(at -> list.each.comparisons(at, consumer));
     }
+  }
+
+  /** What can be said of a condition on a fact that has no value. */
+  private static DrawTruth missing(Value value) {
+    return value instanceof Value.Missing missing && missing.letsGo()
+        ? DrawTruth.GONE
+        : DrawTruth.UNKNOWN;
   }
 
   /** How two numbers are compared. */
@@ -90,32 +99,38 @@ public sealed interface Condition {
       return words;
     }
 
-    /** What can be said of two numbers compared so, wherever in their bands they lie. */
-    public Truth of(Band a, Band b) {
+    /** Whether two numbers are so, each finite. */
+    boolean holds(double a, double b) {
+      int order = Comparison.order(a, b);
       return switch (this) {
-        case LESS -> below(a, b);
-        case AT_LEAST -> below(a, b).not();
-        case MORE -> below(b, a);
-        case AT_MOST -> below(b, a).not();
-        case EQUAL -> same(a, b);
-        case NOT_EQUAL -> same(a, b).not();
+        case LESS -> order < 0;
+        case AT_LEAST -> order >= 0;
+        case MORE -> order > 0;
+        case AT_MOST -> order <= 0;
+        case EQUAL -> order == 0;
+        case NOT_EQUAL -> order != 0;
       };
     }
 
-    private static Truth below(Band a, Band b) {
-      if (Comparison.order(a.high(), b.low()) < 0) {
-        return Truth.TRUE;
+    /** In which draws two numbers are so. */
+    public DrawTruth of(Estimate.Known a, Estimate.Known b) {
+      int draws = Math.max(a.size(), b.size());
+      if (draws == 1) {
+        return DrawTruth.of(holds(a.at(0, 1), b.at(0, 1)));
       }
-      return Comparison.order(a.low(), b.high()) >= 0 ? Truth.FALSE : Truth.EITHER;
-    }
-
-    private static Truth same(Band a, Band b) {
-      if (Comparison.order(a.high(), b.low()) < 0 || Comparison.order(b.high(), a.low()) < 0) {
-        return Truth.FALSE;
+      if (a.isWhole() && b.isWhole()) {
+        return DrawTruth.of(
+            DrawSet.where(draws, draw -> holds(a.at(draw, draws), b.at(draw, draws))));
       }
-      boolean oneValue =
-          Comparison.order(a.low(), b.high()) == 0 && Comparison.order(a.high(), b.low()) == 0;
-      return oneValue ? Truth.TRUE : Truth.EITHER;
+      IntPredicate finite =
+          draw -> Double.isFinite(a.at(draw, draws)) && Double.isFinite(b.at(draw, draws));
+      IntPredicate gone =
+          draw -> Double.isNaN(a.at(draw, draws)) || Double.isNaN(b.at(draw, draws));
+      IntPredicate holds = draw -> holds(a.at(draw, draws), b.at(draw, draws));
+      return DrawTruth.of(
+          DrawSet.where(draws, finite.and(holds)),
+          DrawSet.where(draws, finite.and(holds.negate())),
+          DrawSet.where(draws, finite.or(gone).negate()));
     }
   }
 
@@ -138,8 +153,11 @@ public sealed interface Condition {
 
     private void addUnknowns(Readings readings, Judgements judgements, Set<String> reasons) {
       for (Term side : List.of(left, right)) {
-        if (side.estimate(readings, judgements) instanceof Estimate.Unknown unknown) {
+        Estimate estimate = side.estimate(readings, judgements);
+        if (estimate instanceof Estimate.Unknown unknown) {
           reasons.add(unknown.reason());
+        } else if (estimate instanceof Estimate.Known known && known.gap() != null) {
+          reasons.add(known.gap());
         }
       }
     }
@@ -151,11 +169,11 @@ public sealed interface Condition {
     }
 
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
       return left.estimate(readings, judgements) instanceof Estimate.Known a
               && right.estimate(readings, judgements) instanceof Estimate.Known b
-          ? relation.of(a.band(), b.band())
-          : Truth.UNKNOWN;
+          ? relation.of(a, b)
+          : DrawTruth.UNKNOWN;
     }
 
     @Override
@@ -189,16 +207,30 @@ public sealed interface Condition {
       words = List.copyOf(words);
     }
 
-    /** The word of the fact, or null if it is missing. */
+    /** The word of the fact, or null if it is missing or not the same in every draw. */
     public @Nullable String word(Readings readings) {
-      return readings.at(slot) instanceof Value.Text text ? text.word() : null;
+      return readings.at(slot) instanceof Value.Text text && text.draws().isEmpty()
+          ? text.word()
+          : null;
     }
 
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
-      return readings.at(slot) instanceof Value.Text text
-          ? Truth.of(words.contains(text.word()))
-          : Truth.UNKNOWN;
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
+      if (!(readings.at(slot) instanceof Value.Text text)) {
+        return missing(readings.at(slot));
+      }
+      if (text.draws().isEmpty()) {
+        return DrawTruth.of(words.contains(text.word()));
+      }
+      DrawSet among = null;
+      int draws = 1;
+      for (Map.Entry<String, DrawSet> each : text.draws().entrySet()) {
+        draws = each.getValue().draws();
+        if (words.contains(each.getKey())) {
+          among = among == null ? each.getValue() : among.or(each.getValue());
+        }
+      }
+      return DrawTruth.of(among == null ? DrawSet.none(draws) : among);
     }
 
     @Override
@@ -220,8 +252,10 @@ public sealed interface Condition {
    */
   record Yes(Fact fact, int slot) implements Condition {
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
-      return readings.at(slot) instanceof Value.Truth truth ? Truth.of(truth.yes()) : Truth.UNKNOWN;
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
+      return readings.at(slot) instanceof Value.Truth truth
+          ? truth.draws().draws() == 1 ? DrawTruth.of(truth.yes()) : DrawTruth.of(truth.draws())
+          : missing(readings.at(slot));
     }
 
     @Override
@@ -243,8 +277,8 @@ public sealed interface Condition {
    */
   record NotKnown(Fact fact, int slot) implements Condition {
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
-      return Truth.of(readings.at(slot) instanceof Value.Missing);
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
+      return DrawTruth.of(readings.at(slot) instanceof Value.Missing missing && !missing.letsGo());
     }
 
     @Override
@@ -265,7 +299,7 @@ public sealed interface Condition {
    */
   record Judged(String name) implements Condition {
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
       return judgements.of(name);
     }
 
@@ -290,8 +324,8 @@ public sealed interface Condition {
    */
   record Fixed(boolean holds) implements Condition {
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
-      return Truth.of(holds);
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
+      return DrawTruth.of(holds);
     }
 
     @Override
@@ -310,7 +344,7 @@ public sealed interface Condition {
    */
   record Not(Condition condition) implements Condition {
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
       return condition.evaluate(readings, judgements).not();
     }
 
@@ -347,11 +381,11 @@ public sealed interface Condition {
     }
 
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
       if (readings.at(slot) instanceof Value.Missing) {
-        return Truth.UNKNOWN;
+        return missing(readings.at(slot));
       }
-      Truth truth = join.ofNone;
+      DrawTruth truth = join.ofNone;
       for (Readings member : members(readings)) {
         truth = join.of(truth, each.evaluate(member, judgements));
       }
@@ -379,19 +413,19 @@ public sealed interface Condition {
   /** How several conditions are joined. */
   enum Join {
     /** All must hold. */
-    ALL(" and ", Truth.TRUE),
+    ALL(" and ", DrawTruth.TRUE),
     /** One is enough. */
-    ANY(" or ", Truth.FALSE);
+    ANY(" or ", DrawTruth.FALSE);
 
     private final String word;
-    private final Truth ofNone;
+    private final DrawTruth ofNone;
 
-    Join(String word, Truth ofNone) {
+    Join(String word, DrawTruth ofNone) {
       this.word = word;
       this.ofNone = ofNone;
     }
 
-    private Truth of(Truth a, Truth b) {
+    private DrawTruth of(DrawTruth a, DrawTruth b) {
       return this == ALL ? a.and(b) : a.or(b);
     }
   }
@@ -419,13 +453,13 @@ public sealed interface Condition {
     }
 
     @Override
-    public Truth evaluate(Readings readings, Judgements judgements) {
-      Truth decided = join.ofNone.not();
-      Truth truth = join.ofNone;
+    public DrawTruth evaluate(Readings readings, Judgements judgements) {
+      boolean all = join == Join.ALL;
+      DrawTruth truth = join.ofNone;
       for (Condition condition : conditions) {
         truth = join.of(truth, condition.evaluate(readings, judgements));
-        if (truth == decided) {
-          return truth;
+        if ((all ? truth.fails() : truth.holds()).isAll()) {
+          return DrawTruth.of(!all);
         }
       }
       return truth;

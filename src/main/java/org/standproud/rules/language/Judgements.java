@@ -5,12 +5,12 @@ package org.standproud.rules.language;
 public interface Judgements {
 
   /** No judgement is known. */
-  Judgements NONE = name -> Truth.UNKNOWN;
+  Judgements NONE = name -> DrawTruth.UNKNOWN;
 
   /**
-   * The truth of a judgement.
+   * In which draws a judgement holds.
    *
    * @param name its name
    */
-  Truth of(String name);
+  DrawTruth of(String name);
 }

@@ -116,7 +116,7 @@ public final class Readings {
     return list.bands().stream().map(band -> with(slot, band)).toList();
   }
 
-  /** These readings with every band shrunk to its likely value. */
+  /** These readings with every number, word or answer the likely one in every draw. */
   public Readings atLikely() {
     Value one = changed == null ? null : likely(changed);
     return new Readings(table, values, changedSlot, one, true);
@@ -125,6 +125,12 @@ public final class Readings {
   private static Value likely(Value value) {
     if (value instanceof Value.Quantity q && !q.band().isExact()) {
       return new Value.Quantity(Band.exactly(q.band().likely()));
+    }
+    if (value instanceof Value.Text text && !text.draws().isEmpty()) {
+      return new Value.Text(text.word());
+    }
+    if (value instanceof Value.Truth truth && truth.draws().draws() > 1) {
+      return new Value.Truth(truth.yes());
     }
     return value instanceof Value.Quantities list
         ? new Value.Quantities(list.bands().stream().map(b -> Band.exactly(b.likely())).toList())

@@ -1,18 +1,43 @@
 package org.standproud.rules.language;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
-import org.standproud.setup.Band;
 
 /**
- * A numeric expression. Its value is the interval of all values it can take when each fact roams
- * its band on its own (interval arithmetic): never too narrow; too wide where one fact occurs
- * twice.
+ * A numeric expression, evaluated draw by draw, so that a fact that occurs twice is the same both
+ * times. An infinite value marks a draw in which it cannot be computed.
  */
 public sealed interface Term {
+
+  /** Why a number that left the range of what can be computed is none. */
+  String TOO_LARGE = "the number is too large to be judged";
+
+  /** The estimate with a function of each value. */
+  private static Estimate each(Estimate estimate, DoubleUnaryOperator function) {
+    if (!(estimate instanceof Estimate.Known known)) {
+      return estimate;
+    }
+    double[] values = new double[known.size()];
+    for (int draw = 0; draw < values.length; draw++) {
+      values[draw] = function.applyAsDouble(known.at(draw, values.length));
+    }
+    String gap = known.gap();
+    return Estimate.of(values, gap == null ? TOO_LARGE : gap);
+  }
+
+  private static Estimate of(Value value, Fact fact) {
+    if (value instanceof Value.Quantity q) {
+      return Estimate.Known.of(q.sample());
+    }
+    return value instanceof Value.Missing missing && missing.letsGo()
+        ? Estimate.Known.NOWHERE
+        : new Estimate.Unknown(fact.name() + " is not known");
+  }
 
   /** What the expression comes to for these readings. */
   Estimate estimate(Readings readings, Judgements judgements);
@@ -35,7 +60,7 @@ public sealed interface Term {
   record Literal(double value, String text) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return new Estimate.Known(Band.exactly(value));
+      return Estimate.Known.exactly(value);
     }
 
     @Override
@@ -57,7 +82,7 @@ public sealed interface Term {
   record Limit(String name, Quantity quantity, String text) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return new Estimate.Known(Band.exactly(quantity.si()));
+      return Estimate.Known.exactly(quantity.si());
     }
 
     @Override
@@ -78,9 +103,7 @@ public sealed interface Term {
   record Measured(Fact fact, int slot) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return readings.at(slot) instanceof Value.Quantity q
-          ? new Estimate.Known(q.band())
-          : new Estimate.Unknown(fact.name() + " is not known");
+      return of(readings.at(slot), fact);
     }
 
     @Override
@@ -104,9 +127,7 @@ public sealed interface Term {
   record Member(String name, Fact list, int slot) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return readings.at(slot) instanceof Value.Quantity q
-          ? new Estimate.Known(q.band())
-          : new Estimate.Unknown(list.name() + " is not known");
+      return of(readings.at(slot), list);
     }
 
     @Override
@@ -137,32 +158,17 @@ public sealed interface Term {
       this.sign = sign;
     }
 
-    private Estimate of(Band a, Band b) {
-      return switch (this) {
-        case PLUS -> Estimate.of(a.low() + b.low(), a.likely() + b.likely(), a.high() + b.high());
-        case MINUS -> Estimate.of(a.low() - b.high(), a.likely() - b.likely(), a.high() - b.low());
-        case TIMES ->
-            spanning(
-                a.likely() * b.likely(),
-                a.low() * b.low(),
-                a.low() * b.high(),
-                a.high() * b.low(),
-                a.high() * b.high());
-        case PER ->
-            spanning(
-                a.likely() / b.likely(),
-                a.low() / b.low(),
-                a.low() / b.high(),
-                a.high() / b.low(),
-                a.high() / b.high());
-      };
-    }
-
-    private static Estimate spanning(double likely, double a, double b, double c, double d) {
-      return Estimate.of(
-          Math.min(Math.min(a, b), Math.min(c, d)),
-          likely,
-          Math.max(Math.max(a, b), Math.max(c, d)));
+    private double of(double a, double b) {
+      double value =
+          switch (this) {
+            case PLUS -> a + b;
+            case MINUS -> a - b;
+            case TIMES -> a * b;
+            case PER -> b == 0 ? Double.POSITIVE_INFINITY : a / b;
+          };
+      return Double.isFinite(value) && Double.isFinite(a) && Double.isFinite(b)
+          ? value
+          : Double.isNaN(a) || Double.isNaN(b) ? Double.NaN : Double.POSITIVE_INFINITY;
     }
   }
 
@@ -184,10 +190,17 @@ public sealed interface Term {
       if (!(b instanceof Estimate.Known kb)) {
         return b;
       }
-      if (operation == Operation.PER && kb.band().low() <= 0 && kb.band().high() >= 0) {
-        return new Estimate.Unknown(right.toWords() + " may be zero");
+      int draws = Math.max(ka.size(), kb.size());
+      double[] values = new double[draws];
+      boolean byZero = false;
+      for (int draw = 0; draw < draws; draw++) {
+        double divisor = kb.at(draw, draws);
+        byZero |= operation == Operation.PER && divisor == 0;
+        values[draw] = operation.of(ka.at(draw, draws), divisor);
       }
-      return operation.of(ka.band(), kb.band());
+      String gap = ka.gap() == null ? kb.gap() : ka.gap();
+      return Estimate.of(
+          values, byZero ? right.toWords() + " may be zero" : gap == null ? TOO_LARGE : gap);
     }
 
     @Override
@@ -222,9 +235,7 @@ public sealed interface Term {
   record Opposite(Term term) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return term.estimate(readings, judgements) instanceof Estimate.Known k
-          ? Estimate.of(-k.band().high(), -k.band().likely(), -k.band().low())
-          : term.estimate(readings, judgements);
+      return each(term.estimate(readings, judgements), value -> -value);
     }
 
     @Override
@@ -251,15 +262,7 @@ public sealed interface Term {
   record Magnitude(Term term) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      Estimate estimate = term.estimate(readings, judgements);
-      if (!(estimate instanceof Estimate.Known k)) {
-        return estimate;
-      }
-      double low = Math.abs(k.band().low());
-      double high = Math.abs(k.band().high());
-      boolean mayBeZero = k.band().low() <= 0 && k.band().high() >= 0;
-      return Estimate.of(
-          mayBeZero ? 0 : Math.min(low, high), Math.abs(k.band().likely()), Math.max(low, high));
+      return each(term.estimate(readings, judgements), Math::abs);
     }
 
     @Override
@@ -292,27 +295,32 @@ public sealed interface Term {
 
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      double low = start();
-      double likely = start();
-      double high = start();
+      List<Estimate.Known> known = new ArrayList<>(terms.size());
+      int draws = 1;
       for (Term term : terms) {
         Estimate estimate = term.estimate(readings, judgements);
         if (!(estimate instanceof Estimate.Known k)) {
           return estimate;
         }
-        low = pick(low, k.band().low());
-        likely = pick(likely, k.band().likely());
-        high = pick(high, k.band().high());
+        known.add(k);
+        draws = Math.max(draws, k.size());
       }
-      return Estimate.of(low, likely, high);
+      double[] values = new double[draws];
+      for (int draw = 0; draw < draws; draw++) {
+        values[draw] = pick(known, draw, draws);
+      }
+      return Estimate.of(values, TOO_LARGE);
     }
 
-    private double start() {
-      return greatest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
-    }
-
-    private double pick(double a, double b) {
-      return greatest ? Math.max(a, b) : Math.min(a, b);
+    private double pick(List<Estimate.Known> known, int draw, int draws) {
+      double picked = greatest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+      boolean gap = false;
+      for (Estimate.Known one : known) {
+        double value = one.at(draw, draws);
+        gap |= Double.isInfinite(value);
+        picked = greatest ? Math.max(picked, value) : Math.min(picked, value);
+      }
+      return Double.isNaN(picked) ? picked : gap ? Double.POSITIVE_INFINITY : picked;
     }
 
     @Override
@@ -333,7 +341,7 @@ public sealed interface Term {
   }
 
   /**
-   * One term or another by a condition; both where the condition may be either.
+   * One term or another by a condition, draw by draw.
    *
    * @param condition what decides
    * @param then the term when it holds
@@ -342,28 +350,43 @@ public sealed interface Term {
   record Chosen(Condition condition, Term then, Term otherwise) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return switch (condition.evaluate(readings, judgements)) {
-        case TRUE -> then.estimate(readings, judgements);
-        case FALSE -> otherwise.estimate(readings, judgements);
-        case UNKNOWN -> new Estimate.Unknown("it is not known whether " + condition.toWords());
-        case EITHER -> both(readings, judgements);
-      };
-    }
-
-    private Estimate both(Readings readings, Judgements judgements) {
+      DrawTruth truth = condition.evaluate(readings, judgements);
+      if (truth.holds().isAll()) {
+        return then.estimate(readings, judgements);
+      }
+      if (truth.fails().isAll()) {
+        return otherwise.estimate(readings, judgements);
+      }
+      String gap = "it is not known whether " + condition.toWords();
+      if (truth.unknown().isAll()) {
+        return new Estimate.Unknown(gap);
+      }
       Estimate a = then.estimate(readings, judgements);
       Estimate b = otherwise.estimate(readings, judgements);
-      if (!(a instanceof Estimate.Known ka)) {
-        return a;
+      int draws = truth.draws();
+      draws = a instanceof Estimate.Known known ? Math.max(draws, known.size()) : draws;
+      draws = b instanceof Estimate.Known known ? Math.max(draws, known.size()) : draws;
+      double[] values = new double[draws];
+      for (int draw = 0; draw < draws; draw++) {
+        int place = (int) ((long) draw * truth.draws() / draws);
+        values[draw] =
+            truth.holds().contains(place)
+                ? at(a, draw, draws)
+                : truth.fails().contains(place)
+                    ? at(b, draw, draws)
+                    : truth.unknown().contains(place) ? Double.POSITIVE_INFINITY : Double.NaN;
       }
-      if (!(b instanceof Estimate.Known kb)) {
-        return b;
-      }
-      boolean likelyHolds = condition.evaluate(readings.atLikely(), judgements) == Truth.TRUE;
-      return Estimate.of(
-          Math.min(ka.band().low(), kb.band().low()),
-          (likelyHolds ? ka : kb).band().likely(),
-          Math.max(ka.band().high(), kb.band().high()));
+      String missing =
+          a instanceof Estimate.Unknown unknown
+              ? unknown.reason()
+              : b instanceof Estimate.Unknown unknown ? unknown.reason() : gap;
+      return Estimate.of(values, missing);
+    }
+
+    private static double at(Estimate estimate, int draw, int draws) {
+      return estimate instanceof Estimate.Known known
+          ? known.at(draw, draws)
+          : Double.POSITIVE_INFINITY;
     }
 
     @Override

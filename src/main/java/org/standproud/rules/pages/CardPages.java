@@ -1,5 +1,6 @@
 package org.standproud.rules.pages;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardLimits;
+import org.standproud.rules.card.Levels;
 import org.standproud.rules.card.Protects;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.SeverityChange;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.engine.CompiledCard;
@@ -59,6 +62,7 @@ public final class CardPages {
             + card.since()
             + (card.revised().isEmpty() ? "." : ", revised " + card.revised() + "."));
     conditions(compiled, lines);
+    level(compiled, lines);
     said(card, lines);
     lines.add("");
     lines.add("## Why");
@@ -113,6 +117,28 @@ public final class CardPages {
           .limits()
           .forEach((name, limit) -> lines.add("| " + name + " | " + limit.text() + " |"));
     }
+  }
+
+  private void level(CompiledCard compiled, List<String> lines) {
+    if (!compiled.card().flags()) {
+      return;
+    }
+    lines.add("");
+    lines.add(
+        "Speaks when this holds in more than "
+            + percent(ruleBase.speaksAbove(compiled.id()))
+            + " of the draws"
+            + (compiled.card().speaksAbove() == null ? "." : ", a level of its own."));
+    List<String> silencers =
+        compiled.card().silencedBy().stream().map(id -> to(id.text())).toList();
+    if (!silencers.isEmpty()) {
+      lines.add("");
+      lines.add("Says nothing where one of these speaks: " + String.join(", ", silencers) + ".");
+    }
+  }
+
+  private static String percent(double share) {
+    return BigDecimal.valueOf(100 * share).stripTrailingZeros().toPlainString() + " %";
   }
 
   private String judgement(String name) {
@@ -200,6 +226,7 @@ public final class CardPages {
                           + inShort(c.card())
                           + " |"));
     }
+    levels(lines);
     limits(lines);
     return String.join("\n", lines) + "\n";
   }
@@ -209,6 +236,20 @@ public final class CardPages {
       return (card.change().overrides() ? "sets " : "eases ") + to(card.change().card().text());
     }
     return card.derives() != null ? "derives " + card.derives().text() : card.severity().words();
+  }
+
+  private void levels(List<String> lines) {
+    lines.add("");
+    lines.add("## When a card speaks");
+    lines.add("");
+    lines.add("| finding | speaks above this share of the draws |");
+    lines.add("|---|---|");
+    for (Severity severity : Severity.values()) {
+      double share = ruleBase.levels().of(severity);
+      lines.add("| " + severity.words() + " | " + percent(share) + " |");
+    }
+    lines.add("");
+    lines.add("From `" + Levels.FILE + "`. Source: " + ruleBase.levels().source() + ".");
   }
 
   private static void limits(List<String> lines) {

@@ -101,6 +101,8 @@ public record RevisionDiff(
     fields.put("when", lines(card.when(), "\n"));
     fields.put("derives", card.derives() == null ? "" : card.derives().text());
     fields.put("changes", change(card));
+    fields.put("speaks above", card.speaksAbove() == null ? "" : 100 * card.speaksAbove() + " %");
+    fields.put("silenced by", lines(card.silencedBy(), ", "));
     fields.put("message", card.message().text());
     fields.put("remedy", card.remedy());
     fields.put("why", card.why());

@@ -1,6 +1,7 @@
 package org.standproud.rules.trace;
 
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 
 /**
@@ -8,9 +9,25 @@ import org.standproud.rules.language.Truth;
  *
  * @param id the id of the card
  * @param kind what it came to
- * @param truth what can be said of all its conditions and its scope together
+ * @param draws in which draws all its conditions and its scope hold
  * @param severity its severity after every change
- * @param isFinding whether it is to be told: the card flags, and holds, may hold or is open
+ * @param isFinding whether it is to be told: the card speaks or is open, and is not silenced
  */
-public record CardKind(String id, Kind kind, Truth truth, Severity severity, boolean isFinding)
-    implements CardOutcome {}
+public record CardKind(String id, Kind kind, DrawTruth draws, Severity severity, boolean isFinding)
+    implements CardOutcome {
+
+  /** All of the draws in one word. */
+  public Truth truth() {
+    return draws.truth();
+  }
+
+  @Override
+  public double share() {
+    return draws.share();
+  }
+
+  /** The same, kept back because another card says it. */
+  public CardKind silenced(String by) {
+    return new CardKind(id, kind, draws, severity, false);
+  }
+}

@@ -14,6 +14,9 @@ public sealed interface CardOutcome permits CardTrace, CardKind {
   /** Its severity after every change. */
   Severity severity();
 
-  /** Whether this is a finding to be told: the card flags, and holds, may hold or is open. */
+  /** The share of the draws in which all its conditions hold, 0 to 1. */
+  double share();
+
+  /** Whether this is a finding to be told: the card speaks or is open, and is not silenced. */
   boolean isFinding();
 }

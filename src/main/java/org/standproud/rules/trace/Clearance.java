@@ -1,6 +1,9 @@
 package org.standproud.rules.trace;
 
+import java.util.Arrays;
+import org.hipparchus.util.KthSelector;
 import org.standproud.rules.language.Condition;
+import org.standproud.rules.language.Estimate;
 import org.standproud.setup.Band;
 
 /** How far a comparison is from holding. */
@@ -20,15 +23,39 @@ enum Clearance {
   }
 
   double likely(Band left, Band right) {
-    return adverse(Band.exactly(left.likely()), Band.exactly(right.likely()));
+    return of(left.likely(), right.likely());
   }
 
-  double adverse(Band left, Band right) {
+  double of(double left, double right) {
     return switch (this) {
-      case BELOW -> right.low() - left.high();
-      case ABOVE -> left.low() - right.high();
-      case APART -> Math.max(0, Math.max(right.low() - left.high(), left.low() - right.high()));
-      case TOGETHER -> -Math.max(left.high() - right.low(), right.high() - left.low());
+      case BELOW -> right - left;
+      case ABOVE -> left - right;
+      case APART -> Math.abs(left - right);
+      case TOGETHER -> -Math.abs(left - right);
     };
+  }
+
+  /**
+   * The clearance that is still there when a share of the draws is left out, the worst first: where
+   * it turns negative, what flags the card holds in more draws than that share. A draw in which the
+   * set-up lets go counts as clear. NaN if no draw has a number.
+   */
+  double adverse(Estimate.Known left, Estimate.Known right, double level) {
+    int draws = Math.max(left.size(), right.size());
+    if (draws == 1) {
+      return of(left.at(0, 1), right.at(0, 1));
+    }
+    double[] each = new double[draws];
+    int finite = 0;
+    for (int draw = 0; draw < draws; draw++) {
+      double clearance = of(left.at(draw, draws), right.at(draw, draws));
+      if (Double.isFinite(clearance)) {
+        each[finite++] = clearance;
+      }
+    }
+    int place = Math.min(finite - 1, (int) (level * draws));
+    return finite == 0
+        ? Double.NaN
+        : new KthSelector().select(Arrays.copyOf(each, finite), null, place);
   }
 }

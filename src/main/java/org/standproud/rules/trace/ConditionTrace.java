@@ -3,6 +3,7 @@ package org.standproud.rules.trace;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.rules.card.Written;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 
 /**
@@ -10,7 +11,7 @@ import org.standproud.rules.language.Truth;
  *
  * @param text the condition as written
  * @param words the condition in words
- * @param truth what can be said of it
+ * @param draws in which draws it holds
  * @param read the facts in it with their values
  * @param unknown why it cannot be judged; empty unless it is unknown
  * @param margin how far it is from flipping, or null if no number can flip it
@@ -18,7 +19,7 @@ import org.standproud.rules.language.Truth;
 public record ConditionTrace(
     Written text,
     String words,
-    Truth truth,
+    DrawTruth draws,
     List<Reading> read,
     List<String> unknown,
     @Nullable Margin margin) {
@@ -27,5 +28,10 @@ public record ConditionTrace(
   public ConditionTrace {
     read = LazyList.kept(read);
     unknown = LazyList.kept(unknown);
+  }
+
+  /** All of the draws in one word. */
+  public Truth truth() {
+    return draws.truth();
   }
 }

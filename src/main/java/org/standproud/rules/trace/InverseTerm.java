@@ -1,40 +1,60 @@
 package org.standproud.rules.trace;
 
+import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.language.Estimate;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
-import org.standproud.setup.Band;
 
 /**
- * Brings a fact to one side: what it would have to be for a term to come to a number, with every
- * other part of the term at one place of its band. Told for terms in which the fact stands once and
- * under arithmetic alone, which is nearly all; NaN for any other, and where the way there leads
- * through a division by zero.
+ * Brings a fact to one side: what it would have to be, in each draw, for a term to come to a number
+ * with every other part of the term as it is in that draw. It works for terms in which the fact
+ * stands once and under arithmetic alone, which is nearly all; null for any other. A value is NaN
+ * where the way there leads through a division by zero.
  *
  * @param fact the fact
  * @param readings the values of the facts
  * @param judgements the judgements the term may read
- * @param place where in their bands the other parts are taken
  */
-record InverseTerm(
-    Fact fact, Readings readings, Judgements judgements, ToDoubleFunction<Band> place) {
+record InverseTerm(Fact fact, Readings readings, Judgements judgements) {
 
   /** What the fact would have to be for the term to come to a number. */
-  double value(Term term, double wanted) {
+  double @Nullable [] value(Term term, Estimate.Known wanted) {
+    double[] values = new double[wanted.size()];
+    Arrays.setAll(values, draw -> wanted.at(draw, values.length));
+    return value(term, values);
+  }
+
+  private double @Nullable [] value(Term term, double[] wanted) {
     if (isTheFact(term)) {
       return wanted;
     } else if (term instanceof Term.Arithmetic sum) {
       return within(sum, wanted);
     } else if (term instanceof Term.Opposite opposite) {
-      return value(opposite.term(), -wanted);
+      double[] negative = new double[wanted.length];
+      Arrays.setAll(negative, draw -> -wanted[draw]);
+      return value(opposite.term(), negative);
     } else if (term instanceof Term.Magnitude size) {
-      return wanted < 0 ? Double.NaN : value(size.term(), Math.copySign(wanted, now(size.term())));
+      return magnitude(size, wanted);
     }
-    return Double.NaN;
+    return null;
+  }
+
+  private double @Nullable [] magnitude(Term.Magnitude size, double[] wanted) {
+    if (!(now(size.term()) instanceof Estimate.Known now)) {
+      return null;
+    }
+    double[] signed = new double[Math.max(wanted.length, now.size())];
+    Arrays.setAll(
+        signed,
+        draw -> {
+          double value = at(wanted, draw, signed.length);
+          return value < 0 ? Double.NaN : Math.copySign(value, now.at(draw, signed.length));
+        });
+    return value(size.term(), signed);
   }
 
   /** Whether the fact stands in a term. */
@@ -49,14 +69,24 @@ record InverseTerm(
         || term instanceof Term.Member member && member.list().equals(fact);
   }
 
-  private double within(Term.Arithmetic sum, double wanted) {
+  private double @Nullable [] within(Term.Arithmetic sum, double[] wanted) {
     boolean left = isIn(sum.left(), fact);
-    if (left && isIn(sum.right(), fact)) {
-      return Double.NaN;
+    if (left && isIn(sum.right(), fact)
+        || !(now(sum.left()) instanceof Estimate.Known a)
+        || !(now(sum.right()) instanceof Estimate.Known b)) {
+      return null;
     }
-    return left
-        ? value(sum.left(), left(sum.operation(), now(sum.right()), wanted))
-        : value(sum.right(), right(sum.operation(), now(sum.left()), now(sum.right()), wanted));
+    int draws = Math.max(wanted.length, Math.max(a.size(), b.size()));
+    double[] values = new double[draws];
+    for (int draw = 0; draw < draws; draw++) {
+      double want = at(wanted, draw, draws);
+      double right = b.at(draw, draws);
+      values[draw] =
+          left
+              ? left(sum.operation(), right, want)
+              : right(sum.operation(), a.at(draw, draws), right, want);
+    }
+    return value(left ? sum.left() : sum.right(), values);
   }
 
   private static double left(Term.Operation operation, double right, double wanted) {
@@ -77,9 +107,11 @@ record InverseTerm(
     };
   }
 
-  private double now(Term term) {
-    return term.estimate(readings, judgements) instanceof Estimate.Known known
-        ? place.applyAsDouble(known.band())
-        : Double.NaN;
+  private static double at(double[] values, int draw, int draws) {
+    return values[values.length == draws ? draw : (int) ((long) draw * values.length / draws)];
+  }
+
+  private Estimate now(Term term) {
+    return term.estimate(readings, judgements);
   }
 }

@@ -2,15 +2,15 @@ package org.standproud.rules.trace;
 
 /** What a card came to, in the kinds of SARIF 2.1.0 (section 3.27.9). */
 public enum Kind {
-  /** A flagging card holds or may hold. */
+  /** A flagging card holds in more of the draws than the level of its severity. */
   FAIL("fail"),
-  /** A card does not hold. */
+  /** A card does not hold, or in no more of the draws than that level. */
   PASS("pass"),
-  /** A card cannot be judged: a fact is missing. */
+  /** A card cannot be judged: a fact is missing that could make it speak. */
   OPEN("open"),
   /** A card is not about this set-up. */
   NOT_APPLICABLE("notApplicable"),
-  /** A card that only derives or eases holds or may hold. */
+  /** A card that only derives or eases holds in some draw. */
   INFORMATIONAL("informational");
 
   private final String code;

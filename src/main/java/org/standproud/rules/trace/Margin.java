@@ -4,8 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.language.Condition;
-import org.standproud.rules.language.Truth;
-import org.standproud.setup.Band;
+import org.standproud.rules.language.DrawTruth;
+import org.standproud.rules.language.Estimate;
 import org.standproud.setup.units.Dimension;
 
 /**
@@ -15,16 +15,23 @@ import org.standproud.setup.units.Dimension;
  * @param compared the comparison
  * @param holds whether it is about the comparison holding, not about its opposite
  * @param place which number of a list it is about, counted from 1; null if about none
- * @param left what the left side comes to
- * @param right what the right side comes to
+ * @param left what the left side comes to, in one draw at least
+ * @param right what the right side comes to, in one draw at least
+ * @param draws in which draws the comparison holds
+ * @param level the share of the draws above which the card speaks
+ * @param adverse distance in the draw at the level: where it turns negative, the comparison begins
+ *     to hold in more draws than the level
  * @param changes for each fact in the comparison, where it would have to be
  */
 public record Margin(
     Condition.Comparison compared,
     boolean holds,
     @Nullable Integer place,
-    Band left,
-    Band right,
+    Estimate.Known left,
+    Estimate.Known right,
+    DrawTruth draws,
+    double level,
+    double adverse,
     List<FactChange> changes) {
 
   /** Copies the list, unless it is one that nobody can change and that is yet to be worked out. */
@@ -32,35 +39,34 @@ public record Margin(
     changes = LazyList.kept(changes);
   }
 
-  /** What can be said of the comparison itself. */
-  public Truth truth() {
-    return compared.relation().of(left, right);
-  }
-
   /** Likely value of the left side. */
   public double value() {
-    return left.likely();
+    return left.band().likely();
   }
 
   /** Likely value of the right side. */
   public double threshold() {
-    return right.likely();
+    return right.band().likely();
   }
 
   /** Distance between the likely values. */
   public double clearance() {
-    return Clearance.of(compared.relation(), holds).likely(left, right);
-  }
-
-  /** Distance at the worst ends of the bands; never more than the clearance. */
-  public double adverse() {
-    return Clearance.of(compared.relation(), holds).adverse(left, right);
+    return Clearance.of(compared.relation(), holds).likely(left.band(), right.band());
   }
 
   /** Size of the clearance as a part of the larger of value and threshold. */
   public double relative() {
+    return part(clearance());
+  }
+
+  /** Size of the distance at the level, likewise. */
+  double relativeAtLevel() {
+    return part(adverse);
+  }
+
+  private double part(double distance) {
     double larger = Math.max(Math.abs(value()), Math.abs(threshold()));
-    return larger == 0 ? 0 : Math.abs(clearance()) / larger;
+    return larger == 0 ? 0 : Math.abs(distance) / larger;
   }
 
   /** The comparison in words. */

@@ -1,15 +1,16 @@
 package org.standproud.rules.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.language.Condition;
 import org.standproud.rules.language.Condition.Comparison;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Estimate;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
@@ -19,18 +20,16 @@ import org.standproud.setup.Band;
 
 /**
  * Finds the comparison whose flipping would flip a condition soonest. Where all of several must
- * hold and do, the nearest of them; where some do not, the farthest of those. Distances of
- * different dimension are compared as parts of the numbers compared. A condition that only a word
- * can flip has no margin. Where some or every number of a list is spoken of, the numbers are parts
- * like any others, and the margin says which of them it is about.
+ * hold and do in more draws than the level, the nearest of them; where some do not, the farthest of
+ * those. Distances of different dimension are compared as parts of the numbers compared. A
+ * condition that only a word can flip has no margin. Where some or every number of a list is spoken
+ * of, the numbers are parts like any others, and the margin says which of them it is about.
  */
 public final class MarginFinder {
 
-  private static final List<ToDoubleFunction<Band>> LIKELY = List.of(Band::likely);
-  private static final List<ToDoubleFunction<Band>> ENDS = List.of(Band::low, Band::high);
-
   private final Readings readings;
   private final Judgements judgements;
+  private final double level;
   private final @Nullable Integer place;
   private @Nullable Readings likely;
 
@@ -39,12 +38,15 @@ public final class MarginFinder {
    *
    * @param readings the values of the facts
    * @param judgements the judgements derived
+   * @param level the share of the draws above which the card speaks, 0 to 1
    */
-  public MarginFinder(Readings readings, Judgements judgements) {
-    this(readings, judgements, null);
+  public MarginFinder(Readings readings, Judgements judgements, double level) {
+    this(readings, judgements, level, null);
   }
 
-  private MarginFinder(Readings readings, Judgements judgements, @Nullable Integer place) {
+  private MarginFinder(
+      Readings readings, Judgements judgements, double level, @Nullable Integer place) {
+    this.level = level;
     this.place = place;
     this.readings = readings;
     this.judgements = judgements;
@@ -52,13 +54,11 @@ public final class MarginFinder {
 
   /** A condition with what it is judged on, and what its trace says if there is one. */
   private record Part(MarginFinder finder, Condition condition, @Nullable ConditionTrace known) {
-    /** The truth at the likely values: what holds, or fails, anywhere in the bands does there. */
-    Truth likely() {
-      Truth inBands =
-          known == null ? condition.evaluate(finder.readings, finder.judgements) : known.truth();
-      return inBands == Truth.TRUE || inBands == Truth.FALSE
-          ? inBands
-          : condition.evaluate(finder.likely(), finder.judgements);
+    /** In which draws the condition holds, or its opposite. */
+    DrawTruth draws(boolean holds) {
+      DrawTruth truth =
+          known == null ? condition.evaluate(finder.readings, finder.judgements) : known.draws();
+      return holds ? truth : truth.not();
     }
 
     @Nullable Margin margin(boolean holds) {
@@ -115,18 +115,18 @@ public final class MarginFinder {
   private List<Part> members(Condition.OfList list) {
     List<Part> parts = new ArrayList<>();
     for (Readings member : list.members(readings)) {
-      MarginFinder finder = new MarginFinder(member, judgements, parts.size() + 1);
+      MarginFinder finder = new MarginFinder(member, judgements, level, parts.size() + 1);
       parts.add(new Part(finder, list.each(), null));
     }
     return parts;
   }
 
   /** Among parts that must all hold, or, of the opposite, of which one is enough. */
-  private static @Nullable Margin among(List<Part> parts, boolean holds, boolean allNeeded) {
+  private @Nullable Margin among(List<Part> parts, boolean holds, boolean allNeeded) {
     List<Part> against = List.of();
     for (Part part : parts) {
-      Truth truth = part.likely();
-      if ((holds ? truth : truth.not()) == Truth.of(!allNeeded)) {
+      DrawTruth draws = part.draws(holds);
+      if (allNeeded ? !draws.mayExceed(level) : draws.exceeds(level)) {
         against = against.isEmpty() ? new ArrayList<>(parts.size()) : against;
         against.add(part);
       }
@@ -137,7 +137,8 @@ public final class MarginFinder {
       if (margin == null && !against.isEmpty()) {
         return null;
       }
-      boolean nearer = best == null || margin != null && margin.relative() < best.relative();
+      boolean nearer =
+          best == null || margin != null && margin.relativeAtLevel() < best.relativeAtLevel();
       best = margin != null && (nearer == against.isEmpty() || best == null) ? margin : best;
     }
     return best;
@@ -145,15 +146,20 @@ public final class MarginFinder {
 
   private @Nullable Margin margin(Comparison comparison, boolean holds) {
     if (!(comparison.left().estimate(readings, judgements) instanceof Estimate.Known left)
-        || !(comparison.right().estimate(readings, judgements) instanceof Estimate.Known right)) {
+        || !(comparison.right().estimate(readings, judgements) instanceof Estimate.Known right)
+        || !left.isAnywhere()
+        || !right.isAnywhere()) {
       return null;
     }
     return new Margin(
         comparison,
         holds,
         place,
-        left.band(),
-        right.band(),
+        left,
+        right,
+        comparison.relation().of(left, right),
+        level,
+        Clearance.of(comparison.relation(), holds).adverse(left, right, level),
         new LazyList<>() {
           @Override
           protected List<FactChange> made() {
@@ -200,27 +206,26 @@ public final class MarginFinder {
       double from,
       boolean othersLikely) {
     Readings others = othersLikely ? likely() : readings;
-    List<ToDoubleFunction<Band>> places = othersLikely ? LIKELY : ENDS;
     Clearance clearance = Clearance.of(comparison.relation(), holds);
     return new ThresholdSolver(
             x -> {
               Readings moved = others.with(fact, Band.exactly(x));
               return comparison.left().estimate(moved, judgements) instanceof Estimate.Known a
                       && comparison.right().estimate(moved, judgements) instanceof Estimate.Known b
-                  ? clearance.adverse(a.band(), b.band())
+                  ? clearance.adverse(a, b, level)
                   : Double.NaN;
             },
             range.least(),
             range.greatest())
-        .nearest(from, guesses(comparison, fact, others, places));
+        .nearest(from, guesses(comparison, fact, others));
   }
 
   /**
-   * Where the side that the fact stands in comes to one end of the other: nearly every comparison
-   * flips at one of these, and looking there first spares the search.
+   * Where the side that the fact stands in comes to the other, in the draws at the level from
+   * either end: nearly every comparison flips at one of these, and looking there first spares the
+   * search.
    */
-  private double[] guesses(
-      Comparison comparison, Fact fact, Readings others, List<ToDoubleFunction<Band>> places) {
+  private double[] guesses(Comparison comparison, Fact fact, Readings others) {
     boolean left = InverseTerm.isIn(comparison.left(), fact);
     Term side = left ? comparison.left() : comparison.right();
     Term other = left ? comparison.right() : comparison.left();
@@ -228,14 +233,15 @@ public final class MarginFinder {
         || !(other.estimate(others, judgements) instanceof Estimate.Known known)) {
       return new double[0];
     }
-    double[] guesses = new double[places.size() * places.size()];
-    int made = 0;
-    for (ToDoubleFunction<Band> place : places) {
-      InverseTerm isolation = new InverseTerm(fact, others, judgements, place);
-      for (ToDoubleFunction<Band> end : places) {
-        guesses[made++] = isolation.value(side, end.applyAsDouble(known.band()));
-      }
+    double[] each = new InverseTerm(fact, others, judgements).value(side, known);
+    double[] finite =
+        each == null
+            ? new double[0]
+            : Arrays.stream(each).filter(Double::isFinite).sorted().toArray();
+    if (each == null || finite.length <= 1) {
+      return finite;
     }
-    return guesses;
+    int place = Math.min(finite.length - 1, (int) (level * each.length));
+    return new double[] {finite[place], finite[finite.length - 1 - place]};
   }
 }

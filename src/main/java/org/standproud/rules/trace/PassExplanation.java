@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
@@ -75,10 +76,38 @@ public record PassExplanation(
     boolean scope = trace.kind() == Kind.NOT_APPLICABLE;
     List<ConditionTrace> quiet =
         (scope ? trace.scope() : trace.conditions())
-            .stream().filter(c -> c.truth() == Truth.FALSE).toList();
+            .stream().filter(c -> !c.draws().exceeds(trace.level())).toList();
+    if (quiet.isEmpty() && !scope) {
+      return Optional.of(together(trace));
+    }
     return quiet.stream()
         .min(Comparator.comparingDouble(PassExplanation::distance))
-        .map(c -> because(trace.id(), c, quiet.size() - 1, scope, units));
+        .map(c -> because(trace.id(), c, trace.level(), quiet.size() - 1, scope, units));
+  }
+
+  /** Each condition holds often enough, and all at once do not. */
+  private static PassExplanation together(CardTrace trace) {
+    String all =
+        trace.conditions().stream().map(ConditionTrace::words).collect(Collectors.joining(" and "));
+    return new PassExplanation(
+        trace.id(),
+        all,
+        trace.margin(),
+        0,
+        trace.id()
+            + " is quiet because all of this together is seldom so: "
+            + all
+            + rarely(trace.share(), trace.level())
+            + ".");
+  }
+
+  private static String rarely(double share, double level) {
+    return " (in " + percent(share) + " of the draws; it speaks above " + percent(level) + ")";
+  }
+
+  private static String percent(double share) {
+    BigDecimal percent = BigDecimal.valueOf(100 * share).round(TOLD);
+    return (percent.signum() == 0 ? "0" : percent.stripTrailingZeros().toPlainString()) + " %";
   }
 
   private static double distance(ConditionTrace condition) {
@@ -86,10 +115,18 @@ public record PassExplanation(
   }
 
   private static PassExplanation because(
-      String card, ConditionTrace condition, int others, boolean scope, UnitSystem units) {
+      String card,
+      ConditionTrace condition,
+      double level,
+      int others,
+      boolean scope,
+      UnitSystem units) {
     StringBuilder words = new StringBuilder(card);
     words.append(scope ? " is about set-ups where " : " is quiet because it is not so that ");
     words.append(condition.words());
+    if (condition.truth() == Truth.EITHER) {
+      words.append(rarely(condition.draws().share(), level));
+    }
     if (condition.margin() == null) {
       words.append(readings(condition, units));
     } else {
@@ -120,7 +157,7 @@ public record PassExplanation(
     text.append(told(margin.value(), margin.dimension(), units)).append(" against ");
     text.append(told(margin.threshold(), margin.dimension(), units));
     for (FactChange change : margin.changes()) {
-      Double flips = change.likely();
+      Double flips = change.certain() == null ? change.likely() : change.certain();
       if (flips != null) {
         Dimension dimension = dimension(change.fact());
         text.append("; it would hold with ").append(margin.of(change.fact())).append(" at ");

@@ -4,16 +4,16 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.standproud.rules.language.Truth;
+import org.standproud.rules.language.DrawTruth;
 
 /**
  * What every card of one revision said of one set-up, in the order of their ids.
  *
  * @param revision the revision of the rule base
  * @param cards every card
- * @param judgements every judgement with its truth
+ * @param judgements every judgement with the draws in which it holds
  */
-public record RuleTrace(String revision, List<CardTrace> cards, Map<String, Truth> judgements) {
+public record RuleTrace(String revision, List<CardTrace> cards, Map<String, DrawTruth> judgements) {
 
   /** Copies the collections. */
   public RuleTrace {

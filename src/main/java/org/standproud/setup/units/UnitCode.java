@@ -52,6 +52,8 @@ public enum UnitCode {
   FT("ft", Dimension.LENGTH, Composed.FOOT),
   /** Thousandth of an inch. */
   THOU("thou", Dimension.LENGTH, Composed.INCH.divide(1000)),
+  /** Millionth of an inch. */
+  UIN("uin", Dimension.LENGTH, Composed.INCH.divide(1_000_000)),
   /** Newton. */
   N("N", Dimension.FORCE, NEWTON),
   /** Kilonewton. */

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Adviser;
-import org.standproud.assessment.EvidenceDocument;
 import org.standproud.assessment.NotReadyException;
 import org.standproud.assessment.SetupRejectedException;
 import org.standproud.assessment.TraceDocument;
@@ -106,7 +105,7 @@ public final class CardTrials {
   }
 
   /**
-   * Tries cards on the numbers of an assessment on record.
+   * Tries cards on the set-up of an assessment on record.
    *
    * @param edit what changes of the cards
    * @param id id of the assessment
@@ -120,10 +119,8 @@ public final class CardTrials {
             .orElseThrow(
                 () -> new NotFoundException("No assessment that can be read has the id " + id))
             .record();
-    return trial(
-        edit,
-        EvidenceDocument.read(record.account().evidence()),
-        CanonicalText.setup(record.account().setup().text()).units());
+    Setup setup = CanonicalText.setup(record.account().setup().text());
+    return trial(edit, EvidenceGathering.of(setup), setup.units());
   }
 
   private TrialAnswer trial(CardEdit edit, Evidence evidence, UnitSystem units) {

@@ -28,10 +28,11 @@ import org.standproud.audit.replay.AssessmentContext;
 import org.standproud.audit.replay.AssessmentResult;
 import org.standproud.audit.replay.KeptRuleBase;
 import org.standproud.audit.replay.Replayer;
-import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.evidence.stage.JointEvidence;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
+import org.standproud.rules.card.Levels;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.CardCompiler;
 import org.standproud.rules.engine.RuleBase;
@@ -109,7 +110,11 @@ final class RecordedShop {
       throw new IllegalStateException(compiled.errors().toString());
     }
     RuleBase rules =
-        new RuleBase(compiled.cards(), facts, new Authorship("tool room", note, NOON, null));
+        new RuleBase(
+            compiled.cards(),
+            facts,
+            Levels.ANY_DRAW,
+            new Authorship("tool room", note, NOON, null));
     keep(new KeptRuleBase(rules.revision(), cards));
     return rules;
   }
@@ -124,7 +129,7 @@ final class RecordedShop {
 
   /** An answer as an older or newer program would have recorded it. */
   AuditRecord record(
-      String request, RuleBase rules, String engine, Function<Setup, Evidence> mechanics) {
+      String request, RuleBase rules, String engine, Function<Setup, JointEvidence> mechanics) {
     return record(request, rules, engine, mechanics, List.of(), NOON);
   }
 
@@ -137,7 +142,7 @@ final class RecordedShop {
       String request,
       RuleBase rules,
       String engine,
-      Function<Setup, Evidence> mechanics,
+      Function<Setup, JointEvidence> mechanics,
       List<Acceptance> accepted,
       Instant time) {
     Setup setup = setup(request, CATALOGUE);
@@ -173,7 +178,7 @@ final class RecordedShop {
     return replayer(VERSION, Mechanics.THIS, CATALOGUE);
   }
 
-  Replayer replayer(String version, Function<Setup, Evidence> mechanics, Catalogue shelves) {
+  Replayer replayer(String version, Function<Setup, JointEvidence> mechanics, Catalogue shelves) {
     return new Replayer(
         new CurrentEngine(version, new AssessmentPipeline(mechanics), () -> shelves),
         revision -> Optional.ofNullable(archive.get(revision)),

@@ -153,8 +153,9 @@ class CurvesTest {
         .isCloseTo(mirrored.pushTowardFixedN().likely(), Percentage.withPercentage(1e-6));
     assertThat(there.trade().bestDepthM().likely())
         .isLessThan(mirrored.trade().bestDepthM().likely());
-    assertThat(there.trade().bestDepthM().likely()).isCloseTo(there.trade().shallowestM(), EXACT);
-    assertThat(mirrored.trade().bestDepthM().likely()).isCloseTo(there.trade().deepestM(), EXACT);
+    // At an end of the middle third a gap would open at the first push the other way.
+    assertThat(there.trade().bestDepthM().likely()).isGreaterThan(there.trade().shallowestM());
+    assertThat(mirrored.trade().bestDepthM().likely()).isLessThan(there.trade().deepestM());
   }
 
   @Test

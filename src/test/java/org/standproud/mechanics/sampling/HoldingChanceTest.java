@@ -9,6 +9,7 @@ import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
@@ -68,6 +69,14 @@ class HoldingChanceTest {
         .isLessThan(held);
   }
 
+  private static double share(Setup setup, Unknown unknown) {
+    return chance(setup, PLAN).measureFirst().stream()
+        .filter(contribution -> contribution.unknown() == unknown)
+        .mapToDouble(Contribution::share)
+        .findFirst()
+        .orElse(0);
+  }
+
   @Test
   void whatIsLeastKnownIsToBeMeasuredFirst() {
     Band sure = Band.exactly(0.15);
@@ -75,7 +84,9 @@ class HoldingChanceTest {
     Setup slippery = clamped(Band.exactly(5_000), new Band(0.03, 0.15, 0.6));
     assertThat(chance(loose, PLAN).measureFirst().get(0).unknown())
         .isEqualTo(Unknown.CLAMPING_FORCE);
-    assertThat(chance(slippery, PLAN).measureFirst().get(0).unknown()).isEqualTo(Unknown.FRICTION);
+    // Friction hardly counts where the stock tips before it slips.
+    assertThat(share(slippery, Unknown.FRICTION))
+        .isGreaterThan(share(slippery, Unknown.LIFT_RATIO));
     assertThat(chance(loose, PLAN).measureFirst())
         .noneMatch(contribution -> contribution.unknown() == Unknown.FRICTION);
   }
@@ -87,9 +98,9 @@ class HoldingChanceTest {
     assertThat(never.standardError()).isBetween(1e-4, 1e-3);
   }
 
-  /** The sampling and the bands are two ways through the same models: one lies inside the other. */
+  /** The chance and the evidence are of the same draws: the least margin is no more than any. */
   @Test
-  void theDrawsLieInsideTheBandOfTheEvidence() {
+  void theChanceIsOfTheDrawsOfTheEvidence() {
     RandomShop shop = new RandomShop(3);
     int compared = 0;
     for (int i = 0; i < 60; i++) {
@@ -100,8 +111,11 @@ class HoldingChanceTest {
         compared++;
         Band band = quantity.band();
         Band drawn = chance.get().leastMargin();
-        assertThat(drawn.low()).isGreaterThanOrEqualTo(0.95 * band.low());
-        assertThat(drawn.likely()).isLessThanOrEqualTo(1.05 * band.high());
+        // Between two draws the one takes the nearer and the other a straight line.
+        assertThat(drawn.low()).isLessThanOrEqualTo(1.1 * band.low());
+        assertThat(drawn.likely()).isLessThanOrEqualTo(1.1 * band.likely());
+        assertThat(chance.get().probability())
+            .isLessThanOrEqualTo(quantity.sample().share(m -> m >= 1));
       }
     }
     assertThat(compared).isGreaterThan(20);
@@ -109,7 +123,7 @@ class HoldingChanceTest {
 
   private static Optional<HoldingChance> sampled(Setup setup) {
     try {
-      return HoldingChance.of(setup, new SamplingPlan(200, 1, 1));
+      return HoldingChance.of(setup, new SamplingPlan(Sample.DRAWS, JointSample.SEED, 1));
     } catch (OutsideValidity refusal) {
       return Optional.empty();
     }

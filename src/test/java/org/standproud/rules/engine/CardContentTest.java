@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
+import org.standproud.rules.card.Levels;
 
 /** Whatever somebody changes in a card makes another content; how it is laid out does not. */
 class CardContentTest {
@@ -44,7 +45,7 @@ class CardContentTest {
     CardReader.Outcome outcome = CardReader.read(folder + "/card.yaml", text);
     assertThat(outcome.errors()).isEmpty();
     Card card = Objects.requireNonNull(outcome.card());
-    return RuleBase.contentHash(List.of(card));
+    return RuleBase.contentHash(List.of(card), Levels.ANY_DRAW);
   }
 
   @ParameterizedTest
@@ -126,16 +127,16 @@ class CardContentTest {
   void whoPublishedWhenAndWhyIsPartOfTheRevision() {
     Card card = Objects.requireNonNull(CardReader.read("holding/card.yaml", CARD).card());
     Authorship by = new Authorship("a", "b", java.time.Instant.parse("2026-11-25T08:00:00Z"), null);
-    String id = CanonicalContent.revision(List.of(card), by).id();
+    String id = CanonicalContent.revision(List.of(card), Levels.ANY_DRAW, by).id();
     assertThat(
             List.of(
                 new Authorship("c", "b", by.time(), null),
                 new Authorship("a", "c", by.time(), null),
                 new Authorship("a", "b", by.time().plusSeconds(1), null),
                 new Authorship("a", "b", by.time(), id)))
-        .extracting(other -> CanonicalContent.revision(List.of(card), other).id())
+        .extracting(other -> CanonicalContent.revision(List.of(card), Levels.ANY_DRAW, other).id())
         .doesNotContain(id)
         .doesNotHaveDuplicates();
-    assertThat(CanonicalContent.revision(List.of(), by).id()).isNotEqualTo(id);
+    assertThat(CanonicalContent.revision(List.of(), Levels.ANY_DRAW, by).id()).isNotEqualTo(id);
   }
 }

@@ -21,7 +21,9 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.Shop;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
+import org.standproud.rules.card.Levels;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.CardTrace;
@@ -59,11 +61,15 @@ class RuleBaseTest {
     return java.util.Objects.requireNonNull(outcome.card());
   }
 
+  private static final Levels LEVELS =
+      new Levels(
+          Map.of(Severity.STOP, 0.05, Severity.CAUTION, 0.25, Severity.NOTE, 0.5), "for this test");
+
   private static RuleBase ruleBase(Card... cards) {
     CardCompiler.Outcome outcome =
         CardCompiler.compile(Arrays.asList(cards), Shop.TABLE, Shop.UNIT_READER);
     assertThat(outcome.errors()).isEmpty();
-    return new RuleBase(outcome.cards(), Shop.TABLE, BY);
+    return new RuleBase(outcome.cards(), Shop.TABLE, LEVELS, BY);
   }
 
   private static final Card FIRST = card("A", "when: packed\nderives: soft seat");
@@ -77,8 +83,8 @@ class RuleBaseTest {
     RuleTrace trace =
         base.evaluate(Shop.evidence(Shop.PACKED, true, Shop.SLIP, 1.0, Shop.STAGE, "rough"));
     assertThat(trace.judgements())
-        .containsEntry("soft seat", Truth.TRUE)
-        .containsEntry("creeping", Truth.TRUE);
+        .containsEntry("soft seat", DrawTruth.TRUE)
+        .containsEntry("creeping", DrawTruth.TRUE);
     assertThat(trace.card("C").kind()).isEqualTo(Kind.FAIL);
     assertThat(trace.card("A").kind()).isEqualTo(Kind.INFORMATIONAL);
     assertThat(trace.findings()).extracting(CardTrace::id).containsExactly("C");
@@ -116,8 +122,8 @@ class RuleBaseTest {
     assertThat(flagged.flagged(2)).isTrue();
     assertThat(cleared.flagged(2)).isFalse();
     assertThat(cleared.judgements())
-        .containsEntry("soft seat", Truth.FALSE)
-        .containsEntry("creeping", Truth.FALSE);
+        .containsEntry("soft seat", DrawTruth.FALSE)
+        .containsEntry("creeping", DrawTruth.FALSE);
     assertThat(again.flagged(2)).isTrue();
     assertThat(again.judgements()).isEqualTo(flagged.judgements());
   }
@@ -156,7 +162,10 @@ class RuleBaseTest {
         .isNotEqualTo(one.contentHash());
     RuleBase later =
         new RuleBase(
-            ruleBase(FIRST).cards(), Shop.TABLE, new Authorship("a", "b", BY.time(), one.id()));
+            ruleBase(FIRST).cards(),
+            Shop.TABLE,
+            LEVELS,
+            new Authorship("a", "b", BY.time(), one.id()));
     assertThat(later.revision().contentHash()).isEqualTo(ruleBase(FIRST).revision().contentHash());
     assertThat(later.revision().id()).isNotEqualTo(ruleBase(FIRST).revision().id());
   }
@@ -185,7 +194,7 @@ class RuleBaseTest {
       assertThat(kind)
           .isEqualTo(
               new CardKind(
-                  whole.id(), whole.kind(), whole.truth(), whole.severity(), whole.isFinding()));
+                  whole.id(), whole.kind(), whole.draws(), whole.severity(), whole.isFinding()));
     }
   }
 

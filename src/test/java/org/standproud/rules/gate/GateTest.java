@@ -17,6 +17,7 @@ import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.GateResult.Published;
 import org.standproud.rules.gate.GateResult.Rejected;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
@@ -83,7 +84,7 @@ class GateTest {
   @Test
   void aLightFinishingPassEasesTheLengthwiseBiteAndSaysWhy() {
     RuleTrace trace = ruleBase().evaluate(bite("finish", 4));
-    assertThat(trace.judgements()).containsEntry("light finishing pass", Truth.TRUE);
+    assertThat(trace.judgements()).containsEntry("light finishing pass", DrawTruth.TRUE);
     CardTrace eased = trace.card("DIR-001");
     assertThat(eased.kind()).isEqualTo(Kind.FAIL);
     assertThat(eased.severity()).isEqualTo(Severity.CAUTION);
@@ -101,7 +102,7 @@ class GateTest {
     Evidence evidence =
         bite("finish", 4).with(Shop.evidence(Shop.SLIP, new Band(2, 4, 5)).values());
     RuleTrace trace = ruleBase().evaluate(evidence);
-    assertThat(trace.judgements()).containsEntry("light finishing pass", Truth.EITHER);
+    assertThat(trace.judgements().get("light finishing pass").truth()).isEqualTo(Truth.EITHER);
     assertThat(trace.card("DIR-001").severity()).isEqualTo(Severity.STOP);
   }
 

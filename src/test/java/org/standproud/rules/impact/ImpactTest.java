@@ -216,6 +216,6 @@ class ImpactTest {
 
   private static CardKind inShort(CardTrace trace) {
     return new CardKind(
-        trace.id(), trace.kind(), trace.truth(), trace.severity(), trace.isFinding());
+        trace.id(), trace.kind(), trace.draws(), trace.severity(), trace.isFinding());
   }
 }

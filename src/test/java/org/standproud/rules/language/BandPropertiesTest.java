@@ -2,6 +2,7 @@ package org.standproud.rules.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +12,9 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
+import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.Shop;
 import org.standproud.setup.Band;
 
@@ -62,45 +66,68 @@ class BandPropertiesTest {
         .filter(text -> text.length() <= ConditionText.MAX_LENGTH);
   }
 
+  /** A condition over the draws is the condition in each draw, every number taken exactly. */
   @Property(tries = 150)
-  void whatIsCertainOverTheBandsHoldsAtEveryPointInThem(
+  void whatHoldsInADrawHoldsForTheNumbersOfThatDraw(
       @ForAll("conditions") String text,
       @ForAll("bands") Band stickOut,
       @ForAll("bands") Band grip,
       @ForAll("bands") Band thickness)
       throws Exception {
     Condition condition = PARSER.parse(text, Map.of());
-    Truth truth = condition.evaluate(readings(stickOut, grip, thickness), Judgements.NONE);
-    if (truth == Truth.EITHER) {
-      return;
-    }
-    for (int i = 0; i <= 4; i++) {
-      for (int j = 0; j <= 4; j++) {
-        for (int k = 0; k <= 4; k++) {
-          Readings point =
-              readings(at(stickOut, i / 4.0), at(grip, j / 4.0), at(thickness, k / 4.0));
-          assertThat(condition.evaluate(point, Judgements.NONE)).as(text).isEqualTo(truth);
-        }
-      }
+    Readings readings = readings(stickOut, grip, thickness);
+    DrawTruth truth = condition.evaluate(readings, Judgements.NONE);
+    for (int draw = 0; draw < Sample.DRAWS; draw += 5) {
+      DrawTruth exact =
+          condition.evaluate(at(draw, readings, stickOut, grip, thickness), Judgements.NONE);
+      int place = truth.draws() == 1 ? 0 : draw;
+      assertThat(truth.holds().contains(place)).as(text).isEqualTo(exact.equals(DrawTruth.TRUE));
+      assertThat(truth.unknown().contains(place))
+          .as(text)
+          .isEqualTo(exact.equals(DrawTruth.UNKNOWN));
     }
   }
 
+  private static Readings at(int draw, Readings readings, Band... passes) {
+    List<Object> members =
+        Arrays.stream(passes)
+            .<Object>map(band -> new Value.Quantity(band).sample())
+            .map(sample -> Band.exactly(((Sample) sample).at(draw)))
+            .map(Object.class::cast)
+            .toList();
+    return Shop.readings(
+        Shop.STICK_OUT,
+        at(draw, readings, Shop.STICK_OUT),
+        Shop.GRIP_DEPTH,
+        at(draw, readings, Shop.GRIP_DEPTH),
+        Shop.THICKNESS,
+        at(draw, readings, Shop.THICKNESS),
+        Shop.DEPTHS,
+        members);
+  }
+
+  private static Band at(int draw, Readings readings, Fact fact) {
+    return Band.exactly(((Value.Quantity) readings.value(fact)).sample().at(draw));
+  }
+
+  /** What is known exactly is judged as a band of no width, at one value for all draws. */
   @Property(tries = 100)
-  void aWiderBandNeverMakesUpAnAnswer(
+  void anExactNumberIsABandOfNoWidth(
       @ForAll("conditions") String text,
       @ForAll("bands") Band stickOut,
       @ForAll("bands") Band grip,
       @ForAll("bands") Band thickness)
       throws Exception {
     Condition condition = PARSER.parse(text, Map.of());
-    Truth wide = condition.evaluate(readings(stickOut, grip, thickness), Judgements.NONE);
-    Truth narrow =
-        condition.evaluate(readings(at(stickOut, 0.5), grip, thickness), Judgements.NONE);
-    assertThat(wide == narrow || wide == Truth.EITHER).as(text).isTrue();
-  }
-
-  private static Band at(Band band, double part) {
-    return Band.exactly(Math.min(band.high(), band.low() + part * band.width()));
+    DrawTruth truth =
+        condition.evaluate(
+            readings(
+                Band.exactly(stickOut.likely()),
+                Band.exactly(grip.likely()),
+                Band.exactly(thickness.likely())),
+            Judgements.NONE);
+    assertThat(truth.draws()).as(text).isEqualTo(1);
+    assertThat(truth.truth()).as(text).isNotEqualTo(Truth.EITHER);
   }
 
   private static Readings readings(Band stickOut, Band grip, Band thickness) {

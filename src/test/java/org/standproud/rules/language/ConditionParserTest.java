@@ -108,7 +108,7 @@ class ConditionParserTest {
         "light pass or packed | TRUE"
       })
   void aConditionSaysWhatAMachinistWouldRead(String text, Truth expected) throws Exception {
-    assertThat(parse(text).evaluate(READINGS, Judgements.NONE)).isEqualTo(expected);
+    assertThat(parse(text).evaluate(READINGS, Judgements.NONE).truth()).isEqualTo(expected);
   }
 
   @ParameterizedTest
@@ -154,7 +154,7 @@ class ConditionParserTest {
         "some x in [max(stick-out, grip depth)] satisfies x in [deep grip .. 8 * deep grip] | TRUE",
       })
   void someAndEveryRunOverAListWrittenOut(String text, Truth truth) throws Exception {
-    assertThat(parse(text).evaluate(READINGS, Judgements.NONE)).isEqualTo(truth);
+    assertThat(parse(text).evaluate(READINGS, Judgements.NONE).truth()).isEqualTo(truth);
   }
 
   @Test
@@ -187,7 +187,9 @@ class ConditionParserTest {
   }
 
   private static Truth ofPasses(String text, Object... depthsM) throws ConditionRefused {
-    return parse(text).evaluate(Shop.readings(Shop.DEPTHS, List.of(depthsM)), Judgements.NONE);
+    return parse(text)
+        .evaluate(Shop.readings(Shop.DEPTHS, List.of(depthsM)), Judgements.NONE)
+        .truth();
   }
 
   private static final String SOME_DEEP = "some d in depths of passes satisfies d > deep grip";
@@ -212,8 +214,10 @@ class ConditionParserTest {
 
   @Test
   void passesNobodyToldOfLeaveItOpenAndAreNotAPlanOfNone() throws Exception {
-    assertThat(parse(SOME_DEEP).evaluate(READINGS, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
-    assertThat(parse(EVERY_DEEP).evaluate(READINGS, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(parse(SOME_DEEP).evaluate(READINGS, Judgements.NONE).truth())
+        .isEqualTo(Truth.UNKNOWN);
+    assertThat(parse(EVERY_DEEP).evaluate(READINGS, Judgements.NONE).truth())
+        .isEqualTo(Truth.UNKNOWN);
     assertThat(parse(SOME_DEEP).unknowns(READINGS, Judgements.NONE))
         .singleElement()
         .asString()
@@ -221,7 +225,7 @@ class ConditionParserTest {
     assertThat(ofPasses(SOME_DEEP)).isEqualTo(Truth.FALSE);
     assertThat(ofPasses(EVERY_DEEP)).isEqualTo(Truth.TRUE);
     assertThat(ofPasses("depths of passes = null")).isEqualTo(Truth.FALSE);
-    assertThat(parse("depths of passes = null").evaluate(READINGS, Judgements.NONE))
+    assertThat(parse("depths of passes = null").evaluate(READINGS, Judgements.NONE).truth())
         .isEqualTo(Truth.TRUE);
   }
 
@@ -232,7 +236,7 @@ class ConditionParserTest {
     Readings known =
         Shop.readings(
             Shop.DEPTHS, List.of(0.010, 0.030), Shop.STICK_OUT, 0.075, Shop.STAGE, "rough");
-    assertThat(against.evaluate(known, Judgements.NONE)).isEqualTo(Truth.TRUE);
+    assertThat(against.evaluate(known, Judgements.NONE).truth()).isEqualTo(Truth.TRUE);
     Readings perhapsNone =
         Shop.readings(
             Shop.DEPTHS,
@@ -241,7 +245,7 @@ class ConditionParserTest {
             0.075,
             Shop.STAGE,
             "rough");
-    assertThat(against.evaluate(perhapsNone, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(against.evaluate(perhapsNone, Judgements.NONE).truth()).isEqualTo(Truth.UNKNOWN);
     assertThat(against.unknowns(perhapsNone, Judgements.NONE)).containsExactly("d may be zero");
   }
 
@@ -377,17 +381,17 @@ class ConditionParserTest {
   @Test
   void seventyFiveOverThirtyIsTwoAndAHalf() throws Exception {
     Readings atLimit = Shop.readings(Shop.STICK_OUT, 0.075, Shop.GRIP_DEPTH, 0.030);
-    assertThat(parse("stick-out / grip depth > 2.5").evaluate(atLimit, Judgements.NONE))
+    assertThat(parse("stick-out / grip depth > 2.5").evaluate(atLimit, Judgements.NONE).truth())
         .isEqualTo(Truth.FALSE);
-    assertThat(parse("stick-out / grip depth >= 2.5").evaluate(atLimit, Judgements.NONE))
+    assertThat(parse("stick-out / grip depth >= 2.5").evaluate(atLimit, Judgements.NONE).truth())
         .isEqualTo(Truth.TRUE);
   }
 
   @Test
-  void aDivisorThatMayBeZeroLeavesTheConditionUnknownAndSaysSo() throws Exception {
-    Readings readings = Shop.readings(Shop.SLIP, new Band(-1, 0.5, 1));
+  void aDivisorThatIsZeroInSomeDrawsLeavesTheConditionUnknownAndSaysSo() throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, new Band(0, 0.5, 1));
     Condition condition = parse("1 / slip margin > 2");
-    assertThat(condition.evaluate(readings, Judgements.NONE)).isEqualTo(Truth.UNKNOWN);
+    assertThat(condition.evaluate(readings, Judgements.NONE).truth()).isEqualTo(Truth.UNKNOWN);
     assertThat(condition.unknowns(readings, Judgements.NONE))
         .containsExactly("slip margin may be zero");
   }

@@ -2,23 +2,30 @@ package org.standproud.rules.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.mechanics.evidence.DrawSet;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
+import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.Shop;
 import org.standproud.rules.language.Condition.Comparison;
 import org.standproud.setup.Band;
 
-/**
- * Sums with bands, worked by the rules of interval arithmetic: the ends of a sum are the sums of
- * the ends, those of a difference cross over, those of a product or quotient are the least and the
- * greatest of the four of the ends (R. E. Moore, "Interval Analysis", 1966 [memory]).
- */
+/** Arithmetic over the draws, beside the same arithmetic of Java on the number of each draw. */
 class TermTest {
 
   private static final ConditionParser PARSER =
@@ -33,74 +40,97 @@ class TermTest {
     return ((Comparison) condition(term + " < 7")).left().estimate(readings, Judgements.NONE);
   }
 
-  /** Slip margin and lean are the two numbers that may be negative; both are divided by one. */
-  @ParameterizedTest
-  @CsvSource({
-    "slip margin,                     -3,  1,  2, -3,  1,  2",
-    "-slip margin,                    -3,  1,  2, -2, -1,  3",
-    "-slip margin,                     1,  2,  5, -5, -2, -1",
-    "abs(slip margin),                -3,  1,  2,  0,  1,  3",
-    "abs(slip margin),                -3, -1,  4,  0,  1,  4",
-    "abs(slip margin),                -5, -3, -2,  2,  3,  5",
-    "abs(slip margin),                 2,  3,  5,  2,  3,  5",
-    "abs(slip margin),                 0,  1,  2,  0,  1,  2",
-    "abs(slip margin),                -2, -1,  0,  0,  1,  2",
-    "slip margin + 2,                 -3,  1,  2, -1,  3,  4",
-    "slip margin - 2,                 -3,  1,  2, -5, -1,  0",
-    "2 - slip margin,                 -3,  1,  2,  0,  1,  5",
-    "slip margin * 2,                 -3,  1,  2, -6,  2,  4",
-    "slip margin * (-2),              -3,  1,  2, -4, -2,  6",
-    "slip margin / 2,                 -4,  1,  2, -2, 0.5, 1",
-    "slip margin / (-2),              -4,  1,  2, -1, -0.5, 2",
-    "6 / slip margin,                  1,  2,  3,  2,  3,  6",
-    "6 / slip margin,                 -3, -2, -1, -6, -3, -2",
-    "slip margin * slip margin,       -3,  1,  2, -6,  1,  9",
-    "slip margin - slip margin,       -3,  1,  2, -5,  0,  5",
-    "(slip margin + 4) / (slip margin + 4), -3, 1, 2, 0.16666666666666666, 1, 6",
-    "'max(slip margin, 1)',           -3,  0,  2,  1,  1,  2",
-    "'min(slip margin, 1)',           -3,  0,  2, -3,  0,  1",
-    "'max(slip margin, 5, 1)',        -3,  0,  2,  5,  5,  5",
-    "'min(1, slip margin, -4)',       -3,  0,  2, -4, -4, -4",
-    "(if slip margin > 5 then 1 else 2),          -3, 1, 2, 2, 2, 2",
-    "(if slip margin < 5 then 1 else 2),          -3, 1, 2, 1, 1, 1",
-    "(if slip margin < 0 then 1 else 2),          -3, 1, 2, 1, 2, 2",
-    "(if slip margin < 0 then 4 else 2),          -3, -1, 2, 2, 4, 4",
-    "(if slip margin < 0 then slip margin else 2), -3, 1, 2, -3, 2, 2",
-  })
-  void bandsAreWorkedByTheirEnds(
-      String term, double low, double likely, double high, double l, double m, double h)
-      throws Exception {
-    Estimate found = estimate(term, Shop.readings(Shop.SLIP, new Band(low, likely, high)));
-    assertThat(found).isInstanceOf(Estimate.Known.class);
-    Band band = ((Estimate.Known) found).band();
-    Offset<Double> near = Offset.offset(1e-12);
-    assertThat(band.low()).isCloseTo(l, near);
-    assertThat(band.likely()).isCloseTo(m, near);
-    assertThat(band.high()).isCloseTo(h, near);
+  private static final Map<String, DoubleUnaryOperator> OF_SLIP_MARGIN =
+      Map.ofEntries(
+          Map.entry("slip margin", x -> x),
+          Map.entry("-slip margin", x -> -x),
+          Map.entry("abs(slip margin)", Math::abs),
+          Map.entry("slip margin + 2", x -> x + 2),
+          Map.entry("slip margin - 2", x -> x - 2),
+          Map.entry("2 - slip margin", x -> 2 - x),
+          Map.entry("slip margin * (-2)", x -> x * -2),
+          Map.entry("slip margin / 2", x -> x / 2),
+          Map.entry("6 / slip margin", x -> 6 / x),
+          Map.entry("slip margin * slip margin", x -> x * x),
+          Map.entry("slip margin - slip margin", x -> 0),
+          Map.entry("(slip margin + 4) / (slip margin + 4)", x -> 1),
+          Map.entry("max(slip margin, 1)", x -> Math.max(x, 1)),
+          Map.entry("min(1, slip margin, -4)", x -> Math.min(x, -4)),
+          Map.entry("(if slip margin < 0 then 4 else 2)", x -> x < 0 ? 4 : 2),
+          Map.entry("(if slip margin < 0 then slip margin else 2)", x -> x < 0 ? x : 2));
+
+  static Stream<Arguments> terms() {
+    List<Band> bands = List.of(new Band(-3, 1, 2), new Band(1, 2, 5), Band.exactly(-1.5));
+    return OF_SLIP_MARGIN.keySet().stream()
+        .flatMap(term -> bands.stream().map(band -> Arguments.of(term, band)));
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "6 / slip margin, -1, 2",
-    "6 / slip margin, 0, 2",
-    "6 / slip margin, -2, 0",
-    "(if packed then slip margin else 2), 1, 2",
-    "clamping force / clamping force + slip margin, 1, 2",
-    "slip margin + clamping force / clamping force, 1, 2",
-    "abs(clamping force / clamping force), 1, 2",
-    "-(clamping force / clamping force), 1, 2",
-    "'max(slip margin, clamping force / clamping force)', 1, 2",
-    "(if slip margin < 1.5 then clamping force / clamping force else 2), 1, 2",
-    "(if slip margin < 1.5 then 2 else clamping force / clamping force), 1, 2",
-  })
-  void whatCannotBeWorkedIsUnknown(String term, double low, double high) throws Exception {
-    Readings readings = Shop.readings(Shop.SLIP, new Band(low, (low + high) / 2, high));
-    assertThat(estimate(term, readings)).isInstanceOf(Estimate.Unknown.class);
+  @MethodSource("terms")
+  void aTermIsWorkedInEveryDraw(String term, Band band) throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, band);
+    Sample slip = ((Value.Quantity) readings.value(Shop.SLIP)).sample();
+    assertThat(estimate(term, readings)).isInstanceOf(Estimate.Known.class);
+    Estimate.Known found = (Estimate.Known) estimate(term, readings);
+    for (int draw = 0; draw < slip.size(); draw++) {
+      assertThat(found.at(draw, slip.size()))
+          .isCloseTo(OF_SLIP_MARGIN.get(term).applyAsDouble(slip.at(draw)), Offset.offset(1e-12));
+    }
+  }
+
+  /** Slip margin is 0; the clamping force is missing. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "6 / slip margin",
+        "(if packed then slip margin else 2)",
+        "clamping force / clamping force + slip margin",
+        "slip margin + clamping force / clamping force",
+        "abs(clamping force / clamping force)",
+        "-(clamping force / clamping force)",
+        "max(slip margin, clamping force / clamping force)",
+        "(if slip margin < 1.5 then clamping force / clamping force else 2)",
+      })
+  void whatCannotBeWorkedIsUnknown(String term) throws Exception {
+    assertThat(estimate(term, Shop.readings(Shop.SLIP, 0.0))).isInstanceOf(Estimate.Unknown.class);
+  }
+
+  /** The lower twentieth of the draws is 0: there the quotient is not known, elsewhere it is. */
+  @Test
+  void whereItCannotBeWorkedInSomeDrawsItIsUnknownInThose() throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, new Band(0, 1, 2));
+    Sample slip = ((Value.Quantity) readings.value(Shop.SLIP)).sample();
+    DrawTruth truth = condition("6 / slip margin > 4").evaluate(readings, Judgements.NONE);
+    assertThat(truth.unknown()).isEqualTo(DrawSet.where(slip.size(), d -> slip.at(d) == 0));
+    assertThat(truth.holds())
+        .isEqualTo(DrawSet.where(slip.size(), d -> slip.at(d) > 0 && slip.at(d) < 1.5));
+    assertThat(condition("6 / slip margin > 4").unknowns(readings, Judgements.NONE))
+        .containsExactly("slip margin may be zero");
+  }
+
+  /** Where the set-up lets go there is no number, and a comparison neither holds nor fails. */
+  @Test
+  void whereTheSetupLetsGoNothingIsSaidOfTheNumber() throws Exception {
+    double[] values = {1, Double.NaN, 3, Double.NaN};
+    Readings readings =
+        new Readings(
+            Shop.TABLE,
+            new Evidence(
+                List.of(
+                    new EvidenceValue(
+                        Shop.SLIP, new Value.Quantity(Sample.of(values)), List.of(), List.of()))));
+    for (String text : List.of("slip margin + 1 < 3", "not(slip margin + 1 >= 3)")) {
+      DrawTruth truth = condition(text).evaluate(readings, Judgements.NONE);
+      assertThat(truth.holds()).isEqualTo(DrawSet.where(4, d -> d == 0));
+      assertThat(truth.fails()).isEqualTo(DrawSet.where(4, d -> d == 2));
+      assertThat(truth.unknown().isEmpty()).isTrue();
+      assertThat(truth.share()).isEqualTo(0.25);
+    }
   }
 
   @Test
   void whatCannotBeWorkedSaysWhy() throws Exception {
-    Readings zero = Shop.readings(Shop.SLIP, new Band(-1, 0, 1));
+    Readings zero = Shop.readings(Shop.SLIP, 0.0);
     assertThat(estimate("6 / (slip margin - 0)", zero))
         .isEqualTo(new Estimate.Unknown("slip margin - 0 may be zero"));
     assertThat(estimate("(if packed then 1 else 2)", zero))

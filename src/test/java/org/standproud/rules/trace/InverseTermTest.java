@@ -48,8 +48,10 @@ class InverseTermTest {
   }
 
   private static double value(String written, double wanted) throws Exception {
-    return new InverseTerm(Shop.STICK_OUT, READINGS, Judgements.NONE, Band::likely)
-        .value(term(written), wanted);
+    double[] values =
+        new InverseTerm(Shop.STICK_OUT, READINGS.atLikely(), Judgements.NONE)
+            .value(term(written), Estimate.Known.exactly(wanted));
+    return values == null ? Double.NaN : values[0];
   }
 
   /** Put in the place of the fact, it makes the term come to what was wanted. */
@@ -61,7 +63,8 @@ class InverseTermTest {
     double found = value(TERMS[which], wanted);
     if (Double.isFinite(found)
         && term(TERMS[which])
-                .estimate(READINGS.with(Shop.STICK_OUT, Band.exactly(found)), Judgements.NONE)
+                .estimate(
+                    READINGS.atLikely().with(Shop.STICK_OUT, Band.exactly(found)), Judgements.NONE)
             instanceof Estimate.Known known) {
       assertThat(known.band().likely()).isCloseTo(wanted, Offset.offset(1e-9));
     }

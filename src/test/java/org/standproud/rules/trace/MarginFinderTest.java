@@ -6,9 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.rules.Shop;
 import org.standproud.rules.language.ConditionParser;
 import org.standproud.rules.language.Judgements;
@@ -19,9 +23,12 @@ class MarginFinderTest {
 
   private static final Offset<Double> NEAR = Offset.offset(1e-9);
 
+  /** The level of a stop, below which {@link Sample#spread} puts the low end of a band. */
+  private static final double LEVEL = 0.05;
+
   private static Margin margin(String condition, Readings readings) throws Exception {
     return Objects.requireNonNull(
-        new MarginFinder(readings, Judgements.NONE)
+        new MarginFinder(readings, Judgements.NONE, LEVEL)
             .of(new ConditionParser(Shop.TABLE, Set.of()).parse(condition, Map.of())));
   }
 
@@ -70,23 +77,26 @@ class MarginFinderTest {
     assertThat(lowered.certain()).isEqualTo(0.027);
   }
 
-  /** The worst corner of both bands, by hand. */
+  /** The joint draws decide: where it is clear, as many draws are past the limit as the level. */
   @Test
-  void aFactUnderAQuotientFlipsAtACornerOfTheOtherBands() throws Exception {
+  void aFactUnderAQuotientFlipsAtTheLevelOfTheJointDraws() throws Exception {
+    Band grip = new Band(0.016, 0.020, 0.025);
+    Band thickness = new Band(0.010, 0.012, 0.015);
+    String condition = "stick-out / grip depth > 4 * grip depth / stock thickness";
     Readings readings =
-        Shop.readings(
-            Shop.STICK_OUT,
-            0.08,
-            Shop.GRIP_DEPTH,
-            new Band(0.016, 0.020, 0.025),
-            Shop.THICKNESS,
-            new Band(0.010, 0.012, 0.015));
-    FactChange stands =
-        change(
-            margin("stick-out / grip depth > 4 * grip depth / stock thickness", readings),
-            Shop.STICK_OUT);
+        Shop.readings(Shop.STICK_OUT, 0.08, Shop.GRIP_DEPTH, grip, Shop.THICKNESS, thickness);
+    FactChange stands = change(margin(condition, readings), Shop.STICK_OUT);
     assertThat(stands.likely()).isEqualTo(4 * 0.020 / 0.012 * 0.020);
-    assertThat(stands.certain()).isCloseTo(4 * 0.016 / 0.015 * 0.016, Offset.offset(1e-15));
+    double certain = Objects.requireNonNull(stands.certain());
+    // No worst corner of both bands, which draws that are independent hardly ever meet.
+    assertThat(certain)
+        .isGreaterThan(4 * 0.016 / 0.015 * 0.016)
+        .isLessThan(4 * 0.020 / 0.012 * 0.020);
+    Margin at = margin(condition, readings.with(Shop.STICK_OUT, Band.exactly(certain)));
+    Margin past = margin(condition, readings.with(Shop.STICK_OUT, Band.exactly(certain * 1.001)));
+    assertThat(at.draws().exceeds(LEVEL)).isFalse();
+    assertThat(at.adverse()).isCloseTo(0, NEAR);
+    assertThat(past.draws().exceeds(LEVEL)).isTrue();
   }
 
   @Test
@@ -121,7 +131,7 @@ class MarginFinderTest {
     var condition =
         new ConditionParser(Shop.TABLE, Set.of())
             .parse("stage = \"rough\" and slip margin < 1", Map.of());
-    assertThat(new MarginFinder(readings, Judgements.NONE).of(condition)).isNull();
+    assertThat(new MarginFinder(readings, Judgements.NONE, LEVEL).of(condition)).isNull();
   }
 
   @Test
@@ -178,24 +188,40 @@ class MarginFinderTest {
         new ConditionParser(Shop.TABLE, Set.of())
             .parse("some d in depths of passes satisfies d > 0", Map.of());
     Readings none = Shop.readings(Shop.DEPTHS, List.of());
-    assertThat(new MarginFinder(none, Judgements.NONE).of(condition)).isNull();
+    assertThat(new MarginFinder(none, Judgements.NONE, LEVEL).of(condition)).isNull();
   }
 
+  /** Two straight lines between percentiles, so at this level each draw is at the low end. */
   @Test
-  void twoNumbersThatMustBeEqualAreAsFarApartAsTheirBands() throws Exception {
-    Readings apart =
-        Shop.readings(Shop.STICK_OUT, new Band(3, 4, 5), Shop.GRIP_DEPTH, new Band(1, 1.5, 2));
+  void twoNumbersThatMustBeEqualAreAsFarApartAsInTheDrawAtTheLevel() throws Exception {
+    Readings apart = Shop.readings(Shop.STICK_OUT, new Band(3, 4, 5), Shop.GRIP_DEPTH, 1.5);
     assertThat(margin("stick-out = grip depth", apart).clearance()).isCloseTo(2.5, NEAR);
-    assertThat(margin("stick-out = grip depth", apart).adverse()).isCloseTo(1, NEAR);
-    assertThat(margin("grip depth = stick-out", apart).adverse()).isCloseTo(1, NEAR);
-    // To be different they need one number only: flagged by the whole reach of both bands.
+    assertThat(margin("stick-out = grip depth", apart).adverse()).isCloseTo(1.5, NEAR);
+    assertThat(margin("grip depth = stick-out", apart).adverse()).isCloseTo(1.5, NEAR);
+    // To be different they need one number only: flagged by the whole reach of the draws.
     assertThat(margin("stick-out != grip depth", apart).clearance()).isCloseTo(-2.5, NEAR);
-    assertThat(margin("stick-out != grip depth", apart).adverse()).isCloseTo(-4, NEAR);
-    assertThat(margin("grip depth != stick-out", apart).adverse()).isCloseTo(-4, NEAR);
-    assertThat(margin("not(stick-out = grip depth)", apart).adverse()).isCloseTo(-4, NEAR);
-    assertThat(margin("not(stick-out != grip depth)", apart).adverse()).isCloseTo(1, NEAR);
-    Readings across =
-        Shop.readings(Shop.STICK_OUT, new Band(3, 4, 5), Shop.GRIP_DEPTH, new Band(2, 3, 4));
-    assertThat(margin("stick-out = grip depth", across).adverse()).isZero();
+    assertThat(margin("stick-out != grip depth", apart).adverse()).isCloseTo(-3.5, NEAR);
+    assertThat(margin("not(stick-out = grip depth)", apart).adverse()).isCloseTo(-3.5, NEAR);
+    assertThat(margin("not(stick-out != grip depth)", apart).adverse()).isCloseTo(1.5, NEAR);
+  }
+
+  /** The card begins to speak where the margin at its level comes to zero, and not before. */
+  @Property(tries = 100)
+  void theMarginAtTheLevelSaysWhetherTheCardSpeaks(
+      @ForAll @DoubleRange(min = 0.5, max = 2) double limit,
+      @ForAll @DoubleRange(min = 0, max = 0.9) double level)
+      throws Exception {
+    Readings readings = Shop.readings(Shop.SLIP, new Band(0.6, 1.1, 1.9));
+    for (String relation : List.of("<", "<=", ">", ">=")) {
+      Margin margin =
+          Objects.requireNonNull(
+              new MarginFinder(readings, Judgements.NONE, level)
+                  .of(
+                      new ConditionParser(Shop.TABLE, Set.of())
+                          .parse("slip margin " + relation + " " + limit, Map.of())));
+      if (margin.adverse() != 0) {
+        assertThat(margin.draws().exceeds(level)).isEqualTo(margin.adverse() < 0);
+      }
+    }
   }
 }

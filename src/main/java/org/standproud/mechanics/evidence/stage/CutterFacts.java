@@ -10,49 +10,106 @@ import static org.standproud.mechanics.evidence.Vocabulary.SPEED_AVAILABLE;
 import static org.standproud.mechanics.evidence.Vocabulary.SPEED_RATIO;
 import static org.standproud.mechanics.evidence.Vocabulary.TORQUE_MARGIN;
 
+import java.util.function.IntToDoubleFunction;
 import org.standproud.mechanics.cutter.CutterStanding;
+import org.standproud.mechanics.cutter.DrawnCutter;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
-import org.standproud.mechanics.force.PassForces;
+import org.standproud.mechanics.force.DrawnPass;
+import org.standproud.mechanics.holding.slip.Margin;
+import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.sampling.JointSample;
+import org.standproud.mechanics.sampling.Unknown;
+import org.standproud.mechanics.spindle.PowerCurve;
 import org.standproud.mechanics.spindle.SpindleLoad;
 import org.standproud.setup.Band;
+import org.standproud.setup.CuttingRange;
 import org.standproud.setup.Setup;
 
 /** How the cutter stands the pass, and whether the spindle drives it. */
 final class CutterFacts {
 
-  private static final double LEAST_TORQUE_NM = 1e-6;
-
   private CutterFacts() {}
 
-  static void stateCutter(PassForces forces, Band greatestChipM, Setup setup, FactSheet sheet) {
-    CutterStanding standing =
-        CutterStanding.of(
-            setup.cutter(),
-            setup.cut(),
-            setup.stock().material(),
-            setup.machine().spindleStiffnessNPerM(),
-            forces.path().greatestInPlaneN(),
-            setup.cut().feedPerToothM(),
-            greatestChipM);
+  static void stateCutter(DrawnCut cut, double greatestChipPerFeed, FactSheet sheet) {
+    Setup setup = cut.setup();
+    JointSample sample = cut.sample();
+    DrawnCutter cutter = DrawnCutter.of(setup.cutter());
     Basis basis =
-        ForceFacts.basis(forces).and(Basis.on("machine")).assuming(standing.assumptions());
-    sheet.number(CUTTER_DEFLECTION, standing.deflectionM(), basis);
-    sheet.number(CUTTER_STRENGTH_MARGIN, standing.strengthOverStress(), basis);
-    sheet.number(CUTTER_SLENDERNESS, standing.overhangRatio(), Basis.on("cutter"));
-    Basis published = Basis.on("stock.material", "cutter", "cut.spindleSpeed");
-    sheet.number(SPEED_RATIO, standing.speed().overGreatest(), published);
+        ForceFacts.basis(cut)
+            .and(Basis.on("machine"))
+            .assuming(CutterStanding.assumptions(setup.cutter()));
+    int n = cut.draws();
+    IntToDoubleFunction peakN = cut.ofPass(DrawnPass::inPlaneN);
+    sheet.number(CUTTER_DEFLECTION, n, deflectionM(cut, cutter), basis);
     sheet.number(
-        FEED_RATIO, standing.feed().overGreatest(), published.and(Basis.on("cut.feedPerTooth")));
-    sheet.number(CHIP_MARGIN, standing.chipOverLeast(), basis);
+        CUTTER_STRENGTH_MARGIN,
+        n,
+        draw ->
+            Margin.of(
+                sample.at(Unknown.TOOL_STRENGTH, draw),
+                peakN.applyAsDouble(draw) * cutter.stressPaPerN()),
+        basis);
+    sheet.number(CUTTER_SLENDERNESS, cutter.overhangRatio(), Basis.on("cutter"));
+    CuttingRange range = setup.stock().material().rangeFor(setup.cutter().toolMaterial());
+    double speed = Math.PI * setup.cutter().diameterM() * setup.cut().spindleSpeedRevPerS();
+    Basis published = Basis.on("stock.material", "cutter", "cut.spindleSpeed");
+    sheet.number(SPEED_RATIO, speed / range.greatestSpeedMPerS(), published);
+    sheet.number(
+        FEED_RATIO,
+        n,
+        draw -> sample.at(Unknown.FEED, draw) / range.greatestFeedPerToothM(),
+        published.and(Basis.on("cut.feedPerTooth")));
+    sheet.number(
+        CHIP_MARGIN,
+        n,
+        draw ->
+            greatestChipPerFeed
+                * sample.at(Unknown.FEED, draw)
+                / (sample.at(Unknown.LEAST_CHIP, draw)
+                    * sample.at(Unknown.EDGE_ROUNDING, draw)
+                    * setup.cutter().edgeRadiusM()),
+        basis);
   }
 
-  static void stateSpindle(PassForces forces, Setup setup, FactSheet sheet) {
-    SpindleLoad load =
-        SpindleLoad.of(setup.machine(), setup.cut().spindleSpeedRevPerS(), forces.meanPowerW());
-    Basis basis = ForceFacts.basis(forces).and(Basis.on("machine", "cut.spindleSpeed"));
+  /** Deflection of the cutting end in each draw in m. */
+  static IntToDoubleFunction deflectionM(DrawnCut cut, DrawnCutter cutter) {
+    JointSample sample = cut.sample();
+    IntToDoubleFunction peakN = cut.ofPass(DrawnPass::inPlaneN);
+    return draw ->
+        peakN.applyAsDouble(draw)
+            * cutter.complianceMPerN(
+                sample.at(Unknown.TOOL_MODULUS, draw),
+                sample.at(Unknown.SPINDLE, draw),
+                sample.at(Unknown.SPINDLE_PIVOT, draw));
+  }
+
+  static void stateSpindle(DrawnCut cut, FactSheet sheet) {
+    Setup setup = cut.setup();
+    JointSample sample = cut.sample();
+    double revPerS = setup.cut().spindleSpeedRevPerS();
+    SpindleLoad load = SpindleLoad.of(setup.machine(), revPerS, Band.exactly(0));
+    double motorW = new PowerCurve(setup.machine().power()).powerW(revPerS);
+    double radiusM = setup.cutter().diameterM() / 2;
+    double speedMPerS = 2 * Math.PI * radiusM * revPerS;
+    Basis basis = ForceFacts.basis(cut).and(Basis.on("machine", "cut.spindleSpeed"));
     sheet.yesNo(SPEED_AVAILABLE, load.speedInRange(), Basis.on("machine", "cut.spindleSpeed"));
-    sheet.number(POWER_MARGIN, load.askedOverAvailable().map(r -> 1 / Math.max(r, 1e-3)), basis);
-    Band asked = forces.greatestTorqueNm().map(t -> Math.max(t, LEAST_TORQUE_NM));
-    sheet.number(TORQUE_MARGIN, load.availableTorqueNm().over(asked), basis);
+    IntToDoubleFunction meanN = cut.ofPass(DrawnPass::meanTangentialN);
+    sheet.number(
+        POWER_MARGIN,
+        cut.draws(),
+        draw ->
+            Margin.of(
+                motorW * sample.at(Unknown.EFFICIENCY, draw),
+                meanN.applyAsDouble(draw) * speedMPerS),
+        basis);
+    IntToDoubleFunction peakN = cut.ofPass(DrawnPass::tangentialN);
+    sheet.number(
+        TORQUE_MARGIN,
+        cut.draws(),
+        draw ->
+            Margin.of(
+                motorW * sample.at(Unknown.EFFICIENCY, draw) / (2 * Math.PI * revPerS),
+                peakN.applyAsDouble(draw) * radiusM),
+        basis);
   }
 }

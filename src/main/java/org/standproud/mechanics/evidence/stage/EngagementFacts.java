@@ -14,8 +14,10 @@ import static org.standproud.mechanics.evidence.Vocabulary.WALL_LEFT;
 
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.engagement.Engagement;
+import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
-import org.standproud.setup.Band;
+import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Setup;
 
 /** What the plan view of the pass says: the arc, the chips, what the cutter reaches past. */
@@ -26,7 +28,8 @@ final class EngagementFacts {
 
   private EngagementFacts() {}
 
-  static void state(Engagement.Cutting cutting, Setup setup, FactSheet sheet) {
+  static void state(Engagement.Cutting cutting, DrawnCut drawn, FactSheet sheet) {
+    Setup setup = drawn.setup();
     sheet.word(MODE, cutting.mode(), PLAN);
     sheet.number(RADIAL_DEPTH, cutting.engagedWidthM(), PLAN);
     sheet.number(
@@ -36,19 +39,15 @@ final class EngagementFacts {
         LEAST_COVER, Math.min(cutting.overhangFixedSideM(), cutting.overhangMovableSideM()), PLAN);
     sheet.number(ENGAGED_TEETH, cutting.teethInCut(), PLAN);
     sheet.number(ENGAGEMENT_ANGLE, cutting.arc().spanRad(), PLAN);
-    sheet.number(GREATEST_CHIP, greatestChip(cutting, setup), CHIP);
-    sheet.number(MEAN_CHIP, chip(cutting, cutting.meanChipM(), setup), CHIP);
-    sheet.number(ENTRY_CHIP, chip(cutting, cutting.entryChipM(), setup), CHIP);
-    sheet.number(EXIT_CHIP, chip(cutting, cutting.exitChipM(), setup), CHIP);
+    chip(GREATEST_CHIP, cutting.greatestChipM(), drawn, sheet);
+    chip(MEAN_CHIP, cutting.meanChipM(), drawn, sheet);
+    chip(ENTRY_CHIP, cutting.entryChipM(), drawn, sheet);
+    chip(EXIT_CHIP, cutting.exitChipM(), drawn, sheet);
   }
 
-  /** Greatest chip in m over the band of the feed. */
-  static Band greatestChip(Engagement.Cutting cutting, Setup setup) {
-    return chip(cutting, cutting.greatestChipM(), setup);
-  }
-
-  private static Band chip(Engagement.Cutting cutting, double atLikelyFeedM, Setup setup) {
-    Band feedM = setup.cut().feedPerToothM();
-    return feedM.times(atLikelyFeedM / feedM.likely());
+  private static void chip(Fact fact, double atLikelyFeedM, DrawnCut drawn, FactSheet sheet) {
+    double perFeed = atLikelyFeedM / drawn.setup().cut().feedPerToothM().likely();
+    sheet.number(
+        fact, drawn.draws(), draw -> perFeed * drawn.sample().at(Unknown.FEED, draw), CHIP);
   }
 }

@@ -1,16 +1,21 @@
 package org.standproud.mechanics.evidence.stage;
 
+import java.util.List;
 import java.util.Optional;
-import org.standproud.mechanics.coupling.StandingCut;
-import org.standproud.mechanics.direction.PassDirections;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.cutter.DrawnCutter;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Vocabulary;
-import org.standproud.mechanics.force.ForceInput;
-import org.standproud.mechanics.force.PassForces;
+import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.plate.RememberedPlates;
-import org.standproud.setup.Band;
+import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.sampling.HoldingChance;
+import org.standproud.mechanics.sampling.JointSample;
+import org.standproud.mechanics.sampling.LettingGo;
+import org.standproud.mechanics.sampling.SamplingPlan;
 import org.standproud.setup.Setup;
 
 /**
@@ -22,15 +27,20 @@ public final class EvidenceGathering {
   /** Shared by all threads; an answer is the same whether its plate was kept or not. */
   private static final RememberedPlates PLATES = new RememberedPlates(256);
 
-  private final Setup meant;
-  private final RememberedPlates plates;
+  /** The draws of the evidence, against a margin of one. */
+  private static final SamplingPlan PLAN =
+      new SamplingPlan(Sample.DRAWS, JointSample.SEED, SamplingPlan.USUAL.leastMargin());
+
   private final Setup setup;
+  private final RememberedPlates plates;
+  private final JointSample sample;
+  private @Nullable DrawnCut drawn;
   private final FactSheet sheet = new FactSheet();
 
-  private EvidenceGathering(Setup meant, RememberedPlates plates) {
-    this.meant = meant;
+  private EvidenceGathering(Setup setup, RememberedPlates plates) {
+    this.setup = setup;
     this.plates = plates;
-    this.setup = HandFeed.asTheTeethSeeIt(meant);
+    this.sample = JointSample.of(setup);
   }
 
   /**
@@ -52,48 +62,67 @@ public final class EvidenceGathering {
     return new EvidenceGathering(setup, plates).gather();
   }
 
+  /**
+   * The evidence with the chance that it holds, of the same draws.
+   *
+   * @param setup a checked set-up
+   */
+  public static JointEvidence jointly(Setup setup) {
+    EvidenceGathering gathering = new EvidenceGathering(setup, PLATES);
+    Evidence evidence = gathering.gather();
+    DrawnCut cut = gathering.drawn;
+    return cut == null
+        ? new JointEvidence(evidence, null, null)
+        : new JointEvidence(evidence, HoldingChance.of(cut, PLAN), LettingGo.of(cut));
+  }
+
   private Evidence gather() {
-    ProposedFacts.state(setup, HandFeed.assumptions(meant.cut()), sheet);
-    PlanFacts.state(meant, sheet);
-    sheet.attempt(() -> ReachFacts.state(setup, sheet));
-    sheet.attempt(() -> DriveFacts.stateFeed(meant, sheet));
-    sheet.attempt(() -> DriveFacts.stateTime(setup, sheet));
-    sheet.attempt(() -> FinishFacts.stateRoughness(setup, sheet));
-    sheet.attempt(this::judgeCut);
+    ProposedFacts.state(setup, sample, HandFeed.assumptions(setup.cut()), sheet);
+    PlanFacts.state(setup, sheet);
+    sheet.attempt(() -> ReachFacts.state(setup, sample, sheet));
+    sheet.attempt(() -> DriveFacts.stateFeed(setup, sample, sheet));
+    sheet.attempt(() -> DriveFacts.stateTime(setup, sample, sheet));
+    sheet.attempt(() -> FinishFacts.stateRoughness(setup, sample, sheet));
+    List<String> questions = Plausibility.questions(setup);
+    questions.forEach(sheet::ask);
+    if (questions.isEmpty()) {
+      sheet.attempt(this::judgeCut);
+    }
     return sheet.evidence();
   }
 
   private void judgeCut() {
-    ForceInput input = ForceInput.from(setup);
-    Optional<PassForces> forces = PassForces.of(input);
+    Optional<DrawnCut> cut = DrawnCut.of(setup, sample);
     if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
             instanceof Engagement.Cutting cutting
-        && forces.isPresent()) {
-      EngagementFacts.state(cutting, setup, sheet);
-      judgeForces(cutting, input, forces.get());
+        && cut.isPresent()) {
+      drawn = cut.get();
+      judge(cutting, cut.get());
     } else {
       sheet.refuse("the cutter passes beside the stock");
     }
   }
 
-  private void judgeForces(Engagement.Cutting cutting, ForceInput input, PassForces forces) {
-    PassDirections directions = PassDirections.of(input, forces);
-    ForceFacts.state(directions.pass(), forces, setup, sheet);
-    ContactFacts.state(directions.firstContact(), forces, sheet);
-    sheet.attempt(() -> CutterFacts.stateSpindle(forces, setup, sheet));
-    sheet.attempt(() -> DriveFacts.stateLurch(forces, setup, sheet));
-    Band chipM = EngagementFacts.greatestChip(cutting, setup);
-    sheet.attempt(() -> CutterFacts.stateCutter(forces, chipM, setup, sheet));
-    sheet.attempt(() -> judgeHold(cutting, forces));
-  }
-
-  private void judgeHold(Engagement.Cutting cutting, PassForces forces) {
-    StandingCut cut = StandingCut.of(setup, cutting, forces);
-    HoldingFacts.state(cut, sheet);
-    PlateFacts facts = new PlateFacts(cut, plates.of(cut.plate()));
-    facts.stateStatics(sheet);
-    sheet.attempt(() -> facts.stateSwing(sheet));
-    sheet.attempt(() -> facts.stateStability(sheet));
-    sheet.attempt(() -> FinishFacts.stateSize(sheet));
+  private void judge(Engagement.Cutting cutting, DrawnCut cut) {
+    EngagementFacts.state(cutting, cut, sheet);
+    ForceFacts.state(cut, sheet);
+    ContactFacts.state(cut, sheet);
+    sheet.attempt(() -> CutterFacts.stateSpindle(cut, sheet));
+    sheet.attempt(() -> DriveFacts.stateLurch(cut, sheet));
+    double chipPerFeed = cutting.greatestChipM() / setup.cut().feedPerToothM().likely();
+    sheet.attempt(() -> CutterFacts.stateCutter(cut, chipPerFeed, sheet));
+    sheet.attempt(() -> HoldingFacts.state(cut, sheet));
+    sheet.attempt(
+        () -> {
+          DrawnPlate plate = new DrawnPlate(cut, cutting, plates);
+          PlateFacts facts = new PlateFacts(plate);
+          facts.state(sheet);
+          FinishFacts.stateSize(
+              cut,
+              plate::deflectionM,
+              CutterFacts.deflectionM(cut, DrawnCutter.of(setup.cutter())),
+              facts.basis().and(Basis.on("machine", "cutter")),
+              sheet);
+        });
   }
 }

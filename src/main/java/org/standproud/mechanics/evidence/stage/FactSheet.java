@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
@@ -19,8 +21,12 @@ import org.standproud.setup.Worded;
 /** Collects the values of the facts of one set-up while its mechanics is worked through. */
 final class FactSheet {
 
+  /** What a number lacks that exists only where the stock holds. */
+  private static final String LETS_GO = "a hold that holds: in every draw the stock lets go";
+
   private final Map<Fact, EvidenceValue> values = new LinkedHashMap<>();
   private final List<String> refusals = new ArrayList<>();
+  private final List<String> questions = new ArrayList<>();
 
   /** What an entry stood on: request paths or other facts, and what was assumed. */
   record Basis(List<String> inputs, List<Assumption> assumptions) {
@@ -50,16 +56,66 @@ final class FactSheet {
     put(fact, new Value.Quantity(inRange(fact, band)), basis);
   }
 
+  /**
+   * A number over the draws. Margins are held to their greatest, where next to nothing is asked;
+   * any other number beyond the range that makes sense does not exist in that draw.
+   */
+  void number(Fact fact, int draws, IntToDoubleFunction value, Basis basis) {
+    Fact.Number range = range(fact);
+    double[] values = new double[draws];
+    int there = 0;
+    boolean same = true;
+    for (int draw = 0; draw < draws; draw++) {
+      double v = value.applyAsDouble(draw);
+      if (range.greatest() == Vocabulary.GREATEST_MARGIN) {
+        v = Math.max(range.least(), Math.min(v, range.greatest()));
+      }
+      values[draw] = v >= range.least() && v <= range.greatest() ? v : Double.NaN;
+      there += Double.isNaN(values[draw]) ? 0 : 1;
+      same &= values[draw] == values[0];
+    }
+    if (there == 0) {
+      put(fact, new Value.Missing(LETS_GO, true), basis);
+    } else {
+      put(fact, new Value.Quantity(same ? Sample.exactly(values[0]) : Sample.of(values)), basis);
+    }
+  }
+
+  /** Yes or no in each draw. */
+  void yesNo(Fact fact, DrawSet yes, Basis basis) {
+    int count = yes.count();
+    put(
+        fact,
+        count == 0 || count == yes.draws() ? new Value.Truth(count > 0) : new Value.Truth(yes),
+        basis);
+  }
+
+  /** One of two words in each draw. */
+  void word(Fact fact, DrawSet first, Worded word, Worded other, Basis basis) {
+    String most = (first.share() >= 0.5 ? word : other).words();
+    put(
+        fact,
+        first.count() == 0 || first.count() == first.draws()
+            ? new Value.Text(most)
+            : new Value.Text(most, Map.of(word.words(), first, other.words(), first.not())),
+        basis);
+  }
+
   /** A list of numbers, each told like a number. */
   void numbers(Fact fact, List<Band> bands, Basis basis) {
     put(fact, new Value.Quantities(bands.stream().map(b -> inRange(fact, b)).toList()), basis);
   }
 
-  private static Band inRange(Fact fact, Band band) {
+  private static Fact.Number range(Fact fact) {
     Fact.Number range = fact.number();
     if (range == null) {
       throw new IllegalArgumentException(fact.name() + " is no number");
     }
+    return range;
+  }
+
+  private static Band inRange(Fact fact, Band band) {
+    Fact.Number range = range(fact);
     return band.map(v -> Math.max(range.least(), Math.min(v, range.greatest())));
   }
 
@@ -103,14 +159,6 @@ final class FactSheet {
     }
   }
 
-  /** The band given for a fact, if a stage gave one. */
-  Optional<Band> number(Fact fact) {
-    EvidenceValue given = values.get(fact);
-    return given != null && given.value() instanceof Value.Quantity quantity
-        ? Optional.of(quantity.band())
-        : Optional.empty();
-  }
-
   /** What a fact that was given stands on. */
   Basis basis(Fact fact) {
     EvidenceValue given = values.get(fact);
@@ -136,6 +184,11 @@ final class FactSheet {
     }
   }
 
+  /** Leaves what is not given yet missing until a question is answered. */
+  void ask(String question) {
+    questions.add(question);
+  }
+
   /** Leaves what is not given yet missing, for a reason. */
   void refuse(String reason) {
     refusals.add(reason);
@@ -156,6 +209,10 @@ final class FactSheet {
   }
 
   private EvidenceValue beyondTheFormulas(Fact fact) {
+    if (!questions.isEmpty()) {
+      String asked = String.join("; ", questions);
+      return new EvidenceValue(fact, new Value.Missing(asked), List.of(), List.of());
+    }
     if (refusals.isEmpty()) {
       throw new IllegalStateException("no stage gave the fact " + fact.name());
     }

@@ -1,13 +1,17 @@
 package org.standproud.mechanics.evidence.stage;
 
-import static org.standproud.mechanics.evidence.Vocabulary.CUTTER_DEFLECTION;
-import static org.standproud.mechanics.evidence.Vocabulary.EDGE_DEFLECTION;
 import static org.standproud.mechanics.evidence.Vocabulary.ROUGHNESS;
 import static org.standproud.mechanics.evidence.Vocabulary.SIZE_ERROR;
 
+import java.util.function.IntToDoubleFunction;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
-import org.standproud.mechanics.finish.SurfaceError;
+import org.standproud.mechanics.finish.FeedMarks;
 import org.standproud.mechanics.finish.SurfaceFinish;
+import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.sampling.JointSample;
+import org.standproud.mechanics.sampling.Unknown;
+import org.standproud.setup.Band;
+import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
 /** What the pass leaves on the surface and in the size. */
@@ -15,27 +19,40 @@ final class FinishFacts {
 
   private FinishFacts() {}
 
-  static void stateRoughness(Setup setup, FactSheet sheet) {
-    SurfaceFinish finish = SurfaceFinish.of(setup, setup.cut().feedPerToothM(), null);
+  static void stateRoughness(Setup setup, JointSample sample, FactSheet sheet) {
+    sample.check();
+    SurfaceFinish finish =
+        SurfaceFinish.of(setup, Band.exactly(setup.cut().feedPerToothM().likely()), null);
     sheet.number(
         ROUGHNESS,
-        finish.raM(),
+        sample.draws(),
+        draw ->
+            FeedMarks.raM(
+                    setup.cut().operation(),
+                    setup.cutter(),
+                    sample.at(Unknown.FEED, draw) * sample.at(Unknown.FEED_MARKS, draw))
+                * sample.at(Unknown.ROUGHENING, draw),
         Basis.on("cutter", "cut.feedPerTooth", "cut.operation").assuming(finish.assumptions()));
   }
 
-  /** Cutter and stock spring apart; what they spring is left on. Needs both deflections first. */
-  static void stateSize(FactSheet sheet) {
-    sheet
-        .number(CUTTER_DEFLECTION)
-        .ifPresent(
-            cutter ->
-                sheet
-                    .number(EDGE_DEFLECTION)
-                    .ifPresent(
-                        stock ->
-                            sheet.number(
-                                SIZE_ERROR,
-                                SurfaceError.of(cutter.plus(stock), cutter).sizeM(),
-                                sheet.basis(CUTTER_DEFLECTION).and(sheet.basis(EDGE_DEFLECTION)))));
+  /**
+   * Cutter and stock spring apart across the jaws, and what they spring is left on: on a broad side
+   * that is the size, on a top edge it is not.
+   */
+  static void stateSize(
+      DrawnCut cut,
+      IntToDoubleFunction stockM,
+      IntToDoubleFunction cutterM,
+      Basis basis,
+      FactSheet sheet) {
+    if (cut.setup().cut().operation() == Operation.BROAD_SIDE) {
+      sheet.number(
+          SIZE_ERROR,
+          cut.draws(),
+          draw -> stockM.applyAsDouble(draw) + cutterM.applyAsDouble(draw),
+          basis);
+    } else {
+      sheet.number(SIZE_ERROR, 0, Basis.on("cut.operation"));
+    }
   }
 }

@@ -11,15 +11,13 @@ import static org.standproud.mechanics.evidence.Vocabulary.PUSH_MOVABLE;
 import static org.standproud.mechanics.evidence.Vocabulary.PUSH_PLUS_X;
 import static org.standproud.mechanics.evidence.Vocabulary.UNSTOPPED_PUSH;
 
-import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.direction.Occurrence;
-import org.standproud.mechanics.direction.Pushes;
-import org.standproud.mechanics.direction.Way;
+import java.util.function.IntToDoubleFunction;
+import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
-import org.standproud.mechanics.force.PassForces;
-import org.standproud.setup.Band;
+import org.standproud.mechanics.force.DrawnPass;
+import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.JawSide;
-import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 
 /** How hard the cut pushes the stock, and which way, over the whole pass. */
@@ -28,53 +26,68 @@ final class ForceFacts {
   private static final Basis CUT =
       Basis.on("stock.material", "cutter", "cut.axialDepth", "cut.offset", "cut.feedPerTooth");
 
+  /** A push up to this share of the greatest in-plane force does not count as one. */
+  private static final double NEGLIGIBLE_SHARE = 0.02;
+
   private ForceFacts() {}
 
-  static Basis basis(PassForces forces) {
-    return CUT.assuming(forces.assumptions());
+  static Basis basis(DrawnCut cut) {
+    return CUT.assuming(cut.forces().assumptions());
   }
 
-  static void state(Pushes pushes, PassForces forces, Setup setup, FactSheet sheet) {
-    Basis basis = basis(forces);
-    Band plusX = pushes.peakN(Way.LENGTHWISE_PLUS);
-    Band minusX = pushes.peakN(Way.LENGTHWISE_MINUS);
-    Band toFixed = pushes.peakN(Way.TOWARD_FIXED_JAW);
-    Band toMovable = pushes.peakN(Way.TOWARD_MOVABLE_JAW);
-    sheet.number(PEAK_TANGENTIAL_FORCE, forces.steady().greatestTangentialN(), basis);
-    sheet.number(PUSH_PLUS_X, plusX, basis);
-    sheet.number(PUSH_MINUS_X, minusX, basis);
-    sheet.number(PUSH_FIXED, toFixed, basis);
-    sheet.number(PUSH_MOVABLE, toMovable, basis);
-    sheet.number(LIFT_FORCE, pushes.peakN(Way.UP), basis);
-    sheet.number(LENGTHWISE_FORCE, greater(plusX, minusX), basis);
+  static void state(DrawnCut cut, FactSheet sheet) {
+    Basis basis = basis(cut);
+    int n = cut.draws();
+    IntToDoubleFunction plusX = cut.ofPass(p -> Math.max(0, p.peaks().greatestXN()));
+    IntToDoubleFunction minusX = cut.ofPass(p -> Math.max(0, -p.peaks().leastXN()));
+    IntToDoubleFunction toFixed = cut.ofPass(p -> Math.max(0, p.peaks().greatestYN()));
+    IntToDoubleFunction toMovable = cut.ofPass(p -> Math.max(0, -p.peaks().leastYN()));
+    IntToDoubleFunction either =
+        draw -> Math.max(plusX.applyAsDouble(draw), minusX.applyAsDouble(draw));
+    sheet.number(PEAK_TANGENTIAL_FORCE, n, cut.ofPass(DrawnPass::tangentialN), basis);
+    sheet.number(PUSH_PLUS_X, n, plusX, basis);
+    sheet.number(PUSH_MINUS_X, n, minusX, basis);
+    sheet.number(PUSH_FIXED, n, toFixed, basis);
+    sheet.number(PUSH_MOVABLE, n, toMovable, basis);
+    sheet.number(LIFT_FORCE, n, cut.ofPass(p -> Math.max(0, p.peaks().greatestZN())), basis);
+    sheet.number(LENGTHWISE_FORCE, n, either, basis);
     sheet.number(
-        UNSTOPPED_PUSH,
-        unstopped(setup.hold().stop(), plusX, minusX),
-        basis.and(Basis.on("hold.stop")));
-    boolean bothWays =
-        pushes.occurs(Way.LENGTHWISE_PLUS) != Occurrence.NO
-            && pushes.occurs(Way.LENGTHWISE_MINUS) != Occurrence.NO;
-    sheet.yesNo(LENGTHWISE_BOTH_WAYS, bothWays, basis);
+        UNSTOPPED_PUSH, n, unstopped(cut, plusX, minusX, either), basis.and(Basis.on("hold.stop")));
+    IntToDoubleFunction inPlane = cut.ofPass(DrawnPass::inPlaneN);
+    sheet.yesNo(
+        LENGTHWISE_BOTH_WAYS,
+        DrawSet.where(
+            n,
+            draw ->
+                Math.min(plusX.applyAsDouble(draw), minusX.applyAsDouble(draw))
+                    > NEGLIGIBLE_SHARE * inPlane.applyAsDouble(draw)),
+        basis);
     sheet.word(
-        LOAD_JAW, toFixed.likely() >= toMovable.likely() ? JawSide.FIXED : JawSide.MOVABLE, basis);
+        LOAD_JAW,
+        DrawSet.where(n, draw -> toFixed.applyAsDouble(draw) >= toMovable.applyAsDouble(draw)),
+        JawSide.FIXED,
+        JawSide.MOVABLE,
+        basis);
   }
 
-  /** A stop that nobody mentioned may or may not be there: the band then starts at nothing. */
-  private static Band unstopped(@Nullable Stop stop, Band plusX, Band minusX) {
-    Band either = greater(plusX, minusX);
+  /** A stop that nobody mentioned stands at the worse end in half of the shops. */
+  private static IntToDoubleFunction unstopped(
+      DrawnCut cut,
+      IntToDoubleFunction plusX,
+      IntToDoubleFunction minusX,
+      IntToDoubleFunction either) {
+    Stop stop = cut.setup().hold().stop();
     if (stop == null) {
-      return new Band(0, either.likely(), either.high());
+      return draw ->
+          cut.sample().at(Unknown.STOP, draw) < 0.5
+              ? either.applyAsDouble(draw)
+              : Math.min(plusX.applyAsDouble(draw), minusX.applyAsDouble(draw));
     }
     return switch (stop) {
       case NONE -> either;
       case PLUS_X -> minusX;
       case MINUS_X -> plusX;
-      case BOTH -> Band.exactly(0);
+      case BOTH -> draw -> 0;
     };
-  }
-
-  private static Band greater(Band a, Band b) {
-    return new Band(
-        Math.max(a.low(), b.low()), Math.max(a.likely(), b.likely()), Math.max(a.high(), b.high()));
   }
 }

@@ -11,18 +11,13 @@ import static org.standproud.mechanics.evidence.Vocabulary.TUNING;
 import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
 
 import java.util.List;
-import org.standproud.mechanics.coupling.StandingCut;
+import java.util.function.ToDoubleFunction;
 import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
-import org.standproud.mechanics.force.ForceSample;
-import org.standproud.mechanics.force.PassForces;
-import org.standproud.mechanics.plate.PlateResponse;
-import org.standproud.mechanics.vibration.ForcedInput;
-import org.standproud.mechanics.vibration.ForcedResponse;
+import org.standproud.mechanics.holding.HoldAssumptions;
+import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.vibration.QuietSpeeds;
 import org.standproud.mechanics.vibration.Stability;
-import org.standproud.mechanics.vibration.StabilityInput;
-import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /** How the standing plate gives, rings and chatters. */
@@ -37,94 +32,65 @@ final class PlateFacts {
   private static final Basis PLATE =
       Basis.on("stock", "hold.gripDepth", "hold.vise", "hold.packing");
 
-  private static final int SAMPLES_A_TURN = 360;
-
   /** Tooth-passing harmonics that carry enough force to shake a plate on their own. */
   private static final double LOW_HARMONICS = 4;
 
-  private final PlateResponse plate;
-  private final StandingCut cut;
-  private final PassForces forces;
+  private final DrawnCut cut;
   private final Setup setup;
+  private final DrawnPlate plate;
+  private final Basis basis;
   private final Basis standing;
 
-  PlateFacts(StandingCut cut, PlateResponse plate) {
+  PlateFacts(DrawnPlate plate) {
     this.plate = plate;
-    this.cut = cut;
-    this.forces = cut.forces();
+    this.cut = plate.cut();
     this.setup = cut.setup();
-    this.standing = PLATE.assuming(cut.holding().assumptions());
+    this.standing = PLATE.assuming(HoldAssumptions.of(setup.hold(), setup.stock()));
+    this.basis = ForceFacts.basis(cut).and(standing);
+  }
+
+  void state(FactSheet sheet) {
+    int n = cut.draws();
+    double revPerS = setup.cut().spindleSpeedRevPerS();
+    sheet.number(EDGE_DEFLECTION, n, plate::deflectionM, basis);
+    sheet.number(EDGE_STIFFNESS, n, draw -> 1 / plate.flexibilityMPerN(draw), standing);
+    sheet.number(NATURAL_FREQUENCY, n, plate::firstHz, standing);
+    Basis ringing = basis.and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
+    sheet.number(TUNING, n, this::tuning, ringing);
+    sheet.number(SLOWER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::slowerRevPerS), ringing);
+    sheet.number(FASTER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::fasterRevPerS), ringing);
+    sheet.number(VIBRATION_AMPLITUDE, n, plate::swingM, ringing);
+    sheet.number(
+        STABILITY_MARGIN,
+        n,
+        draw -> plate.chatterDepthM(draw, revPerS) / setup.cut().axialDepthM(),
+        ringing);
+    sheet.yesNo(
+        LOW_IMMERSION,
+        Stability.isShort(cut.forces().steadyArc().spanRad()),
+        ForceFacts.basis(cut));
+  }
+
+  /** A quiet speed beside the set one; NaN in a draw without a natural frequency. */
+  private double quiet(int draw, ToDoubleFunction<QuietSpeeds> speed) {
+    double naturalHz = plate.firstHz(draw);
+    return Double.isNaN(naturalHz)
+        ? Double.NaN
+        : speed.applyAsDouble(
+            QuietSpeeds.around(
+                naturalHz, setup.cutter().teeth(), setup.cut().spindleSpeedRevPerS()));
+  }
+
+  /** The low tooth-passing harmonic nearest to the first natural frequency, over that. */
+  private double tuning(int draw) {
+    double toothHz = setup.cut().spindleSpeedRevPerS() * setup.cutter().teeth();
+    double first = plate.firstHz(draw);
+    double order = Math.max(1, Math.min(LOW_HARMONICS, Math.rint(first / toothHz)));
+    return order * toothHz / first;
   }
 
   /** What a deflection of the plate under the cut stands on. */
   Basis basis() {
-    return ForceFacts.basis(forces).and(standing);
-  }
-
-  void stateStatics(FactSheet sheet) {
-    Basis basis = basis();
-    Band pushN = forces.path().y().greatestSizeN();
-    sheet.number(EDGE_DEFLECTION, plate.deflectionAtCornerM(pushN), basis);
-    sheet.number(EDGE_STIFFNESS, plate.flexibilityAtCornerMPerN().map(c -> 1 / c), standing);
-    sheet.number(NATURAL_FREQUENCY, plate.frequenciesHz().get(0), standing);
-  }
-
-  void stateSwing(FactSheet sheet) {
-    Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
-    List<ForcedResponse> swings =
-        ForcedResponse.ofBoth(
-            swing(acrossN(forces.likelyRevolution(SAMPLES_A_TURN))),
-            acrossN(forces.heaviestRevolution(SAMPLES_A_TURN)));
-    Band likely = swings.get(0).amplitudeM();
-    Band heaviest = swings.get(1).amplitudeM();
-    sheet.number(TUNING, tuning(), basis);
-    QuietSpeeds quiet =
-        QuietSpeeds.around(
-            plate.frequenciesHz().get(0).likely(),
-            setup.cutter().teeth(),
-            setup.cut().spindleSpeedRevPerS());
-    sheet.number(SLOWER_QUIET_SPEED, quiet.slowerRevPerS(), standing);
-    sheet.number(FASTER_QUIET_SPEED, quiet.fasterRevPerS(), standing);
-    sheet.number(
-        VIBRATION_AMPLITUDE,
-        Band.spanning(likely.likely(), likely.low(), likely.high(), heaviest.high()),
-        basis);
-  }
-
-  /**
-   * The low tooth-passing harmonic nearest to the likely first natural frequency, over the band of
-   * that frequency. Higher harmonics always lie near and carry little force; the vibration
-   * amplitude counts them all.
-   */
-  private Band tuning() {
-    double toothHz = setup.cut().spindleSpeedRevPerS() * setup.cutter().teeth();
-    Band natural = plate.frequenciesHz().get(0);
-    double order = Math.max(1, Math.min(LOW_HARMONICS, Math.rint(natural.likely() / toothHz)));
-    return natural.map(f -> order * toothHz / f);
-  }
-
-  private static double[] acrossN(List<ForceSample> turn) {
-    return turn.stream().mapToDouble(sample -> sample.force().yN()).toArray();
-  }
-
-  private ForcedInput swing(double[] acrossN) {
-    return new ForcedInput(
-        acrossN,
-        setup.cut().spindleSpeedRevPerS(),
-        setup.cutter().teeth(),
-        plate.modesAtCorner(),
-        plate.flexibilityAtCornerMPerN(),
-        StabilityInput.USUAL_DAMPING);
-  }
-
-  void stateStability(FactSheet sheet) {
-    Stability stability = Stability.of(cut.chatter(plate));
-    Basis basis = basis().and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
-    sheet.number(
-        STABILITY_MARGIN, stability.depthAtSpeedM().times(1 / setup.cut().axialDepthM()), basis);
-    sheet.yesNo(
-        LOW_IMMERSION,
-        stability.cautions().stream().anyMatch(c -> c.doubt() == Stability.Doubt.SHORT_ARC),
-        ForceFacts.basis(forces));
+    return basis;
   }
 }

@@ -57,6 +57,8 @@ import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
+import org.standproud.mechanics.sampling.JointSample;
+import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.Hold;
@@ -74,14 +76,16 @@ final class ProposedFacts {
   /**
    * States them.
    *
+   * @param sample the draws of the feed
    * @param assumedFeed what was assumed of the feed
    */
-  static void state(Setup setup, List<Assumption> assumedFeed, FactSheet sheet) {
+  static void state(
+      Setup setup, JointSample sample, List<Assumption> assumedFeed, FactSheet sheet) {
     stateStock(setup, sheet);
-    stateHold(setup.hold(), sheet);
+    stateHold(setup.hold(), ReachFacts.isUnnamedBlock(setup), sheet);
     stateMachine(setup.machine(), sheet);
     stateCutter(setup.cutter(), sheet);
-    stateCut(setup, assumedFeed, sheet);
+    stateCut(setup, sample, assumedFeed, sheet);
   }
 
   private static void stateStock(Setup setup, FactSheet sheet) {
@@ -108,7 +112,7 @@ final class ProposedFacts {
     sheet.number(STICK_OUT, setup.stickOutM(), Basis.on("stock.height", "hold.gripDepth"));
   }
 
-  private static void stateHold(Hold hold, FactSheet sheet) {
+  private static void stateHold(Hold hold, boolean unnamedBlock, FactSheet sheet) {
     sheet.number(GRIP_DEPTH, hold.gripDepthM(), Basis.on("hold.gripDepth"));
     sheet.given(SEAT, hold.seat(), "hold.seat", "what the underside of the stock sits on");
     sheet.given(STOP, hold.stop(), "hold.stop", "whether a stop stands at either end");
@@ -117,7 +121,7 @@ final class ProposedFacts {
         hold.stopHeightM(),
         "hold.stopHeight",
         "the height of the top of the stop above the jaws");
-    sheet.yesNo(CLAMPS_TOLD, !hold.clamps().isEmpty(), Basis.on("hold.clamps"));
+    sheet.yesNo(CLAMPS_TOLD, !hold.clamps().isEmpty() || unnamedBlock, Basis.on("hold.clamps"));
     sheet.word(JAW_SURFACE, hold.vise().jawSurface(), Basis.on("hold.vise"));
     sheet.number(JAW_WIDTH, hold.vise().jawWidthM(), Basis.on("hold.vise"));
     sheet.number(JAW_HEIGHT, hold.vise().jawHeightM(), Basis.on("hold.vise"));
@@ -174,7 +178,8 @@ final class ProposedFacts {
         "the run-out of the cutter in the spindle, with an indicator");
   }
 
-  private static void stateCut(Setup setup, List<Assumption> assumedFeed, FactSheet sheet) {
+  private static void stateCut(
+      Setup setup, JointSample sample, List<Assumption> assumedFeed, FactSheet sheet) {
     Cut cut = setup.cut();
     Cutter cutter = setup.cutter();
     double teethPerS = cut.spindleSpeedRevPerS() * cutter.teeth();
@@ -186,9 +191,13 @@ final class ProposedFacts {
     sheet.number(CUTTER_OFFSET, cut.offsetM(), Basis.on("cut.offset"));
     sheet.word(FEED_DIRECTION, cut.feed(), Basis.on("cut.feed"));
     sheet.word(FEED_DRIVE, cut.feedDrive(), Basis.on("cut.feedDrive"));
-    sheet.number(FEED_PER_TOOTH, cut.feedPerToothM(), feed);
+    sheet.number(FEED_PER_TOOTH, sample.draws(), draw -> sample.at(Unknown.FEED, draw), feed);
     sheet.number(SPINDLE_SPEED, cut.spindleSpeedRevPerS(), Basis.on("cut.spindleSpeed"));
-    sheet.number(TABLE_FEED, cut.feedPerToothM().times(teethPerS), speed.and(feed));
+    sheet.number(
+        TABLE_FEED,
+        sample.draws(),
+        draw -> teethPerS * sample.at(Unknown.FEED, draw),
+        speed.and(feed));
     sheet.number(CUTTING_SPEED, Math.PI * cutter.diameterM() * cut.spindleSpeedRevPerS(), speed);
     sheet.number(TOOTH_FREQUENCY, teethPerS, speed);
     sheet.given(

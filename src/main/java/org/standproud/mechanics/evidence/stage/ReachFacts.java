@@ -8,17 +8,21 @@ import static org.standproud.mechanics.evidence.Vocabulary.JAW_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.STOP_CLEARANCE;
 import static org.standproud.mechanics.evidence.Vocabulary.TRAVEL_CLEARANCE;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.reach.Body;
 import org.standproud.mechanics.reach.Clearance;
 import org.standproud.mechanics.reach.Reach;
 import org.standproud.mechanics.reach.SideView;
-import org.standproud.setup.Band;
+import org.standproud.mechanics.sampling.JointSample;
+import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
 
 /** Whether it goes in, and what meets what on the way. */
 final class ReachFacts {
@@ -26,9 +30,12 @@ final class ReachFacts {
   private static final Basis ROOM =
       Basis.on("machine", "hold.vise", "stock.height", "hold.gripDepth", "cutter");
 
+  /** Steps of the height of a stop that nobody told, with straight lines between. */
+  private static final int HEIGHTS = 16;
+
   private ReachFacts() {}
 
-  static void state(Setup setup, FactSheet sheet) {
+  static void state(Setup setup, JointSample sample, FactSheet sheet) {
     Reach reach = Reach.of(setup);
     Basis basis = ROOM.assuming(reach.assumptions());
     sheet.number(HEIGHT_CLEARANCE, Math.min(reach.daylightM(), reach.downwardM()), basis);
@@ -36,10 +43,10 @@ final class ReachFacts {
     Set<Body> jaws = EnumSet.of(Body.FIXED_JAW, Body.MOVABLE_JAW);
     clearance(JAW_CLEARANCE, reach, jaws, sheet, basis);
     clearance(HOLDER_CLEARANCE, reach, EnumSet.complementOf(EnumSet.copyOf(jaws)), sheet, basis);
-    stops(reach, setup.hold().stopHeightM() != null, sheet);
+    stops(reach, setup, sample, sheet);
     sheet.given(
         CLAMP_CLEARANCE,
-        reach.clampClearanceM(),
+        toClampsM(reach, setup),
         "hold.clamps",
         "where the clamps beside the stock stand and how high");
     sheet.number(
@@ -48,16 +55,50 @@ final class ReachFacts {
         Basis.on("cutter", "cut.axialDepth"));
   }
 
-  private static void stops(Reach reach, boolean heightTold, FactSheet sheet) {
+  private static void stops(Reach reach, Setup setup, JointSample sample, FactSheet sheet) {
+    Double heightM = setup.hold().stopHeightM();
     Basis basis =
         ROOM.and(Basis.on("hold.stop", "hold.stopHeight", "cut.leadIn", "cut.axialDepth"))
-            .assuming(heightTold ? List.of() : List.of(SideView.STOP_HEIGHT));
-    Band roomM = reach.stopClearanceM();
-    if (roomM == null) {
+            .assuming(heightM != null ? List.of() : List.of(SideView.STOP_HEIGHT));
+    if (reach.stopClearanceM() == null) {
       sheet.missing(STOP_CLEARANCE, "there is no stop that the cutter could meet", basis);
+    } else if (heightM != null) {
+      sheet.number(STOP_CLEARANCE, reach.stopClearanceM(), basis);
     } else {
-      sheet.number(STOP_CLEARANCE, roomM, basis);
+      SideView view = new SideView(setup);
+      double[] atM = new double[HEIGHTS + 1];
+      Arrays.setAll(atM, k -> view.toStopM(k * setup.stickOutM() / HEIGHTS));
+      sheet.number(
+          STOP_CLEARANCE,
+          sample.draws(),
+          draw -> between(atM, sample.at(Unknown.STOP_HEIGHT, draw) * HEIGHTS),
+          basis);
     }
+  }
+
+  /**
+   * Room to the clamps. A height told of a stop that is said not to be there, or of which nobody
+   * says where it is, is the height of something: it counts with the clamps, at either end.
+   */
+  private static @Nullable Double toClampsM(Reach reach, Setup setup) {
+    Double told = reach.clampClearanceM();
+    Double heightM = setup.hold().stopHeightM();
+    if (!isUnnamedBlock(setup) || heightM == null) {
+      return told;
+    }
+    double blocks = new SideView(setup).toBlocksM(heightM);
+    return told == null ? blocks : (Double) Math.min(told, blocks);
+  }
+
+  /** Whether a height is told of a stop without a stop being told. */
+  static boolean isUnnamedBlock(Setup setup) {
+    Stop stop = setup.hold().stop();
+    return setup.hold().stopHeightM() != null && (stop == null || stop == Stop.NONE);
+  }
+
+  private static double between(double[] values, double place) {
+    int from = Math.min(values.length - 2, (int) place);
+    return values[from] + (place - from) * (values[from + 1] - values[from]);
   }
 
   private static void clearance(

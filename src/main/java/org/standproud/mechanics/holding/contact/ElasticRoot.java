@@ -3,7 +3,6 @@ package org.standproud.mechanics.holding.contact;
 import static org.standproud.mechanics.OutsideValidity.within;
 
 import java.util.Optional;
-import org.hipparchus.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
 
@@ -39,6 +38,11 @@ public record ElasticRoot(
 
   /** The least part of the gripped height that is still called contact. */
   private static final double LEAST_CONTACT = 1e-3;
+
+  private static final int MOST_STEPS = 200;
+
+  /** Relative size of the last step. */
+  private static final double NEAR = 1e-10;
 
   /**
    * Refuses a root outside the range of the model.
@@ -84,22 +88,74 @@ public record ElasticRoot(
     if (fixedForceN <= LEAST_CONTACT * clampingForceN) {
       return Optional.empty();
     }
-    double bound = greatestTurnRad(fixedForceN);
-    double atLow = imbalanceNm(-bound, forceTowardFixedN, heightM);
-    double atHigh = imbalanceNm(bound, forceTowardFixedN, heightM);
-    if (atLow > 0 || atHigh < 0) {
-      return Optional.empty();
+    double turn = balancedTurnRad(forceTowardFixedN, heightM);
+    return Double.isNaN(turn) ? Optional.empty() : Optional.of(stance(turn, fixedForceN));
+  }
+
+  /**
+   * The turn at which the moments are in balance, or NaN if the force tips the foot. Where neither
+   * face parts the balance is linear in the turn; else Newton's steps within a bracket.
+   */
+  private double balancedTurnRad(double forceN, double heightM) {
+    double fixedForceN = clampingForceN + forceN;
+    FaceContact fixed = fixedFace();
+    FaceContact movable = movableFace();
+    double stiffness = fixed.turningNmPerRad();
+    double atRest = imbalanceAtCentreNm(forceN, heightM);
+    double turn;
+    if (movable == null) {
+      turn = -atRest / stiffness;
+      if (Math.abs(turn) <= fixed.partingTurnRad(fixedForceN)) {
+        return turn;
+      }
+    } else {
+      double other = movable.turningNmPerRad();
+      turn = -(atRest + other * movableJawLeanRad) / (stiffness + other);
+      if (Math.abs(turn) <= fixed.partingTurnRad(fixedForceN)
+          && Math.abs(turn + movableJawLeanRad) <= movable.partingTurnRad(clampingForceN)) {
+        return turn;
+      }
     }
-    double unit = bound * LEAST_CONTACT * LEAST_CONTACT;
-    double scaled =
-        new BrentSolver(1e-12, 1e-10)
-            .solve(
-                200,
-                s -> imbalanceNm(stretched(s) * unit, forceTowardFixedN, heightM),
-                -stretch(bound / unit),
-                stretch(bound / unit),
-                0);
-    return Optional.of(stance(stretched(scaled) * unit, fixedForceN));
+    double bound = greatestTurnRad(fixedForceN);
+    double low = -bound;
+    double high = bound;
+    if (imbalanceNm(low, forceN, heightM) > 0 || imbalanceNm(high, forceN, heightM) < 0) {
+      return Double.NaN;
+    }
+    turn = Math.max(low, Math.min(high, turn));
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double imbalance = imbalanceNm(turn, forceN, heightM);
+      if (imbalance > 0) {
+        high = turn;
+      } else {
+        low = turn;
+      }
+      double slope = fixed.turningNmPerRad(fixedForceN, turn);
+      if (movable != null) {
+        slope += movable.turningNmPerRad(clampingForceN, turn + movableJawLeanRad);
+      }
+      double next = turn - imbalance / slope;
+      if (!(next > low && next < high)) {
+        next = between(low, high);
+      }
+      if (Math.abs(next - turn) <= NEAR * Math.abs(next)) {
+        return next;
+      }
+      turn = next;
+    }
+    return turn;
+  }
+
+  /** Halves a bracket that runs over many decades on either side of zero. */
+  private static double between(double low, double high) {
+    double middle = (Math.cbrt(low) + Math.cbrt(high)) / 2;
+    return middle * middle * middle;
+  }
+
+  /** What is out of balance with both faces evenly pressed, the lean left aside. */
+  private double imbalanceAtCentreNm(double forceN, double heightM) {
+    double w = movableLayerPaPerM == null ? lineDepthM : gripM / 2;
+    return w * clampingForceN - heightM * forceN - gripM / 2 * (clampingForceN + forceN);
   }
 
   /**
@@ -159,16 +215,6 @@ public record ElasticRoot(
       turn = Math.max(turn, movable.partingTurnRad(clampingForceN) + movableJawLeanRad);
     }
     return turn / (LEAST_CONTACT * LEAST_CONTACT);
-  }
-
-  // The turn runs over six decades on either side of zero; solving in its cube root keeps the
-  // number of steps small.
-  private static double stretched(double s) {
-    return s * s * s;
-  }
-
-  private static double stretch(double turn) {
-    return Math.cbrt(turn);
   }
 
   private FaceContact fixedFace() {

@@ -16,6 +16,19 @@ package org.standproud.mechanics.holding.contact;
  */
 record FaceContact(double layerPaPerM, double lengthM, double heightM) {
 
+  /** Turning stiffness in N m/rad while the whole height bears. */
+  double turningNmPerRad() {
+    return layerPaPerM * lengthM * heightM * heightM * heightM / 12;
+  }
+
+  /** Turning stiffness in N m/rad at a turn under a force in N. */
+  double turningNmPerRad(double forceN, double turnRad) {
+    double turn = Math.abs(turnRad);
+    return turn <= partingTurnRad(forceN)
+        ? turningNmPerRad()
+        : forceN * contactHeightM(forceN, turn) / (6 * turn);
+  }
+
   /** Turn in rad at which the light edge lets go under a force in N. */
   double partingTurnRad(double forceN) {
     return 2 * forceN / (layerPaPerM * lengthM * heightM * heightM);
@@ -34,7 +47,7 @@ record FaceContact(double layerPaPerM, double lengthM, double heightM) {
     double turn = Math.abs(turnRad);
     double offset =
         turn <= partingTurnRad(forceN)
-            ? layerPaPerM * lengthM * turn * Math.pow(heightM, 3) / (12 * forceN)
+            ? layerPaPerM * lengthM * turn * heightM * heightM * heightM / (12 * forceN)
             : heightM / 2 - contactHeightM(forceN, turn) / 3;
     return Math.copySign(offset, turnRad);
   }

@@ -2,6 +2,8 @@ package org.standproud.mechanics.holding.jaw;
 
 import static org.standproud.mechanics.OutsideValidity.within;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.standproud.mechanics.OutsideValidity;
@@ -28,6 +30,64 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
    * depth for no push at all is the one that is ready for a push from either side.
    */
   private static final double LEAST_PUSH_N = 1e-3;
+
+  /** Depths tried between the shallowest and the deepest. */
+  private static final int TRIED = 48;
+
+  /**
+   * One draw of what the depth hangs on.
+   *
+   * @param clampingForceN N in N
+   * @param clampLossShare s of {@link RigidLimits}
+   * @param peakTowardN greatest push toward the fixed jaw in N, not negative
+   * @param peakAwayN greatest push away from it in N, not negative
+   */
+  public record Case(
+      double clampingForceN, double clampLossShare, double peakTowardN, double peakAwayN) {}
+
+  /**
+   * The depth at which the push that opens a gap at the fixed jaw is the greatest multiple of the
+   * push there is, either way, in the draw that only a twentieth of the draws fall short of. A gap
+   * opens before the stock tips, so the margins of tip are the greater; at an end of the middle
+   * third a gap would open at once.
+   *
+   * @param cases the draws
+   * @param gripM g in m
+   * @param wireSizeM diameter of the wire in m
+   * @param heightM H in m
+   * @return the middle of the grip if the wire leaves no choice within the middle third
+   */
+  public static double over(List<Case> cases, double gripM, double wireSizeM, double heightM) {
+    double shallow = shallowestM(gripM, wireSizeM);
+    double deep = deepestM(gripM, wireSizeM);
+    if (deep <= shallow || cases.isEmpty()) {
+      return gripM / 2;
+    }
+    double best = gripM / 2;
+    double most = Double.NEGATIVE_INFINITY;
+    double[] least = new double[cases.size()];
+    for (int k = 0; k <= TRIED; k++) {
+      double w = shallow + k * (deep - shallow) / TRIED;
+      for (int i = 0; i < least.length; i++) {
+        Case c = cases.get(i);
+        double lever = w - gripM / 3;
+        double toward =
+            lever
+                / (heightM + gripM / 3 + c.clampLossShare * lever)
+                / Math.max(c.peakTowardN, LEAST_PUSH_N);
+        double away =
+            (2 * gripM / 3 - w) / (heightM + 2 * gripM / 3) / Math.max(c.peakAwayN, LEAST_PUSH_N);
+        least[i] = c.clampingForceN * Math.min(toward, away);
+      }
+      Arrays.sort(least);
+      double low = least[least.length / 20];
+      if (low > most) {
+        most = low;
+        best = w;
+      }
+    }
+    return best;
+  }
 
   /**
    * The limits with the wire at one depth: a point of the trade-off curve.

@@ -50,7 +50,7 @@ public record JawBearings(
   public static final double HARMLESS_ROCK_M = 0.1e-3;
 
   /** How far a worn jaw is taken to be dished or bell-mouthed; common practice, no source. */
-  private static final double WORN_JAW_M = 0.05e-3;
+  public static final double WORN_JAW_M = 0.05e-3;
 
   /** Copies the list. */
   public JawBearings {
@@ -136,7 +136,7 @@ public record JawBearings(
    * a tenth; a wire or strip keeps the face off the jaw by four fifths of its size. Common
    * practice, no source.
    */
-  private static double takenUpM(@Nullable Packing packing) {
+  public static double takenUpM(@Nullable Packing packing) {
     if (packing == null) {
       return 0;
     }

@@ -27,6 +27,15 @@ public record ClampingForce(Band forceN, List<Assumption> assumptions) {
 
   private static final double LEAST_FORCE_N = 1;
 
+  /** What is taken for the pull of a hand on the handle. */
+  public static final Assumption HAND_TORQUE =
+      new Assumption(
+          "hold.clampingForce",
+          "the handle is pulled with 30 to 116 N.m in nine shops of ten, half of them under 60, and"
+              + " three screws of ten are worn or dirty and lose up to half the force",
+          "common practice, no source",
+          "the torque on the handle of the vise, with a torque wrench");
+
   /** Copies the list. */
   public ClampingForce {
     assumptions = List.copyOf(assumptions);

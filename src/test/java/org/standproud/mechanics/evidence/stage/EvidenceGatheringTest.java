@@ -2,6 +2,7 @@ package org.standproud.mechanics.evidence.stage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -91,10 +92,14 @@ class EvidenceGatheringTest {
       throws IOException {
     String request = Files.readString(Path.of("seeds/setups/05-conventional-side-entry.json"));
     String climb = request.replace("\"conventional\"", "\"climb\"").replace("\"+x\"", "\"-x\"");
-    assertThat(EvidenceGathering.of(read(request)).get(Vocabulary.FIRST_CONTACT_PULLS))
-        .isEqualTo(new Value.Truth(true));
-    assertThat(EvidenceGathering.of(read(climb)).get(Vocabulary.FIRST_CONTACT_PULLS))
-        .isEqualTo(new Value.Truth(false));
+    assertThat(pulling(request)).isGreaterThan(0.95);
+    assertThat(pulling(climb)).isZero();
+  }
+
+  /** Share of the draws in which the first touch pulls the stock toward the cutter. */
+  private static double pulling(String request) {
+    Value pulls = EvidenceGathering.of(read(request)).get(Vocabulary.FIRST_CONTACT_PULLS);
+    return ((Value.Truth) pulls).draws().share();
   }
 
   /** Milled on the side of a jaw, a force toward that jaw is a pull: the sign of y says which. */
@@ -133,8 +138,8 @@ class EvidenceGatheringTest {
     String request = Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json"));
     Evidence evidence = EvidenceGathering.of(read(request.replace("\"power\"", "\"hand\"")));
     Band feed = band(evidence, Vocabulary.FEED_PER_TOOTH);
-    assertThat(feed.low()).isCloseTo(feed.likely() / 2, within(1e-12));
-    assertThat(feed.high()).isCloseTo(feed.likely() * 2, within(1e-12));
+    assertThat(feed.low()).isCloseTo(feed.likely() / 2, withinPercentage(3));
+    assertThat(feed.high()).isCloseTo(feed.likely() * 2, withinPercentage(3));
     assertThat(evidence.detail(Vocabulary.FEED_PER_TOOTH).assumptions())
         .extracting(Assumption::input)
         .containsExactly("cut.feedPerTooth");

@@ -105,7 +105,7 @@ class RootFactsTest {
   /** 20 mm of grip: the gap and what is still touching make it up. */
   @Test
   void theGapAndTheContactMakeUpTheGrip() {
-    Evidence loose = evidence(2e3);
+    Evidence loose = evidence(4e3);
     Band gap = band(loose, Vocabulary.JAW_GAP_DEPTH);
     Band ratio = band(loose, Vocabulary.CONTACT_RATIO);
     assertThat(gap.high()).isCloseTo(0.02 * (1 - ratio.low()), within(1e-12));

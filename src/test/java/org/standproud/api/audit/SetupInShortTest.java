@@ -10,21 +10,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.IntegrationTest;
 import org.standproud.advice.Adviser;
-import org.standproud.assessment.EvidenceDigestCodec;
-import org.standproud.assessment.EvidenceDocument;
+import org.standproud.assessment.SetupInShort;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.Mask;
+import org.standproud.audit.RecordedFinding;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.RuleKinds;
+import org.standproud.setup.request.CanonicalText;
 
-/** What is judged again from numbers in short is what the whole record says. */
+/** What is judged again from a set-up in short is what the record says. */
 @IntegrationTest
-class EvidenceInShortTest {
+class SetupInShortTest {
 
   private static final RecordedShop SHOP = new RecordedShop();
-  private static final EvidenceDigestCodec IN_SHORT = new EvidenceDigestCodec();
+  private static final SetupInShort IN_SHORT = new SetupInShort();
   private static RuleBase rules;
 
   @BeforeAll
@@ -38,27 +40,26 @@ class EvidenceInShortTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void everySetUpOfTheShopIsJudgedAlikeFromItsNumbersAndFromItsRecord(Path file) {
+  void everySetUpOfTheShopIsJudgedAgainAsItsRecordSays(Path file) {
     AuditRecord record = SHOP.record(RecordedShop.text(file), rules);
     byte[] numbers = IN_SHORT.of(record);
-    Evidence whole = EvidenceDocument.read(record.account().evidence());
-    Evidence inShort = EvidenceDigestCodec.read(numbers);
-
-    assertThat(inShort.values())
-        .extracting(EvidenceValue::fact)
-        .isEqualTo(whole.values().stream().map(EvidenceValue::fact).toList());
-    assertThat(inShort.values())
-        .extracting(EvidenceValue::value)
-        .isEqualTo(whole.values().stream().map(EvidenceValue::value).toList());
-    RuleKinds kinds = rules.kinds(inShort);
-    assertThat(kinds).isEqualTo(rules.kinds(whole));
-    assertThat(Adviser.verdict(rules, kinds, inShort).words()).isEqualTo(record.judged().verdict());
+    Evidence again = SetupInShort.evidence(numbers);
+    RuleKinds kinds = rules.kinds(again);
+    assertThat(kinds.findings())
+        .extracting(CardKind::id)
+        .containsExactlyInAnyOrderElementsOf(
+            record.findings().stream().map(RecordedFinding::cardId).toList());
+    assertThat(Adviser.verdict(kinds.findings(), again).words())
+        .isEqualTo(record.judged().verdict());
+    // Draw for draw, and not only by its percentiles.
+    Evidence first = EvidenceGathering.of(CanonicalText.setup(record.account().setup().text()));
+    assertThat(again.values()).isEqualTo(first.values());
     assertThat(IN_SHORT.agree(numbers, record)).isTrue();
     assertThat(numbers.length).isLessThan(record.body().text().length() / 8);
   }
 
   @Test
-  void anotherRecordHasOtherNumbersAndOneWithoutAnAccountHasNone() {
+  void anotherRecordHasAnotherSetupAndOneWithoutAnAccountHasNone() {
     AuditRecord one = SHOP.record(RecordedShop.seed("01"), rules);
     AuditRecord other = SHOP.record(RecordedShop.seed("03"), rules);
     assertThat(IN_SHORT.agree(IN_SHORT.of(one), other)).isFalse();

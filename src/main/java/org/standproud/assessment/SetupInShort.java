@@ -1,0 +1,67 @@
+package org.standproud.assessment;
+
+import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.Mask;
+import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.records.EvidenceDigest;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.setup.request.CanonicalText;
+
+/**
+ * An answer as judging it again needs it: the set-up as it was resolved. Its evidence is a joint
+ * sample, of which a record keeps percentiles only, and percentiles cannot be judged again without
+ * taking numbers that belong together for independent; worked out from the set-up, the evidence is
+ * the same draw for draw, for the seed comes from the set-up. A set-up of an earlier version of
+ * this program is judged by today's mechanics.
+ *
+ * <p>A byte for the version, then the canonical text of the set-up in UTF-8.
+ */
+@Component
+public final class SetupInShort implements EvidenceDigest {
+
+  private static final byte VERSION = 2;
+
+  @Override
+  public byte @Nullable [] of(AuditRecord record) {
+    CanonicalJson setup = record.account().setup();
+    return setup.equals(Mask.NO_ACCOUNT.setup()) ? null : of(setup);
+  }
+
+  /** The bytes of a set-up that is at hand: those {@link #of(AuditRecord)} gives for its record. */
+  static byte[] of(CanonicalJson setup) {
+    byte[] text = setup.text().getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = new byte[text.length + 1];
+    bytes[0] = VERSION;
+    System.arraycopy(text, 0, bytes, 1, text.length);
+    return bytes;
+  }
+
+  @Override
+  public boolean reads(byte[] kept) {
+    return kept.length > 0 && kept[0] == VERSION;
+  }
+
+  /** Bytes of another version were right when they were kept; this program cannot tell. */
+  @Override
+  public boolean agree(byte[] kept, AuditRecord record) {
+    return !reads(kept) || EvidenceDigest.super.agree(kept, record);
+  }
+
+  /**
+   * The evidence of a set-up that was kept, worked out again.
+   *
+   * @param kept what {@link #of} gave
+   * @throws IllegalArgumentException if it is of another version, or no set-up that can be read
+   */
+  public static Evidence evidence(byte[] kept) {
+    if (kept.length == 0 || kept[0] != VERSION) {
+      throw new IllegalArgumentException("a set-up in short of another version");
+    }
+    String text = new String(kept, 1, kept.length - 1, StandardCharsets.UTF_8);
+    return EvidenceGathering.of(CanonicalText.setup(text));
+  }
+}

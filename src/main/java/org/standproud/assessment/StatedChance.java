@@ -1,0 +1,86 @@
+package org.standproud.assessment;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.stage.JointEvidence;
+import org.standproud.mechanics.sampling.Contribution;
+import org.standproud.mechanics.sampling.HoldingChance;
+import org.standproud.mechanics.sampling.LettingGo;
+import org.standproud.mechanics.sampling.Unknown;
+
+/**
+ * How likely the hold is to hold, from the very draws of the evidence.
+ *
+ * @param holds the share of the draws in which it holds, 0 to 1
+ * @param letsGo the share in which it lets go, 0 to 1
+ * @param ways how it lets go, the most likely first; ways that no draw shows are left out
+ * @param decidedBy the unknown that most decides it; absent if nothing of it is unknown
+ * @param input path in the request by which a better value comes in; absent likewise
+ * @param measure how to measure or state it; absent likewise
+ */
+public record StatedChance(
+    double holds,
+    double letsGo,
+    List<LetsGo> ways,
+    @Nullable String decidedBy,
+    @Nullable String input,
+    @Nullable String measure) {
+
+  /** Copies the list. */
+  public StatedChance {
+    ways = List.copyOf(ways);
+  }
+
+  /**
+   * One way to let go.
+   *
+   * @param what what happens
+   * @param share the share of the draws in which it does, 0 to 1
+   */
+  public record LetsGo(String what, double share) {}
+
+  /** Null if nothing is cut or the hold could not be worked out. */
+  static @Nullable StatedChance of(JointEvidence joint) {
+    HoldingChance chance = joint.chance();
+    LettingGo lettingGo = joint.lettingGo();
+    if (chance == null || lettingGo == null) {
+      return null;
+    }
+    Unknown deciding =
+        chance.measureFirst().stream()
+            .filter(contribution -> contribution.share() > 0)
+            .findFirst()
+            .map(Contribution::unknown)
+            .orElse(null);
+    return new StatedChance(
+        chance.probability(),
+        lettingGo.share(),
+        ways(lettingGo),
+        deciding == null ? null : deciding.words(),
+        deciding == null ? null : deciding.path(),
+        deciding == null ? null : measure(deciding, joint.evidence()));
+  }
+
+  private static List<LetsGo> ways(LettingGo lettingGo) {
+    return Arrays.stream(LettingGo.Way.values())
+        .map(way -> new LetsGo(way.words(), lettingGo.share(way)))
+        .filter(way -> way.share() > 0)
+        .sorted(Comparator.comparingDouble(LetsGo::share).reversed())
+        .toList();
+  }
+
+  private static String measure(Unknown unknown, Evidence evidence) {
+    return evidence.values().stream()
+        .flatMap(value -> value.assumptions().stream())
+        .filter(assumption -> assumption.input().equals(unknown.path()))
+        .map(Assumption::measure)
+        .flatMap(measure -> Optional.ofNullable(measure).stream())
+        .findFirst()
+        .orElse(unknown.words());
+  }
+}

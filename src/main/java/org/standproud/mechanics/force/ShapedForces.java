@@ -1,0 +1,314 @@
+package org.standproud.mechanics.force;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.standproud.mechanics.OutsideValidity;
+import org.standproud.setup.Band;
+
+/**
+ * The forces of one pass for many draws. The force goes in proportion to K kc1.1 (Kienzle's law) or
+ * to the factor on the coefficients (linear-edge law), and the split between the directions is
+ * linear; so the sums over the teeth are worked out on a grid of exponent, feed and run-out and
+ * interpolated between. What is interpolated is the sum over the force of an even tooth at its
+ * greatest chip, which without run-out does not change along the grid.
+ *
+ * <p>Only moments that can be extreme are kept: those that reach farthest in some direction of
+ * space at either end of run-out and split, found once.
+ */
+final class ShapedForces {
+
+  private static final int NODES = 3;
+
+  /** Steps of a pitch of the force that shakes the stock. */
+  private static final int STEPS_A_PITCH = 16;
+
+  private static final int MOST_STEPS = 128;
+
+  private final DrawnForces pass;
+  private final double[] exponents;
+  private final double[] feedsM;
+  private final double[] runOutsM;
+  private final List<Moment> moments;
+  private final int terms;
+  private final double[][][][] sums;
+  private final double[][] turns;
+  private final int turnSteps;
+  private final double turnUnit;
+
+  /** One moment of the pass: a place and a turn of the cutter. */
+  private record Moment(DrawnForces.Station station, double turnRad) {}
+
+  /**
+   * The forces over the ranges of the draws.
+   *
+   * @throws OutsideValidity if the pass is outside the range of the formulas anywhere in them
+   */
+  ShapedForces(DrawnForces pass, DrawnForces.Ranges ranges) {
+    this.pass = pass;
+    this.exponents = nodes(ranges.exponent(), 2);
+    this.feedsM = nodes(ranges.feedM(), NODES);
+    this.runOutsM = nodes(ranges.runOutM(), NODES);
+    int e = exponents.length;
+    int f = feedsM.length;
+    int r = runOutsM.length;
+    RevolutionSweep[][][] sweeps = new RevolutionSweep[e][f][r];
+    for (int i = 0; i < e; i++) {
+      for (int j = 0; j < f; j++) {
+        for (int k = 0; k < r; k++) {
+          sweeps[i][j][k] = pass.unitSweep(exponents[i], feedsM[j], runOutsM[k]);
+        }
+      }
+    }
+    this.terms = sweeps[0][0][0].terms();
+    this.moments = moments(List.of(sweeps[0][0][0], sweeps[e - 1][f - 1][r - 1]), ranges);
+    this.sums = new double[e][f][r][];
+    for (int i = 0; i < e; i++) {
+      for (int j = 0; j < f; j++) {
+        for (int k = 0; k < r; k++) {
+          sums[i][j][k] = sums(sweeps[i][j][k], pass.unit(exponents[i], feedsM[j]));
+        }
+      }
+    }
+    this.turnSteps = Math.min(MOST_STEPS, STEPS_A_PITCH * pass.teeth());
+    this.turnUnit = pass.unit(exponents[e / 2], feedsM[f / 2]);
+    this.turns = new double[r][];
+    for (int k = 0; k < r; k++) {
+      turns[k] = sweeps[e / 2][f / 2][k].turnOf(List.of(pass.steadyArc()), turnSteps);
+    }
+  }
+
+  private static double[] nodes(Band band, int count) {
+    if (band.isExact()) {
+      return new double[] {band.likely()};
+    }
+    double[] nodes = new double[count];
+    for (int k = 0; k < count; k++) {
+      nodes[k] = band.low() + k * band.width() / (count - 1);
+    }
+    return nodes;
+  }
+
+  private List<Moment> moments(List<RevolutionSweep> sweeps, DrawnForces.Ranges ranges) {
+    Map<Moment, Boolean> found = new LinkedHashMap<>();
+    double[] at = new double[3 * terms];
+    for (RevolutionSweep sweep : sweeps) {
+      Farthest[] all = new Farthest[4];
+      for (int s = 0; s < all.length; s++) {
+        all[s] = new Farthest(s > 1);
+      }
+      double[][] weights = {
+        pass.weights(new ForceSplit(ranges.normalRatio().low(), ranges.liftRatio().high())),
+        pass.weights(new ForceSplit(ranges.normalRatio().high(), ranges.liftRatio().low()))
+      };
+      for (DrawnForces.Station station : pass.distinctStations()) {
+        for (double turn : sweep.moments(station.arcs(), station.stepRad())) {
+          sweep.sum(turn, station.arcs(), at);
+          for (int s = 0; s < all.length; s++) {
+            if (s < 2 || station.filling()) {
+              double[] w = weights[s % 2];
+              all[s].take(
+                  station,
+                  turn,
+                  sweep.x(w, at, 0),
+                  sweep.y(w, at, 0),
+                  sweep.z(w, at, 0),
+                  station.steady() ? sweep.t(w, at, 0) : 0);
+            }
+          }
+        }
+      }
+      for (Farthest farthest : all) {
+        farthest.into(found);
+      }
+    }
+    return List.copyOf(found.keySet());
+  }
+
+  /** The moments that reach farthest in each direction, and the hardest of the tangential sum. */
+  private static final class Farthest {
+    private final double[][] ways;
+    private final double[] reach;
+    private final Moment[] moments;
+
+    Farthest(boolean inPlane) {
+      this.ways = inPlane ? ForceHull.IN_PLANE : ForceHull.DIRECTIONS;
+      this.reach = new double[ways.length + 1];
+      this.moments = new Moment[ways.length + 1];
+    }
+
+    void take(
+        DrawnForces.Station station, double turn, double x, double y, double z, double tangential) {
+      // The second half of the ways are the opposites of the first.
+      int half = ways.length / 2;
+      for (int w = 0; w < half; w++) {
+        double[] way = ways[w];
+        double dot = way[0] * x + way[1] * y + way[2] * z;
+        int there = dot > 0 ? w : w + half;
+        if (Math.abs(dot) > reach[there]) {
+          reach[there] = Math.abs(dot);
+          moments[there] = new Moment(station, turn);
+        }
+      }
+      if (tangential > reach[ways.length]) {
+        reach[ways.length] = tangential;
+        moments[ways.length] = new Moment(station, turn);
+      }
+    }
+
+    void into(Map<Moment, Boolean> found) {
+      for (Moment moment : moments) {
+        if (moment != null) {
+          found.put(moment, true);
+        }
+      }
+    }
+  }
+
+  /** Of every moment, then of the blow, the mean in steady cutting and the mean over the pass. */
+  private double[] sums(RevolutionSweep sweep, double unit) {
+    int each = 3 * terms;
+    double[] all = new double[each * (moments.size() + 3)];
+    double[] at = new double[each];
+    int to = 0;
+    for (Moment moment : moments) {
+      sweep.sum(moment.turnRad(), moment.station().arcs(), at);
+      to = put(at, unit, all, to);
+    }
+    sweep.blowSums(pass.steadyArc().thickestRad(), at);
+    to = put(at, unit, all, to);
+    sweep.meanSums(List.of(pass.steadyArc()), at);
+    to = put(at, unit, all, to);
+    double[] mean = new double[each];
+    for (DrawnForces.Station station : pass.distinctStations()) {
+      sweep.meanSums(station.arcs(), at);
+      for (int k = 0; k < each; k++) {
+        mean[k] += station.share() * at[k];
+      }
+    }
+    put(mean, unit, all, to);
+    return all;
+  }
+
+  private static int put(double[] from, double unit, double[] to, int at) {
+    for (int k = 0; k < from.length; k++) {
+      to[at + k] = from[k] / unit;
+    }
+    return at + from.length;
+  }
+
+  /** The force at one draw. */
+  DrawnPass at(ForceDraw draw) {
+    double[] w = pass.weights(pass.split(draw));
+    double force = pass.force(draw);
+    double unit = pass.unit(draw.exponent(), draw.feedM());
+    double[] s = interpolated(draw);
+    double scale = force * unit;
+    List<ForceVector> corners = new ArrayList<>(moments.size());
+    double[] least = new double[3];
+    double[] greatest = new double[3];
+    double inPlane = 0;
+    double tangential = 0;
+    double fillingInPlane = 0;
+    double fillingLeastY = 0;
+    double fillingGreatestY = 0;
+    int at = 0;
+    for (Moment moment : moments) {
+      double x = scale * RevolutionSweep.x(w, s, at, terms);
+      double y = scale * RevolutionSweep.y(w, s, at, terms);
+      double z = scale * RevolutionSweep.z(w, s, at, terms);
+      at += 3 * terms;
+      corners.add(new ForceVector(x, y, z));
+      least[0] = Math.min(least[0], x);
+      least[1] = Math.min(least[1], y);
+      least[2] = Math.min(least[2], z);
+      greatest[0] = Math.max(greatest[0], x);
+      greatest[1] = Math.max(greatest[1], y);
+      greatest[2] = Math.max(greatest[2], z);
+      double plane = x * x + y * y;
+      inPlane = Math.max(inPlane, plane);
+      if (moment.station().filling()) {
+        fillingInPlane = Math.max(fillingInPlane, plane);
+        fillingLeastY = Math.min(fillingLeastY, y);
+        fillingGreatestY = Math.max(fillingGreatestY, y);
+      }
+      if (moment.station().steady()) {
+        tangential = Math.max(tangential, scale * RevolutionSweep.t(w, s, at - 3 * terms, terms));
+      }
+    }
+    ForceVector blow =
+        new ForceVector(
+            scale * RevolutionSweep.x(w, s, at, terms),
+            scale * RevolutionSweep.y(w, s, at, terms),
+            scale * RevolutionSweep.z(w, s, at, terms));
+    at += 3 * terms;
+    double mean = scale * RevolutionSweep.t(w, s, at, terms);
+    at += 3 * terms;
+    return new DrawnPass(
+        new PathPeaks(least[0], greatest[0], least[1], greatest[1], least[2], greatest[2]),
+        corners,
+        Math.sqrt(inPlane),
+        tangential,
+        Math.max(0, mean),
+        scale * RevolutionSweep.x(w, s, at, terms),
+        blow,
+        Math.sqrt(fillingInPlane),
+        fillingLeastY,
+        fillingGreatestY,
+        acrossTurn(w, scale / turnUnit, draw.runOutM()));
+  }
+
+  private double[] acrossTurn(double[] w, double scale, double runOutM) {
+    double place = place(runOutsM, runOutM);
+    int from = (int) place;
+    double next = place - from;
+    double[] one = turns[from];
+    double[] other = turns[Math.min(from + 1, turns.length - 1)];
+    double[] across = new double[turnSteps];
+    double[] at = new double[3 * terms];
+    for (int k = 0; k < turnSteps; k++) {
+      int start = 3 * terms * k;
+      for (int i = 0; i < at.length; i++) {
+        at[i] = one[start + i] + next * (other[start + i] - one[start + i]);
+      }
+      across[k] = scale * RevolutionSweep.y(w, at, 0, terms);
+    }
+    return across;
+  }
+
+  private double[] interpolated(ForceDraw draw) {
+    double a = place(exponents, draw.exponent());
+    double b = place(feedsM, draw.feedM());
+    double c = place(runOutsM, draw.runOutM());
+    double[] sum = new double[sums[0][0][0].length];
+    for (int corner = 0; corner < 8; corner++) {
+      double weight = weight(a, corner & 1) * weight(b, corner & 2) * weight(c, corner & 4);
+      if (weight > 0) {
+        double[] there = sums[index(a, corner & 1)][index(b, corner & 2)][index(c, corner & 4)];
+        for (int k = 0; k < sum.length; k++) {
+          sum[k] += weight * there[k];
+        }
+      }
+    }
+    return sum;
+  }
+
+  /** A place on a grid: its whole part is a node, its fraction lies toward the next. */
+  private static double place(double[] nodes, double value) {
+    if (nodes.length == 1) {
+      return 0;
+    }
+    double step = (nodes[nodes.length - 1] - nodes[0]) / (nodes.length - 1);
+    return Math.max(0, Math.min(nodes.length - 1, (value - nodes[0]) / step));
+  }
+
+  private static double weight(double place, int next) {
+    double fraction = place - Math.floor(place);
+    return next == 0 ? 1 - fraction : fraction;
+  }
+
+  private static int index(double place, int next) {
+    return (int) place + (next == 0 ? 0 : 1);
+  }
+}
