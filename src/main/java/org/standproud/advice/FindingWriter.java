@@ -1,6 +1,7 @@
 package org.standproud.advice;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -57,9 +58,10 @@ final class FindingWriter {
   }
 
   private String unknown(CardTrace trace) {
-    return "Cannot be told until this is known: "
-        + String.join("; ", MissingInputs.of(trace, evidence))
-        + ".";
+    List<String> untold = MissingInputs.of(trace, evidence);
+    return untold.isEmpty()
+        ? "Cannot be worked out: the work lets go first."
+        : "Can't tell until this is known: " + String.join("; ", untold) + ".";
   }
 
   private String message(CardTrace trace) {

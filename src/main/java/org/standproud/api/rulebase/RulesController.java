@@ -103,8 +103,8 @@ class RulesController {
       summary = "Propose a card written anew",
       description =
           "If-Match with the ETag of the card as you saw it, or If-None-Match: * with the path of"
-              + " the new card as the parameter file. The card goes through the gate and waits to be"
-              + " published, with whatever else is in service.",
+              + " the new card as the parameter file. The card goes through the gate and waits to"
+              + " be published, with whatever else is in service.",
       requestBody =
           @RequestBody(
               required = true,
@@ -177,8 +177,8 @@ class RulesController {
       description =
           "Takes what was edited in the folder through the gate: read, check, run every example. If"
               + " one card is refused, all are, with every error by file, line and column, and the"
-              + " revision in service stays. Assessments under way finish on the revision they began"
-              + " with.")
+              + " revision in service stays. Assessments under way finish on the revision they"
+              + " began with.")
   @ApiResponse(responseCode = "200", description = "The cards passed and serve.")
   @PostMapping("/reload")
   Reloaded reload() {

@@ -301,8 +301,8 @@ public final class Vocabulary {
           FORCE,
           0,
           1e7,
-          "Rise of the force in the plane of the table from the first blow until the whole arc is in"
-              + " the stock.",
+          "Rise of the force in the plane of the table from the first blow until the whole arc is"
+              + " in the stock.",
           "FirstContact: F_fill - F_first");
 
   // Holding.

@@ -12,8 +12,8 @@ import org.standproud.setup.Band;
  * the logarithms of both root stiffnesses, as they are needed, and joined by cubics through the
  * four nearest nodes each way. Modulus and density go in exactly: with the root stiffnesses over
  * the modulus given, flexibility goes with 1/E and frequencies with the root of E. Between nodes it
- * misses the full give by less than two hundredths and the first frequency by less than one
- * (checked in the tests). Shared by threads.
+ * misses the full give and the first frequency by less than three hundredths (in the tests). Shared
+ * by threads.
  */
 public final class PlateSurface {
 

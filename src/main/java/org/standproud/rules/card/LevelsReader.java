@@ -82,7 +82,7 @@ public final class LevelsReader {
     for (Severity severity : Severity.values()) {
       Double share = shares.get(severity);
       Double before = milder == null ? null : shares.get(milder);
-      if (share != null && before != null && share > before) {
+      if (milder != null && share != null && before != null && share > before) {
         error(
             text(root, severity.words()),
             "the level of a " + severity.words() + " is above that of a " + milder.words(),

@@ -61,7 +61,7 @@ final class CardRules {
       String other = change.card().text();
       CompiledCard changing = byId.get(other);
       boolean lowers = changing != null && card.lowers(changing.card().severity());
-      double level = lowers ? changing.level(levels) : levels.of(change.to());
+      double level = changing != null && lowers ? changing.level(levels) : levels.of(change.to());
       addRule(
           "",
           new RulePattern(card.judgements(), other),

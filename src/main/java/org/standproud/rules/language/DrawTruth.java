@@ -91,15 +91,15 @@ public final class DrawTruth {
     if (holds.isAll()) {
       return Truth.TRUE;
     }
-    if (!unknown.isEmpty()) {
-      return Truth.UNKNOWN;
+    if (fails.isAll()) {
+      return Truth.FALSE;
     }
-    return holds.isEmpty() ? Truth.FALSE : Truth.EITHER;
+    return holds.isEmpty() || !unknown.isEmpty() ? Truth.UNKNOWN : Truth.EITHER;
   }
 
-  /** Whether it holds in no draw, whatever is missing. */
+  /** Whether it does not hold in any draw. */
   public boolean isFalse() {
-    return holds.isEmpty() && unknown.isEmpty();
+    return fails.isAll();
   }
 
   /** Whether it holds in all draws but a share of them. */
@@ -112,9 +112,12 @@ public final class DrawTruth {
     return holds.count() > level * draws();
   }
 
-  /** Whether it may hold in more than a share of the draws once what is missing is known. */
+  /**
+   * Whether it may hold in more than a share of the draws: where it is not known, and where the
+   * set-up lets go, it has not been shown not to.
+   */
   public boolean mayExceed(double level) {
-    return holds.count() + unknown.count() > level * draws();
+    return draws() - fails.count() > level * draws();
   }
 
   /** Both, draw by draw: not holding dominates, then not known, then letting go. */

@@ -11,6 +11,6 @@ public enum Truth {
   FALSE,
   /** Holds in some draws and not in others. */
   EITHER,
-  /** Cannot be judged in some draws: a fact is missing. */
+  /** Cannot be judged in some draws: a fact is missing, or the set-up lets go. */
   UNKNOWN
 }

@@ -272,8 +272,8 @@ public final class CardPages {
     lines.add("| cards in a rule base | " + CardLimits.MAX_CARDS + " |");
     lines.add("");
     lines.add(
-        "Anchors, aliases, tags, a key written twice and a second document in the file are "
-            + "refused. A card can compare numbers and words and nothing else: it reaches no file, no "
-            + "network and no program.");
+        "Anchors, aliases, tags, a key written twice and a second document in the file are refused."
+            + " A card can compare numbers and words and nothing else: it reaches no file, no"
+            + " network and no program.");
   }
 }

@@ -6,7 +6,10 @@ public enum Kind {
   FAIL("fail"),
   /** A card does not hold, or in no more of the draws than that level. */
   PASS("pass"),
-  /** A card cannot be judged: a fact is missing that could make it speak. */
+  /**
+   * A card cannot be judged: a fact is missing that could make it speak, or the set-up lets go in
+   * so many draws that what the card reads does not exist.
+   */
   OPEN("open"),
   /** A card is not about this set-up. */
   NOT_APPLICABLE("notApplicable"),

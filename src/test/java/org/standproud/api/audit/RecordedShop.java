@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,9 +29,7 @@ import org.standproud.audit.replay.KeptRuleBase;
 import org.standproud.audit.replay.Replayer;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.JointEvidence;
-import org.standproud.rules.card.Card;
-import org.standproud.rules.card.CardReader;
-import org.standproud.rules.card.Levels;
+import org.standproud.rules.card.CardFiles;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.CardCompiler;
 import org.standproud.rules.engine.RuleBase;
@@ -102,19 +99,15 @@ final class RecordedShop {
 
   /** Publishes cards and keeps them. */
   RuleBase publish(Map<String, String> cards, String note) {
-    List<Card> read = new ArrayList<>();
-    cards.forEach((file, yaml) -> read.add(CardReader.read(file, yaml).card()));
+    CardFiles read = CardFiles.read(cards, file -> null);
     FactTable facts = new FactTable(Vocabulary.all());
-    CardCompiler.Outcome compiled = CardCompiler.compile(read, facts, new QuantityText());
+    CardCompiler.Outcome compiled = CardCompiler.compile(read.cards(), facts, new QuantityText());
     if (!compiled.errors().isEmpty()) {
       throw new IllegalStateException(compiled.errors().toString());
     }
     RuleBase rules =
         new RuleBase(
-            compiled.cards(),
-            facts,
-            Levels.ANY_DRAW,
-            new Authorship("tool room", note, NOON, null));
+            compiled.cards(), facts, read.levels(), new Authorship("tool room", note, NOON, null));
     keep(new KeptRuleBase(rules.revision(), cards));
     return rules;
   }

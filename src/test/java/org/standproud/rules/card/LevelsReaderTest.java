@@ -36,7 +36,8 @@ class LevelsReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "stop: 5 % | stop: 5 | levels.yaml:1:7: \"5\": stop is a percentage from 0 to 99, such as 10 %; for example: stop: 5 %",
+        "stop: 5 % | stop: 5 | levels.yaml:1:7: \"5\": stop is a percentage from 0 to 99, such as"
+            + " 10 %; for example: stop: 5 %",
         "stop: 5 % | stop: 100 % | stop is a percentage",
         "stop: 5 % | stop: -5 % | stop is a percentage",
         "stop: 5 % | stops: 5 % | did you mean \"stop\"",

@@ -15,27 +15,27 @@ import org.standproud.rules.card.Levels;
 class CardContentTest {
 
   private static final String CARD =
-      """
-      id: HOLD-100
-      title: A tall plate rocks
-      severity: stop
-      confidence: low
-      source: {kind: handbook, reference: a handbook, edition: "3", page: "12"}
-      since: 2026-11-25
-      revised: 2026-11-26
-      owner: shop engineer
-      appliesTo: {operation: [top edge, broad side], stage: rough}
-      limits: {deep: 12 mm, low: 2}
-      when: [grip depth < deep, slip margin < low]
-      eases: {card: HOLD-001, to: note, because: it is light}
-      message: Grip less
-      remedy: grip deeper
-      why: The cut pushes.
-      examples:
-        - {says: shallow, expect: fail, base: somewhere, given: {grip depth: 10 mm, slip margin: 1}}
-        - {says: deeper, expect: pass, given: {grip depth: 20 mm, slip margin: 3}}
-        - {says: flatter, expect: fail, given: {grip depth: 5 mm, slip margin: 0}}
-      """;
+"""
+id: HOLD-100
+title: A tall plate rocks
+severity: stop
+confidence: low
+source: {kind: handbook, reference: a handbook, edition: "3", page: "12"}
+since: 2026-11-25
+revised: 2026-11-26
+owner: shop engineer
+appliesTo: {operation: [top edge, broad side], stage: rough}
+limits: {deep: 12 mm, low: 2}
+when: [grip depth < deep, slip margin < low]
+eases: {card: HOLD-001, to: note, because: it is light}
+message: Grip less
+remedy: grip deeper
+why: The cut pushes.
+examples:
+  - {says: shallow, expect: fail, base: somewhere, given: {grip depth: 10 mm, slip margin: 1}}
+  - {says: deeper, expect: pass, given: {grip depth: 20 mm, slip margin: 3}}
+  - {says: flatter, expect: fail, given: {grip depth: 5 mm, slip margin: 0}}
+""";
 
   private static String hash(String text) {
     return hash("holding", text);

@@ -274,7 +274,8 @@ class ConditionParserTest {
         "some d in depths of passes satisfies d = \"rough\" | only a fact that is a word",
         "some d in depths of passes satisfies d = null | only a fact can be compared with null",
         "some stage in depths of passes satisfies stage > deep grip | this name is taken",
-        "some d in depths of passes satisfies some e in depths of passes satisfies e > d | run over",
+        "some d in depths of passes satisfies some e in depths of passes satisfies e > d | run"
+            + " over",
         "some d in depths of passes, e in depths of passes satisfies d > e | run over one list",
         "some d in [depths of passes] satisfies d > deep grip | this fact is a list",
         "count(depths of passes) > 2 | can be called",

@@ -68,7 +68,8 @@ class DrawTruthTest {
   @CsvSource({
     "TTTT, TRUE, 1",
     "FFFF, FALSE, 0",
-    "FFGF, FALSE, 0",
+    "FFGF, UNKNOWN, 0",
+    "GGGG, UNKNOWN, 0",
     "TTFT, EITHER, 0.75",
     "TGTT, EITHER, 0.75",
     "TUFT, UNKNOWN, 0.5",
