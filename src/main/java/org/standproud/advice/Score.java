@@ -15,7 +15,8 @@ import org.standproud.rules.trace.Kind;
  * A number from 0 to 100 for each thing that cards protect and for the whole. Each finding leaves a
  * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
  * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. Notes cost
- * nothing: they are reminders of good practice. An added or graver finding never raises it: it
+ * nothing: they are reminders of good practice. A card that fails in a share of the draws costs
+ * between what an open one costs and what one costs that fails in all. An added or graver finding never raises it: it
  * lowers its own factor by at least what it lifts the others.
  *
  * @param whole over all findings
@@ -53,6 +54,17 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /**
+   * The share of the score that a finding leaves, between 0 and 1. A card that fails in every draw
+   * leaves its full cost; one that fails in few leaves little less than an open one.
+   */
+  private static double share(CardOutcome finding) {
+    double open = share(Kind.OPEN, finding.severity());
+    return finding.kind() == Kind.OPEN
+        ? open
+        : open + (share(finding.kind(), finding.severity()) - open) * finding.share();
+  }
+
+  /**
    * The score of findings in short, 0 to 100.
    *
    * @param findings the cards that have something to say
@@ -69,7 +81,7 @@ public record Score(int whole, Map<String, Integer> parts) {
   public static double left(List<? extends CardOutcome> findings) {
     double[] gravestFirst =
         findings.stream()
-            .mapToDouble(finding -> -Math.log(share(finding.kind(), finding.severity())))
+            .mapToDouble(finding -> -Math.log(share(finding)))
             .map(loss -> -loss)
             .sorted()
             .map(loss -> -loss)

@@ -43,7 +43,7 @@ public final class HoldAssumptions {
     if (hold.clampingForceN() == null && hold.handleTorqueNm() == null) {
       all.add(ClampingForce.HAND_TORQUE);
     }
-    all.addAll(JawFriction.of(hold, stock.surface(), FaceState.OILY).assumptions());
+    all.addAll(JawFriction.of(hold, stock.surface(), FaceState.of(hold)).assumptions());
     if (stock.highSpotM() == null) {
       all.add(SPOT);
     }

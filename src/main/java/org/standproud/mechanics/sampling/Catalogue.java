@@ -166,7 +166,7 @@ public final class Catalogue {
     }
     put(
         Unknown.FRICTION,
-        JawFriction.of(hold, setup.stock().surface(), FaceState.OILY).coefficient());
+        JawFriction.of(hold, setup.stock().surface(), FaceState.of(hold)).coefficient());
     put(Unknown.BEARING, BEARING);
     Double spot = setup.stock().highSpotM();
     all.put(

@@ -51,7 +51,7 @@ public final class DrawnCut {
     this.forces = forces;
     this.hold =
         DrawnHold.of(
-            new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.OILY));
+            new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.of(setup.hold())));
     this.passes = new DrawnPass[sample.draws()];
     this.states = new DrawnHold.State[sample.draws()];
     this.clampingForceN = new double[sample.draws()];

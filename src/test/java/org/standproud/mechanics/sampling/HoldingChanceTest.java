@@ -22,7 +22,8 @@ import org.standproud.setup.Setup;
 
 class HoldingChanceTest {
 
-  private static final SamplingPlan PLAN = SamplingPlan.USUAL;
+  private static final SamplingPlan PLAN =
+      new SamplingPlan(2_000, SamplingPlan.USUAL.seed(), SamplingPlan.USUAL.leastMargin());
   private static final PublishedTable TRIANGLE =
       new PublishedTable(
           Subject.SAMPLING,

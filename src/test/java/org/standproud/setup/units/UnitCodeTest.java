@@ -26,6 +26,7 @@ class UnitCodeTest {
     "in, 0.0254",
     "ft, 0.3048",
     "thou, 0.0000254",
+    "uin, 2.54e-8",
     "N, 1",
     "kN, 1000",
     "lbf, 4.4482216152605",
@@ -74,7 +75,7 @@ class UnitCodeTest {
 
   @Test
   void everyUnitOnTheListIsChecked() {
-    assertThat(UnitCode.values()).hasSize(49);
+    assertThat(UnitCode.values()).hasSize(50);
   }
 
   @Test

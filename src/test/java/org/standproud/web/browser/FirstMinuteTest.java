@@ -1,5 +1,6 @@
 package org.standproud.web.browser;
 
+import org.standproud.IntegrationTest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -15,6 +16,7 @@ import org.openqa.selenium.WebElement;
 /**
  * The first minute at the mill: what a machinist does before anything is understood of the page.
  */
+@IntegrationTest
 @InChromium
 class FirstMinuteTest {
 
