@@ -99,9 +99,12 @@ public final class Adviser {
       case RUN_WITH_CARE -> "Run with care. " + first(findings);
       case DO_NOT_RUN -> "Do not run. " + first(findings);
       case NOT_JUDGED ->
-          "Can't tell yet, so don't run. Measure first: "
-              + measure.stream().limit(2).collect(Collectors.joining("; "))
-              + ".";
+          "Can't tell yet, so don't run. "
+              + (measure.isEmpty()
+                  ? first(findings)
+                  : "Measure first: "
+                      + measure.stream().limit(2).collect(Collectors.joining("; "))
+                      + ".");
     };
   }
 

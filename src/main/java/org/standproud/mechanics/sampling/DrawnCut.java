@@ -2,8 +2,10 @@ package org.standproud.mechanics.sampling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -38,23 +40,35 @@ public final class DrawnCut {
   private final Setup setup;
   private final JointSample sample;
   private final DrawnForces forces;
-  private final DrawnHold hold;
+  private final @Nullable DrawnHold hold;
   private final @Nullable DrawnPass[] passes;
   private final DrawnHold.@Nullable State[] states;
   private final double[] clampingForceN;
-  private int refused;
-  private @Nullable OutsideValidity refusal;
+  private final @Nullable OutsideValidity holdRefusal;
 
   private DrawnCut(Setup setup, JointSample sample, DrawnForces forces) {
     this.setup = setup;
     this.sample = sample;
     this.forces = forces;
-    this.hold =
-        DrawnHold.of(
-            new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.of(setup.hold())));
     this.passes = new DrawnPass[sample.draws()];
     this.states = new DrawnHold.State[sample.draws()];
     this.clampingForceN = new double[sample.draws()];
+    cutInEveryDraw();
+    DrawnHold held = null;
+    OutsideValidity beyond = null;
+    try {
+      held =
+          DrawnHold.of(
+              new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.of(setup.hold())));
+      holdInEveryDraw(held);
+    } catch (OutsideValidity e) {
+      beyond = e;
+    }
+    this.hold = held;
+    this.holdRefusal = beyond;
+  }
+
+  private void cutInEveryDraw() {
     Function<ForceDraw, DrawnPass> shaped =
         forces.over(
             new DrawnForces.Ranges(
@@ -63,12 +77,27 @@ public final class DrawnCut {
                 sample.range(Unknown.RUN_OUT),
                 sample.range(Unknown.NORMAL_RATIO),
                 sample.range(Unknown.LIFT_RATIO)));
+    inMostDraws(draw -> passes[draw] = shaped.apply(forceDraw(draw)));
+  }
+
+  private void holdInEveryDraw(DrawnHold held) {
     for (int draw = 0; draw < sample.draws(); draw++) {
       clampingForceN[draw] = clampN(draw);
+    }
+    inMostDraws(
+        draw -> {
+          DrawnPass pass = passes[draw];
+          states[draw] = pass == null ? null : held.at(holdDraw(held, draw, pass));
+        });
+  }
+
+  /** Works through the draws; throws if most of them are outside the range of the formulas. */
+  private void inMostDraws(IntConsumer each) {
+    int refused = 0;
+    OutsideValidity refusal = null;
+    for (int draw = 0; draw < sample.draws(); draw++) {
       try {
-        DrawnPass pass = shaped.apply(forceDraw(draw));
-        passes[draw] = pass;
-        states[draw] = hold.at(holdDraw(draw, pass));
+        each.accept(draw);
       } catch (OutsideValidity e) {
         refused++;
         refusal = e;
@@ -85,7 +114,8 @@ public final class DrawnCut {
    * @param setup the set-up as the caller means it
    * @param sample its draws
    * @return empty if the cutter passes beside the stock
-   * @throws OutsideValidity if an input is outside the range of the formulas in most draws
+   * @throws OutsideValidity if an input of the force is outside the range of the formulas in most
+   *     draws; an input of the hold is refused when the hold is asked for
    */
   public static Optional<DrawnCut> of(Setup setup, JointSample sample) {
     sample.check();
@@ -135,9 +165,30 @@ public final class DrawnCut {
     return forces;
   }
 
-  /** The model of the hold. */
+  /**
+   * The model of the hold. The forces of the cut stand also where the hold is refused.
+   *
+   * @throws OutsideValidity if an input of the hold is outside the range of the formulas
+   */
   public DrawnHold hold() {
-    return hold;
+    checkHold();
+    return Objects.requireNonNull(hold);
+  }
+
+  /**
+   * Refuses a hold that the formulas do not cover.
+   *
+   * @throws OutsideValidity if an input of the hold is outside the range of the formulas
+   */
+  public void checkHold() {
+    if (holdRefusal != null) {
+      throw holdRefusal;
+    }
+  }
+
+  /** Whether the hold lies within the range of the formulas. */
+  public boolean holdIsKnown() {
+    return holdRefusal == null;
   }
 
   /** The force in a draw; null if the draw lies outside the range of the formulas. */
@@ -164,7 +215,7 @@ public final class DrawnCut {
                 clampingForceN[draw], state.clampLossShare(), peaks.towardFixedN(), peaks.awayN()));
       }
     }
-    return BestPackingDepth.over(cases, hold.gripM(), hold.wireSizeM(), setup.stickOutM());
+    return BestPackingDepth.over(cases, hold().gripM(), hold().wireSizeM(), setup.stickOutM());
   }
 
   /** Clamping force in N. */
@@ -222,12 +273,12 @@ public final class DrawnCut {
   }
 
   /** Between the thickness of the stock and the length of jaw, every ratio alike. */
-  private double spanM(double share) {
+  private double spanM(DrawnHold held, double share) {
     double least = setup.stock().thicknessM();
-    return least * Math.pow(Math.max(1, hold.lengthM() / least), share);
+    return least * Math.pow(Math.max(1, held.lengthM() / least), share);
   }
 
-  private HoldDraw holdDraw(int draw, DrawnPass pass) {
+  private HoldDraw holdDraw(DrawnHold held, int draw, DrawnPass pass) {
     Peaks peaks = EndLoad.peaks(pass.peaks());
     List<ForceVector> corners = new ArrayList<>(pass.corners());
     corners.add(new ForceVector(0, peaks.towardFixedN(), 0));
@@ -238,7 +289,7 @@ public final class DrawnCut {
         sample.at(Unknown.BEARING, draw),
         sample.at(Unknown.HIGH_SPOT, draw),
         sample.at(Unknown.SPOT_PLACE, draw),
-        spanM(sample.at(Unknown.SPOT_SPAN, draw)),
+        spanM(held, sample.at(Unknown.SPOT_SPAN, draw)),
         sample.at(Unknown.SPOT_SIDE, draw) < 0.5,
         sample.at(Unknown.FIXED_JAW, draw),
         sample.at(Unknown.MOVABLE_JAW, draw),

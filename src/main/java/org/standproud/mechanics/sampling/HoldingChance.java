@@ -58,8 +58,13 @@ public record HoldingChance(
     return DrawnCut.of(setup, sample).map(cut -> of(cut, plan));
   }
 
-  /** The chance of a cut that was drawn already. */
+  /**
+   * The chance of a cut that was drawn already.
+   *
+   * @throws OutsideValidity if an input of the hold is outside the range of the formulas
+   */
   public static HoldingChance of(DrawnCut cut, SamplingPlan plan) {
+    cut.checkHold();
     int n = cut.sample().draws();
     double[] least = new double[n];
     int holds = 0;

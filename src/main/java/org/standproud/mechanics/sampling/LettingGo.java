@@ -44,8 +44,14 @@ public record LettingGo(Map<Way, DrawSet> draws) {
     draws = Collections.unmodifiableMap(new EnumMap<>(draws));
   }
 
-  /** How a cut lets go. */
+  /**
+   * How a cut lets go.
+   *
+   * @throws org.standproud.mechanics.OutsideValidity if an input of the hold is outside the range
+   *     of the formulas
+   */
   public static LettingGo of(DrawnCut cut) {
+    cut.checkHold();
     Map<Way, DrawSet> all = new EnumMap<>(Way.class);
     for (Way way : Way.values()) {
       all.put(way, DrawSet.where(cut.draws(), draw -> way == how(cut, draw)));

@@ -1,5 +1,7 @@
 package org.standproud.mechanics.vibration;
 
+import org.standproud.mechanics.OutsideValidity;
+
 /**
  * The limit of the axial depth at one spindle speed for a stock that rings across the feed alone:
  * the numbers of {@link StabilityLobes} with one flexible direction, for many draws.
@@ -35,7 +37,8 @@ public final class ChatterDepth {
    * @param factor a_yy of {@link DirectionalFactors}
    * @param tangentialPa Kt in Pa
    * @param teeth N
-   * @param revPerS spindle speed in 1/s
+   * @param revPerS spindle speed in 1/s, 1e-3 to 1e5
+   * @throws OutsideValidity if the speed is out of its range
    */
   public static double atM(
       double[] hz,
@@ -46,6 +49,7 @@ public final class ChatterDepth {
       double tangentialPa,
       int teeth,
       double revPerS) {
+    OutsideValidity.within("spindle speed", revPerS, 1e-3, 1e5, "1/s");
     double most = 0;
     double softest = Double.POSITIVE_INFINITY;
     for (int m = 0; m < modes; m++) {

@@ -71,7 +71,7 @@ public final class EvidenceGathering {
     EvidenceGathering gathering = new EvidenceGathering(setup, PLATES);
     Evidence evidence = gathering.gather();
     DrawnCut cut = gathering.drawn;
-    return cut == null
+    return cut == null || !cut.holdIsKnown()
         ? new JointEvidence(evidence, null, null)
         : new JointEvidence(evidence, HoldingChance.of(cut, PLAN), LettingGo.of(cut));
   }

@@ -52,6 +52,7 @@ final class HoldingFacts {
   private HoldingFacts() {}
 
   static void state(DrawnCut cut, FactSheet sheet) {
+    cut.checkHold();
     Setup setup = cut.setup();
     Hold hold = setup.hold();
     List<Assumption> assumed = HoldAssumptions.of(hold, setup.stock());

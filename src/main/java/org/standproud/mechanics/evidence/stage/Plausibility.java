@@ -30,6 +30,10 @@ final class Plausibility {
   private static final double LEAST_SPINDLE_N_PER_M = 2e6;
   private static final double MOST_SHANK = 2;
   private static final double COMMON_SHANK_M = 12e-3;
+
+  /** A little over the greatest feed is no slip: the cut is judged at it, and a card says so. */
+  private static final double MOST_OVER_FEED = 1.5;
+
   private static final double MOST_HAND_FEED_M_PER_S = 3.0 / 60;
 
   private final List<String> questions = new ArrayList<>();
@@ -121,7 +125,7 @@ final class Plausibility {
     boolean power = cut.feedDrive() == FeedDrive.POWER;
     Double greatest = machine.greatestFeedMPerS();
     ask(
-        power && greatest != null && feed > 1.001 * greatest,
+        power && greatest != null && feed > MOST_OVER_FEED * greatest,
         "the feed (cut.feedPerTooth, cut.spindleSpeed): together they ask for %.0f mm/min of a"
             + " machine that feeds at most %.0f mm/min",
         feed * 6e4,

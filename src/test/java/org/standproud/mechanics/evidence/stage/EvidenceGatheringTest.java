@@ -126,6 +126,33 @@ class EvidenceGatheringTest {
     assertThat(evidence.get(Vocabulary.POWER_FEED_FITTED)).isEqualTo(new Value.Truth(true));
   }
 
+  /** A shop sets the greatest feed there is; twice of it is a slip of the pen. */
+  @Test
+  void aFeedALittleOverTheGreatestIsJudgedAndTwiceOfItIsAsked() throws IOException {
+    Setup setup = read(Files.readString(Path.of("seeds/setups/02-broad-side-climb-on-cnc.json")));
+    double now = band(EvidenceGathering.of(setup), Vocabulary.TABLE_FEED_RATIO).likely();
+    Evidence over = EvidenceGathering.of(fedBy(setup, 1.1 / now));
+    assertThat(band(over, Vocabulary.TABLE_FEED_RATIO).likely()).isCloseTo(1.1, within(1e-9));
+    assertThat(over.get(Vocabulary.HOLDING_MARGIN)).isInstanceOf(Value.Quantity.class);
+    assertThat(EvidenceGathering.of(fedBy(setup, 2 / now)).get(Vocabulary.HOLDING_MARGIN))
+        .isInstanceOf(Value.Missing.class);
+  }
+
+  private static Setup fedBy(Setup setup, double factor) {
+    return SetupEditor.of(setup).feed(setup.cut().feedPerToothM().times(factor)).done();
+  }
+
+  /** The cut pushes as hard whatever holds the stock. */
+  @Test
+  void aHoldBeyondTheFormulasLeavesTheForcesOfTheCut() throws IOException {
+    Setup setup = read(Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json")));
+    Evidence held = EvidenceGathering.of(setup);
+    Evidence hardly = EvidenceGathering.of(SetupEditor.of(setup).grip(0.5e-3, List.of()).done());
+    assertThat(hardly.get(Vocabulary.HOLDING_MARGIN)).isInstanceOf(Value.Missing.class);
+    assertThat(band(hardly, Vocabulary.PUSH_FIXED)).isEqualTo(band(held, Vocabulary.PUSH_FIXED));
+    assertThat(band(hardly, Vocabulary.LIFT_FORCE)).isEqualTo(band(held, Vocabulary.LIFT_FORCE));
+  }
+
   @Test
   void aHandFedTableHasNoShareOfThePowerFeed() throws IOException {
     String request = Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json"));
