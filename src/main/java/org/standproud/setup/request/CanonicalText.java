@@ -48,7 +48,7 @@ public final class CanonicalText {
   }
 
   /**
-   * Writes the text of a set-up where somebody else says what it looks like.
+   * Writes the text of a set-up to a generator that decides the form.
    *
    * @param setup the set-up
    * @param out gets the same members in the same order as {@link #of}
