@@ -45,7 +45,9 @@ public final class SetupInShort implements EvidenceDigest {
     return kept.length > 0 && kept[0] == VERSION;
   }
 
-  /** Bytes of another version were right when they were kept; this program cannot tell. */
+  /**
+   * Bytes of another version were checked when they were stored; this program cannot check them.
+   */
   @Override
   public boolean agree(byte[] kept, AuditRecord record) {
     return !reads(kept) || EvidenceDigest.super.agree(kept, record);

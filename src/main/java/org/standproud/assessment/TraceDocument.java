@@ -18,7 +18,7 @@ import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * What every card said of one set-up, fired or not; numbers in SI units.
+ * The result of every card for one set-up, fired or not; numbers in SI units.
  *
  * @param ruleBase the revision of the rule base
  * @param cards every card, in the order of their ids
@@ -132,7 +132,7 @@ public record TraceDocument(
   /**
    * The account of a trace.
    *
-   * @param trace what the cards said
+   * @param trace the results of the cards
    */
   public static TraceDocument of(RuleTrace trace) {
     Map<String, String> judgements = new TreeMap<>();
@@ -212,13 +212,13 @@ public record TraceDocument(
         change.certain());
   }
 
-  /** By hand: a trace has a thousand lists of one or none, and a stream is dearer than these. */
-  private static <T, A> List<A> each(List<T> told, Function<T, A> account) {
-    if (told.isEmpty()) {
+  /** Without streams: a trace has a thousand lists of at most one item, and a stream costs more. */
+  private static <T, A> List<A> each(List<T> items, Function<T, A> account) {
+    if (items.isEmpty()) {
       return List.of();
     }
-    List<A> accounts = new ArrayList<>(told.size());
-    for (T one : told) {
+    List<A> accounts = new ArrayList<>(items.size());
+    for (T one : items) {
       accounts.add(account.apply(one));
     }
     return Collections.unmodifiableList(accounts);

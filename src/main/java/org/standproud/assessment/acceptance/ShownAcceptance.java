@@ -53,7 +53,7 @@ public record ShownAcceptance(
    * An acceptance beside what its card says now.
    *
    * @param given the acceptance
-   * @param withdrawal who took it back, null when nobody did
+   * @param withdrawal who withdrew it, null when no one did
    * @param now what the card says now
    * @param time now
    */

@@ -64,7 +64,7 @@ class ScheduledRetention {
   /**
    * A rule that is kept.
    *
-   * @param clock tells what is old
+   * @param clock gives the time by which ages are measured
    * @param steady counts nanoseconds and never jumps, to check the clock by
    */
   ScheduledRetention(

@@ -66,7 +66,7 @@ class StreamConfiguration {
   }
 
   private static String topicId(KafkaAdmin admin, String topic) {
-    TopicDescription told = admin.describeTopics(topic).get(topic);
-    return Objects.requireNonNull(told, "a topic that was described").topicId().toString();
+    TopicDescription description = admin.describeTopics(topic).get(topic);
+    return Objects.requireNonNull(description, "a topic that was described").topicId().toString();
   }
 }

@@ -34,7 +34,7 @@ public record ChainFault(Kind kind, long first, long last, String explanation) {
     CHECKPOINT_OF_OTHER_KEY,
     /** No checkpoint given speaks for these records. */
     UNPROVED,
-    /** Another key sealed this chain; nothing can be said about it. */
+    /** Another key sealed this chain; nothing can be checked. */
     WRONG_KEY
   }
 }
