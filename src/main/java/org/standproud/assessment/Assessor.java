@@ -143,7 +143,7 @@ public final class Assessor {
    * @param caller who asks
    * @param keeping puts the record on disk
    * @throws NotReadyException if there is no catalogue or no rule base
-   * @throws SetupRejectedException if it says no set-up
+   * @throws SetupRejectedException if it does not describe a set-up
    * @throws org.standproud.audit.records.RecordNotStored if the answer could not be put on disk
    * @throws InterruptedException if interrupted before the answer was known to be on disk
    */

@@ -56,7 +56,7 @@ public final class SetupInShort implements EvidenceDigest {
   /**
    * The evidence of a set-up that was kept, worked out again.
    *
-   * @param kept what {@link #of} gave
+   * @param kept bytes that {@link #of} returned
    * @throws IllegalArgumentException if it is of another version, or no set-up that can be read
    */
   public static Evidence evidence(byte[] kept) {

@@ -35,8 +35,8 @@ public record TraceDocument(
    * @param kind fail, pass, open, notApplicable (SARIF 2.1.0) or informational
    * @param truth true, false, either (it holds in some draws only) or unknown
    * @param share the share of the draws in which all its conditions hold, 0 to 1
-   * @param speaksAbove the share above which the card speaks, 0 to 1
-   * @param silencedBy id of the card that says the same with a higher severity, absent if none
+   * @param speaksAbove the share above which the card fires, 0 to 1
+   * @param silencedBy id of the card that finds the same with a higher severity, absent if none
    * @param severity its severity after every change
    * @param changes the changes of severity
    * @param scope what each selector of its scope came to
@@ -120,7 +120,7 @@ public record TraceDocument(
    * @param unit its SI unit, absent for a pure number
    * @param from its likely value now
    * @param likely where it flips with every other fact at its likely value, absent if nowhere
-   * @param certain where the card begins or ceases to speak, absent if nowhere
+   * @param certain where the card starts or stops firing, absent if nowhere
    */
   public record Flip(
       String fact,

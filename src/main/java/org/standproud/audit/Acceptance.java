@@ -21,7 +21,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param by who answers for it
  * @param reason why
  * @param expires until when; at most {@link #LONGEST} after it was given
- * @param forJobOrder whether it speaks for later assessments of the same job order too
+ * @param forJobOrder whether it covers later assessments of the same job order too
  */
 public record Acceptance(
     UUID id,

@@ -86,7 +86,7 @@ final class HoldingCards {
     return asked;
   }
 
-  /** The cards that speak of jaws and packing, in the order of their ids. */
+  /** The cards that read facts of jaws and packing, in the order of their ids. */
   Set<String> notAsked() {
     return notAsked;
   }

@@ -25,7 +25,7 @@ import org.standproud.setup.catalogue.Catalogue;
  * @param conclusion what comes of it, in one sentence
  * @param holds each way
  * @param judgedBy ids of the cards asked
- * @param notAsked ids of the cards that speak of jaws and packing
+ * @param notAsked ids of the cards that read facts of jaws and packing
  */
 public record OtherHolds(
     boolean recommended,

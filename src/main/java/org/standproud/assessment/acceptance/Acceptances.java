@@ -44,7 +44,7 @@ public class Acceptances {
    * @param reason why
    * @param by who answers for it
    * @param expires until when, at most a year ahead
-   * @param forJobOrder whether it speaks for later assessments of the same job order too
+   * @param forJobOrder whether it covers later assessments of the same job order too
    */
   @Schema(name = "AcceptanceRequest")
   public record Asked(

@@ -45,9 +45,9 @@ class ScheduledRetention {
   /**
    * How long the shop keeps what.
    *
-   * @param recordsFor how long records keep their texts; null for ever
+   * @param recordsFor how long records keep their texts; null to keep them without limit
    * @param mask what is taken from them then
-   * @param journalFor how long the journal of access is kept; null for ever
+   * @param journalFor how long the journal of access is kept; null to keep them without limit
    */
   record Rule(@Nullable Period recordsFor, Mask mask, @Nullable Period journalFor) {}
 

@@ -95,7 +95,7 @@ public final class CanonicalJson {
    * @throws NotCanonical when a member is out of order, or the form cannot hold the value unchanged
    */
   public static CanonicalJson written(Consumer<JsonGenerator> writer) {
-    // In segments, for texts of a hundred kilobytes would else be copied at every growth.
+    // In segments, because a text of a hundred kilobytes would be copied at every growth.
     ByteArrayBuilder utf8 = new ByteArrayBuilder();
     try (JsonGenerator out = new CanonicalGenerator(utf8)) {
       writer.accept(out);

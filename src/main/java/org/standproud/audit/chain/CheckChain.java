@@ -56,7 +56,7 @@ public final class CheckChain implements Callable<Integer> {
   /** A command whose arguments picocli fills in. */
   public CheckChain() {}
 
-  /** Checks and says what was found. */
+  /** Checks and prints what was found. */
   @Override
   public Integer call() {
     PrintWriter out =

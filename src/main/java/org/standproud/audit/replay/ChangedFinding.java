@@ -21,7 +21,7 @@ public record ChangedFinding(
     String card, String change, @Nullable Said recorded, @Nullable Said now) {
 
   /**
-   * A finding in short.
+   * The main fields of a finding.
    *
    * @param kind its kind
    * @param severity its severity

@@ -39,7 +39,7 @@ public record CardLine(
     FAIL("fail", "flags it", "flag it"),
     /** A fact is missing. */
     OPEN("open", "cannot tell", "cannot tell"),
-    /** It has nothing to say against it. */
+    /** It found nothing against it. */
     PASS("pass", "passed", "passed"),
     /** It is about other set-ups. */
     NOT_APPLICABLE("notApplicable", "does not apply", "do not apply"),
