@@ -58,7 +58,7 @@ public record AssessmentDocument(
    * Where to find an assessment and what it stands on.
    *
    * @param self the assessment
-   * @param trace what every card said and why
+   * @param trace the result of every card and why
    * @param evidence every fact in SI units with its formula, inputs and assumptions
    * @param acceptances what people have decided about its findings by now
    * @param remedies the nearest set-ups that work

@@ -8,8 +8,8 @@ import org.standproud.setup.Worded;
 /** Watches assessments being made. */
 public interface AssessmentMetrics {
 
-  /** Nobody watches. */
-  AssessmentMetrics NOBODY =
+  /** Measures nothing. */
+  AssessmentMetrics NONE =
       new AssessmentMetrics() {
         @Override
         public Lap begin(Stage stage) {

@@ -28,12 +28,12 @@ public final class AssessmentPipeline {
   private final AssessmentMetrics watch;
 
   /**
-   * Making by some mechanics, which nobody watches.
+   * A pipeline over some mechanics, without metrics.
    *
    * @param mechanics works out the evidence
    */
   public AssessmentPipeline(Function<Setup, JointEvidence> mechanics) {
-    this(mechanics, AssessmentMetrics.NOBODY);
+    this(mechanics, AssessmentMetrics.NONE);
   }
 
   /**
@@ -86,7 +86,7 @@ public final class AssessmentPipeline {
 
   /** A set-up as records keep it, after names were resolved. */
   static CanonicalJson kept(Setup setup) {
-    return CanonicalJson.told(out -> CanonicalText.write(setup, out));
+    return CanonicalJson.written(out -> CanonicalText.write(setup, out));
   }
 
   private static FindingDocument answered(

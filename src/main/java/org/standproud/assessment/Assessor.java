@@ -59,14 +59,14 @@ public final class Assessor {
   }
 
   /**
-   * Brings together what answers are made with, which nobody watches.
+   * Brings together what answers are made with, without metrics.
    *
    * @param catalogue gives the catalogue, or throws {@link NotReadyException}
    * @param ruleBase gives the rule base in service, or throws {@link NotReadyException}
    * @param acceptances what people accepted for a job order
    * @param records where answers are put on disk
    * @param engine version of this program
-   * @param clock tells when answers are made
+   * @param clock gives the time of answers
    */
   public Assessor(
       Supplier<Catalogue> catalogue,
@@ -75,7 +75,7 @@ public final class Assessor {
       RecordKeeping records,
       String engine,
       Clock clock) {
-    this(catalogue, ruleBase, acceptances, records, engine, clock, AssessmentMetrics.NOBODY);
+    this(catalogue, ruleBase, acceptances, records, engine, clock, AssessmentMetrics.NONE);
   }
 
   /**
@@ -86,7 +86,7 @@ public final class Assessor {
    * @param acceptances what people accepted for a job order
    * @param records where answers are put on disk
    * @param engine version of this program
-   * @param clock tells when answers are made
+   * @param clock gives the time of answers
    * @param watch sees them being made
    */
   public Assessor(
@@ -143,7 +143,7 @@ public final class Assessor {
    * @param caller who asks
    * @param keeping puts the record on disk
    * @throws NotReadyException if there is no catalogue or no rule base
-   * @throws SetupRejectedException if it says no set-up
+   * @throws SetupRejectedException if it does not describe a set-up
    * @throws org.standproud.audit.records.RecordNotStored if the answer could not be put on disk
    * @throws InterruptedException if interrupted before the answer was known to be on disk
    */

@@ -52,7 +52,7 @@ public record EvidenceDocument(List<FactLine> facts) {
     return kept(kept).evidence();
   }
 
-  /** The lines as they were kept, whatever their names. */
+  /** The lines as they were stored, also with unknown names. */
   static EvidenceDocument kept(CanonicalJson kept) {
     return MAPPER.readValue(kept.text(), EvidenceDocument.class);
   }

@@ -11,8 +11,8 @@ import org.standproud.assessment.acceptance.ShownAcceptance;
  * A finding, and what people decided about it. A decision changes neither the finding nor the
  * verdict.
  *
- * @param finding what the card has to say
- * @param acceptances who answers for going on in spite of it; absent when nobody does
+ * @param finding the finding of the card
+ * @param acceptances who accepted it; absent when no one did
  */
 @Schema(name = "Finding")
 public record FindingDocument(

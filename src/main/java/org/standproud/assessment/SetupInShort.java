@@ -45,7 +45,9 @@ public final class SetupInShort implements EvidenceDigest {
     return kept.length > 0 && kept[0] == VERSION;
   }
 
-  /** Bytes of another version were right when they were kept; this program cannot tell. */
+  /**
+   * Bytes of another version were checked when they were stored; this program cannot check them.
+   */
   @Override
   public boolean agree(byte[] kept, AuditRecord record) {
     return !reads(kept) || EvidenceDigest.super.agree(kept, record);
@@ -54,7 +56,7 @@ public final class SetupInShort implements EvidenceDigest {
   /**
    * The evidence of a set-up that was kept, worked out again.
    *
-   * @param kept what {@link #of} gave
+   * @param kept bytes that {@link #of} returned
    * @throws IllegalArgumentException if it is of another version, or no set-up that can be read
    */
   public static Evidence evidence(byte[] kept) {

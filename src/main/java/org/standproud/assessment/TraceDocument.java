@@ -18,7 +18,7 @@ import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * What every card said of one set-up, fired or not; numbers in SI units.
+ * The result of every card for one set-up, fired or not; numbers in SI units.
  *
  * @param ruleBase the revision of the rule base
  * @param cards every card, in the order of their ids
@@ -35,8 +35,8 @@ public record TraceDocument(
    * @param kind fail, pass, open, notApplicable (SARIF 2.1.0) or informational
    * @param truth true, false, either (it holds in some draws only) or unknown
    * @param share the share of the draws in which all its conditions hold, 0 to 1
-   * @param speaksAbove the share above which the card speaks, 0 to 1
-   * @param silencedBy id of the card that says the same with a higher severity, absent if none
+   * @param speaksAbove the share above which the card fires, 0 to 1
+   * @param silencedBy id of the card that finds the same with a higher severity, absent if none
    * @param severity its severity after every change
    * @param changes the changes of severity
    * @param scope what each selector of its scope came to
@@ -120,7 +120,7 @@ public record TraceDocument(
    * @param unit its SI unit, absent for a pure number
    * @param from its likely value now
    * @param likely where it flips with every other fact at its likely value, absent if nowhere
-   * @param certain where the card begins or ceases to speak, absent if nowhere
+   * @param certain where the card starts or stops firing, absent if nowhere
    */
   public record Flip(
       String fact,
@@ -132,7 +132,7 @@ public record TraceDocument(
   /**
    * The account of a trace.
    *
-   * @param trace what the cards said
+   * @param trace the results of the cards
    */
   public static TraceDocument of(RuleTrace trace) {
     Map<String, String> judgements = new TreeMap<>();
@@ -212,13 +212,13 @@ public record TraceDocument(
         change.certain());
   }
 
-  /** By hand: a trace has a thousand lists of one or none, and a stream is dearer than these. */
-  private static <T, A> List<A> each(List<T> told, Function<T, A> account) {
-    if (told.isEmpty()) {
+  /** Without streams: a trace has a thousand lists of at most one item, and a stream costs more. */
+  private static <T, A> List<A> each(List<T> items, Function<T, A> account) {
+    if (items.isEmpty()) {
       return List.of();
     }
-    List<A> accounts = new ArrayList<>(told.size());
-    for (T one : told) {
+    List<A> accounts = new ArrayList<>(items.size());
+    for (T one : items) {
       accounts.add(account.apply(one));
     }
     return Collections.unmodifiableList(accounts);

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * Somebody answers for going on in spite of a finding, until a day. It changes no verdict and hides
- * no finding; it is shown beside it.
+ * A signed decision to run in spite of a finding, until a given time. It changes no verdict and
+ * hides no finding; it is shown beside it.
  *
  * @param id its id
  * @param time when it was given
@@ -17,11 +17,11 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param jobOrder job order of that assessment, null when it named none
  * @param card card of the finding
  * @param severity severity of the finding then
- * @param said what the card said then, with the numbers it read
+ * @param said the result of the card then, with the numbers it read
  * @param by who answers for it
  * @param reason why
  * @param expires until when; at most {@link #LONGEST} after it was given
- * @param forJobOrder whether it speaks for later assessments of the same job order too
+ * @param forJobOrder whether it covers later assessments of the same job order too
  */
 public record Acceptance(
     UUID id,
@@ -37,10 +37,12 @@ public record Acceptance(
     boolean forJobOrder)
     implements ChainRecord {
 
-  /** Longest time before somebody has to look again: a year. Common practice, no source. */
+  /** Longest time before the finding has to be reviewed: a year. Common practice, no source. */
   public static final Duration LONGEST = Duration.ofDays(366);
 
-  /** Refuses an acceptance without a reason, without an end, or for a job nobody named. */
+  /**
+   * Refuses an acceptance without a reason, without an end, or for a job order that is not named.
+   */
   public Acceptance {
     time = time.truncatedTo(ChronoUnit.MICROS);
     expires = expires.truncatedTo(ChronoUnit.MICROS);

@@ -33,7 +33,7 @@ public record Asked(
   }
 
   /**
-   * Somebody who asked outside of any trace.
+   * A request outside of any trace.
    *
    * @param caller who asked
    * @param jobOrder job order, null when the caller named none

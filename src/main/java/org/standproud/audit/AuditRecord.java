@@ -20,7 +20,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param judged the answer in short
  * @param versions what the answer was made with
  * @param account the answer in full
- * @param findings what each card said, in the answer's order
+ * @param findings the result of each card, in the answer's order
  */
 public record AuditRecord(
     UUID id,

@@ -8,13 +8,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name name, as the shop knows it
  * @param role what entitles to the decision, such as foreman
- * @param caller the caller through which it was told, who vouches for the name; null in records
- *     from before callers were told apart
+ * @param caller the caller that sent it and vouches for the name; null in records from before
+ *     callers were recorded
  */
 public record Person(
     String name, String role, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String caller) {
 
-  /** Refuses a decision that nobody answers for. */
+  /** Refuses a decision without a name and a role. */
   public Person {
     Words.required("name", name);
     Words.required("role", role);
@@ -22,7 +22,7 @@ public record Person(
   }
 
   /**
-   * Somebody of whom it is not told through whom he spoke.
+   * A person whose caller is not known.
    *
    * @param name name, as the shop knows it
    * @param role what entitles to the decision

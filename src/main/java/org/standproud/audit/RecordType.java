@@ -13,7 +13,7 @@ import tools.jackson.databind.node.StringNode;
 public enum RecordType {
   /** An answer; its text names no type, because it was once the only one. */
   ASSESSMENT,
-  /** A finding that somebody answers for. */
+  /** A finding that a person accepted. */
   ACCEPTANCE,
   /** An acceptance taken back. */
   WITHDRAWAL,

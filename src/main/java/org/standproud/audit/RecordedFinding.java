@@ -1,7 +1,7 @@
 package org.standproud.audit;
 
 /**
- * What one card said, kept apart from the answer so that records can be found by rule.
+ * The result of one card, stored apart from the answer so that records can be found by rule.
  *
  * @param cardId stable id of the rule card
  * @param severity severity word: stop, caution or note

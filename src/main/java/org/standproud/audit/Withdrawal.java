@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * Somebody takes an acceptance back.
+ * The withdrawal of an acceptance.
  *
  * @param id its id
  * @param time when it was taken back

@@ -28,7 +28,7 @@ final class Words {
   static void text(String name, String text) {
     if (text.isBlank() || text.length() > LONGEST_TEXT) {
       throw new IllegalArgumentException(
-          name + " has to be told in 1 to " + LONGEST_TEXT + " characters");
+          name + " must be 1 to " + LONGEST_TEXT + " characters long");
     }
   }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import org.standproud.drawing.Svg.Anchor;
 
 /**
- * A chart on two axes, with a key below it. Curves are told apart by their dashes, so that it reads
- * in black and white, and its lettering is large enough for a narrow page.
+ * A chart on two axes, with a key below it. Curves are distinguished by their dashes, so that it
+ * reads in black and white, and its lettering is large enough for a narrow page.
  */
 final class Chart {
 

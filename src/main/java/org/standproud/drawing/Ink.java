@@ -46,11 +46,11 @@ public enum Ink {
   BENT("bent", "none", "#000", 1.8, "7 3"),
   /** A curve of a chart. */
   CURVE("curve", "none", "#000", 1.8, ""),
-  /** A second curve of a chart, told apart by its dashes. */
+  /** A second curve of a chart, distinguished by its dashes. */
   CURVE_WORST("curve-worst", "none", "#000", 1.4, "6 3"),
   /** The part of a chart where the cut chatters. */
   CHATTER("chatter", "#d8d8d8", "none", 0, ""),
-  /** A third curve of a chart, told apart by its dots. */
+  /** A third curve of a chart, distinguished by its dots. */
   CURVE_THIRD("curve-third", "none", "#000", 1.8, "1.5 3.5"),
   /** The part of a chart where the cut is free to go. */
   FREE("free", "#d8d8d8", "none", 0, ""),

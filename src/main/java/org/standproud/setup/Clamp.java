@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 public record Clamp(
     JawSide side, double alongM, double lengthM, @Nullable Double gapM, double heightM) {
 
-  /** Distance along Y from the middle of a stock to its nearest face in m: it touches if unsaid. */
+  /** Distance along Y from the middle of a stock to its nearest face in m; 0 if not given. */
   public double faceM(double stockThicknessM) {
     return stockThicknessM / 2 + (gapM == null ? 0 : gapM);
   }

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param seat what the underside sits on; null if not known
  * @param stop where a stop stands; null if not known
  * @param stopHeightM height of the top of the stop above the jaw top in m; null if not known
- * @param clamps clamps and straps beside the stock, as far as they are told
+ * @param clamps clamps and straps beside the stock; empty if none are given
  * @param viseRunOutM deviation of the fixed jaw from the table travel over its width in m; null if
  *     not indicated
  * @param effort how hard the handle was pulled, in words; null if not given so. The torque stands
@@ -38,28 +38,28 @@ public record Hold(
     @Nullable HandleEffort effort,
     @Nullable JawFaces faces) {
 
-  /** Copies the lists; a hold kept from before clamps were told has none. */
+  /** Copies the lists; a hold stored before clamps were part of it has none. */
   public Hold {
     packing = List.copyOf(packing);
-    clamps = untold(clamps) ? List.of() : List.copyOf(clamps);
+    clamps = missing(clamps) ? List.of() : List.copyOf(clamps);
   }
 
-  private static boolean untold(@Nullable List<Clamp> clamps) {
+  private static boolean missing(@Nullable List<Clamp> clamps) {
     return clamps == null;
   }
 
   /**
-   * A bare grip in a vise, of which more may be told.
+   * Starts the builder of a hold with only a vise and a grip depth.
    *
    * @param vise the vise
    * @param gripDepthM height of stock inside the jaws in m
    */
-  public static Told in(Vise vise, double gripDepthM) {
-    return new Told(vise, gripDepthM);
+  public static Builder in(Vise vise, double gripDepthM) {
+    return new Builder(vise, gripDepthM);
   }
 
-  /** This hold, of which something may be told otherwise. */
-  public Told but() {
+  /** Starts a builder with the values of this hold. */
+  public Builder but() {
     return in(vise, gripDepthM)
         .clamping(clampingForceN, handleTorqueNm, jawFriction)
         .packing(packing)
@@ -86,8 +86,8 @@ public record Hold(
         .orElse(0);
   }
 
-  /** A hold being told; what is not told is not known. Units as in the record. */
-  public static final class Told {
+  /** Builds a hold; what is not set is not known. Units as in the record. */
+  public static final class Builder {
     private final Vise vise;
     private double gripDepthM;
     private @Nullable Band clampingForceN;
@@ -102,12 +102,12 @@ public record Hold(
     private @Nullable HandleEffort effort;
     private @Nullable JawFaces faces;
 
-    private Told(Vise vise, double gripDepthM) {
+    private Builder(Vise vise, double gripDepthM) {
       this.vise = vise;
       this.gripDepthM = gripDepthM;
     }
 
-    /** The hold that was told. */
+    /** Returns the hold that was built. */
     public Hold held() {
       return new Hold(
           vise,
@@ -126,7 +126,7 @@ public record Hold(
     }
 
     /** Height of stock inside the jaws in m. */
-    public Told grip(double depthM) {
+    public Builder grip(double depthM) {
       gripDepthM = depthM;
       return this;
     }
@@ -135,7 +135,8 @@ public record Hold(
      * Clamping force in N, torque on the screw in N m and friction at the jaws; words of another
      * torque are dropped.
      */
-    public Told clamping(@Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band friction) {
+    public Builder clamping(
+        @Nullable Band forceN, @Nullable Band torqueNm, @Nullable Band friction) {
       if (!Objects.equals(torqueNm, handleTorqueNm)) {
         effort = null;
       }
@@ -146,49 +147,49 @@ public record Hold(
     }
 
     /** The packing. */
-    public Told packing(List<Packing> pieces) {
+    public Builder packing(List<Packing> pieces) {
       packing = pieces;
       return this;
     }
 
     /** What the underside sits on. */
-    public Told seat(@Nullable Seat other) {
+    public Builder seat(@Nullable Seat other) {
       seat = other;
       return this;
     }
 
     /** Where a stop stands. */
-    public Told stop(@Nullable Stop other) {
+    public Builder stop(@Nullable Stop other) {
       stop = other;
       return this;
     }
 
     /** Height of the top of the stop above the jaw top in m. */
-    public Told stopHeight(@Nullable Double heightM) {
+    public Builder stopHeight(@Nullable Double heightM) {
       stopHeightM = heightM;
       return this;
     }
 
     /** Clamps and straps beside the stock. */
-    public Told clamps(List<Clamp> standing) {
+    public Builder clamps(List<Clamp> standing) {
       clamps = standing;
       return this;
     }
 
     /** Deviation of the fixed jaw from the table travel in m. */
-    public Told viseRunOut(@Nullable Double runOutM) {
+    public Builder viseRunOut(@Nullable Double runOutM) {
       viseRunOutM = runOutM;
       return this;
     }
 
     /** How hard the handle was pulled, in words. */
-    public Told effort(@Nullable HandleEffort pull) {
+    public Builder effort(@Nullable HandleEffort pull) {
       effort = pull;
       return this;
     }
 
     /** What is on the gripped faces. */
-    public Told faces(@Nullable JawFaces state) {
+    public Builder faces(@Nullable JawFaces state) {
       faces = state;
       return this;
     }

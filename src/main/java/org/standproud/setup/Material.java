@@ -65,7 +65,7 @@ public record Material(
         null);
   }
 
-  /** What the cutting force is worked out from: as said, else Kienzle's law. */
+  /** What the cutting force is computed from: the coefficients given, else Kienzle's law. */
   public ForceCoefficients forceLaw() {
     return forceCoefficients == null ? ForceCoefficients.KIENZLE : forceCoefficients;
   }

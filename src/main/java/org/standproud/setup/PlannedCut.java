@@ -6,22 +6,22 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A pass planned on a set-up, told by its numbers alone: nothing is computed for it.
+ * A pass planned on a set-up, given by its numbers alone: nothing is computed for it.
  *
  * @param stage rough or finish
  * @param axialDepthM a_p in m
  * @param radialDepthM a_e in m, taken off across the jaws; null on a top edge
- * @param feedPerToothM f_z in m; null if not told
+ * @param feedPerToothM f_z in m; null if not given
  */
 public record PlannedCut(
     Stage stage, double axialDepthM, @Nullable Double radialDepthM, @Nullable Band feedPerToothM) {
 
-  /** Longest plan that may be told. */
+  /** Most passes of one plan. */
   public static final int MOST = 50;
 
   /**
-   * Two depths or feeds nearer than this part of each other are one: nobody dials finer, and units
-   * are converted.
+   * Two depths or feeds closer than this fraction are the same: no one dials finer, and units are
+   * converted.
    */
   private static final double SAME = 1e-4;
 
@@ -30,7 +30,7 @@ public record PlannedCut(
     return radialDepthM == null ? axialDepthM : radialDepthM;
   }
 
-  /** Whether this is that pass; a feed that is not told fits any. */
+  /** Whether this is that pass; a feed that is not given fits any. */
   public boolean fits(PlannedCut asked) {
     return stage == asked.stage
         && same(axialDepthM, asked.axialDepthM)

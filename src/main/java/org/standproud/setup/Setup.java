@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param cutter the cutter
  * @param cut the pass that is asked about
  * @param passes the passes planned on this set-up in order, of which the cut is one, all of one
- *     level where the face is stepped down; empty if the caller does not tell them
+ *     level where the face is stepped down; empty if the caller does not give them
  * @param units the caller's units, for the answer
  */
 public record Setup(
@@ -32,7 +32,7 @@ public record Setup(
     passes = unplanned(passes) ? List.of() : List.copyOf(passes);
   }
 
-  /** A set-up of which nobody told the passes planned. */
+  /** A set-up without planned passes. */
   public Setup(
       JobReference job,
       Stock stock,
@@ -53,7 +53,7 @@ public record Setup(
     return new Setup(job, stock, hold, machine, cutter, otherCut, otherPasses, units);
   }
 
-  /** The cut that is asked about, by the numbers in which a planned pass is told. */
+  /** The cut that is asked about, by the numbers of a planned pass. */
   public PlannedCut asked() {
     Double sideM = cut.operation() == Operation.BROAD_SIDE ? sideDepthM() : null;
     return new PlannedCut(cut.stage(), cut.axialDepthM(), sideM, cut.feedPerToothM());

@@ -1,6 +1,6 @@
 package org.standproud.setup;
 
-/** The units in which a caller speaks and is answered. */
+/** The system of units of a request and its answer. */
 public enum UnitSystem implements Worded {
   /** mm, N, kW, m/min, mm/min. */
   METRIC("metric"),

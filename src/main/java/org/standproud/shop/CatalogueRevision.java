@@ -37,8 +37,8 @@ public record CatalogueRevision(
    * @param shelf the shelf
    * @param name the name of the item
    * @param revision its new revision; null if it was taken away
-   * @param told the item as it was told; null if it was taken away, or where only the change is
-   *     told
+   * @param told the item as it was written; null if it was removed, or where only the change is
+   *     listed
    */
   @Schema(name = "CatalogueChange")
   public record Changed(

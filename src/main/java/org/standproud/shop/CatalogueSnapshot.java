@@ -14,18 +14,18 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param sequence the place of the revision; zero before the first
  * @param catalogue what set-ups are read with
- * @param items the items as they were told, by shelf and name
+ * @param items the items as they were written, by shelf and name
  */
 public record CatalogueSnapshot(
     long sequence, Catalogue catalogue, Map<CatalogueShelf, Map<String, Item>> items) {
 
-  /** Before anything was told. */
+  /** Before the first item. */
   static final CatalogueSnapshot NOTHING = new CatalogueSnapshot(0, Catalogue.EMPTY, Map.of());
 
   /**
-   * An item as it was told.
+   * An item as it was written.
    *
-   * @param told the text that was told, which its revision is the SHA-256 of
+   * @param told its text, whose SHA-256 is its revision
    */
   public record Item(CanonicalJson told) {
 
@@ -40,19 +40,19 @@ public record CatalogueSnapshot(
    *
    * @param shelf the shelf
    * @param name the name of the item
-   * @param told the item; null takes it away
+   * @param told the item; null removes it
    */
   public record Change(CatalogueShelf shelf, String name, @Nullable CanonicalJson told) {}
 
   static CatalogueSnapshot of(long sequence, Map<CatalogueShelf, Map<String, Item>> items) {
-    Map<CatalogueShelf, Map<String, ObjectNode>> told = new EnumMap<>(CatalogueShelf.class);
+    Map<CatalogueShelf, Map<String, ObjectNode>> shelves = new EnumMap<>(CatalogueShelf.class);
     items.forEach(
         (shelf, shelved) -> {
           Map<String, ObjectNode> texts = new LinkedHashMap<>();
           shelved.forEach((name, item) -> texts.put(name, (ObjectNode) item.told().tree()));
-          told.put(shelf, texts);
+          shelves.put(shelf, texts);
         });
-    return new CatalogueSnapshot(sequence, CatalogueShelf.catalogue(told), items);
+    return new CatalogueSnapshot(sequence, CatalogueShelf.catalogue(shelves), items);
   }
 
   /**

@@ -30,7 +30,7 @@ public final class CatalogueStore {
    * The catalogue in a database.
    *
    * @param dataSource a database with its tables
-   * @param clock tells when revisions are made
+   * @param clock gives the time of revisions
    */
   public CatalogueStore(DataSource dataSource, Clock clock) {
     this.table = new CatalogueTable(dataSource);
@@ -42,7 +42,8 @@ public final class CatalogueStore {
    * The catalogue now. While the database cannot be asked it is the one that was read last: no
    * answer made with it can be stored then, and so none is given.
    *
-   * @throws IllegalArgumentException if this program cannot read an item that was told to another
+   * @throws IllegalArgumentException if this version of the program cannot read an item that
+   *     another wrote
    */
   public CatalogueSnapshot now() {
     CatalogueSnapshot known = latest;

@@ -29,7 +29,7 @@ final class CatalogueTable {
     return client.sql("select sequence from catalogue_head").query(Long.class).single();
   }
 
-  /** The same, and nobody else changes the catalogue until the transaction ends. */
+  /** The same, and locks the catalogue against changes until the transaction ends. */
   long lockHead() {
     return client.sql("select sequence from catalogue_head for update").query(Long.class).single();
   }
@@ -74,14 +74,14 @@ final class CatalogueTable {
             note)
         .update();
     for (CatalogueSnapshot.Change change : changes) {
-      CanonicalJson told = change.told();
+      CanonicalJson item = change.told();
       client
           .sql(
               "insert into catalogue_item (sequence, shelf, name, revision, told)"
                   + " values (?, ?, ?, ?, ?)")
           .params(next.sequence(), change.shelf().words(), change.name())
-          .param(told == null ? null : told.sha256())
-          .param(told == null ? null : told.text())
+          .param(item == null ? null : item.sha256())
+          .param(item == null ? null : item.text())
           .update();
     }
     client.sql("update catalogue_head set sequence = ?").param(next.sequence()).update();
@@ -100,7 +100,7 @@ final class CatalogueTable {
                     rs,
                     List.of(
                         new CatalogueRevision.Changed(
-                            shelf, name, rs.getString("item"), told(rs.getString("told"))))))
+                            shelf, name, rs.getString("item"), json(rs.getString("told"))))))
         .list();
   }
 
@@ -148,7 +148,7 @@ final class CatalogueTable {
     return CatalogueShelf.valueOf(rs.getString("shelf").toUpperCase(Locale.ROOT));
   }
 
-  private static @Nullable CanonicalJson told(@Nullable String text) {
+  private static @Nullable CanonicalJson json(@Nullable String text) {
     return text == null ? null : new CanonicalJson(text);
   }
 }

@@ -29,16 +29,18 @@ class RuleBaseHealth implements HealthIndicator {
         .ruleBase()
         .map(base -> serving(base.revision(), base.cards().size(), faults))
         .orElseGet(
-            () -> told(Health.down().withDetail("reason", "no rule base is in service"), faults));
+            () ->
+                withErrors(
+                    Health.down().withDetail("reason", "no rule base is in service"), faults));
   }
 
-  /** A folder that was refused after all does not take away what serves, but is told. */
+  /** A refused folder leaves the rule base in service, and its errors are reported. */
   private static Health serving(Revision revision, int cards, List<CardError> faults) {
-    return told(
+    return withErrors(
         Health.up().withDetail("revision", revision.id()).withDetail("cards", cards), faults);
   }
 
-  private static Health told(Health.Builder health, List<CardError> faults) {
+  private static Health withErrors(Health.Builder health, List<CardError> faults) {
     return faults.isEmpty()
         ? health.build()
         : health

@@ -13,8 +13,8 @@ import org.standproud.rules.publishing.PublishResult;
 import org.standproud.rules.publishing.RuleBasePublisher;
 
 /**
- * The folder of rule cards beside the rule base in service. What is edited in the folder comes into
- * service over the desk; what the gate refuses changes nothing and is told.
+ * The folder of rule cards beside the rule base in service. What is edited in the folder is
+ * published; what the gate refuses changes nothing and is reported.
  */
 public final class RuleBaseHolder {
 

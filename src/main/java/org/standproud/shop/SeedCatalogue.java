@@ -13,8 +13,8 @@ import org.standproud.setup.request.Problem;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The catalogue that a folder of files tells, or why there is none. The store begins with it, and
- * the demonstration set-ups, which the cards are tried on, stand on it for good.
+ * The catalogue read from a folder of files, or why there is none. An empty store starts with it,
+ * and the demonstration set-ups, which the cards are tried on, always use it.
  */
 public final class SeedCatalogue {
 
@@ -53,9 +53,9 @@ public final class SeedCatalogue {
     return Optional.ofNullable(loaded).map(CatalogueReading.Loaded::catalogue);
   }
 
-  /** Its items as they were told, by shelf and name; none if it could not be read. */
-  public Map<CatalogueShelf, Map<String, ObjectNode>> told() {
-    return loaded == null ? Map.of() : loaded.told();
+  /** Its items as they were written, by shelf and name; none if it could not be read. */
+  public Map<CatalogueShelf, Map<String, ObjectNode>> items() {
+    return loaded == null ? Map.of() : loaded.items();
   }
 
   /** Why there is no catalogue; empty if there is one. */

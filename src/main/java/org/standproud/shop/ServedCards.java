@@ -40,16 +40,16 @@ class ServedCards implements InitializingBean, DisposableBean {
 
   @Override
   public void afterPropertiesSet() throws IOException {
-    told(shelf.follow());
+    log(shelf.follow());
     if (use == FolderUse.WATCH) {
       watch = new FolderWatch(folder, shelf::take);
     }
     if (use != FolderUse.NEVER) {
-      told(shelf.load());
+      log(shelf.load());
     }
     if (watch != null) {
       FolderWatch watching = watch;
-      Thread thread = new Thread(() -> watching.run(REST, SWEEP, this::told), "rules-folder");
+      Thread thread = new Thread(() -> watching.run(REST, SWEEP, this::log), "rules-folder");
       thread.setDaemon(true);
       thread.start();
     }
@@ -60,11 +60,11 @@ class ServedCards implements InitializingBean, DisposableBean {
       initialDelayString = "${standproud.rules.follow-every}",
       fixedDelayString = "${standproud.rules.follow-every}")
   void follow() {
-    told(shelf.follow());
+    log(shelf.follow());
   }
 
-  /** Asked again and again, a store of which the cards are refused is told of once. */
-  private void told(PublishResult answer) {
+  /** Logs a result; a store that keeps refusing the same cards is logged once. */
+  private void log(PublishResult answer) {
     if (answer instanceof PublishResult.Published published) {
       LOG.info(
           "Rule base {} by {} is in service: {}",

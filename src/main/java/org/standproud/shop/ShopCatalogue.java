@@ -27,13 +27,13 @@ public final class ShopCatalogue {
   private String begin(SeedCatalogue seeds) {
     List<CatalogueSnapshot.Change> all = new ArrayList<>();
     seeds
-        .told()
+        .items()
         .forEach(
             (shelf, items) ->
                 items.forEach(
-                    (name, told) ->
+                    (name, item) ->
                         all.add(
-                            new CatalogueSnapshot.Change(shelf, name, CanonicalJson.of(told)))));
+                            new CatalogueSnapshot.Change(shelf, name, CanonicalJson.of(item)))));
     if (!all.isEmpty()) {
       store.change(
           now -> now.sequence() == 0 ? all : List.of(),

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Worded;
 
 /**
- * What the journal of access tells of.
+ * An event in the access journal.
  *
  * @param id its id; ids in order are times in order
  * @param kind what happened
@@ -28,7 +28,7 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
     KEY_ROTATED,
     /** A key was taken back. */
     KEY_REVOKED,
-    /** Somebody signed in to the pages. */
+    /** A person signed in to the pages. */
     SIGNED_IN,
     /** Old entries were taken out of the journal. */
     ENTRIES_REMOVED;
@@ -40,10 +40,10 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
   }
 
   /**
-   * Who and what. Of a call, the address is told by its row in the table of access: what a stranger
-   * writes into an address is kept nowhere.
+   * Who and what. Of a call, only the row of the access table is stored, not the address: what a
+   * stranger writes into an address is stored nowhere.
    *
-   * @param caller who, as far as he proved it
+   * @param caller who, as far as it was proved
    * @param keyId the key, if it is one of ours
    * @param address from which network address
    * @param method HTTP method

@@ -24,7 +24,7 @@ import org.springframework.scheduling.annotation.Scheduled;
  */
 public final class AccessJournal implements AutoCloseable {
 
-  /** Most kinds of denied calls told apart between two writings; beyond that they are one. */
+  /** Most kinds of denied calls counted apart between two writes; beyond that they are one. */
   static final int MOST_APART = 1_000;
 
   private static final Logger LOG = LoggerFactory.getLogger(AccessJournal.class);
@@ -47,7 +47,7 @@ public final class AccessJournal implements AutoCloseable {
    * Opens the journal.
    *
    * @param dataSource a database with its table
-   * @param clock tells when things happened
+   * @param clock gives the time of events
    */
   public AccessJournal(DataSource dataSource, Clock clock) {
     this.client = JdbcClient.create(dataSource);
@@ -182,7 +182,7 @@ public final class AccessJournal implements AutoCloseable {
         return kind;
       }
     }
-    throw new IllegalStateException("the journal tells of " + words + ", which is not known");
+    throw new IllegalStateException("the journal holds the unknown kind " + words);
   }
 
   private static OffsetDateTime utc(Instant time) {

@@ -10,8 +10,8 @@ import org.standproud.access.Role;
  * A key as it may be shown: everything of it but its secret.
  *
  * @param id its name in lists and records; no secret
- * @param caller who shows it, as records name him
- * @param roles what he is trusted with
+ * @param caller who shows it, as named in records
+ * @param roles what the caller may do
  * @param madeAt when it was made
  * @param madeBy who made it
  * @param expiresAt from when on it opens nothing

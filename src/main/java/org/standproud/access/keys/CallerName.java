@@ -3,8 +3,8 @@ package org.standproud.access.keys;
 import java.util.regex.Pattern;
 
 /**
- * What a caller with a key may be called: in records no key can be taken for a token's caller,
- * whose name begins with {@code token:}, or for nobody.
+ * Checks the name of a caller with a key: in records it cannot be mistaken for a token's caller,
+ * whose name begins with {@code token:}, or for an anonymous one.
  */
 final class CallerName {
 
@@ -16,12 +16,13 @@ final class CallerName {
   static void check(String name) {
     if (name.length() > LONGEST || !SHAPE.matcher(name).matches()) {
       throw new IllegalArgumentException(
-          "caller has to be told in 1 to "
+          "caller must be 1 to "
               + LONGEST
               + " letters, digits, spaces and . _ @ / -, beginning with a letter or digit");
     }
     if (name.equals("anonymous")) {
-      throw new IllegalArgumentException("caller cannot be anonymous, which is nobody's name");
+      throw new IllegalArgumentException(
+          "caller cannot be anonymous, which stands for calls without a key");
     }
   }
 }

@@ -41,8 +41,8 @@ public final class KeyRing {
    * The keys in a database.
    *
    * @param dataSource a database with their table
-   * @param journal told of what is done with keys
-   * @param clock tells whether a key has expired
+   * @param journal records what is done with keys
+   * @param clock gives the time at which keys expire
    */
   public KeyRing(DataSource dataSource, AccessJournal journal, Clock clock) {
     this.table = new KeyTable(dataSource);
@@ -55,7 +55,7 @@ public final class KeyRing {
    * A key that was just made.
    *
    * @param key what of it is kept
-   * @param text what its holder sends; told this once and kept nowhere
+   * @param text what its holder sends; shown this once and stored nowhere
    */
   public record Issued(ApiKey key, KeyText text) {}
 
@@ -63,7 +63,7 @@ public final class KeyRing {
    * Makes a key.
    *
    * @param caller who is to show it
-   * @param roles what he is trusted with, at least one
+   * @param roles what the caller may do, at least one
    * @param expires when it expires, at most {@link #LONGEST} ahead
    * @param by who makes it
    * @throws IllegalArgumentException if one of these cannot be

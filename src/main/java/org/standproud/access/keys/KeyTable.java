@@ -59,7 +59,7 @@ final class KeyTable {
         .optional();
   }
 
-  /** The same, and nobody else changes it until the transaction ends. */
+  /** The same, and locks it against changes until the transaction ends. */
   Optional<Row> lock(String id) {
     return client
         .sql("select * from api_key where id = ? for update")

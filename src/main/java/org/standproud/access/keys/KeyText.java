@@ -63,7 +63,7 @@ public record KeyText(String id, String secret) {
     }
   }
 
-  /** Compares in a time that tells nothing of where the first difference lies. */
+  /** Compares in constant time, so that timing does not show where the first difference lies. */
   boolean has(String storedDigest) {
     return MessageDigest.isEqual(
         digest().getBytes(StandardCharsets.US_ASCII),

@@ -75,8 +75,8 @@ public record ComparedSetups(
         was.id(),
         was.card().title(),
         move(was, is),
-        told(was),
-        told(is),
+        severity(was),
+        severity(is),
         Reserve.of(was, wording),
         Reserve.of(is, wording));
   }
@@ -87,7 +87,7 @@ public record ComparedSetups(
     }
     int graver = is.severity().compareTo(was.severity());
     if (graver == 0) {
-      return Objects.equals(told(was), told(is))
+      return Objects.equals(severity(was), severity(is))
           ? Move.STAYS
           : Score.share(is.kind(), is.severity()) < Score.share(was.kind(), was.severity())
               ? Move.GRAVER
@@ -96,7 +96,7 @@ public record ComparedSetups(
     return graver > 0 ? Move.GRAVER : Move.EASED;
   }
 
-  private static @Nullable String told(CardTrace card) {
+  private static @Nullable String severity(CardTrace card) {
     return card.isFinding() ? card.severity().words() + " (" + card.kind().code() + ")" : null;
   }
 }

@@ -30,44 +30,44 @@ public final class SetupFields {
           number("stock.length", "stock length", LENGTH, s -> s.stock().lengthM()),
           number("stock.thickness", "stock thickness", LENGTH, s -> s.stock().thicknessM()),
           number("stock.height", "stock height", LENGTH, s -> s.stock().heightM()),
-          said("stock.material", "material", s -> s.stock().material().name()),
-          said("stock.surface", "gripped faces", s -> s.stock().surface()),
+          text("stock.material", "material", s -> s.stock().material().name()),
+          text("stock.surface", "gripped faces", s -> s.stock().surface()),
           number("stock.highSpot", "high spot", LENGTH, s -> s.stock().highSpotM()),
-          said("stock.deburred", "deburred", s -> s.stock().deburred()),
-          said("hold.vise", "vise", s -> s.hold().vise().name()),
+          text("stock.deburred", "deburred", s -> s.stock().deburred()),
+          text("hold.vise", "vise", s -> s.hold().vise().name()),
           number("hold.gripDepth", "grip depth", LENGTH, s -> s.hold().gripDepthM()),
           number("hold.clampingForce", "clamping force", FORCE, s -> s.hold().clampingForceN()),
           number("hold.handleTorque", "handle torque", TORQUE, s -> s.hold().handleTorqueNm()),
-          said("hold.faces", "what is on the gripped faces", s -> s.hold().faces()),
+          text("hold.faces", "what is on the gripped faces", s -> s.hold().faces()),
           number("hold.jawFriction", "jaw friction", NUMBER, s -> s.hold().jawFriction()),
-          said("hold.packing", "packing", s -> s.hold().packing()),
-          said("hold.seat", "seat", s -> s.hold().seat()),
-          said("hold.stop", "stop", s -> s.hold().stop()),
+          text("hold.packing", "packing", s -> s.hold().packing()),
+          text("hold.seat", "seat", s -> s.hold().seat()),
+          text("hold.stop", "stop", s -> s.hold().stop()),
           number("hold.stopHeight", "stop height", LENGTH, s -> s.hold().stopHeightM()),
-          said("hold.clamps", "clamps", s -> s.hold().clamps()),
+          text("hold.clamps", "clamps", s -> s.hold().clamps()),
           number("hold.viseRunOut", "vise run-out", LENGTH, s -> s.hold().viseRunOutM()),
-          said("machine", "machine", s -> s.machine().name()),
-          said("cutter", "cutter", s -> s.cutter().name()),
+          text("machine", "machine", s -> s.machine().name()),
+          text("cutter", "cutter", s -> s.cutter().name()),
           number("cutter.diameter", "cutter diameter", LENGTH, s -> s.cutter().diameterM()),
           number("cutter.teeth", "teeth", NUMBER, s -> (double) s.cutter().teeth()),
-          said("cutter.edge", "edges", s -> s.cutter().edge()),
+          text("cutter.edge", "edges", s -> s.cutter().edge()),
           number("cutter.runOut", "cutter run-out", LENGTH, s -> s.cutter().runOutM()),
-          said("cut.operation", "operation", s -> s.cut().operation()),
-          said("cut.stage", "stage", s -> s.cut().stage()),
+          text("cut.operation", "operation", s -> s.cut().operation()),
+          text("cut.stage", "stage", s -> s.cut().stage()),
           number("cut.axialDepth", "axial depth", LENGTH, s -> s.cut().axialDepthM()),
           number("cut.offset", "cutter offset", LENGTH, s -> s.cut().offsetM()),
-          said("cut.feed", "feed direction", s -> s.cut().feed()),
+          text("cut.feed", "feed direction", s -> s.cut().feed()),
           number(
               "cut.spindleSpeed",
               "spindle speed",
               SPINDLE_SPEED,
               s -> s.cut().spindleSpeedRevPerS()),
           number("cut.feedPerTooth", "feed per tooth", LENGTH, s -> s.cut().feedPerToothM()),
-          said("cut.feedDrive", "feed drive", s -> s.cut().feedDrive()),
-          said("cut.slideLocked", "X slide snugged", s -> s.cut().slideLocked()),
-          said("cut.otherSlidesLocked", "other slides locked", s -> s.cut().otherSlidesLocked()),
+          text("cut.feedDrive", "feed drive", s -> s.cut().feedDrive()),
+          text("cut.slideLocked", "X slide snugged", s -> s.cut().slideLocked()),
+          text("cut.otherSlidesLocked", "other slides locked", s -> s.cut().otherSlidesLocked()),
           number("cut.leadIn", "lead-in", LENGTH, s -> s.cut().leadInM()),
-          said("passes", "planned passes", Setup::passes));
+          text("passes", "planned passes", Setup::passes));
 
   private SetupFields() {}
 
@@ -82,7 +82,7 @@ public final class SetupFields {
     return new Field(path, name, kind, value);
   }
 
-  private static Field said(String path, String name, Function<Setup, @Nullable Object> value) {
+  private static Field text(String path, String name, Function<Setup, @Nullable Object> value) {
     return new Field(path, name, null, value);
   }
 
@@ -93,7 +93,7 @@ public final class SetupFields {
    * @param after the other
    */
   public static List<FieldChange> changes(Setup before, Setup after) {
-    Told told = new Told(before.units());
+    ValueWording values = new ValueWording(before.units());
     List<FieldChange> changes = new ArrayList<>();
     for (Field field : FIELDS) {
       Object from = field.value.apply(before);
@@ -102,19 +102,19 @@ public final class SetupFields {
         changes.add(
             new FieldChange(
                 field.path,
-                told.quantity(field, from),
-                told.quantity(field, to),
-                field.name + " " + told.words(field, from) + " to " + told.words(field, to)));
+                values.quantity(field, from),
+                values.quantity(field, to),
+                field.name + " " + values.words(field, from) + " to " + values.words(field, to)));
       }
     }
     return changes;
   }
 
   /** Values in the units of one caller. */
-  private static final class Told {
+  private static final class ValueWording {
     private final Wording wording;
 
-    Told(UnitSystem units) {
+    ValueWording(UnitSystem units) {
       this.wording = new Wording(units);
     }
 
@@ -122,8 +122,8 @@ public final class SetupFields {
       if (value != null && field.kind != null) {
         return wording.quantity(field.name, field.kind, band(value));
       }
-      Object told = value == null || value instanceof Boolean ? value : words(field, value);
-      return new Quantity(field.name, told, null, null, null, value == null ? field.name : null);
+      Object shown = value == null || value instanceof Boolean ? value : words(field, value);
+      return new Quantity(field.name, shown, null, null, null, value == null ? field.name : null);
     }
 
     String words(Field field, @Nullable Object value) {
@@ -136,24 +136,24 @@ public final class SetupFields {
       } else if (value instanceof Worded word) {
         return word.words();
       } else if (value instanceof List<?> items) {
-        return told(items);
+        return list(items);
       }
       return value.toString();
     }
 
-    /** Items that follow each other and are told alike are told once, with how many they are. */
-    private String told(List<?> items) {
-      List<String> told = new ArrayList<>();
+    /** Joins items; equal neighbours are written once, with their count. */
+    private String list(List<?> items) {
+      List<String> parts = new ArrayList<>();
       int alike = 0;
       for (int i = 0; i < items.size(); i++) {
         String one = item(items.get(i));
         alike++;
         if (i == items.size() - 1 || !item(items.get(i + 1)).equals(one)) {
-          told.add(alike == 1 ? one : alike + " times " + one);
+          parts.add(alike == 1 ? one : alike + " times " + one);
           alike = 0;
         }
       }
-      return told.isEmpty() ? "none" : String.join(" and ", told);
+      return parts.isEmpty() ? "none" : String.join(" and ", parts);
     }
 
     private String item(Object item) {

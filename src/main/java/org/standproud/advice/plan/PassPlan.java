@@ -37,7 +37,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   private static final double FINISH_INCH_M = 0.010 * 0.0254;
   private static final double FINISH_FEED_M = 0.08e-3;
 
-  /** Beyond this many roughing passes nobody goes on: another hold is quicker. */
+  /** Numbers of roughing passes tried; with more, another hold is quicker. */
   private static final int[] ROUGHING = {1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
 
   /** Parts of the usual allowance that are left for the last pass where more of it is stopped. */
@@ -89,7 +89,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
 
     Planning(Setup setup, double wholeM, Trials trials) {
       double allowance = setup.units() == UnitSystem.INCH ? FINISH_INCH_M : FINISH_M;
-      // Passes the caller told are not these, and each of these is judged alone.
+      // The caller's planned passes are not these, and each of these is judged alone.
       this.setup = setup.with(setup.cut(), List.of());
       this.variants = new Variants(trials);
       this.wording = new Wording(setup.units());
@@ -110,7 +110,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
     PassPlan plan() {
       Setup finish = variants.best(finishing(roughM + finishM, finishM));
       if (roughM <= 0) {
-        return told(List.of(finish));
+        return planned(List.of(finish));
       }
       int count = roughing();
       if (count == 0) {
@@ -125,7 +125,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
         passes.add(variants.best(Variants.on(setup, i * takesM, takesM, Stage.ROUGH)));
       }
       passes.add(finish);
-      return told(passes);
+      return planned(passes);
     }
 
     private Setup finishing(double wholeM, double takesM) {
@@ -151,17 +151,17 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
       return !variants.judged(variants.best(pass)).isStopped();
     }
 
-    private PassPlan told(List<Setup> passes) {
-      List<PlannedPass> told = new ArrayList<>();
+    private PassPlan planned(List<Setup> passes) {
+      List<PlannedPass> listed = new ArrayList<>();
       double minutes = 0;
       for (int i = 0; i < passes.size(); i++) {
         PlannedPass pass = pass(i, passes.size(), passes.get(i));
-        told.add(pass);
+        listed.add(pass);
         minutes += pass.minutes();
       }
       minutes += (passes.size() - 1) * PassHandling.betweenS(setup.machine()).likely() / 60;
       boolean runs = passes.stream().noneMatch(p -> variants.judged(p).isStopped());
-      return new PassPlan(conclusion(passes.size() - 1, runs), told, minutes);
+      return new PassPlan(conclusion(passes.size() - 1, runs), listed, minutes);
     }
 
     private String conclusion(int rough, boolean runs) {

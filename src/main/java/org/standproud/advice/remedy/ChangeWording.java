@@ -16,7 +16,7 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 import org.standproud.setup.units.QuantityKind;
 
-/** Says changes as one machinist tells another what to do, with the old and the new value. */
+/** Words changes as instructions for a machinist, with the old and the new value. */
 final class ChangeWording {
 
   /** The order in which a machinist goes about it: the stock, the hold, the cutter, the cut. */
@@ -168,12 +168,12 @@ final class ChangeWording {
   private String packing() {
     List<Packing> was = before.hold().packing();
     List<Packing> is = after.hold().packing();
-    List<String> told = new ArrayList<>();
+    List<String> packed = new ArrayList<>();
     Stream.of(is)
         .flatMap(List::stream)
         .filter(p -> !was.contains(p))
-        .forEach(p -> told.add(lay(p)));
-    return told.isEmpty() ? "take the packing off the fixed jaw" : String.join(" and ", told);
+        .forEach(p -> packed.add(lay(p)));
+    return packed.isEmpty() ? "take the packing off the fixed jaw" : String.join(" and ", packed);
   }
 
   private String lay(Packing piece) {

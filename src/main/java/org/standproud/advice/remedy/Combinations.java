@@ -15,8 +15,8 @@ import org.standproud.setup.Machine;
 
 /**
  * Puts two or three changes together. From what each change does alone ({@link Shortfalls}) every
- * set of two and three is reckoned: whether it is likely to do, and how long it takes. Those that
- * are likely to do are judged, the quickest first; one that does is made as small as will do, the
+ * set of two and three is estimated: whether it is likely to work, and how long it takes. Those
+ * likely to work are judged, the quickest first; one that does is made as small as will do, the
  * passes first because each costs its time again, and no change is left in it that it can do
  * without: every smaller set of its changes is judged. Sets are passed over that hold the changes
  * of a known way and are slower than it.
@@ -32,7 +32,7 @@ final class Combinations {
   /** Sets that are judged before it is given up. */
   private static final int TRIES = 16;
 
-  /** Reckoned shortfall up to which a set is judged in order of its time. */
+  /** Estimated shortfall up to which a set is judged in order of its time. */
   private static final double LIKELY = 0.1;
 
   /** A change that takes less than this off no shortfall is not put together with others. */
@@ -48,7 +48,7 @@ final class Combinations {
   private final List<ProvenChange> found = new ArrayList<>();
   private final Map<Set<Step>, Double> failed = new HashMap<>();
 
-  /** Changes put together: what they are reckoned to leave, and to add in time in s. */
+  /** Changes put together: the estimated shortfall they leave, and the time they add in s. */
   private record Candidate(List<Step> steps, double left, double addedS) {
 
     Set<Step> heavy() {
@@ -78,7 +78,7 @@ final class Combinations {
             .forEach(members::add);
       }
     }
-    reckon();
+    estimate();
     List<Candidate> rest = tryAll(likelyFirst(candidates), true);
     tryAll(rest, false);
     return found;
@@ -95,7 +95,7 @@ final class Combinations {
     return false;
   }
 
-  private void reckon() {
+  private void estimate() {
     for (int a = 0; a < members.size(); a++) {
       add(List.of(members.get(a)));
       for (int b = a + 1; b < members.size(); b++) {
@@ -158,7 +158,7 @@ final class Combinations {
         .toList();
   }
 
-  /** Judges in order; gives back those put off because a part of them did worse than reckoned. */
+  /** Judges in order; returns those put off because a part of them did worse than estimated. */
   private List<Candidate> tryAll(List<Candidate> ordered, boolean putOff) {
     List<Candidate> later = new ArrayList<>();
     for (Candidate candidate : ordered) {

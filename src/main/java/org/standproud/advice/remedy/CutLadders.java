@@ -25,7 +25,7 @@ final class CutLadders {
   /** More cutters than this are not tried: the likeliest diameters first. */
   private static final int CUTTERS = 8;
 
-  /** More passes than the last nobody takes: another hold is quicker. */
+  /** Numbers of passes tried; with more, another hold is quicker. */
   private static final int[] PASSES = {2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
 
   /** Steps of the preferred numbers R10 of ISO 3. */
@@ -90,7 +90,7 @@ final class CutLadders {
         feedM -> s -> SetupEditor.of(s).feed(s.cut().feedPerToothM().times(feedM / now)).done());
   }
 
-  /** To two figures of the caller's unit: nobody dials more. */
+  /** To two figures of the caller's unit: no one dials more. */
   private double round(double feedM) {
     double unitM = setup.units() == UnitSystem.INCH ? INCH_M : MM_M;
     return BigDecimal.valueOf(feedM / unitM).round(TWO_FIGURES).doubleValue() * unitM;

@@ -13,8 +13,8 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * What is done in a few minutes once a way is chosen, and takes away a caution that the way leaves:
- * each change judged on top of the way, and told only if nothing comes of it but good.
+ * Changes of a few minutes that clear a caution left by a chosen way: each is judged on top of the
+ * way, and listed only if it makes nothing worse.
  */
 final class FollowUpChanges {
 

@@ -44,7 +44,7 @@ public record Remedies(
     nearest = List.copyOf(nearest);
   }
 
-  /** Whether no stop stands against it, as it is or after some way told. */
+  /** Whether no stop stands against it, as it is or after one of the ways. */
   public boolean viseHolds() {
     return !ways.isEmpty()
         || !verdict.equals(Verdict.DO_NOT_RUN.words())
@@ -73,7 +73,7 @@ public record Remedies(
     RemedySearch search = new RemedySearch(setup, trials, shop);
     Judged base = search.base();
     RemedyWriter writer = new RemedyWriter(setup, base, trials.ruleBase());
-    List<ProvenChange> ways = worthTelling(search.ways(), writer);
+    List<ProvenChange> ways = worthListing(search.ways(), writer);
     List<CardRemedies> byCard =
         search.singles().entrySet().stream()
             .map(e -> byCard(e.getKey(), e.getValue(), trials.ruleBase(), writer))
@@ -99,7 +99,8 @@ public record Remedies(
         finding.severity().words(),
         cleared.stream()
             .sorted(bestFirst(writer))
-            // Only the best is argued with numbers: the why of the card is told with its finding.
+            // Only the best is argued with numbers: the reason of the card is shown with its
+            // finding.
             .map(p -> writer.remedy(p, kinds.isEmpty() ? Set.of(finding.id()) : Set.of()))
             .filter(remedy -> kinds.add(remedy.kinds()))
             .toList());
@@ -118,17 +119,17 @@ public record Remedies(
   }
 
   /** The best first, without those that a better one beats in score and number of changes too. */
-  private static List<ProvenChange> worthTelling(List<ProvenChange> ways, RemedyWriter writer) {
-    List<ProvenChange> told = new ArrayList<>();
+  private static List<ProvenChange> worthListing(List<ProvenChange> ways, RemedyWriter writer) {
+    List<ProvenChange> kept = new ArrayList<>();
     ways.stream()
         .sorted(bestFirst(writer))
         .forEach(
             way -> {
-              if (told.stream().noneMatch(better -> beats(better, way))) {
-                told.add(way);
+              if (kept.stream().noneMatch(better -> beats(better, way))) {
+                kept.add(way);
               }
             });
-    return told;
+    return kept;
   }
 
   private static boolean beats(ProvenChange better, ProvenChange way) {

@@ -19,7 +19,7 @@ import org.standproud.setup.Setup;
  * @param stopsLeft stops that stand even so
  * @param cost what it costs in time
  * @param needs what the shop needs or has to see to for it
- * @param changed the set-up that was judged; not written, because the changes tell it
+ * @param changed the set-up that was judged; not written, because the changes describe it
  */
 public record Remedy(
     List<String> kinds,

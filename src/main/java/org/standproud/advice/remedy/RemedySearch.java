@@ -30,7 +30,7 @@ final class RemedySearch {
   /** Set-ups judged before the smallest change for a single caution is no longer narrowed down. */
   private static final int CAUTION_BUDGET = 110;
 
-  /** Half-made changes that are told where nothing works. */
+  /** Incomplete changes that are listed where nothing works. */
   private static final int NEAREST = 4;
 
   private final Setup setup;

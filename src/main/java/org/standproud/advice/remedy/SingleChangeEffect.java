@@ -5,7 +5,7 @@ import java.util.List;
 import org.standproud.setup.Setup;
 
 /**
- * What one change made alone was found, or is reckoned, to do.
+ * The effect of one change alone, found by a trial or estimated.
  *
  * @param step the change
  * @param shortfalls what it leaves

@@ -195,11 +195,11 @@ final class AlternativeHoldEvaluator {
       double minutes = PassHandling.likelyS(passes, passS, setup.machine()) / 60;
       return new OtherHold(
           way.words(),
-          argument(way, job, passes, margins, verdict, minutes, told(findings, Kind.OPEN).size()),
+          argument(way, job, passes, margins, verdict, minutes, ofKind(findings, Kind.OPEN).size()),
           verdict,
           Score.weighted(findings),
-          told(findings, Kind.FAIL),
-          told(findings, Kind.OPEN),
+          ofKind(findings, Kind.FAIL),
+          ofKind(findings, Kind.OPEN),
           margins(margins),
           items,
           job.setup().cutter().name(),
@@ -216,7 +216,7 @@ final class AlternativeHoldEvaluator {
     }
   }
 
-  private static List<HeldFinding> told(List<CardTrace> findings, Kind kind) {
+  private static List<HeldFinding> ofKind(List<CardTrace> findings, Kind kind) {
     return findings.stream().filter(f -> f.kind() == kind).map(HeldFinding::of).toList();
   }
 

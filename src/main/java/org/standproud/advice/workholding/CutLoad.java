@@ -26,7 +26,7 @@ final class CutLoad {
    * @param setup whose stock it is
    * @param mirrored whether the support really stands on the side of negative Y
    * @param heightM height of the cut above the top of the support, or above the table, in m
-   * @return empty if the forces could not be reckoned
+   * @return empty if the forces could not be computed
    */
   static Optional<HoldingLoad> of(
       Evidence evidence, Setup setup, boolean mirrored, double heightM) {

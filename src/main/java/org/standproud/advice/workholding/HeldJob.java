@@ -22,10 +22,9 @@ import org.standproud.setup.Vise;
 
 /**
  * The job as it stands in another hold: for forces, reach and cutter a jaw as high as the backing
- * does as well as the backing, so the mechanics of the vise are asked with one. What they say of
- * margins is replaced, and the stops at both ends are not counted in it; what they say of spring
- * and ring is not believed, because nobody knows how stiff straps and backing are, and is left
- * open.
+ * does as well as the backing, so the mechanics of the vise are asked with one. Their margins are
+ * replaced, and the stops at both ends are not counted; their deflection and ringing are left open,
+ * because the stiffness of straps and backing is not known.
  *
  * @param setup the set-up that the mechanics are asked about
  * @param cut what they say
@@ -149,11 +148,11 @@ record HeldJob(
     return freeM <= setup.stock().thicknessM();
   }
 
-  /** What was assumed of its spring, or that it was not reckoned. */
+  /** What was assumed of its deflection, or that it was not calculated. */
   String spring() {
     return isShort()
         ? "assumed: " + SHORT_AND_BACKED.statement() + " (" + SHORT_AND_BACKED.source() + ")"
-        : "not reckoned: " + MEASURE;
+        : "not calculated: " + MEASURE;
   }
 
   private static EvidenceValue value(Fact fact, Value value, List<Assumption> assumed) {

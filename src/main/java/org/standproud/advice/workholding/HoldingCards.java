@@ -14,8 +14,8 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardTrace;
 
 /**
- * The cards that have something to say of a job whatever holds it: all but those that speak of jaws
- * and packing, themselves or through a judgement of such a card.
+ * The cards that apply to a job in any hold: all but those that read facts of jaws and packing,
+ * themselves or through a judgement of such a card.
  */
 final class HoldingCards {
 
@@ -86,7 +86,7 @@ final class HoldingCards {
     return asked;
   }
 
-  /** The cards that speak of jaws and packing, in the order of their ids. */
+  /** The cards that read facts of jaws and packing, in the order of their ids. */
   Set<String> notAsked() {
     return notAsked;
   }

@@ -15,17 +15,17 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * The other ways to hold a job, the best first. Each is judged by every card that does not speak of
- * jaws and packing, with the margins of that hold in the place of those of the vise. What could not
- * be reckoned of it, such as how it rings, is left open, and an open stop leaves it not judged.
- * Where one pass does not hold, the same depth is taken in as few passes as do, fed as proposed or
- * the other way, with the cutter proposed or the likeliest other one of the shop.
+ * The other ways to hold a job, the best first. Each is judged by every card that does not read
+ * facts of jaws and packing, with the margins of that hold in the place of those of the vise. What
+ * could not be computed of it, such as how it rings, is left open, and an open stop leaves it not
+ * judged. Where one pass does not hold, the same depth is taken in as few passes as do, fed as
+ * proposed or the other way, with the cutter proposed or the likeliest other one of the shop.
  *
  * @param recommended whether to prefer them: the vise cannot be made right and one of them holds
  * @param conclusion what comes of it, in one sentence
  * @param holds each way
  * @param judgedBy ids of the cards asked
- * @param notAsked ids of the cards that speak of jaws and packing
+ * @param notAsked ids of the cards that read facts of jaws and packing
  */
 public record OtherHolds(
     boolean recommended,
@@ -77,15 +77,15 @@ public record OtherHolds(
       Setup setup,
       HoldingCards cards,
       Catalogue shop,
-      Function<AlternativeHoldEvaluator, OtherHold> reckoned) {
-    OtherHold one = reckoned.apply(new AlternativeHoldEvaluator(setup, 1, cards));
+      Function<AlternativeHoldEvaluator, OtherHold> evaluate) {
+    OtherHold one = evaluate.apply(new AlternativeHoldEvaluator(setup, 1, cards));
     if (one.cannot() != null || holds(one)) {
       return one;
     }
     for (int passes : PASSES) {
       OtherHold best =
           variants(lighter(setup, passes), shop)
-              .map(way -> reckoned.apply(new AlternativeHoldEvaluator(way, passes, cards)))
+              .map(way -> evaluate.apply(new AlternativeHoldEvaluator(way, passes, cards)))
               .min(Comparator.comparing((OtherHold hold) -> !holds(hold)).thenComparing(QUICKEST))
               .orElse(one);
       if (holds(best)) {

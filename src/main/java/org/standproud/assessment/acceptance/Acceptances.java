@@ -23,7 +23,7 @@ import org.standproud.refusal.NotFoundException;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
-/** Puts on record what people decide about findings. A verdict stays whatever is accepted. */
+/** Puts on record what people decide about findings. No acceptance changes a verdict. */
 @Component
 public class Acceptances {
 
@@ -44,7 +44,7 @@ public class Acceptances {
    * @param reason why
    * @param by who answers for it
    * @param expires until when, at most a year ahead
-   * @param forJobOrder whether it speaks for later assessments of the same job order too
+   * @param forJobOrder whether it covers later assessments of the same job order too
    */
   @Schema(name = "AcceptanceRequest")
   public record Asked(
@@ -81,7 +81,7 @@ public class Acceptances {
   public record Decisions(UUID assessment, String verdict, List<Decided> findings) {}
 
   /**
-   * Puts on record that somebody answers for going on in spite of a finding.
+   * Puts on record that a person accepts a finding and runs in spite of it.
    *
    * @param id the assessment
    * @param asked what is accepted, by whom
@@ -101,10 +101,10 @@ public class Acceptances {
                 () ->
                     new BadParameterException(
                         "card", "the assessment has no finding of this card"));
-    CanonicalJson said = said(record, asked.card());
-    Acceptance given = acceptance(asked, asked.by().through(caller), record, finding, said);
+    CanonicalJson line = line(record, asked.card());
+    Acceptance given = acceptance(asked, asked.by().through(caller), record, finding, line);
     records.append(given);
-    return ShownAcceptance.of(given, null, said, given.time());
+    return ShownAcceptance.of(given, null, line, given.time());
   }
 
   /**
@@ -166,7 +166,7 @@ public class Acceptances {
   }
 
   private static Acceptance acceptance(
-      Asked asked, Person by, AuditRecord record, RecordedFinding finding, CanonicalJson said) {
+      Asked asked, Person by, AuditRecord record, RecordedFinding finding, CanonicalJson line) {
     try {
       return new Acceptance(
           AuditRecord.newId(),
@@ -175,7 +175,7 @@ public class Acceptances {
           record.asked().jobOrder(),
           finding.cardId(),
           finding.severity(),
-          said,
+          line,
           by,
           asked.reason(),
           asked.expires(),
@@ -197,11 +197,11 @@ public class Acceptances {
       List<AcceptanceBook.Decision> all, String card, AuditRecord record, Instant now) {
     return all.stream()
         .filter(d -> d.acceptance().card().equals(card))
-        .map(d -> ShownAcceptance.of(d.acceptance(), d.withdrawal(), said(record, card), now))
+        .map(d -> ShownAcceptance.of(d.acceptance(), d.withdrawal(), line(record, card), now))
         .toList();
   }
 
-  private static CanonicalJson said(AuditRecord record, String card) {
+  private static CanonicalJson line(AuditRecord record, String card) {
     return Objects.requireNonNull(
         RecordedFindingComparison.line(record.account().trace(), card).orElse(null),
         "every card is in the trace");

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
 
-/** What one card said, line of a trace against line of a trace. */
+/** Compares the results of one card, line of a trace against line of a trace. */
 public final class RecordedFindingComparison {
 
   /** What is left of conversions between units is no change. */
@@ -19,7 +19,7 @@ public final class RecordedFindingComparison {
   private RecordedFindingComparison() {}
 
   /**
-   * What a card said.
+   * Returns the result of a card.
    *
    * @param trace the trace part of an account
    * @param card id of the card
@@ -35,12 +35,12 @@ public final class RecordedFindingComparison {
   }
 
   /**
-   * What differs between what a card said then and what it says now: its severity, its kind, its
+   * Lists the differences between the result of a card then and now: its severity, its kind, its
    * conditions, its limit and every number it read, to six figures.
    *
    * @param then its line then
    * @param now its line now
-   * @return one phrase for each difference, none when it says the same
+   * @return one phrase for each difference, empty if the results are the same
    */
   public static List<String> changes(CanonicalJson then, CanonicalJson now) {
     JsonNode was = then.tree();
@@ -66,8 +66,8 @@ public final class RecordedFindingComparison {
   }
 
   private static void differ(String what, JsonNode was, JsonNode is, List<String> changes) {
-    String then = told(was);
-    String now = told(is);
+    String then = text(was);
+    String now = text(is);
     if (!then.equals(now)) {
       changes.add(what + " was " + then + ", is " + now);
     }
@@ -91,13 +91,13 @@ public final class RecordedFindingComparison {
     return facts;
   }
 
-  private static String told(JsonNode value) {
+  private static String text(JsonNode value) {
     if (value.has("band")) {
       JsonNode band = value.path("band");
-      String low = told(band.path("low"));
-      String high = told(band.path("high"));
+      String low = text(band.path("low"));
+      String high = text(band.path("high"));
       String number = low.equals(high) ? low : low + " to " + high;
-      return (number + ", likely " + told(band.path("likely")) + " " + unit(value)).strip();
+      return (number + ", likely " + text(band.path("likely")) + " " + unit(value)).strip();
     } else if (value.isNumber()) {
       return BigDecimal.valueOf(value.asDouble()).round(COMPARED).stripTrailingZeros().toString();
     }

@@ -20,8 +20,8 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param reason why
  * @param given when it was given
  * @param expires until when
- * @param forJobOrder whether it speaks for later assessments of the same job order too
- * @param state whether it still speaks for the finding
+ * @param forJobOrder whether it covers later assessments of the same job order too
+ * @param state whether it still covers the finding
  * @param because what made it stale or who took it back; empty while it is in force
  */
 public record ShownAcceptance(
@@ -35,7 +35,7 @@ public record ShownAcceptance(
     String state,
     List<String> because) {
 
-  /** It speaks for the finding as it is. */
+  /** It covers the finding as it is. */
   public static final String IN_FORCE = "in force";
 
   /** It has expired, or the finding is no longer the one that was accepted. */
@@ -50,11 +50,11 @@ public record ShownAcceptance(
   }
 
   /**
-   * An acceptance beside what its card says now.
+   * An acceptance beside the result of its card now.
    *
    * @param given the acceptance
-   * @param withdrawal who took it back, null when nobody did
-   * @param now what the card says now
+   * @param withdrawal who withdrew it, null when no one did
+   * @param now the result of the card now
    * @param time now
    */
   public static ShownAcceptance of(

@@ -6,7 +6,7 @@ import org.standproud.audit.Person;
 import org.standproud.refusal.BadParameterException;
 
 /**
- * Who answers for a decision, as he is told.
+ * Who answers for a decision, as given in the request.
  *
  * @param name name, as the shop knows it
  * @param role what entitles to the decision, such as foreman
@@ -14,7 +14,7 @@ import org.standproud.refusal.BadParameterException;
 @Schema(name = "Signature")
 public record Signature(String name, String role) {
 
-  /** The same with the caller who told it, which nobody can tell of himself. */
+  /** The same with the caller, which is taken from the credentials and not from the request. */
   public Person through(Principal caller) {
     try {
       return new Person(name, role, caller.getName());

@@ -42,7 +42,7 @@ public final class Batch implements AutoCloseable {
    * Judging of batches.
    *
    * @param assessor judges
-   * @param problems tells what is wrong with a line
+   * @param problems describes what is wrong with a line
    * @param mostLines most lines of one batch that are answered
    * @param mostAtATime most batches at a time; each holds a thread of the server for as long as its
    *     caller likes, so without a limit slow callers could keep all others out
@@ -106,7 +106,7 @@ public final class Batch implements AutoCloseable {
     for (Problem problem : refused.problems()) {
       columns.forEach(
           (field, column) -> {
-            // A quantity with a unit of its own is told by its value, inside the field.
+            // A quantity with its own unit is reported at its value, inside the field.
             if ((problem.pointer() + "/").startsWith(field + "/")) {
               named.put(problem.pointer(), column);
             }

@@ -21,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param columns by heading
  * @param common what every row has in common
- * @param ignore headings of columns that are not heard
+ * @param ignore headings of columns that are skipped
  * @param key heading of the idempotency key, null when rows have none
  * @param separator what stands between cells
  */
@@ -105,9 +105,10 @@ public record ColumnMap(
     throw refused("a JSON object is wanted");
   }
 
-  private static Column column(String heading, JsonNode told) {
-    String pointer = told.isString() ? told.stringValue() : told.path("field").asString("");
-    String unit = told.has("unit") ? told.path("unit").asString() : null;
+  private static Column column(String heading, JsonNode described) {
+    String pointer =
+        described.isString() ? described.stringValue() : described.path("field").asString("");
+    String unit = described.has("unit") ? described.path("unit").asString() : null;
     Sort sort =
         Optional.ofNullable(FIELDS.get(pointer.replaceAll("/\\d+(?=/|$)", "/*")))
             .filter(ONE_CELL::contains)

@@ -91,7 +91,7 @@ public final class OrderedParallelism<T, R> {
         window.put(begun(piece));
       }
       read.complete(null);
-    } catch (Throwable e) { // Told to the one who waits, who would wait for ever else.
+    } catch (Throwable e) { // Passed to the waiting thread, which would never wake otherwise.
       read.completeExceptionally(e);
     } finally {
       end();
@@ -102,7 +102,7 @@ public final class OrderedParallelism<T, R> {
     return CompletableFuture.supplyAsync(() -> work.apply(piece), workers);
   }
 
-  /** Tells who takes the results that there are no more, unless nobody takes them. */
+  /** Marks the end of the results, unless the consumer has stopped reading. */
   private void end() {
     try {
       while (!abandoned

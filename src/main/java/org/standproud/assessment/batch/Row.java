@@ -17,7 +17,7 @@ final class Row {
   private final ObjectNode setup;
 
   /**
-   * A row that says nothing of its own yet.
+   * A row without values of its own yet.
    *
    * @param common what it has in common with the others
    */
@@ -25,7 +25,7 @@ final class Row {
     this.setup = common.deepCopy();
   }
 
-  /** Puts a cell where its column says; what is no number where one is wanted is refused later. */
+  /** Puts a cell at the field of its column; text in place of a number is refused later. */
   void put(ColumnMap.Column column, String cell) {
     String[] steps = column.pointer().substring(1).split("/");
     JsonNode at = setup;

@@ -91,7 +91,7 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
     }
   }
 
-  /** After quotes that do not match nobody knows where a row begins. */
+  /** After unmatched quotes the start of the next row is not known. */
   private Entry broken(Exception why) {
     broken = true;
     String reason = "the table cannot be read from here on: " + why.getMessage();

@@ -21,7 +21,7 @@ public record IdempotencyKey(String caller, String value) {
 
   private static final Pattern KEY = Pattern.compile("[!-~](?:[ -~]{0,198}[!-~])?");
 
-  /** Refuses a key that could not be told from another. */
+  /** Refuses a key that could be mistaken for another. */
   public IdempotencyKey {
     if (!KEY.matcher(value).matches()) {
       throw new BadParameterException(

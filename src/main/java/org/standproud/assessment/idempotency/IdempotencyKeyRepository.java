@@ -23,7 +23,7 @@ public final class IdempotencyKeyRepository {
    *
    * @param dataSource the database of the records
    * @param kept how long a key stands for its answer
-   * @param clock tells when that is over
+   * @param clock gives the time at which that ends
    */
   public IdempotencyKeyRepository(DataSource dataSource, Duration kept, Clock clock) {
     this.client = JdbcClient.create(dataSource);

@@ -18,7 +18,7 @@ import org.standproud.shop.RuleBaseHolder;
 
 /**
  * Figures of what the service does: how long each stage of an assessment takes, what was answered,
- * which cards spoke and how, and what was denied. They name cards, never jobs or callers.
+ * which cards fired and how, and what was denied. They name cards, never jobs or callers.
  */
 @Component
 class MeterRegistryMetrics implements AssessmentMetrics {

@@ -9,9 +9,9 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * The remedies asked for last: whoever asks for them asks for the other holds next, which hang on
- * whether the vise can be made right. Holds a bounded number; callers who ask for the same at a
- * time wait for one search. The answer is the same with or without it.
+ * The remedies requested last: a caller often asks for the other holds next, which depend on
+ * whether the set-up in the vise can be fixed. Holds a bounded number; callers who ask for the same
+ * at a time wait for one search. The answer is the same with or without it.
  */
 @Component
 public final class RecentRemedies {

@@ -9,9 +9,10 @@ import org.standproud.settings.SettingRefused;
 /**
  * How long texts are kept.
  *
- * @param records how long records keep their texts, such as P10Y; empty for ever
+ * @param records how long records keep their texts, such as P10Y; empty to keep them without limit
  * @param mask what is then taken from them: caller, caller-and-job or account
- * @param journal how long the journal of access is kept, such as P1Y; empty for ever
+ * @param journal how long the journal of access is kept, such as P1Y; empty to keep them without
+ *     limit
  */
 @ConfigurationProperties("standproud.retention")
 record RetentionProperties(@Nullable Period records, Mask mask, @Nullable Period journal) {

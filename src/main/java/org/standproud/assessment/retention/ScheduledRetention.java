@@ -45,9 +45,9 @@ class ScheduledRetention {
   /**
    * How long the shop keeps what.
    *
-   * @param recordsFor how long records keep their texts; null for ever
+   * @param recordsFor how long records keep their texts; null to keep them without limit
    * @param mask what is taken from them then
-   * @param journalFor how long the journal of access is kept; null for ever
+   * @param journalFor how long the journal of access is kept; null to keep them without limit
    */
   record Rule(@Nullable Period recordsFor, Mask mask, @Nullable Period journalFor) {}
 
@@ -64,7 +64,7 @@ class ScheduledRetention {
   /**
    * A rule that is kept.
    *
-   * @param clock tells what is old
+   * @param clock gives the time by which ages are measured
    * @param steady counts nanoseconds and never jumps, to check the clock by
    */
   ScheduledRetention(

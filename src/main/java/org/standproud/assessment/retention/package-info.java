@@ -1,4 +1,4 @@
-/** Removes or masks old texts on a schedule, as the retention rule of the shop says. */
+/** Removes or masks old texts on a schedule, by the retention rule of the shop. */
 @NullMarked
 package org.standproud.assessment.retention;
 

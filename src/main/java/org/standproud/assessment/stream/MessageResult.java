@@ -19,7 +19,7 @@ sealed interface MessageResult {
       implements MessageResult {}
 
   /**
-   * It says nothing that can be judged, however often it is tried.
+   * It cannot be judged, however often it is tried.
    *
    * @param message the message
    * @param problem why

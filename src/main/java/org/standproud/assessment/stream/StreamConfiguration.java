@@ -18,7 +18,7 @@ import org.standproud.assessment.RefusalRenderer;
 import org.standproud.assessment.idempotency.IdempotentAssessor;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The streaming intake, when standproud.stream.enabled says so; the broker is spring.kafka's. */
+/** The streaming intake, if standproud.stream.enabled is set; the broker is spring.kafka's. */
 @Configuration(proxyBeanMethods = false)
 @ConditionalOnProperty("standproud.stream.enabled")
 class StreamConfiguration {
@@ -55,9 +55,7 @@ class StreamConfiguration {
         streamWorkers);
   }
 
-  /**
-   * A group that could not be judged comes again for ever, at growing intervals: nothing is lost.
-   */
+  /** Retries a group that could not be judged, without limit and at growing intervals. */
   @Bean
   AfterRollbackProcessor<Object, Object> groupComesAgain() {
     ExponentialBackOff waits = new ExponentialBackOff(FIRST_WAIT_MS, 2);
@@ -66,7 +64,7 @@ class StreamConfiguration {
   }
 
   private static String topicId(KafkaAdmin admin, String topic) {
-    TopicDescription told = admin.describeTopics(topic).get(topic);
-    return Objects.requireNonNull(told, "a topic that was described").topicId().toString();
+    TopicDescription description = admin.describeTopics(topic).get(topic);
+    return Objects.requireNonNull(description, "a topic that was described").topicId().toString();
   }
 }

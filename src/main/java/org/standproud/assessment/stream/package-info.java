@@ -1,6 +1,6 @@
 /**
- * Set-ups taken from a topic of a message broker, answers put on another, each once whatever breaks
- * in between.
+ * Reads set-ups from a topic of a message broker and writes answers to another, each once even
+ * after a failure.
  */
 @NullMarked
 package org.standproud.assessment.stream;

@@ -18,9 +18,9 @@ import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.core.util.JsonGeneratorDelegate;
 
 /**
- * Writes JSON in the form of RFC 8785 as it is told, in one pass. Numbers are written as ECMAScript
- * does; the order of members is the teller's affair, and a member out of order is refused. Records
- * are hashed and stored in this form, so what it costs is a large part of what an answer costs.
+ * Writes JSON in the form of RFC 8785 in one pass. Numbers are written as ECMAScript does; the
+ * caller puts members in order, and a member out of order is refused. Records are hashed and stored
+ * in this form, so what it costs is a large part of what an answer costs.
  *
  * <p>Every method that takes a value throws {@link NotCanonical} if the form cannot hold it.
  */

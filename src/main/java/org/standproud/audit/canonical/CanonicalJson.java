@@ -83,28 +83,28 @@ public final class CanonicalJson {
    */
   @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
   public static CanonicalJson of(JsonNode tree) {
-    return told(out -> new CanonicalWriter(out).value(tree));
+    return written(out -> new CanonicalWriter(out).value(tree));
   }
 
   /**
-   * Canonical form of one value as it is told, members already in the order of RFC 8785 section
-   * 3.2.3: no tree is made, which is most of the cost of a large value.
+   * Canonical form of a value written with its members already in the order of RFC 8785 section
+   * 3.2.3: without a tree, which is most of the cost of a large value.
    *
-   * @param teller writes the value
+   * @param writer writes the value
    * @return its canonical text
    * @throws NotCanonical when a member is out of order, or the form cannot hold the value unchanged
    */
-  public static CanonicalJson told(Consumer<JsonGenerator> teller) {
-    // In segments, for texts of a hundred kilobytes would else be copied at every growth.
+  public static CanonicalJson written(Consumer<JsonGenerator> writer) {
+    // In segments, because a text of a hundred kilobytes would be copied at every growth.
     ByteArrayBuilder utf8 = new ByteArrayBuilder();
     try (JsonGenerator out = new CanonicalGenerator(utf8)) {
-      teller.accept(out);
+      writer.accept(out);
     }
-    CanonicalJson told = new CanonicalJson(utf8.toByteArray());
-    if (holdsHalfAPair(told.bytes())) {
+    CanonicalJson json = new CanonicalJson(utf8.toByteArray());
+    if (holdsHalfAPair(json.bytes())) {
       throw new NotCanonical("a text holds half of a surrogate pair");
     }
-    return told;
+    return json;
   }
 
   /**

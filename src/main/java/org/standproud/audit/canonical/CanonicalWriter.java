@@ -4,7 +4,7 @@ import java.util.Arrays;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JsonNode;
 
-/** Tells a tree with its members in the order of RFC 8785 section 3.2.3. */
+/** Writes a tree with its members in the order of RFC 8785 section 3.2.3. */
 final class CanonicalWriter {
 
   private final JsonGenerator out;
@@ -14,7 +14,7 @@ final class CanonicalWriter {
   }
 
   /**
-   * Tells a tree.
+   * Writes a tree.
    *
    * @throws NotCanonical for a number the form cannot hold, or a node that is no JSON value
    */

@@ -43,7 +43,7 @@ public final class PlainJson {
    * @throws org.standproud.audit.canonical.NotCanonical if a number in it is not finite
    */
   public static CanonicalJson canonical(Object value) {
-    return CanonicalJson.told(out -> MAPPER.writeValue(out, value));
+    return CanonicalJson.written(out -> MAPPER.writeValue(out, value));
   }
 
   private static final class Words extends ValueSerializer<Worded> {

@@ -17,7 +17,7 @@ public interface ChainCheck {
    * Takes the next link.
    *
    * @param link as stored or exported
-   * @return whether nothing speaks against it so far
+   * @return whether no fault was found so far
    */
   boolean next(Link link);
 

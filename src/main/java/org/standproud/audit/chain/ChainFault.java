@@ -26,15 +26,15 @@ public record ChainFault(Kind kind, long first, long last, String explanation) {
     REWRITTEN,
     /** A line or record cannot be read at all. */
     UNREADABLE,
-    /** The text of a record is gone, and no record says who took it away. */
+    /** The text of a record is gone, and no record states who removed it. */
     WITHHELD_SILENTLY,
     /** A checkpoint was not signed with the key that it names. */
     CHECKPOINT_FORGED,
     /** A checkpoint was signed with a key that was not given. */
     CHECKPOINT_OF_OTHER_KEY,
-    /** No checkpoint given speaks for these records. */
+    /** No given checkpoint covers these records. */
     UNPROVED,
-    /** Another key sealed this chain; nothing can be said about it. */
+    /** Another key sealed this chain; nothing can be checked. */
     WRONG_KEY
   }
 }

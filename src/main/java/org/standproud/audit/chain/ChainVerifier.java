@@ -42,7 +42,7 @@ public final class ChainVerifier implements ChainCheck {
   /**
    * A check that begins at the first record.
    *
-   * @param key the key the chain is said to be sealed with
+   * @param key the key the chain should be sealed with
    * @param signers the keys its checkpoints may be signed with
    */
   public ChainVerifier(ChainKey key, Collection<VerifyingKey> signers) {
@@ -74,7 +74,7 @@ public final class ChainVerifier implements ChainCheck {
     return good;
   }
 
-  /** Takes the next link, and says whether it stands as it was sealed, in whatever place. */
+  /** Takes the next link, and returns whether it is as it was sealed, wherever it stands. */
   @Override
   public boolean next(Link link) {
     if (!key.sealed(link)) {

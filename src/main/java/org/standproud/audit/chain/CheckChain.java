@@ -56,7 +56,7 @@ public final class CheckChain implements Callable<Integer> {
   /** A command whose arguments picocli fills in. */
   public CheckChain() {}
 
-  /** Checks and says what was found. */
+  /** Checks and prints what was found. */
   @Override
   public Integer call() {
     PrintWriter out =
@@ -82,7 +82,7 @@ public final class CheckChain implements Callable<Integer> {
       }
       List<String> outside = new ArrayList<>();
       checkpoints.forEach(c -> outside.addAll(new CheckpointFile(c).lines()));
-      return tell(ChainExport.verify(file, check, outside), out);
+      return print(ChainExport.verify(file, check, outside), out);
     } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException e) {
       out.println("not checked: " + e.getMessage());
       return NOT_CHECKED;
@@ -101,7 +101,7 @@ public final class CheckChain implements Callable<Integer> {
             });
   }
 
-  private static int tell(ChainReport report, PrintWriter out) {
+  private static int print(ChainReport report, PrintWriter out) {
     for (ChainFault fault : report.faults()) {
       out.printf(
           "%s at %d to %d: %s%n", fault.kind(), fault.first(), fault.last(), fault.explanation());

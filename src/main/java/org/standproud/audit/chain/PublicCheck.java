@@ -96,8 +96,9 @@ public final class PublicCheck implements ChainCheck {
       return;
     }
     if (!digest.equals(checkpoint.digest())) {
-      String said = "Among these is a record that is not as it was when the checkpoint was signed";
-      faults.add(new ChainFault(Kind.EDITED, proved + 1, last, said));
+      String explanation =
+          "Among these is a record that is not as it was when the checkpoint was signed";
+      faults.add(new ChainFault(Kind.EDITED, proved + 1, last, explanation));
       digest = Objects.requireNonNull(checkpoint.digest());
       lastSeal = checkpoint.seal();
     }

@@ -14,8 +14,8 @@ import java.util.Base64;
 import java.util.HexFormat;
 
 /**
- * Signs checkpoints with Ed25519 (RFC 8032), so that whoever checks needs only the public half and
- * could not have made them.
+ * Signs checkpoints with Ed25519 (RFC 8032), so that a checker needs only the public half and
+ * cannot forge them.
  */
 public final class SigningKey {
 

@@ -70,7 +70,7 @@ public final class VerifyingKey {
     return id;
   }
 
-  /** The key as a PEM text, to be given to whoever checks. */
+  /** The key as a PEM text, to be given to those who check. */
   public String pem() {
     String base64 = Base64.getEncoder().encodeToString(key.getEncoded());
     return BEGIN + "\n" + base64 + "\n" + END + "\n";

@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import org.standproud.audit.Withholding;
 
 /**
- * Holds texts that are gone against the records in the chain that say who took them away: nothing
- * may be missing silently, and what is left must be what was said to be left.
+ * Compares missing texts with the records in the chain that state who removed them: nothing may be
+ * missing without a record, and what is left must be what that record states.
  */
 final class WithheldTexts {
 

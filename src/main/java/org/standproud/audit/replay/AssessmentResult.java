@@ -13,7 +13,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param trace every card, fired or not
  * @param answer what is sent
  * @param judged the answer in short
- * @param findings what each card said
+ * @param findings the result of each card
  * @param numbers the evidence in short, as it lies beside the record
  */
 public record AssessmentResult(

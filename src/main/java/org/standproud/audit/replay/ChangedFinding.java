@@ -14,14 +14,14 @@ import tools.jackson.databind.JsonNode;
  *
  * @param card the card
  * @param change appears, vanishes or changes
- * @param recorded what the record says of it, null when nothing
- * @param now what is said of it now, null when nothing
+ * @param recorded the finding on record, null when there is none
+ * @param now the finding now, null when there is none
  */
 public record ChangedFinding(
     String card, String change, @Nullable Said recorded, @Nullable Said now) {
 
   /**
-   * A finding in short.
+   * The main fields of a finding.
    *
    * @param kind its kind
    * @param severity its severity

@@ -18,7 +18,7 @@ import tools.jackson.databind.JsonNode;
 public record Difference(
     String part, String pointer, @Nullable String recorded, @Nullable String now) {
 
-  /** Most differences told of one part; the first ones tell enough. */
+  /** Most differences listed of one part; the first ones are enough. */
   static final int MOST = 50;
 
   static List<Difference> between(String part, CanonicalJson recorded, CanonicalJson now) {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.rules.engine.RuleBase;
 
-/** The program that makes answers, as far as an answer hangs on it. */
+/** The parts of the program on which an answer depends. */
 public interface Engine {
 
   /** Its version. */

@@ -19,8 +19,8 @@ import org.standproud.rules.language.UnitReader;
 import tools.jackson.databind.JsonNode;
 
 /**
- * Gives recorded answers again: at the revision that judged them, byte for byte, or at another, to
- * see what would be said. Nothing is stored.
+ * Computes recorded answers again: at the revision that judged them, byte for byte, or at another,
+ * to see what changes. Nothing is stored.
  */
 public final class Replayer {
 
@@ -63,7 +63,7 @@ public final class Replayer {
   public Replay replay(AuditRecord record) {
     try {
       AssessmentResult made = make(record, rules(record.versions().ruleBase()));
-      return told(record, made);
+      return outcome(record, made);
     } catch (NotReplayable e) {
       return new Replay(
           record.id(),
@@ -151,7 +151,7 @@ public final class Replayer {
     return found;
   }
 
-  private Replay told(AuditRecord record, AssessmentResult made) {
+  private Replay outcome(AuditRecord record, AssessmentResult made) {
     RecordPayload then = record.account();
     List<Difference> differences = new ArrayList<>();
     differences.addAll(Difference.between("setup", then.setup(), made.setup()));
@@ -194,7 +194,7 @@ public final class Replayer {
     String where = "It differs first in the " + first.part() + " at " + first.pointer() + "; ";
     String why =
         versions.stream()
-            // The replay stands on the set-up as it was recorded, whatever the catalogue says now.
+            // The replay uses the set-up as it was recorded, not the catalogue of today.
             .filter(v -> !v.of().equals(CATALOGUE))
             .map(v -> v.of() + " was " + v.recorded() + ", is " + v.now())
             .reduce((a, b) -> a + "; " + b)

@@ -1,4 +1,4 @@
-/** Gives a recorded answer again, or says what differs: versions, numbers, findings. */
+/** Computes a recorded answer again, or reports what differs: versions, numbers, findings. */
 @NullMarked
 package org.standproud.audit.replay;
 

@@ -43,7 +43,7 @@ public final class AuditCommand {
    *
    * @param application the service, for commands that need all of it
    * @param arguments what follows the word audit
-   * @param out where findings are told
+   * @param out where faults are printed
    * @return the exit code
    */
   public static int run(Class<?> application, List<String> arguments, PrintWriter out) {

@@ -66,8 +66,8 @@ final class ReplayCommand implements Callable<Integer> {
               .record();
       Replayer replayer = service.getBean(Replayer.class);
       return at == null
-          ? tell(replayer.replay(record))
-          : tell(replayer.compare(record, rules(at, replayer, service)));
+          ? print(replayer.replay(record))
+          : print(replayer.compare(record, rules(at, replayer, service)));
     }
   }
 
@@ -81,8 +81,8 @@ final class ReplayCommand implements Callable<Integer> {
         : replayer.rules(revision);
   }
 
-  private int tell(Replay replay) {
-    print(replay);
+  private int print(Replay replay) {
+    write(replay);
     return switch (replay.outcome()) {
       case REPRODUCED -> AuditCommand.WELL;
       case DIFFERS -> AuditCommand.FOUND;
@@ -90,14 +90,14 @@ final class ReplayCommand implements Callable<Integer> {
     };
   }
 
-  private int tell(Comparison comparison) {
-    print(comparison);
+  private int print(Comparison comparison) {
+    write(comparison);
     return comparison.same() ? AuditCommand.WELL : AuditCommand.FOUND;
   }
 
-  private void print(Object told) {
+  private void write(Object answer) {
     if (spec != null) {
-      spec.commandLine().getOut().println(PlainJson.canonical(told).text());
+      spec.commandLine().getOut().println(PlainJson.canonical(answer).text());
     }
   }
 }

@@ -42,17 +42,17 @@ final class RestoreCommand implements Callable<Integer> {
       store.migrate();
       ChainImport in = new ChainImport(store.dataSource(), store.seal());
       ChainReport read = in.read(file, store.checkpoints().lines());
-      return read.whole() ? tell(store.verify()) : tell(read);
+      return read.whole() ? print(store.verify()) : print(read);
     }
     if (!store.inFiles() || Files.exists(store.file())) {
       throw new IllegalStateException(store.file() + " is there already");
     }
     Restore.execute(file.toString(), store.directory().toString(), "standproud");
     store.migrate();
-    return tell(store.verify());
+    return print(store.verify());
   }
 
-  private int tell(ChainReport report) {
+  private int print(ChainReport report) {
     PrintWriter out =
         spec == null
             ? new PrintWriter(System.out, false, Charset.defaultCharset())

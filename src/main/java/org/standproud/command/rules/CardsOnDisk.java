@@ -56,7 +56,7 @@ final class CardsOnDisk {
         RetiredCards.listed());
   }
 
-  /** The cards as they lie there, with what the gate says of them. */
+  /** The cards of the folder, with what the gate reports. */
   Gate.Draft draft(Gate gate) {
     CardFolder.Contents contents = CardFolder.read(rules);
     Authorship by = new Authorship("command", "read from " + rules, Instant.EPOCH, null);

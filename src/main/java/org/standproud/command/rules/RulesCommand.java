@@ -101,7 +101,7 @@ public final class RulesCommand {
       @Mixin CardsOnDisk cards,
       @Option(names = "--strict", description = "Ends with 1 on warnings too.") boolean strict) {
     Gate.Draft draft = cards.draft(cards.gate());
-    tell(draft.errors(), draft.warnings());
+    print(draft.errors(), draft.warnings());
     RuleBase ruleBase = draft.ruleBase();
     if (ruleBase != null) {
       out()
@@ -112,7 +112,7 @@ public final class RulesCommand {
     return draft.errors().isEmpty() && !(strict && !draft.warnings().isEmpty()) ? 0 : REFUSED;
   }
 
-  private void tell(List<CardError> errors, List<CardWarning> warnings) {
+  private void print(List<CardError> errors, List<CardWarning> warnings) {
     errors.forEach(e -> out().println("error: " + e));
     warnings.forEach(w -> out().println("warning: " + w));
   }
@@ -129,13 +129,13 @@ public final class RulesCommand {
     Gate.Draft draft = cards.draft(gate);
     RuleBase ruleBase = draft.ruleBase();
     if (ruleBase == null) {
-      tell(draft.errors(), draft.warnings());
+      print(draft.errors(), draft.warnings());
       return REFUSED;
     }
     List<CompiledCard> asked = cards(ruleBase, id);
     List<Gate.Ran> ran = asked.stream().flatMap(c -> gate.run(ruleBase, c).stream()).toList();
     List<CardError> failed = ran.stream().flatMap(r -> r.errors().stream()).toList();
-    tell(failed, List.of());
+    print(failed, List.of());
     out()
         .println(
             ran.size() + " examples of " + asked.size() + " cards, " + failed.size() + " fail");
@@ -172,7 +172,7 @@ public final class RulesCommand {
     Gate.Draft draft = cards.draft(cards.gate());
     RuleBase ruleBase = draft.ruleBase();
     if (ruleBase == null) {
-      tell(draft.errors(), draft.warnings());
+      print(draft.errors(), draft.warnings());
       return REFUSED;
     }
     Reading reading = new SetupReader(cards.catalogue()).readJson(Files.readString(setup));
@@ -186,14 +186,14 @@ public final class RulesCommand {
     for (CompiledCard card : cards(ruleBase, id)) {
       CardTrace trace = all.card(card.id());
       out().println(trace.id() + " " + trace.kind().code() + ": " + trace.card().title());
-      trace.conditions().forEach(this::tell);
+      trace.conditions().forEach(this::print);
       PassExplanation.of(all, card.id(), accepted.setup().units())
           .ifPresent(w -> out().println("  " + w.words()));
     }
     return 0;
   }
 
-  private void tell(ConditionTrace condition) {
+  private void print(ConditionTrace condition) {
     out().println("  " + condition.truth() + ": " + condition.words());
     condition.unknown().forEach(u -> out().println("    " + u));
   }
@@ -239,7 +239,7 @@ public final class RulesCommand {
     Gate.Draft draft = cards.draft(gate);
     RuleBase ruleBase = draft.ruleBase();
     if (ruleBase == null || !draft.errors().isEmpty()) {
-      tell(draft.errors(), draft.warnings());
+      print(draft.errors(), draft.warnings());
       return REFUSED;
     }
     Map<String, String> pages = new CardPages(ruleBase, gate).all();

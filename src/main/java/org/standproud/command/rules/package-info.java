@@ -1,4 +1,4 @@
-/** The commands for whoever keeps the cards: check, test, explain, new, pages. */
+/** The commands for the keeper of the cards: check, test, explain, new, pages. */
 @NullMarked
 package org.standproud.command.rules;
 

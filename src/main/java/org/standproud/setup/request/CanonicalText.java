@@ -19,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * A set-up as text that is kept: every field of the record under its own name, in SI units, sorted,
  * with nothing left out and no number rounded. Equal set-ups give equal text, and reading the text
- * gives back an equal set-up.
+ * returns an equal set-up.
  */
 public final class CanonicalText {
 
@@ -48,7 +48,7 @@ public final class CanonicalText {
   }
 
   /**
-   * Writes the text of a set-up where somebody else says what it looks like.
+   * Writes the text of a set-up to a generator that decides the form.
    *
    * @param setup the set-up
    * @param out gets the same members in the same order as {@link #of}
@@ -60,7 +60,7 @@ public final class CanonicalText {
   /**
    * The set-up of a text.
    *
-   * @param text what {@link #of} gave
+   * @param text a text that {@link #of} returned
    * @throws IllegalArgumentException if the text is not one that {@link #of} gives
    */
   public static Setup setup(String text) {

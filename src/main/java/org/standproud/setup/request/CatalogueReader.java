@@ -50,12 +50,12 @@ public final class CatalogueReader {
    */
   public static CatalogueReading read(Map<String, String> texts) {
     List<Problem> problems = new ArrayList<>();
-    Map<CatalogueShelf, Map<String, ObjectNode>> told = new EnumMap<>(CatalogueShelf.class);
+    Map<CatalogueShelf, Map<String, ObjectNode>> items = new EnumMap<>(CatalogueShelf.class);
     for (CatalogueShelf shelf : CatalogueShelf.values()) {
-      told.put(shelf, shelf(shelf, texts.get(file(shelf)), problems));
+      items.put(shelf, shelf(shelf, texts.get(file(shelf)), problems));
     }
     return problems.isEmpty()
-        ? new CatalogueReading.Loaded(CatalogueShelf.catalogue(told), told)
+        ? new CatalogueReading.Loaded(CatalogueShelf.catalogue(items), items)
         : new CatalogueReading.Refused(problems);
   }
 
@@ -108,10 +108,11 @@ public final class CatalogueReader {
     Values read = new ObjectSchema<>("file", List.of(unitsField, list)).read(file, place);
     List<Values> rows = read.get(list);
     refuseDoubles(rows, kind.name(), place.child(listName));
-    return faults.none() ? told(file.path(listName), kind.name().name(), units) : Map.of();
+    return faults.none() ? withUnits(file.path(listName), kind.name().name(), units) : Map.of();
   }
 
-  private static Map<String, ObjectNode> told(JsonNode rows, String nameField, UnitSystem units) {
+  private static Map<String, ObjectNode> withUnits(
+      JsonNode rows, String nameField, UnitSystem units) {
     Map<String, ObjectNode> items = new LinkedHashMap<>();
     for (JsonNode row : rows) {
       ObjectNode item = (ObjectNode) row.deepCopy();

@@ -12,9 +12,9 @@ public sealed interface CatalogueReading {
    * The files say a catalogue.
    *
    * @param catalogue the catalogue
-   * @param told its items as they were told, by shelf and name
+   * @param items its items as they were written, by shelf and name
    */
-  record Loaded(Catalogue catalogue, Map<CatalogueShelf, Map<String, ObjectNode>> told)
+  record Loaded(Catalogue catalogue, Map<CatalogueShelf, Map<String, ObjectNode>> items)
       implements CatalogueReading {}
 
   /**

@@ -43,20 +43,20 @@ record CatalogueSection<P>(
           MaterialFields::material,
           Catalogue::materials);
 
-  List<Problem> problems(JsonNode told) {
+  List<Problem> problems(JsonNode node) {
     ProblemCollector faults = new ProblemCollector();
-    values(told, faults);
+    values(node, faults);
     return faults.list();
   }
 
-  Map<String, P> read(Map<String, ObjectNode> told) {
+  Map<String, P> read(Map<String, ObjectNode> texts) {
     Map<String, P> items = new LinkedHashMap<>();
-    told.forEach((itemName, text) -> items.put(itemName, read(text)));
+    texts.forEach((itemName, text) -> items.put(itemName, read(text)));
     return items;
   }
 
-  ObjectNode written(JsonNode told, UnitSystem units) {
-    return shape.write(shape.of(read(told)), units);
+  ObjectNode written(JsonNode node, UnitSystem units) {
+    return shape.write(shape.of(read(node)), units);
   }
 
   Map<String, ObjectNode> written(Catalogue catalogue, UnitSystem units) {
@@ -72,20 +72,20 @@ record CatalogueSection<P>(
    *
    * @throws IllegalArgumentException if something is wrong with it
    */
-  P read(JsonNode told) {
+  P read(JsonNode node) {
     ProblemCollector faults = new ProblemCollector();
-    Values values = values(told, faults);
+    Values values = values(node, faults);
     if (!faults.none()) {
       throw new IllegalArgumentException(
-          shape.name() + " " + told.path(name.name()) + ": " + faults.list().get(0).message());
+          shape.name() + " " + node.path(name.name()) + ": " + faults.list().get(0).message());
     }
     return item.apply(values);
   }
 
-  private Values values(JsonNode told, ProblemCollector faults) {
-    FieldLocation place = new FieldLocation("", SetupReader.units(told), Catalogue.EMPTY, faults);
-    if (!(told instanceof ObjectNode object)) {
-      return shape.read(told, place);
+  private Values values(JsonNode node, ProblemCollector faults) {
+    FieldLocation place = new FieldLocation("", SetupReader.units(node), Catalogue.EMPTY, faults);
+    if (!(node instanceof ObjectNode object)) {
+      return shape.read(node, place);
     }
     ObjectNode plain = object.deepCopy();
     plain.remove(RequestFields.UNITS.name());

@@ -10,7 +10,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * A shelf of the catalogue. An item is told as a request would describe it in full, with a field
+ * A shelf of the catalogue. An item is written as a request would describe it in full, with a field
  * {@link #UNITS} that names the units of its plain numbers.
  */
 public enum CatalogueShelf implements Worded {
@@ -51,21 +51,21 @@ public enum CatalogueShelf implements Worded {
   /**
    * An item as a request would describe it in other units.
    *
-   * @param told the item, in which {@link #problems} found nothing wrong
+   * @param item the item, in which {@link #problems} found nothing wrong
    * @param units the units to write it in
    */
-  public ObjectNode written(JsonNode told, UnitSystem units) {
-    return kind.written(told, units);
+  public ObjectNode written(JsonNode item, UnitSystem units) {
+    return kind.written(item, units);
   }
 
   /**
    * What is wrong with an item.
    *
-   * @param told the item
+   * @param item the item
    * @return everything that is wrong; empty if it can be put on the shelf
    */
-  public List<Problem> problems(JsonNode told) {
-    return kind.problems(told);
+  public List<Problem> problems(JsonNode item) {
+    return kind.problems(item);
   }
 
   /** The fields of an item, each before the fields inside it. */
@@ -74,17 +74,17 @@ public enum CatalogueShelf implements Worded {
   }
 
   /**
-   * The catalogue of what is told.
+   * Reads the catalogue from its items.
    *
-   * @param told the items of each shelf by name
+   * @param items the items of each shelf by name
    * @throws IllegalArgumentException if something is wrong with one
    */
-  public static Catalogue catalogue(Map<CatalogueShelf, Map<String, ObjectNode>> told) {
+  public static Catalogue catalogue(Map<CatalogueShelf, Map<String, ObjectNode>> items) {
     return CatalogueReader.sealed(
-        CatalogueSection.MACHINES.read(told.getOrDefault(MACHINES, Map.of())),
-        CatalogueSection.VISES.read(told.getOrDefault(VISES, Map.of())),
-        CatalogueSection.CUTTERS.read(told.getOrDefault(CUTTERS, Map.of())),
-        CatalogueSection.MATERIALS.read(told.getOrDefault(MATERIALS, Map.of())));
+        CatalogueSection.MACHINES.read(items.getOrDefault(MACHINES, Map.of())),
+        CatalogueSection.VISES.read(items.getOrDefault(VISES, Map.of())),
+        CatalogueSection.CUTTERS.read(items.getOrDefault(CUTTERS, Map.of())),
+        CatalogueSection.MATERIALS.read(items.getOrDefault(MATERIALS, Map.of())));
   }
 
   /** What stands on the shelf. */

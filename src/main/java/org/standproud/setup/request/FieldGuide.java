@@ -91,7 +91,7 @@ public final class FieldGuide {
   /**
    * All fields, each before the fields inside it.
    *
-   * @param units the system in which ranges are told
+   * @param units the system in which ranges are given
    */
   public static List<Entry> entries(UnitSystem units) {
     return entries(RequestFields.SHAPE, units);

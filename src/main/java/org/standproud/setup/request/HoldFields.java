@@ -233,7 +233,7 @@ final class HoldFields {
       if (v.has(HANDLE_LENGTH)) {
         place
             .child(HANDLE_LENGTH.name())
-            .fault(null, "the length of the handle tells nothing without clamping");
+            .fault(null, "the handle length is used only with clamping");
       }
     } else if (v.has(CLAMPING_FORCE)) {
       place.child(CLAMPING.name()).fault(null, "give either clampingForce or clamping, not both");

@@ -78,7 +78,7 @@ record ObjectField<O, P>(
         : changed(node, typical, place);
   }
 
-  /** A typical item of which something is told otherwise; its name still says what it is. */
+  /** A typical item with some values replaced; its name still shows what it is. */
   private Values changed(JsonNode node, P typical, FieldLocation place) {
     Values values = shape.read(node, place, shape.of(typical));
     if (spoken != null) {
@@ -98,16 +98,16 @@ record ObjectField<O, P>(
   }
 
   /** The catalogue comes first, then the words of a shop. */
-  private @Nullable P item(String said, Map<String, P> items) {
-    P item = items.get(said);
-    return item != null || spoken == null ? item : spoken.get().item(said);
+  private @Nullable P item(String name, Map<String, P> items) {
+    P item = items.get(name);
+    return item != null || spoken == null ? item : spoken.get().item(name);
   }
 
-  private void unknown(JsonNode said, String message, Map<String, P> items, FieldLocation place) {
+  private void unknown(JsonNode given, String message, Map<String, P> items, FieldLocation place) {
     List<String> near =
-        spoken == null ? List.of() : spoken.get().nearest(said.stringValue(), items.keySet());
+        spoken == null ? List.of() : spoken.get().nearest(given.stringValue(), items.keySet());
     place.fault(
-        said,
+        given,
         message,
         MessageText.list(items.keySet()),
         null,

@@ -12,9 +12,9 @@ import org.standproud.setup.Spin;
 import tools.jackson.databind.JsonNode;
 
 /**
- * The pass over this stock with this cutter: brings what may be said in two ways to one, and checks
- * that the cutter can take the path at all. Works with what was read; what is missing or at fault
- * was reported before, and the checks that need it are left out.
+ * The pass over this stock with this cutter: converts what may be given in two ways to one, and
+ * checks that the cutter can take the path at all. Works with what was read; what is missing or at
+ * fault was reported before, and the checks that need it are left out.
  */
 final class PlannedPassFields {
 
@@ -291,7 +291,7 @@ final class PlannedPassFields {
     }
   }
 
-  /** Whether the caller said something there, right or wrong. */
+  /** Whether the caller gave a value there, valid or not. */
   private boolean given(Field<?, ?> field) {
     return node.hasNonNull(field.name());
   }

@@ -7,7 +7,7 @@ import org.standproud.setup.Setup;
 public sealed interface Reading {
 
   /**
-   * The request says a set-up.
+   * The request describes a set-up.
    *
    * @param setup the set-up in SI units
    */

@@ -46,23 +46,23 @@ public final class RequestText {
     private final int column;
 
     Malformed(JacksonException cause) {
-      super(said(cause), cause);
+      super(message(cause), cause);
       TokenStreamLocation at = cause.getLocation();
       line = at == null ? -1 : at.getLineNr();
       column = at == null ? -1 : at.getColumnNr();
     }
 
-    /** Line where reading stopped, from 1; negative if that cannot be told. */
+    /** Line where reading stopped, from 1; negative if not known. */
     public int line() {
       return line;
     }
 
-    /** Column where reading stopped, from 1; negative if that cannot be told. */
+    /** Column where reading stopped, from 1; negative if not known. */
     public int column() {
       return column;
     }
 
-    private static String said(JacksonException cause) {
+    private static String message(JacksonException cause) {
       TokenStreamLocation at = cause.getLocation();
       String where =
           at == null || at.getLineNr() < 0

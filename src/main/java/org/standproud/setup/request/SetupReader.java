@@ -8,8 +8,8 @@ import org.standproud.setup.catalogue.Catalogue;
 import tools.jackson.databind.JsonNode;
 
 /**
- * Reads requests against one catalogue. Immutable; may be shared. Whatever it is given, it answers
- * with a set-up or with the list of everything that is wrong, and throws nothing.
+ * Reads requests against one catalogue. Immutable; may be shared. For any input it returns a set-up
+ * or the list of everything that is wrong, and throws nothing.
  */
 public final class SetupReader {
 
@@ -70,15 +70,15 @@ public final class SetupReader {
     return KnownParts.of(values);
   }
 
-  /** A plan tells as much of each pass as the cut does, and the cut is in it. */
+  /** A plan gives as much of each pass as the cut does, and contains the cut. */
   private static void checkPlan(Setup setup, FieldLocation place) {
     boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
     for (int i = 0; i < setup.passes().size(); i++) {
-      boolean told = setup.passes().get(i).radialDepthM() != null;
+      boolean hasRadial = setup.passes().get(i).radialDepthM() != null;
       FieldLocation radial = place.item(i).child(CutFields.PLANNED_RADIAL_DEPTH.name());
-      if (side && !told) {
+      if (side && !hasRadial) {
         radial.fault(null, "enter the radial depth");
-      } else if (told && !side) {
+      } else if (hasRadial && !side) {
         radial.fault(null, "a pass over a top edge takes an axial depth only");
       }
     }

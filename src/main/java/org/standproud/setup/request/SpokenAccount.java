@@ -45,10 +45,10 @@ public final class SpokenAccount {
     Values values = kind.shape().of(item);
     String name = values.need(kind.name());
     if (name.endsWith(SpokenItems.TYPICAL)) {
-      List<String> told = new ArrayList<>();
-      describe(kind.shape(), values, told);
+      List<String> taken = new ArrayList<>();
+      describe(kind.shape(), values, taken);
       lines.add(
-          where + ": " + name + " is not of the catalogue; taken as " + String.join(", ", told));
+          where + ": " + name + " is not of the catalogue; taken as " + String.join(", ", taken));
     }
   }
 
@@ -59,7 +59,7 @@ public final class SpokenAccount {
           "hold.clamping: "
               + hold.effort().words()
               + ", taken as "
-              + said(HoldFields.HANDLE_TORQUE.range(), torque)
+              + text(HoldFields.HANDLE_TORQUE.range(), torque)
               + " on the screw");
     }
   }
@@ -72,21 +72,21 @@ public final class SpokenAccount {
           describe(part.shape(), inner, into);
         }
       } else {
-        String said = said(field, values);
-        if (said != null) {
-          into.add(field.name() + " " + said);
+        String value = text(field, values);
+        if (value != null) {
+          into.add(field.name() + " " + value);
         }
       }
     }
   }
 
-  private <O> @Nullable String said(Field<O, ?> field, Values values) {
+  private <O> @Nullable String text(Field<O, ?> field, Values values) {
     if (field instanceof Quantity<?> quantity) {
       Double value = values.get(quantity);
-      return value == null ? null : said(quantity.range(), Band.exactly(value));
+      return value == null ? null : text(quantity.range(), Band.exactly(value));
     } else if (field instanceof BandField<?> banded) {
       Band band = values.get(banded);
-      return band == null ? null : said(banded.range(), band);
+      return band == null ? null : text(banded.range(), band);
     }
     Object value = values.get(field);
     if (value instanceof Worded worded) {
@@ -97,7 +97,7 @@ public final class SpokenAccount {
         : null;
   }
 
-  private String said(Range range, Band band) {
+  private String text(Range range, Band band) {
     UnitCode unit = range.kind().unit(units);
     String low = number(unit.fromSi(band.low()));
     String ends = band.isExact() ? low : low + " to " + number(unit.fromSi(band.high()));

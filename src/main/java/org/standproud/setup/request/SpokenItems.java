@@ -11,8 +11,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Items of one shelf as a shop speaks of them: "mild steel", "6 inch vise", "1/2 inch end mill,
- * HSS". None of them need be in the catalogue; one that is there comes first. What was not said is
- * a stated band, or a stated value where the model takes no band.
+ * HSS". None of them need be in the catalogue; one that is there comes first. What was not given is
+ * a typical band with its source, or a typical value where the model takes no band.
  *
  * @param <P> the record of an item
  * @param kind what stands on the shelf
@@ -35,19 +35,19 @@ record SpokenItems<P>(
   /**
    * The item of some words.
    *
-   * @param said what stands in the request
+   * @param text the text in the request
    * @return null if the words are not understood
    */
-  @Nullable P item(String said) {
-    if (said.length() > LONGEST_NAME) {
+  @Nullable P item(String text) {
+    if (text.length() > LONGEST_NAME) {
       return null;
     }
-    ObjectNode found = lookup.apply(SpokenText.tidy(said));
+    ObjectNode found = lookup.apply(SpokenText.tidy(text));
     if (found == null) {
       return null;
     }
     ObjectNode described = found.deepCopy();
-    String bare = SpokenText.withoutEnding(said, TYPICAL).strip();
+    String bare = SpokenText.withoutEnding(text, TYPICAL).strip();
     String name = bare.length() + TYPICAL.length() > LONGEST_NAME ? SpokenText.tidy(bare) : bare;
     described.put(kind.name().name(), name + TYPICAL);
     described.put(CatalogueShelf.UNITS, UnitSystem.METRIC.words());

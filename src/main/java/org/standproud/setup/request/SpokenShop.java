@@ -90,8 +90,8 @@ final class SpokenShop {
     SizedRows rows = new SizedRows(file.path("sizedBy").stringValue(), file.path("rows"));
     List<String> words = texts(file.path("words"));
     Function<String, @Nullable ObjectNode> lookup =
-        said -> {
-          SpokenText.Sized sized = SpokenText.sized(said);
+        text -> {
+          SpokenText.Sized sized = SpokenText.sized(text);
           return sized != null && words.contains(sized.rest()) ? rows.at(sized.metres()) : null;
         };
     return new SpokenItems<>(
@@ -114,21 +114,21 @@ final class SpokenShop {
       words.add("50 mm " + names.get(0) + ", " + cutter.toolMaterial());
       words.add("2 inch " + names.get(0) + ", " + cutter.toolMaterial());
     }
-    return new SpokenItems<>(CatalogueSection.CUTTERS, said -> cutter(said, byWord), words);
+    return new SpokenItems<>(CatalogueSection.CUTTERS, text -> cutter(text, byWord), words);
   }
 
   /**
    * A kind of cutter.
    *
    * @param kind the family it belongs to
-   * @param toolMaterial what its edges are of unless it is said
+   * @param toolMaterial what its edges are of unless the request names it
    * @param rows its sizes
    */
   private record SpokenCutter(String kind, String toolMaterial, SizedRows rows) {}
 
-  private static @Nullable ObjectNode cutter(String said, Map<String, SpokenCutter> byWord) {
-    Matcher teeth = TEETH.matcher(said);
-    SpokenText.Sized sized = SpokenText.sized(TEETH.matcher(said).replaceAll(" "));
+  private static @Nullable ObjectNode cutter(String text, Map<String, SpokenCutter> byWord) {
+    Matcher teeth = TEETH.matcher(text);
+    SpokenText.Sized sized = SpokenText.sized(TEETH.matcher(text).replaceAll(" "));
     if (sized == null) {
       return null;
     }
@@ -136,8 +136,8 @@ final class SpokenShop {
     boolean carbide = CARBIDE.matcher(sized.rest()).find();
     boolean left = LEFT_HAND.matcher(sized.rest()).find();
     String rest = sized.rest();
-    for (Pattern told : List.of(HSS, CARBIDE, LEFT_HAND, FILLER)) {
-      rest = told.matcher(rest).replaceAll(" ");
+    for (Pattern read : List.of(HSS, CARBIDE, LEFT_HAND, FILLER)) {
+      rest = read.matcher(rest).replaceAll(" ");
     }
     SpokenCutter kind = byWord.get(rest.replaceAll("[ ,]+", " ").strip());
     ObjectNode item = kind == null || (hss && carbide) ? null : kind.rows().at(sized.metres());

@@ -47,9 +47,9 @@ final class SpokenText {
   record Sized(double metres, String rest) {}
 
   /** Lower case, one space between words, inch marks and spelt numbers as they are read. */
-  static String tidy(String said) {
+  static String tidy(String text) {
     String plain =
-        withoutEnding(said, SpokenItems.TYPICAL)
+        withoutEnding(text, SpokenItems.TYPICAL)
             .toLowerCase(Locale.ROOT)
             .replaceAll("[\"\u201d\u2033]|''", " inch ")
             .replace(", ", " ")

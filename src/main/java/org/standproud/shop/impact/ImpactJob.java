@@ -22,9 +22,9 @@ public final class ImpactJob implements Impact.Progress {
     RUNNING,
     /** All jobs were judged. */
     DONE,
-    /** Somebody ended it; the report tells what was found until then. */
+    /** It was cancelled; the report holds what was found until then. */
     CANCELLED,
-    /** It failed; the log tells why. */
+    /** It failed; the log shows why. */
     FAILED;
 
     @Override

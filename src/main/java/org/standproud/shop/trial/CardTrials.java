@@ -51,7 +51,7 @@ public final class CardTrials {
    *
    * @param draft what they come to; null if they cannot be built
    * @param inService what the cards in service come to; null if none are
-   * @param cards what each card of the change says and why; empty if they cannot be built
+   * @param cards the result of each card of the change and why; empty if they cannot be built
    * @param errors what the gate would refuse
    * @param warnings what is odd all the same
    */
@@ -89,8 +89,8 @@ public final class CardTrials {
    * Tries cards on a set-up.
    *
    * @param edit what changes of the cards
-   * @param setup the set-up, as a request for an assessment says it
-   * @throws SetupRejectedException if it says no set-up
+   * @param setup the set-up, as a request for an assessment describes it
+   * @throws SetupRejectedException if it does not describe a set-up
    * @throws NotReadyException if there is no catalogue
    */
   public TrialAnswer onSetup(CardEdit edit, JsonNode setup) {

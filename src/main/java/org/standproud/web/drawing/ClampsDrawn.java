@@ -7,7 +7,7 @@ import org.standproud.setup.Setup;
 /** What the drawings of clamps beside the stock have in common: outward they are cut short. */
 final class ClampsDrawn {
 
-  /** How deep a clamp is drawn, in px: how far it reaches outward nobody tells. */
+  /** How deep a clamp is drawn, in px: its real reach outward is not known. */
   static final double DEEP = 14;
 
   private ClampsDrawn() {}
@@ -22,7 +22,7 @@ final class ClampsDrawn {
         .orElse(0);
   }
 
-  /** Height of the highest clamp and of a stop whose height is told above the jaw top, in m. */
+  /** Height of the highest clamp and of a stop whose height is given above the jaw top, in m. */
   static double highestM(Setup setup) {
     Double stopM = setup.hold().stopHeightM();
     double clampM = setup.hold().clamps().stream().mapToDouble(Clamp::heightM).max().orElse(0);

@@ -190,7 +190,7 @@ public final class EndView {
     }
   }
 
-  /** A stop stands before or behind the end of the stock: dashed, and only at a height told. */
+  /** A stop stands before or behind the end of the stock: dashed, and only at a given height. */
   private void drawStop() {
     Double heightM = setup.hold().stopHeightM();
     if (heightM == null || heightM <= 0) {
@@ -307,7 +307,7 @@ public final class EndView {
     }
   }
 
-  /** The evidence tells nothing past the end of its range: a plate on a hinge bends at will. */
+  /** The evidence holds no value past the end of its range: a plate on a hinge bends freely. */
   private String bent(Band bend) {
     Fact.Number range = (Fact.Number) Vocabulary.EDGE_DEFLECTION.type();
     return figures.deflection(bend.high()) + (bend.high() >= range.greatest() ? " or more" : "");
@@ -401,14 +401,14 @@ public final class EndView {
 
   private String standing() {
     Double stopM = setup.hold().stopHeightM();
-    StringBuilder told = new StringBuilder();
+    StringBuilder text = new StringBuilder();
     if (stopM != null) {
-      told.append(" The stop stands ").append(figures.length(stopM)).append(" above the jaws.");
+      text.append(" The stop stands ").append(figures.length(stopM)).append(" above the jaws.");
     }
     for (Clamp clamp : setup.hold().clamps()) {
-      told.append(" A clamp stands ").append(figures.length(clamp.heightM()));
-      told.append(" above the jaws on the side of the ").append(clamp.side().words()).append('.');
+      text.append(" A clamp stands ").append(figures.length(clamp.heightM()));
+      text.append(" above the jaws on the side of the ").append(clamp.side().words()).append('.');
     }
-    return told.toString();
+    return text.toString();
   }
 }

@@ -131,11 +131,11 @@ public final class PushView {
   }
 
   private String description() {
-    Stream<String> told =
+    Stream<String> lines =
         pushes().stream()
             .map(p -> p.toward() + ": " + (p.band() == null ? "not known" : size(p.band())));
     return "Greatest pushes of the cut on the stock over the pass, "
-        + String.join("; ", told.toList())
+        + String.join("; ", lines.toList())
         + ".";
   }
 }

@@ -17,10 +17,10 @@ import org.standproud.web.drawing.DistanceBar;
  * @param mark name of the sign, for its severity and kind
  * @param outcome what it came to, in words
  * @param severity its severity after every change
- * @param because in short, why it spoke, kept quiet or could not tell
+ * @param because in short, why it fired, passed or is open
  * @param conditions what each selector and condition came to
  * @param changes who changed its severity, and why
- * @param turns where it would have said otherwise
+ * @param turns values at which its result would change
  */
 public record CardLine(
     String id,
@@ -39,7 +39,7 @@ public record CardLine(
     FAIL("fail", "flags it", "flag it"),
     /** A fact is missing. */
     OPEN("open", "cannot tell", "cannot tell"),
-    /** It has nothing to say against it. */
+    /** It found nothing against it. */
     PASS("pass", "passed", "passed"),
     /** It is about other set-ups. */
     NOT_APPLICABLE("notApplicable", "does not apply", "do not apply"),
@@ -56,12 +56,12 @@ public record CardLine(
       this.ofMany = ofMany;
     }
 
-    /** What is said of a card that comes to this. */
+    /** Words for one card with this outcome. */
     public String words() {
       return ofOne;
     }
 
-    /** What is said of some cards that do. */
+    /** Words for a number of cards with this outcome. */
     public String words(int cards) {
       return cards == 1 ? "1 " + ofOne : cards + " " + ofMany;
     }
@@ -91,7 +91,7 @@ public record CardLine(
   }
 
   /**
-   * Tells it in the units of the answer.
+   * Describes a result on record in the units of the answer.
    *
    * @param card what is on record
    * @param units the units of the answer
@@ -108,7 +108,7 @@ public record CardLine(
         card.severity(),
         because(outcome, all, units),
         all.stream().map(c -> line(c, units)).toList(),
-        card.changes().stream().map(CardLine::told).toList(),
+        card.changes().stream().map(CardLine::change).toList(),
         turns(card.margin(), units));
   }
 
@@ -127,11 +127,11 @@ public record CardLine(
             c ->
                 truth.equals("unknown")
                     ? "not known: " + String.join("; ", c.unknown())
-                    : "not true: " + c.words() + told(c, units))
+                    : "not true: " + c.words() + values(c, units))
         .orElse("");
   }
 
-  private static String told(ConditionResult condition, UnitSystem units) {
+  private static String values(ConditionResult condition, UnitSystem units) {
     List<String> values = line(condition, units).facts();
     return values.isEmpty() ? "" : " (" + String.join(", ", values) + ")";
   }
@@ -150,7 +150,7 @@ public record CardLine(
         condition.facts().stream().map(f -> FactWords.of(f, units)).toList());
   }
 
-  private static String told(TraceDocument.SeverityChange change) {
+  private static String change(TraceDocument.SeverityChange change) {
     return change.by()
         + (change.overrides() ? " sets it to a " : " eases it to a ")
         + change.to()

@@ -51,8 +51,8 @@ public record ComparedView(
           numbers(move.distanceBefore(), move.distanceAfter()));
     }
 
-    private static String severity(@Nullable String told) {
-      return told == null ? "none" : told.replace(" (fail)", "").replace("(open)", "(not known)");
+    private static String severity(@Nullable String words) {
+      return words == null ? "none" : words.replace(" (fail)", "").replace("(open)", "(not known)");
     }
 
     private static @Nullable String numbers(@Nullable Reserve was, @Nullable Reserve is) {

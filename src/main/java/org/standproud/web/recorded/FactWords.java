@@ -6,7 +6,7 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
-/** A fact with its value on record, told in the units of the reader. */
+/** Words for a fact with its value on record, in the units of the reader. */
 public final class FactWords {
 
   private FactWords() {}
@@ -15,11 +15,11 @@ public final class FactWords {
   public static String of(FactValue fact, UnitSystem units) {
     FactValue.Numbers band = fact.band();
     if (band != null) {
-      return fact.fact() + " " + told(band, fact, units);
+      return fact.fact() + " " + words(band, fact, units);
     } else if (fact.bands() != null) {
       String each =
           fact.bands().stream()
-              .map(b -> told(b, fact, units))
+              .map(b -> words(b, fact, units))
               .collect(Collectors.joining(Value.Quantities.THEN));
       return fact.fact() + " " + (each.isEmpty() ? Value.Quantities.NONE : each);
     } else if (fact.word() != null) {
@@ -30,7 +30,7 @@ public final class FactWords {
     return fact.fact() + ": not known";
   }
 
-  private static String told(FactValue.Numbers band, FactValue fact, UnitSystem units) {
+  private static String words(FactValue.Numbers band, FactValue fact, UnitSystem units) {
     String likely = DistanceBar.words(band.likely(), fact.unit(), units);
     String low = DistanceBar.words(band.low(), fact.unit(), units);
     String high = DistanceBar.words(band.high(), fact.unit(), units);

@@ -79,10 +79,10 @@ public record FindingView(
 
   private static List<String> acceptances(FindingDocument answered) {
     List<ShownAcceptance> given = answered.acceptances();
-    return given == null ? List.of() : given.stream().map(FindingView::told).toList();
+    return given == null ? List.of() : given.stream().map(FindingView::signature).toList();
   }
 
-  private static String told(ShownAcceptance accepted) {
+  private static String signature(ShownAcceptance accepted) {
     return "%s, %s, signed off until %s: %s (%s)"
         .formatted(
             accepted.by().name(),

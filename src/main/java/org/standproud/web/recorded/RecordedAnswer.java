@@ -69,7 +69,7 @@ public record RecordedAnswer(
         trace(account).margins());
   }
 
-  /** What every card said. */
+  /** The result of every card. */
   public static TraceDocument trace(RecordPayload account) {
     return MAPPER.readValue(account.trace().text(), TraceDocument.class);
   }

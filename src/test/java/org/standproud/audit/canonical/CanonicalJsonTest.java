@@ -176,20 +176,20 @@ class CanonicalJsonTest {
 
   @Test
   void aValueToldOutOfOrderOrWithHalfACharacterIsRefused() {
-    assertThat(CanonicalJson.told(out -> pair(out, "a", "b")).text())
+    assertThat(CanonicalJson.written(out -> pair(out, "a", "b")).text())
         .isEqualTo("{\"a\":1,\"b\":1}");
-    assertThatThrownBy(() -> CanonicalJson.told(out -> pair(out, "b", "a")))
+    assertThatThrownBy(() -> CanonicalJson.written(out -> pair(out, "b", "a")))
         .isInstanceOf(NotCanonical.class)
         .hasMessage("member a comes after b");
-    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeString("half \ud83d")))
+    assertThatThrownBy(() -> CanonicalJson.written(out -> out.writeString("half \ud83d")))
         .isInstanceOf(NotCanonical.class);
-    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeString("\ude00 half")))
+    assertThatThrownBy(() -> CanonicalJson.written(out -> out.writeString("\ude00 half")))
         .isInstanceOf(NotCanonical.class);
-    assertThat(CanonicalJson.told(out -> out.writeString("\\ud83d \u0007")).text())
+    assertThat(CanonicalJson.written(out -> out.writeString("\\ud83d \u0007")).text())
         .isEqualTo("\"\\\\ud83d \\u0007\"");
-    assertThatThrownBy(() -> CanonicalJson.told(out -> pair(out, "half \ud83d", "b")))
+    assertThatThrownBy(() -> CanonicalJson.written(out -> pair(out, "half \ud83d", "b")))
         .isInstanceOf(NotCanonical.class);
-    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeBinary(new byte[1])))
+    assertThatThrownBy(() -> CanonicalJson.written(out -> out.writeBinary(new byte[1])))
         .isInstanceOf(NotCanonical.class);
   }
 
@@ -203,7 +203,7 @@ class CanonicalJsonTest {
   @Test
   void whateverIsToldNumbersAreWrittenAlike() {
     CanonicalJson told =
-        CanonicalJson.told(
+        CanonicalJson.written(
             out -> {
               out.writeStartArray();
               out.writeNumber((short) 5);
@@ -225,7 +225,7 @@ class CanonicalJsonTest {
     assertThat(told.text())
         .isEqualTo(
             "[5,5,5,5,5,0.1,5,5,9007199254740992,1000000000000000,-999999999999999,0,[5,0.5],[5,6]]");
-    assertThatThrownBy(() -> CanonicalJson.told(out -> out.writeNumber(9007199254740993L)))
+    assertThatThrownBy(() -> CanonicalJson.written(out -> out.writeNumber(9007199254740993L)))
         .isInstanceOf(NotCanonical.class);
   }
 
