@@ -60,7 +60,7 @@ final class FindingWriter {
   private String unknown(CardTrace trace) {
     List<String> untold = MissingInputs.of(trace, evidence);
     return untold.isEmpty()
-        ? "Cannot be worked out: the work lets go first."
+        ? "Can't be worked out: the plate lets go first."
         : "Can't tell until this is known: " + String.join("; ", untold) + ".";
   }
 

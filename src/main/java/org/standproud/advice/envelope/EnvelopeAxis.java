@@ -104,6 +104,9 @@ enum EnvelopeAxis {
   /** Values evenly spaced by ratio from one to the other. */
   static double[] spaced(double least, double greatest, int count) {
     double ratio = Math.pow(greatest / least, 1.0 / (count - 1));
-    return IntStream.range(0, count).mapToDouble(i -> least * Math.pow(ratio, i)).toArray();
+    // The last is the greatest itself: rounding up would pass the end of a cutting edge.
+    return IntStream.range(0, count)
+        .mapToDouble(i -> Math.min(greatest, least * Math.pow(ratio, i)))
+        .toArray();
   }
 }

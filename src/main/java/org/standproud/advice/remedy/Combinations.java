@@ -247,7 +247,9 @@ final class Combinations {
     for (int at : order) {
       least = smaller(least, at);
     }
-    return withoutTheNeedless(least);
+    ProvenChange needed = withoutTheNeedless(least);
+    // What stays may do with less now that the others are gone.
+    return needed.steps().size() < least.steps().size() ? least(needed) : needed;
   }
 
   /** One of its changes as small as will do: the next rung down first, then by halves. */

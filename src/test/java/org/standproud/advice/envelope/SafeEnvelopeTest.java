@@ -26,7 +26,7 @@ class SafeEnvelopeTest {
   private static final int FINENESS = 12;
 
   @ParameterizedTest
-  @ValueSource(strings = {"01", "02", "04", "05"})
+  @ValueSource(strings = {"01", "02", "05", "07"})
   void insideNoStopFailsOrIsOpenAndOutsideOneDoes(String name) {
     Setup setup = DemoShop.setup(name);
     Trials trials = DemoShop.trials();
@@ -110,6 +110,26 @@ class SafeEnvelopeTest {
     Envelope envelope = SafeEnvelope.cut(DemoShop.setup("11"), DemoShop.trials(), FINENESS);
     assertThat(envelope.columns()).allMatch(column -> column.greatestDepth() == null);
     assertThat(envelope.always()).isNotEmpty();
+  }
+
+  /** A blow at the top of a tall plate that rocks on a high spot turns it over at any depth. */
+  @Test
+  void aTallPlateThatMayRockIsNotRoughedAtAnyDepth() {
+    Envelope envelope = SafeEnvelope.cut(DemoShop.setup("04"), DemoShop.trials(), FINENESS);
+    assertThat(envelope.columns()).allMatch(column -> column.greatestDepth() == null);
+    assertThat(envelope.always()).contains("HOLD-014");
+  }
+
+  /** The deepest level is the end of the cutting edge, and not a rounding error beyond it. */
+  @Test
+  void theDeepestLevelIsAsDeepAsTheEdgeReaches() {
+    for (String name : DemoShop.names()) {
+      Setup setup = DemoShop.setup(name);
+      double[] depths = SafeEnvelope.depthsM(setup, FINENESS);
+      double most = Math.min(setup.cutter().greatestDepthM(), setup.stickOutM());
+      assertThat(depths[depths.length - 1])
+          .isLessThanOrEqualTo(Math.max(most, setup.cut().axialDepthM()));
+    }
   }
 
   @Test

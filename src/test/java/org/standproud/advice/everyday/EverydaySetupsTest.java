@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.standproud.GeneratedPages;
 
 /** The service beside a good machinist, on set-ups of every day. Common practice, no source. */
 class EverydaySetupsTest {
@@ -16,13 +17,14 @@ class EverydaySetupsTest {
   private static final Path PAGE = Path.of("api-docs", "everyday-set-ups.md");
 
   /** Lower it whenever fewer sound set-ups are refused; a twentieth is aimed at. */
-  private static final int MOST_FALSE_ALARMS = 32;
+  private static final int MOST_FALSE_ALARMS = 0;
 
   /**
-   * Rows that a machinist would not run and the service lets run today; none is aimed at. In all
-   * four a stop stands in the way of the cutter.
+   * Rows that a machinist would not run and the service lets run today; none is aimed at. In this
+   * one a long cutter goes in over a tall plate with 5 mm to spare by the sum of the heights: the
+   * service lets it run with care, and says that it hardly goes in and that it chatters.
    */
-  private static final List<String> KNOWN_MISSES = List.of("261", "262", "263", "264");
+  private static final List<String> KNOWN_MISSES = List.of("258");
 
   private static EverydayReport report;
 
@@ -57,7 +59,7 @@ class EverydaySetupsTest {
   @Test
   void thePageOfEverydaySetUpsShowsWhatIsAnsweredNow() throws IOException {
     String written = EverydayPage.written(report, MOST_FALSE_ALARMS);
-    if ("write".equals(System.getProperty("everyday.page"))) {
+    if (GeneratedPages.areWritten()) {
       Files.writeString(PAGE, written);
     }
     assertThat(Files.readString(PAGE)).isEqualTo(written);
