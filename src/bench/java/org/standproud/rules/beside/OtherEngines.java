@@ -16,8 +16,8 @@ import org.standproud.rules.trace.CardKind;
 
 /**
  * The same conditions under other engines, used as their introductions show. Each rule calls the
- * compiled conditions in turn as the plain loop does, so that what differs is the engine alone; they find kinds, or leave the
- * trace that the loop leaves.
+ * compiled conditions in turn as the plain loop does, so that what differs is the engine alone;
+ * they find kinds, or leave the trace that the loop leaves.
  */
 public final class OtherEngines {
 
