@@ -29,7 +29,7 @@ run() {
     -rf json -rff "target/bench/$1.json" "${@:3}" || rm -f "target/bench/$1.json"
 }
 
-run "beside-$cards" 'SideBySideBenchmark.(traced|kinds|hand.*|easy.*|droolsKept.*)' -p "cards=$cards"
+run "beside-$cards" 'SideBySideBenchmark.(traced|kinds|loop.*|easy.*|droolsKept.*)' -p "cards=$cards"
 run container 'SideBySideBenchmark.droolsNew.*' -p cards=16,70 -bm ss -wi 1 -i 3
 run elsewhere ElsewhereBenchmark
 run rules 'RulesBenchmark.(tracing.*|wholeGate)'

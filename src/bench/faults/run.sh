@@ -6,8 +6,8 @@
 #
 #   src/bench/faults/run.sh [-Dproperty=value ...] [trial ...]
 #
-#   src/bench/faults/run.sh -Dstandproud.faults.seed=7 replicas
-#   src/bench/faults/run.sh -Dstandproud.soak.minutes=30 soak
+#   src/bench/faults/run.sh -Dtest.faults.seed=7 replicas
+#   src/bench/faults/run.sh -Dtest.soak.minutes=30 soak
 set -euo pipefail
 cd "$(dirname "$0")/../../.."
 options=()

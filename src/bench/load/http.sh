@@ -10,7 +10,7 @@
 #
 #   src/bench/load/http.sh [seconds of warming] [seconds of a round] [callers] [rounds]
 #
-# STANDPROUD_JVM has the options of the machine for all of them.
+# BENCH_JVM has the options of the machine for all of them.
 set -euo pipefail
 cd "$(dirname "$0")/../../.."
 warm=${1:-30}
@@ -20,13 +20,13 @@ rounds=${4:-5}
 jar=$(ls target/standproud-*.jar)
 setup=seeds/setups/01-top-edge-wire-and-stop.json
 # As the README has it for a small machine.
-read -ra options <<<"${STANDPROUD_JVM:--Xmx192m -Xmn96m -XX:+UseParallelGC}"
+read -ra options <<<"${BENCH_JVM:--Xmx192m -Xmn96m -XX:+UseParallelGC}"
 classes="target/test-classes:target/classes:$(cat target/bench.cp)"
 export MALLOC_ARENA_MAX=2
 work=$(mktemp -d)
 disk=/dev/shm/standproud-bench-$$
 pids=()
-# Whoever reads what this script writes ends where that ends.
+# The processes that read what this script writes end when it closes their input.
 trap 'exec 8>&- 9>&-; kill "${pids[@]}" 2>/dev/null || true; wait; rm -rf "$work" "$disk"' EXIT
 
 command -v hey >/dev/null || { echo "hey is wanted: apt-get install hey" >&2; exit 2; }
@@ -156,7 +156,7 @@ for _ in $(seq "$rounds"); do
   echo "$empty $whole $durable $memory_disk $postgres_rate $unstored $single $both $one"
 done | tee "$work/rounds"
 
-# shellcheck disable=SC2016 # These are awk's columns: empty, whole, durable, ... as told above.
+# shellcheck disable=SC2016 # These are awk's columns: empty, whole, durable, ... as above.
 {
   keep empty_rate '$1'
   keep in_process_rate '$2'

@@ -16,7 +16,7 @@ import tools.jackson.databind.ObjectMapper;
 
 /**
  * Writes the performance page from the files that a run left: results of JMH as JSON, and figures
- * of scripts as lines of key=value. What there is no file of is told as not run. The words that say
+ * of scripts as lines of key=value. A figure without a file is shown as not run. The words that say
  * where time goes lie beside this class.
  */
 public final class PerformancePage {
@@ -36,13 +36,13 @@ public final class PerformancePage {
           %s
 
       Side by side, all ways to judge are first found to agree on every demonstration set-up: on the
-      kind of every card by all of them; on the truth of every condition, on every distance to
-      flipping and on every severity by all that leave a trace. Sizes beyond the shop's own
-      cards are made of copies with other limits. The plain Java is written from the cards and
-      compiled; Drools from text and Easy Rules call its conditions, so that they differ by the
-      engine alone; with `Traced` in their names they leave the trace of plain Java. `traced` keeps truths and numbers compared; lists of
-      readings, words and the search for the value at which a card flips are worked out when read,
-      in plain Java too they are left out.
+      kind, the draws, the severity and the finding of every card by all of them; on the draws and
+      the margin of every condition by all that leave a trace. Sizes beyond the shop's own cards are
+      made of copies with other limits. The plain loop, Drools from text and Easy Rules evaluate the
+      same compiled conditions, so that they differ by the engine alone; with `Traced` in their names
+      they leave the trace of the loop. `traced` keeps draws and numbers compared; lists of readings,
+      words and the search for the value at which a card flips are worked out when read, in the loop
+      they are left out.
       """;
 
   private final Map<String, Figure> figures = new TreeMap<>();
@@ -142,14 +142,14 @@ public final class PerformancePage {
 
   private void beside(StringBuilder text) {
     text.append("\n## Cards judged in several ways\n\nMicroseconds a set-up; in brackets how many");
-    text.append(" times the plain Java that leaves the same trace.\n\n");
+    text.append(" times the plain loop that leaves the same trace.\n\n");
     List<String> sizes = List.of("16", "70", "500", "2000");
     text.append("| | " + String.join(" cards | ", sizes) + " cards |\n|---|---|---|---|---|\n");
     String by = "SideBySideBenchmark.";
     for (String row :
         List.of(
-            "handWrittenTraced",
-            "handWrittenKinds",
+            "loopTraced",
+            "loopKinds",
             "traced",
             "easyRulesTraced",
             "droolsKeptTraced",
@@ -160,7 +160,7 @@ public final class PerformancePage {
       text.append("| ").append(row);
       for (String size : sizes) {
         Figure one = figures.get(by + row + " cards=" + size);
-        Figure limit = figures.get(by + "handWrittenTraced cards=" + size);
+        Figure limit = figures.get(by + "loopTraced cards=" + size);
         text.append(" | ").append(one == null ? "not run" : number(one.value()));
         if (one != null && limit != null) {
           text.append(" (" + number(one.value() / limit.value()) + ")");

@@ -29,7 +29,7 @@ import org.standproud.web.drawing.PushView;
 
 /**
  * Holds the drawings of the guide to what the service draws; {@code
- * -Dstandproud.drawings.refresh=true} writes them anew.
+ * -Dpages.write=true} writes them anew.
  */
 @IntegrationTest
 class DrawingsPageTest {

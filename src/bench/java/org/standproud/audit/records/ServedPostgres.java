@@ -17,7 +17,7 @@ public final class ServedPostgres {
     try (PostgresServer server = new PostgresServer()) {
       System.out.println(server.emptyDatabaseUrl());
       while (System.in.read() >= 0) {
-        // Until whoever asked for it goes away.
+        // Until the input ends.
       }
     }
   }

@@ -1,74 +1,71 @@
 package org.standproud.rules.beside;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.RuleBase;
-import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.ConditionTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
+import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * Checks that all say the same: kinds by all, and by those that leave a trace truths, distances and
- * severities.
+ * Checks that all come to the same: kinds, draws, severities and findings by all, and by those that
+ * leave a trace the draws and the margin of every condition.
  */
-record Agreement(RuleBase base, HandWritten written, OtherEngines others, KieBase kept) {
+record Agreement(RuleBase base, CardLoop loop, OtherEngines others, KieBase kept) {
 
   void check(Evidence evidence) {
+    RuleKinds judged = base.kinds(evidence);
+    List<CardKind> kinds =
+        loop.order.stream()
+            .map(c -> judged.cards().get(base.cards().indexOf(base.card(c.id()))))
+            .toList();
+    same("kinds of the loop", kinds, loop.kinds(evidence));
+    same("kinds of rules from text", kinds, others.drools(kept, evidence, false).kinds());
+    same("kinds of Easy Rules", kinds, others.easyRules(evidence, false).kinds());
     RuleTrace trace = base.evaluate(evidence);
-    Kind[] kinds = written.order.stream().map(c -> trace.card(c.id()).kind()).toArray(Kind[]::new);
-    same("by hand", kinds, written.kinds(evidence));
-    same("rules from text", kinds, others.drools(kept, evidence, false).kinds());
-    same("Easy Rules", kinds, others.easyRules(evidence, false).kinds());
-    agree(trace, written.traced(evidence));
-    agree(trace, others.drools(kept, evidence, true).traced());
-    agree(trace, others.easyRules(evidence, true).traced());
+    agree(trace, loop.traced(evidence));
+    agree(trace, others.drools(kept, evidence, true).traces());
+    agree(trace, others.easyRules(evidence, true).traces());
   }
 
-  private void agree(RuleTrace trace, List<HandTrace> traces) {
-    Map<String, Severity> severities = written.severities(traces);
+  private void agree(RuleTrace trace, List<LoopTrace> traces) {
     for (int i = 0; i < traces.size(); i++) {
-      CardTrace card = trace.card(written.order.get(i).id());
-      agree(card, traces.get(i));
-      Severity severity = severities.getOrDefault(card.id(), card.card().severity());
-      same(card.id() + " severity", severity, card.severity());
+      agree(trace.card(loop.order.get(i).id()), traces.get(i));
     }
   }
 
-  private static void agree(CardTrace card, HandTrace hand) {
+  private static void agree(CardTrace card, LoopTrace one) {
+    CardKind kind =
+        new CardKind(card.id(), card.kind(), card.draws(), card.severity(), card.isFinding());
+    same(card.id(), kind, one.outcome());
     List<ConditionTrace> all =
-        Stream.concat(card.scope().stream(), card.conditions().stream()).toList();
-    same(card.id(), all.stream().map(ConditionTrace::truth).toArray(Truth[]::new), hand.truths());
+        card.kind() == Kind.NOT_APPLICABLE
+            ? card.scope()
+            : Stream.concat(card.scope().stream(), card.conditions().stream()).toList();
+    same(card.id() + " conditions", all.size(), one.conditions().size());
     for (int i = 0; i < all.size(); i++) {
-      agree(card.id() + " condition " + i, all.get(i).margin(), hand.distances()[i]);
+      ConditionTrace other = one.conditions().get(i);
+      same(card.id() + " condition " + i, all.get(i).draws(), other.draws());
+      same(card.id() + " margin " + i, adverse(all.get(i).margin()), adverse(other.margin()));
     }
-    agree(card.id(), card.margin(), hand.distance());
+    same(card.id() + " margin", adverse(card.margin()), adverse(one.margin()));
   }
 
-  private static void agree(String what, @Nullable Margin margin, @Nullable Distance distance) {
-    Double ours = margin == null ? null : margin.clearance();
-    Double theirs = distance == null ? null : distance.clearance();
-    boolean near =
-        ours == null || theirs == null
-            ? ours == theirs
-            : Math.abs(ours - theirs) <= 1e-12 * Math.abs(ours);
-    if (!near) {
-      throw new IllegalStateException(what + ": " + ours + " and by hand " + theirs);
-    }
+  private static @Nullable Double adverse(@Nullable Margin margin) {
+    return margin == null ? null : margin.adverse();
   }
 
-  private static void same(String what, Object a, Object b) {
-    boolean equal = a instanceof Object[] x ? Arrays.equals(x, (Object[]) b) : a.equals(b);
-    if (!equal) {
-      throw new IllegalStateException("no agreement, " + what);
+  private static void same(String what, @Nullable Object a, @Nullable Object b) {
+    if (!Objects.equals(a, b)) {
+      throw new IllegalStateException("no agreement, " + what + ": " + a + " and " + b);
     }
   }
 }

@@ -8,11 +8,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
+import org.standproud.rules.card.Levels;
+import org.standproud.rules.card.LevelsReader;
 import org.standproud.rules.card.Written;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.CardCompiler;
@@ -60,14 +63,19 @@ final class CardSets {
     if (!outcome.errors().isEmpty()) {
       throw new IllegalStateException(outcome.errors().toString());
     }
-    return new RuleBase(outcome.cards(), facts, BY);
+    return new RuleBase(outcome.cards(), facts, levels(), BY);
+  }
+
+  private static Levels levels() {
+    String yaml = CardFolder.read(Path.of("rules")).files().get(Levels.FILE);
+    return LevelsReader.read(Levels.FILE, yaml).levels();
   }
 
   private static List<Card> shop() {
+    Map<String, String> files = new TreeMap<>(CardFolder.read(Path.of("rules")).files());
+    files.remove(Levels.FILE);
     List<Card> cards = new ArrayList<>();
-    CardFolder.read(Path.of("rules"))
-        .files()
-        .forEach((file, yaml) -> cards.add(CardReader.read(file, yaml).card()));
+    files.forEach((file, yaml) -> cards.add(CardReader.read(file, yaml).card()));
     return cards;
   }
 
@@ -118,6 +126,8 @@ final class CardSets {
         of.when(),
         null,
         null,
+        of.speaksAbove(),
+        of.silencedBy(),
         of.message(),
         of.remedy(),
         of.why(),

@@ -1,84 +1,77 @@
 package org.standproud.rules.beside;
 
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.jeasy.rules.api.Facts;
 import org.jeasy.rules.api.Rules;
 import org.jeasy.rules.core.DefaultRulesEngine;
 import org.jeasy.rules.core.RuleBuilder;
-import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.io.ResourceType;
 import org.kie.api.runtime.KieSession;
 import org.kie.internal.utils.KieHelper;
 import org.standproud.mechanics.evidence.Evidence;
-import org.standproud.rules.language.Truth;
-import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.CardKind;
 
 /**
  * The same conditions under other engines, used as their introductions show. Each rule calls the
- * hand-written condition, so that what differs is the engine alone; they find kinds, or leave the
- * trace that plain Java leaves.
+ * compiled conditions in turn as the plain loop does, so that what differs is the engine alone;
+ * they find kinds, or leave the trace that the loop leaves.
  */
 public final class OtherEngines {
 
-  private final HandWritten written;
+  private final CardLoop loop;
   private final String text;
   private final Rules easy = new Rules();
   private final DefaultRulesEngine easyEngine = new DefaultRulesEngine();
 
-  OtherEngines(HandWritten written) {
-    this.written = written;
+  OtherEngines(CardLoop loop) {
+    this.loop = loop;
     this.text = drl();
-    for (int i = 0; i < written.cards.length; i++) {
+    for (int i = 0; i < loop.size(); i++) {
       easy.register(easyRule(i));
     }
   }
 
   /** What the rules of an engine work on and write to. */
   public static final class Work {
-    private final HandWritten written;
-    private final Case facts;
-    private final Truth[] truths;
-    private final @Nullable HandTrace @Nullable [] traces;
-    private final boolean[] fired;
+    private final LoopEvaluation evaluation;
+    private final BitSet holding = new BitSet();
+    private final BitSet fired = new BitSet();
 
-    Work(HandWritten written, Evidence evidence, boolean traced) {
-      this.written = written;
-      facts = written.laidOut(evidence);
-      truths = new Truth[written.cards.length];
-      traces = traced ? new HandTrace[truths.length] : null;
-      fired = new boolean[truths.length];
+    Work(CardLoop loop, Evidence evidence, boolean traced) {
+      evaluation = loop.evaluation(evidence, traced);
     }
 
-    /** Whether a card holds, may hold or cannot be judged. */
+    /** Whether a card holds, or may hold, in some draw. */
     public boolean holds(int card) {
-      if (traces == null) {
-        truths[card] = written.judge(card, facts);
-      } else {
-        traces[card] = written.trace(card, facts);
-        truths[card] = traces[card].truth();
-      }
-      return truths[card] != Truth.FALSE;
+      boolean holds = !evaluation.judge(card).isFalse();
+      holding.set(card, holds);
+      return holds;
     }
 
     /** Notes that the rule of a card fired. */
     public void fire(int card) {
-      fired[card] = true;
+      fired.set(card);
     }
 
     /** Traces of all cards in their order. */
-    List<HandTrace> traced() {
-      return Arrays.asList(traces);
+    List<LoopTrace> traces() {
+      requireFired();
+      return evaluation.traces();
     }
 
-    Kind[] kinds() {
-      Kind[] kinds = new Kind[truths.length];
-      for (int i = 0; i < kinds.length; i++) {
-        kinds[i] = written.kind(i, facts, fired[i] ? truths[i] : Truth.FALSE);
+    /** Kinds of all cards in their order. */
+    List<CardKind> kinds() {
+      requireFired();
+      return evaluation.kinds();
+    }
+
+    private void requireFired() {
+      if (!fired.equals(holding)) {
+        throw new IllegalStateException("rules that fired and cards that hold differ");
       }
-      return kinds;
     }
   }
 
@@ -87,7 +80,7 @@ public final class OtherEngines {
     StringBuilder drl = new StringBuilder("package cards;\n");
     drl.append("import " + Work.class.getCanonicalName() + ";\n");
     drl.append("import " + Turn.class.getCanonicalName() + ";\n");
-    for (int i = 0; i < written.cards.length; i++) {
+    for (int i = 0; i < loop.size(); i++) {
       drl.append("rule \"card " + i + "\" salience " + -i + " when $w : Work() ");
       drl.append("Turn(open) eval($w.holds(" + i + ")) then $w.fire(" + i + "); end\n");
     }
@@ -111,7 +104,7 @@ public final class OtherEngines {
   Work drools(KieBase base, Evidence evidence, boolean traced) {
     KieSession session = base.newKieSession();
     try {
-      Work work = new Work(written, evidence, traced);
+      Work work = new Work(loop, evidence, traced);
       session.insert(work);
       session.insert(new Turn());
       session.fireAllRules();
@@ -133,7 +126,7 @@ public final class OtherEngines {
   /** Work done by Easy Rules. */
   Work easyRules(Evidence evidence, boolean traced) {
     Facts facts = new Facts();
-    Work work = new Work(written, evidence, traced);
+    Work work = new Work(loop, evidence, traced);
     facts.put("work", work);
     easyEngine.fire(easy, facts);
     return work;

@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.DemonstrationEvidence;
 import org.standproud.rules.engine.RuleBase;
-import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 
@@ -51,14 +51,14 @@ public class SideBySideBenchmark {
   }
 
   /** The ways to judge, found to agree. */
-  private record Sides(RuleBase base, HandWritten written, OtherEngines others, KieBase kept) {
+  private record Sides(RuleBase base, CardLoop loop, OtherEngines others, KieBase kept) {
     static Sides of(int cards) {
       RuleBase base = CardSets.of(cards);
-      HandWritten written = new HandWritten(base);
-      OtherEngines others = new OtherEngines(written);
+      CardLoop loop = new CardLoop(base);
+      OtherEngines others = new OtherEngines(loop);
       KieBase kept = others.container();
-      EVIDENCE.forEach(new Agreement(base, written, others, kept)::check);
-      return new Sides(base, written, others, kept);
+      EVIDENCE.forEach(new Agreement(base, loop, others, kept)::check);
+      return new Sides(base, loop, others, kept);
     }
   }
 
@@ -67,7 +67,7 @@ public class SideBySideBenchmark {
     return EVIDENCE.get(next);
   }
 
-  /** This engine, with truths, distances and severities of every card. */
+  /** This engine, with draws, margins and severities of every card. */
   @Benchmark
   public RuleTrace traced() {
     return sides.base().evaluate(next());
@@ -79,32 +79,28 @@ public class SideBySideBenchmark {
     return sides.base().kinds(next());
   }
 
-  /** Plain Java that records the same truths, distances and severities. */
+  /** The same compiled cards in a plain loop, with the same draws, margins and severities. */
   @Benchmark
-  public Object handWrittenTraced() {
-    return told(sides.written().traced(next()));
+  public List<LoopTrace> loopTraced() {
+    return sides.loop().traced(next());
   }
 
-  private Object told(List<HandTrace> traces) {
-    return List.of(traces, sides.written().severities(traces));
-  }
-
-  /** Plain Java, kinds only. */
+  /** The same compiled cards in a plain loop, kinds only. */
   @Benchmark
-  public Kind[] handWrittenKinds() {
-    return sides.written().kinds(next());
+  public List<CardKind> loopKinds() {
+    return sides.loop().kinds(next());
   }
 
   /** Rules from text, compiled once, a session a call; kinds only. */
   @Benchmark
-  public Kind[] droolsKeptContainer() {
+  public List<CardKind> droolsKeptContainer() {
     return sides.others().drools(sides.kept(), next(), false).kinds();
   }
 
-  /** Rules from text, compiled once, a session a call; the trace of plain Java. */
+  /** Rules from text, compiled once, a session a call; the trace of the loop. */
   @Benchmark
-  public Object droolsKeptTraced() {
-    return told(sides.others().drools(sides.kept(), next(), true).traced());
+  public List<LoopTrace> droolsKeptTraced() {
+    return sides.others().drools(sides.kept(), next(), true).traces();
   }
 
   /** Rules from text, compiled anew for each call; kinds only. */
@@ -112,19 +108,19 @@ public class SideBySideBenchmark {
   @BenchmarkMode(Mode.SingleShotTime)
   @Warmup(iterations = 1)
   @Measurement(iterations = 3)
-  public Kind[] droolsNewContainer() {
+  public List<CardKind> droolsNewContainer() {
     return sides.others().drools(sides.others().container(), next(), false).kinds();
   }
 
   /** Easy Rules, its rules registered once; kinds only. */
   @Benchmark
-  public Kind[] easyRules() {
+  public List<CardKind> easyRules() {
     return sides.others().easyRules(next(), false).kinds();
   }
 
-  /** Easy Rules; the trace of plain Java. */
+  /** Easy Rules; the trace of the loop. */
   @Benchmark
-  public Object easyRulesTraced() {
-    return told(sides.others().easyRules(next(), true).traced());
+  public List<LoopTrace> easyRulesTraced() {
+    return sides.others().easyRules(next(), true).traces();
   }
 }

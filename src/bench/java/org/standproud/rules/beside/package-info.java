@@ -1,4 +1,4 @@
-/** The rule engine side by side with hand-written Java and with other general-purpose engines. */
+/** The rule engine side by side with a plain loop and with other general-purpose engines. */
 @NullMarked
 package org.standproud.rules.beside;
 

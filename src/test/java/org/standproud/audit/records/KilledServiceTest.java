@@ -23,7 +23,7 @@ import org.standproud.audit.chain.ChainReport;
 
 /**
  * Ends a service as kill -9 does, again and again on the same database. {@code
- * -Dstandproud.kill.rounds=200 -Dstandproud.kill.seed=7} makes it longer and different.
+ * -Dtest.kill.rounds=200 -Dtest.kill.seed=7} makes it longer and different.
  */
 @IntegrationTest
 class KilledServiceTest {

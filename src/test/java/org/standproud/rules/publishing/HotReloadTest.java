@@ -48,7 +48,7 @@ class HotReloadTest {
 
   private static final int RELOADS = 200;
 
-  /** The whole catalogue takes its time: two hundred of it by -Dstandproud.reloads=200. */
+  /** The whole catalogue takes its time: two hundred of it by -Dtest.reloads=200. */
   private static final int RELOADS_OF_THE_CATALOGUE = Integer.getInteger("test.reloads", 16);
 
   /** Tolerance for what the second half may add: profiles and caches of the platform itself. */
