@@ -16,8 +16,8 @@ import org.standproud.rules.trace.Kind;
  * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
  * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. Notes cost
  * nothing: they are reminders of good practice. A card that fails in a share of the draws costs
- * between what an open one costs and what one costs that fails in all. An added or graver finding never raises it: it
- * lowers its own factor by at least what it lifts the others.
+ * between what an open one costs and what one costs that fails in all. An added or graver finding
+ * never raises it: it lowers its own factor by at least what it lifts the others.
  *
  * @param whole over all findings
  * @param parts over the findings of each thing protected

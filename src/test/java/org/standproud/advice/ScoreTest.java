@@ -10,12 +10,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
@@ -145,6 +147,11 @@ class ScoreTest {
             Vocabulary.BITE_AFTER_LURCH.name());
   }
 
+  private static Sample scaled(Sample sample, double factor) {
+    return Sample.of(
+        IntStream.range(0, sample.size()).mapToDouble(i -> factor * sample.at(i)).toArray());
+  }
+
   /** Shrinks or stretches a fact of every set-up, a little and far. */
   private static void worsen(
       List<Evidence> shop, Fact fact, boolean less, List<String> neverLower) {
@@ -153,7 +160,7 @@ class ScoreTest {
       if (evidence.get(fact) instanceof Value.Quantity q && q.band().low() >= 0) {
         double before = left(evidence);
         for (double times : new double[] {1.01, 1.5, 5, 20, 500}) {
-          Value worse = new Value.Quantity(q.band().times(less ? 1 / times : times));
+          Value worse = new Value.Quantity(scaled(q.sample(), less ? 1 / times : times));
           double after =
               left(evidence.with(List.of(new EvidenceValue(fact, worse, List.of(), List.of()))));
           assertThat(after).as("%s by %s", fact.name(), times).isLessThanOrEqualTo(before);

@@ -12,9 +12,9 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * A batch in a service with little memory. {@code -Dtest.batch.lines=100000} sends the most
- * that one may have; {@code -Dtest.batch.judged=20} makes only one line in so many a set-up
- * and leaves the others to be refused, where time or disk is short.
+ * A batch in a service with little memory. {@code -Dtest.batch.lines=100000} sends the most that
+ * one may have; {@code -Dtest.batch.judged=20} makes only one line in so many a set-up and leaves
+ * the others to be refused, where time or disk is short.
  */
 @IntegrationTest
 class BatchMemoryTest {

@@ -28,8 +28,8 @@ import org.standproud.web.drawing.PlanView;
 import org.standproud.web.drawing.PushView;
 
 /**
- * Holds the drawings of the guide to what the service draws; {@code
- * -Dpages.write=true} writes them anew.
+ * Holds the drawings of the guide to what the service draws; {@code -Dpages.write=true} writes them
+ * anew.
  */
 @IntegrationTest
 class DrawingsPageTest {

@@ -59,7 +59,8 @@ public final class DrawnCut {
     try {
       held =
           DrawnHold.of(
-              new HoldingInput(setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.of(setup.hold())));
+              new HoldingInput(
+                  setup.hold(), setup.stock(), EndLoad.place(setup), FaceState.of(setup.hold())));
       holdInEveryDraw(held);
     } catch (OutsideValidity e) {
       beyond = e;

@@ -32,7 +32,7 @@ public enum Subject {
       "holding.jaw.JawFriction",
       "holding.jaw.RigidLimits",
       "holding.jaw.BestPackingDepth",
-      "standing.EndLoad",
+      "coupling.EndLoad",
       "holding.slip.JawGrip"),
   /** Contact of rods and faces. */
   CONTACT(

@@ -1,6 +1,5 @@
 package org.standproud.web.browser;
 
-import org.standproud.IntegrationTest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -12,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.standproud.IntegrationTest;
 
 /**
  * The first minute at the mill: what a machinist does before anything is understood of the page.
