@@ -139,10 +139,10 @@ class ScoreTest {
     assertThat(neverLower)
         .as("facts that no demonstration set-up holds as a number on which a verdict turns")
         .containsExactlyInAnyOrder(
-            Vocabulary.TORQUE_MARGIN.name(),
+            Vocabulary.SLIP_MARGIN.name(),
             Vocabulary.TABLE_HOLD_MARGIN.name(),
+            Vocabulary.CONTACT_RATIO.name(),
             Vocabulary.CUTTER_DEFLECTION.name(),
-            Vocabulary.UNSTOPPED_PUSH.name(),
             Vocabulary.HIGH_SPOT.name(),
             Vocabulary.BITE_AFTER_LURCH.name());
   }
