@@ -72,9 +72,9 @@ class AssessmentsTest {
   }
 
   @Test
-  void whereNobodyMeasuredItIsNotJudgedAndSaysWhatToMeasure() {
+  void whereNobodyMeasuredItIsNotRunAndSaysWhatToMeasure() {
     JsonNode said = assess(RunningService.seed("12"));
-    assertThat(said.get("verdict").stringValue()).isEqualTo("not judged");
+    assertThat(said.get("verdict").stringValue()).isEqualTo("do not run");
     assertThat(said.get("measureFirst").size()).isPositive();
     assertThat(said.get("assumptions").size()).isPositive();
   }

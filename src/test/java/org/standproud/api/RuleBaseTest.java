@@ -115,7 +115,11 @@ class RuleBaseTest {
     JsonNode rules = RunningService.json(RunningService.shared().get("/v1/rules")).get("rules");
     try (Stream<Path> files = Files.walk(Path.of("rules"))) {
       assertThat(rules.size())
-          .isEqualTo((int) files.filter(f -> f.toString().endsWith(".yaml")).count());
+          .isEqualTo(
+              (int)
+                  files
+                      .filter(f -> f.getFileName().toString().matches("[A-Z]+-\\d+\\.yaml"))
+                      .count());
     }
   }
 

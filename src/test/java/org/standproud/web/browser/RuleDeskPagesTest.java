@@ -26,7 +26,7 @@ class RuleDeskPagesTest {
     browser.retype("#text", "  - tall plate", "  - tall plato");
     browser.until(b -> b.text("#check .gate").contains("error"));
     assertThat(browser.text(".errors li"))
-        .contains("line 9, column 5")
+        .contains("line 11, column 5")
         .contains("Did you mean tall plate?");
     assertThat(browser.text(".errors mark")).isEqualTo("tall plato");
     browser.keep("rule-edit-wrong-wide");
@@ -50,7 +50,7 @@ class RuleDeskPagesTest {
   @Test
   void aCardIsTriedOnASetUpOrARecordBesideThoseInService(Browser browser, Shop shop) {
     browser.open(CARD);
-    browser.retype("#text", "severity: caution", "severity: stop");
+    browser.retype("#text", "severity: caution", "severity: note");
     browser.pick("#on", Shop.seed("03"));
     browser.press("Try");
     browser.until(b -> b.text("#tried").contains("Tried on " + Shop.seed("03")));
@@ -71,7 +71,7 @@ class RuleDeskPagesTest {
   void pastJobsAreJudgedAgainWhileTheAuthorLooksOn(Browser browser, Shop shop) {
     shop.assessed(Shop.seed("01"));
     browser.open(CARD);
-    browser.retype("#text", "severity: caution", "severity: stop");
+    browser.retype("#text", "severity: caution", "severity: note");
     browser.press("Check past jobs again");
     browser.until(b -> b.text("#impact").contains("What would change for past jobs"));
     assertThat(browser.text("#impact")).contains("past jobs");
