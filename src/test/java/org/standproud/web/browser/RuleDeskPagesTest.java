@@ -56,9 +56,9 @@ class RuleDeskPagesTest {
     browser.until(b -> b.text("#tried").contains("Tried on " + Shop.seed("03")));
     assertThat(browser.text("#tried"))
         .contains("HOLD-001\nis caution, fail")
-        .contains("would be stop, fail")
+        .contains("would be note, fail")
         .contains("tall plate");
-    browser.until(b -> b.text("#check .differs").contains("is stop"));
+    browser.until(b -> b.text("#check .differs").contains("is note"));
     assertThat(browser.text("#check .differs")).contains("was caution");
     browser.keep("rule-edit-tried-wide");
     browser.type("#record", shop.assessed(Shop.seed("01")));
