@@ -36,7 +36,7 @@ public final class Adviser {
     FindingWriter writer = new FindingWriter(FACTS, evidence, wording);
     List<CardTrace> told = trace.findings().stream().sorted(Urgency.FIRST).toList();
     Verdict verdict = verdict(told, evidence);
-    Score score = Score.of(told);
+    Score score = Score.of(told, HoldReserve.of(evidence));
     List<Finding> findings = told.stream().map(writer::finding).toList();
     List<String> measure = measureFirst(told, evidence);
     return new Advice(

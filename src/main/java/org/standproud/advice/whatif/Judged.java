@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Adviser;
+import org.standproud.advice.HoldReserve;
 import org.standproud.advice.Score;
 import org.standproud.advice.Verdict;
 import org.standproud.mechanics.evidence.Evidence;
@@ -20,13 +21,18 @@ public final class Judged {
 
   private final Evidence evidence;
   private final List<CardKind> findings;
+  private final HoldReserve reserve;
   private final double left;
+  private final double leftByGrave;
   private @Nullable Verdict verdict;
 
   Judged(RuleBase ruleBase, Evidence evidence) {
     this.evidence = evidence;
     this.findings = ruleBase.kinds(evidence).findings();
-    this.left = Score.left(findings);
+    this.reserve = HoldReserve.of(evidence);
+    this.left = Score.left(findings, reserve);
+    this.leftByGrave =
+        Score.left(findings.stream().filter(f -> f.severity() != Severity.NOTE).toList());
   }
 
   /** The facts. */
@@ -56,7 +62,7 @@ public final class Judged {
 
   /** The score as it is told, 0 to 100. */
   public int score() {
-    return Score.weighted(findings);
+    return Score.weighted(findings, reserve);
   }
 
   /** Ids of the stops, failed or open. */
@@ -81,9 +87,9 @@ public final class Judged {
     return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
   }
 
-  /** Whether nothing is lost against another: no stop that it has not, and no lower score. */
+  /** Whether nothing is lost against another: no stop that it has not, and no graver cautions. */
   public boolean noWorseThan(Judged other) {
-    return left >= other.left
+    return leftByGrave >= other.leftByGrave
         && other.stops().containsAll(stops())
         && (other.verdict() == Verdict.DO_NOT_RUN || verdict().compareTo(other.verdict()) <= 0);
   }
