@@ -23,7 +23,6 @@ public final class Judged {
   private final List<CardKind> findings;
   private final HoldReserve reserve;
   private final double left;
-  private final double leftByGrave;
   private @Nullable Verdict verdict;
 
   Judged(RuleBase ruleBase, Evidence evidence) {
@@ -31,8 +30,6 @@ public final class Judged {
     this.findings = ruleBase.kinds(evidence).findings();
     this.reserve = HoldReserve.of(evidence);
     this.left = Score.left(findings, reserve);
-    this.leftByGrave =
-        Score.left(findings.stream().filter(f -> f.severity() != Severity.NOTE).toList());
   }
 
   /** The facts. */
@@ -87,9 +84,9 @@ public final class Judged {
     return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
   }
 
-  /** Whether nothing is lost against another: no stop that it has not, and no graver cautions. */
+  /** Whether nothing is lost against another: no stop that it has not, and no lower score. */
   public boolean noWorseThan(Judged other) {
-    return leftByGrave >= other.leftByGrave
+    return left >= other.left
         && other.stops().containsAll(stops())
         && (other.verdict() == Verdict.DO_NOT_RUN || verdict().compareTo(other.verdict()) <= 0);
   }
