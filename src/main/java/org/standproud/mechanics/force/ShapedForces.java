@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.setup.Band;
 
@@ -38,7 +39,21 @@ final class ShapedForces {
   private final double turnUnit;
 
   /** One moment of the pass: a place and a turn of the cutter. */
-  private record Moment(DrawnForces.Station station, double turnRad) {}
+  private record Moment(DrawnForces.Station station, double turnRad) {
+
+    /** Of two places one is the other: no two have the same arcs. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Moment moment
+          && station == moment.station
+          && turnRad == moment.turnRad;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(turnRad);
+    }
+  }
 
   /**
    * The forces over the ranges of the draws.

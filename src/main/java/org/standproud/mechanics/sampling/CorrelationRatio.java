@@ -1,8 +1,6 @@
 package org.standproud.mechanics.sampling;
 
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 import org.hipparchus.stat.descriptive.moment.Variance;
 import org.hipparchus.stat.ranking.NaturalRanking;
 
@@ -33,20 +31,42 @@ final class CorrelationRatio {
       return 0;
     }
     int n = input.length;
-    int[] order =
-        IntStream.range(0, n)
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> input[i]))
-            .mapToInt(Integer::intValue)
-            .toArray();
+    double[] values = input.clone();
+    Arrays.sort(values);
+    double[] byInput = new double[n];
+    int[] taken = new int[n];
+    for (int i = 0; i < n; i++) {
+      // Equal values keep the order of their draws.
+      int first = firstOf(values, input[i]);
+      byInput[first + taken[first]++] = ranks[i];
+    }
     double[] means = new double[groups];
     for (int g = 0; g < groups; g++) {
       int from = g * n / groups;
       int to = (g + 1) * n / groups;
-      means[g] = Arrays.stream(order, from, to).mapToDouble(i -> ranks[i]).average().orElseThrow();
+      double sum = 0;
+      for (int i = from; i < to; i++) {
+        sum += byInput[i];
+      }
+      means[g] = sum / (to - from);
     }
     double raw = new Variance(false).evaluate(means) / variance;
     double noise = (double) groups / n;
     return Math.max(0, Math.min(1, (raw - noise) / (1 - noise)));
+  }
+
+  /** The first place of a value among sorted ones. */
+  private static int firstOf(double[] sorted, double value) {
+    int low = 0;
+    int high = sorted.length - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (Double.compare(sorted[middle], value) < 0) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 }
