@@ -3,6 +3,7 @@ package org.standproud.mechanics.force;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The forces of a pass that reach farthest in fixed directions of space: the corners of the body of
@@ -41,6 +42,18 @@ final class ForceHull {
     return all.toArray(double[][]::new);
   }
 
+  /**
+   * How far a force reaches in the first half of {@link #DIRECTIONS}, negative the other way.
+   *
+   * @param reaches filled, one number a direction
+   */
+  static void reaches(double x, double y, double z, double[] reaches) {
+    for (int d = 0; d < reaches.length; d++) {
+      double[] way = DIRECTIONS[d];
+      reaches[d] = way[0] * x + way[1] * y + way[2] * z;
+    }
+  }
+
   void take(double x, double y, double z) {
     for (int d = 0; d < DIRECTIONS.length; d++) {
       double[] way = DIRECTIONS[d];
@@ -52,8 +65,8 @@ final class ForceHull {
     }
   }
 
-  /** The corners, each once. */
-  List<ForceVector> corners() {
+  /** x, y and z of the corners, each corner once. */
+  double[] corners() {
     List<ForceVector> corners = new ArrayList<>();
     for (double[] v : vectors) {
       ForceVector corner = v == null ? null : new ForceVector(v[0], v[1], v[2]);
@@ -61,6 +74,6 @@ final class ForceHull {
         corners.add(corner);
       }
     }
-    return corners;
+    return corners.stream().flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray();
   }
 }

@@ -5,7 +5,6 @@ import static org.standproud.mechanics.OutsideValidity.within;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.force.ForceVector;
 import org.standproud.mechanics.holding.contact.ElasticRoot;
 import org.standproud.mechanics.holding.contact.ElasticRoot.Stance;
 import org.standproud.mechanics.holding.contact.HighSpot;
@@ -235,8 +234,9 @@ public final class DrawnHold {
 
   private static double combined(GripLimit grip, HoldDraw draw) {
     double least = Margin.GREATEST;
-    for (ForceVector force : draw.corners()) {
-      least = grip.margin(force.xN(), force.yN(), force.zN(), least);
+    double[] corners = draw.corners();
+    for (int at = 0; at < corners.length; at += 3) {
+      least = grip.margin(corners[at], corners[at + 1], corners[at + 2], least);
     }
     return least;
   }

@@ -1,6 +1,7 @@
 package org.standproud.mechanics.sampling;
 
-import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.hipparchus.stat.descriptive.moment.Variance;
 import org.hipparchus.stat.ranking.NaturalRanking;
 
@@ -21,52 +22,37 @@ final class CorrelationRatio {
     this.groups = groups;
   }
 
+  /** The draws in the order of an input, the lesser draw first where it is equal. */
+  static int[] order(double[] input) {
+    return IntStream.range(0, input.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> input[i]))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
   /**
    * The share of an input, 0 to 1; nothing if the outcome never changes.
    *
-   * @param input its value in each draw
+   * @param order the draws in the order of the input
    */
-  double of(double[] input) {
+  double of(int[] order) {
     if (variance == 0) {
       return 0;
     }
-    int n = input.length;
-    double[] values = input.clone();
-    Arrays.sort(values);
-    double[] byInput = new double[n];
-    int[] taken = new int[n];
-    for (int i = 0; i < n; i++) {
-      // Equal values keep the order of their draws.
-      int first = firstOf(values, input[i]);
-      byInput[first + taken[first]++] = ranks[i];
-    }
+    int n = order.length;
     double[] means = new double[groups];
     for (int g = 0; g < groups; g++) {
       int from = g * n / groups;
       int to = (g + 1) * n / groups;
       double sum = 0;
       for (int i = from; i < to; i++) {
-        sum += byInput[i];
+        sum += ranks[order[i]];
       }
       means[g] = sum / (to - from);
     }
     double raw = new Variance(false).evaluate(means) / variance;
     double noise = (double) groups / n;
     return Math.max(0, Math.min(1, (raw - noise) / (1 - noise)));
-  }
-
-  /** The first place of a value among sorted ones. */
-  private static int firstOf(double[] sorted, double value) {
-    int low = 0;
-    int high = sorted.length - 1;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (Double.compare(sorted[middle], value) < 0) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 }
