@@ -21,8 +21,16 @@ final class ForceHull {
   static final double[][] IN_PLANE =
       Arrays.stream(DIRECTIONS).filter(way -> way[2] == 0).toArray(double[][]::new);
 
+  private static final double[] WAY_X = component(0);
+  private static final double[] WAY_Y = component(1);
+  private static final double[] WAY_Z = component(2);
+
   private final double[][] vectors = new double[DIRECTIONS.length][];
   private final double[] reach = new double[DIRECTIONS.length];
+
+  private static double[] component(int axis) {
+    return Arrays.stream(DIRECTIONS).mapToDouble(way -> way[axis]).toArray();
+  }
 
   /** Half of them, then the opposites of these in the same order. */
   private static double[][] directions() {
@@ -49,8 +57,7 @@ final class ForceHull {
    */
   static void reaches(double x, double y, double z, double[] reaches) {
     for (int d = 0; d < reaches.length; d++) {
-      double[] way = DIRECTIONS[d];
-      reaches[d] = way[0] * x + way[1] * y + way[2] * z;
+      reaches[d] = WAY_X[d] * x + WAY_Y[d] * y + WAY_Z[d] * z;
     }
   }
 

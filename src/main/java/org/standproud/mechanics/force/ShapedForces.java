@@ -128,6 +128,9 @@ final class ShapedForces {
       for (DrawnForces.Station station : pass.distinctStations()) {
         for (double turn : sweep.moments(station.arcs(), station.stepRad())) {
           sweep.sum(turn, station.arcs(), at);
+          if (isNothing(at)) {
+            continue;
+          }
           for (int s = 0; s < weights.length; s++) {
             double[] w = weights[s];
             ForceHull.reaches(sweep.x(w, at, 0), sweep.y(w, at, 0), sweep.z(w, at, 0), reaches);
@@ -144,6 +147,15 @@ final class ShapedForces {
       }
     }
     return List.copyOf(found.keySet());
+  }
+
+  private static boolean isNothing(double[] sums) {
+    for (double sum : sums) {
+      if (sum != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The moments that reach farthest in each direction, and the hardest of the tangential sum. */
