@@ -304,13 +304,8 @@ final class ShapedForces {
     double[] one = turns[from];
     double[] other = turns[Math.min(from + 1, turns.length - 1)];
     double[] across = new double[turnSteps];
-    double[] at = new double[3 * terms];
     for (int k = 0; k < turnSteps; k++) {
-      int start = 3 * terms * k;
-      for (int i = 0; i < at.length; i++) {
-        at[i] = one[start + i] + next * (other[start + i] - one[start + i]);
-      }
-      across[k] = scale * RevolutionSweep.y(w, at, 0, terms);
+      across[k] = scale * RevolutionSweep.y(w, one, other, next, 3 * terms * k, terms);
     }
     return across;
   }
