@@ -1,5 +1,7 @@
 package org.standproud.mechanics;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.cutter.CutterStanding;
 import org.standproud.mechanics.direction.PassDirections;
@@ -34,28 +36,30 @@ final class BandedEvidence {
    *
    * @param meant a checked set-up that cuts and holds within the range of the formulas
    * @param plates where the plates met before are kept
-   * @return something of every stage, so that none is left out
+   * @return what each stage made, so that none is left out
    */
-  static double of(Setup meant, RememberedPlates plates) {
+  static List<Object> of(Setup meant, RememberedPlates plates) {
     Setup setup = HandFeed.asTheTeethSeeIt(meant);
     ForceInput input = ForceInput.from(setup);
-    double all = 0;
+    List<Object> all = new ArrayList<>();
+    all.add(Reach.of(setup));
     if (Engagement.of(setup.stock(), setup.cutter(), setup.cut())
         instanceof Engagement.Cutting cutting) {
       PassForces forces = PassForces.of(input).orElseThrow();
       StandingCut cut = StandingCut.of(setup, cutting, forces);
-      PlateResponse plate = plates.of(cut.plate());
-      all += cut.holding().contactLengthM() + vibration(setup, cut, forces, plate);
-      all += PassDirections.of(input, forces).hashCode() + cutterAndMachine(setup, forces);
+      all.add(cut);
+      vibration(setup, cut, forces, plates.of(cut.plate()), all);
+      all.add(PassDirections.of(input, forces));
+      cutterAndMachine(setup, forces, all);
     }
-    return all + Reach.of(setup).daylightM();
+    return all;
   }
 
-  private static double vibration(
-      Setup setup, StandingCut cut, PassForces forces, PlateResponse plate) {
+  private static void vibration(
+      Setup setup, StandingCut cut, PassForces forces, PlateResponse plate, List<Object> all) {
     double[] acrossN =
         forces.likelyRevolution(360).stream().mapToDouble(s -> s.force().yN()).toArray();
-    ForcedResponse swing =
+    all.add(
         ForcedResponse.of(
             new ForcedInput(
                 acrossN,
@@ -63,33 +67,32 @@ final class BandedEvidence {
                 setup.cutter().teeth(),
                 plate.modesAtCorner(),
                 plate.flexibilityAtCornerMPerN(),
-                StabilityInput.USUAL_DAMPING));
-    return swing.hashCode() + Stability.of(cut.chatter(plate)).hashCode();
+                StabilityInput.USUAL_DAMPING)));
+    all.add(Stability.of(cut.chatter(plate)));
   }
 
-  private static double cutterAndMachine(Setup setup, PassForces forces) {
+  private static void cutterAndMachine(Setup setup, PassForces forces, List<Object> all) {
     Band feedM = setup.cut().feedPerToothM();
     AxisForce along = forces.path().x();
-    return CutterStanding.of(
-                setup.cutter(),
-                setup.cut(),
-                setup.stock().material(),
-                setup.machine().spindleStiffnessNPerM(),
-                forces.path().greatestInPlaneN(),
-                feedM,
-                feedM)
-            .hashCode()
-        + SpindleLoad.of(
-                setup.machine(), setup.cut().spindleSpeedRevPerS(), forces.meanPowerW())
-            .hashCode()
-        + TableLurch.of(
-                setup.machine(),
-                setup.cut(),
-                along.leastN(),
-                along.meanN(),
-                along.greatestN(),
-                forces.path().z().greatestN().times(-1))
-            .hashCode()
-        + SurfaceFinish.of(setup, feedM, null).hashCode();
+    all.add(
+        CutterStanding.of(
+            setup.cutter(),
+            setup.cut(),
+            setup.stock().material(),
+            setup.machine().spindleStiffnessNPerM(),
+            forces.path().greatestInPlaneN(),
+            feedM,
+            feedM));
+    all.add(
+        SpindleLoad.of(setup.machine(), setup.cut().spindleSpeedRevPerS(), forces.meanPowerW()));
+    all.add(
+        TableLurch.of(
+            setup.machine(),
+            setup.cut(),
+            along.leastN(),
+            along.meanN(),
+            along.greatestN(),
+            forces.path().z().greatestN().times(-1)));
+    all.add(SurfaceFinish.of(setup, feedM, null));
   }
 }
