@@ -20,7 +20,8 @@ import org.standproud.setup.Setup;
  * The percentiles of the main facts of 256 draws against plain pseudo-random draws of the same
  * distributions. The share of plain draws below a percentile p of n draws scatters at most like a
  * binomial one, by the root of p (1 - p)/n: 1.4 % at a twentieth and 3.1 % at the median of 256.
- * Three of that are allowed to each of the two hundred shares, and the same of the plain draws.
+ * Four of that are allowed: among the four hundred comparisons one in a hundred runs would pass it by
+ * chance, at three every other run.
  *
  * <p>In a build the plain draws are few; {@code mvn test -Dtest=PlainDrawsTest
  * -Dplain.draws=200000} takes as many as a percentile to a thousandth wants.
@@ -35,7 +36,7 @@ class PlainDrawsTest {
   /** Fewer draws that hold have no percentiles worth a look. */
   private static final int LEAST_DRAWS = 64;
 
-  private static final double DEVIATIONS = 3;
+  private static final double DEVIATIONS = 4;
 
   @ParameterizedTest
   @ValueSource(strings = {"01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12"})
