@@ -20,8 +20,8 @@ import org.standproud.setup.Setup;
  * The percentiles of the main facts of 256 draws against plain pseudo-random draws of the same
  * distributions. The share of plain draws below a percentile p of n draws scatters at most like a
  * binomial one, by the root of p (1 - p)/n: 1.4 % at a twentieth and 3.1 % at the median of 256.
- * Four of that are allowed: among the four hundred comparisons one in a hundred runs would pass it by
- * chance, at three every other run.
+ * Four of that are allowed: among the four hundred comparisons one in a hundred runs would pass it
+ * by chance, at three every other run.
  *
  * <p>In a build the plain draws are few; {@code mvn test -Dtest=PlainDrawsTest
  * -Dplain.draws=200000} takes as many as a percentile to a thousandth wants.
