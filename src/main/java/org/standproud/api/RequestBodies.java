@@ -138,7 +138,7 @@ public class RequestBodies {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLargeException(limitBytes);
     }
-    return text(inTime(request.getInputStream(), limitBytes + 1));
+    return new BodyText(limitBytes).of(inTime(request.getInputStream(), limitBytes + 1));
   }
 
   /** Looks at the clock after each piece; a caller who sends none runs into the server's limit. */

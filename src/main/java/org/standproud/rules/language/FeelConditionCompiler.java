@@ -67,6 +67,7 @@ final class FeelConditionCompiler {
 
   private final Names names;
   private final String text;
+  private final ConditionSize size = new ConditionSize();
 
   /** The name that some or every runs over a list, and the member it stands for. */
   private @Nullable Bound bound;
@@ -85,12 +86,29 @@ final class FeelConditionCompiler {
   private record Typed(Term term, Measure measure) {}
 
   Condition whole(BaseNode node) throws ConditionRefused {
-    Condition condition = condition(node);
+    Condition condition = bounded(node, condition(node));
     boolean[] reads = new boolean[1];
     condition.facts(f -> reads[0] = true);
     condition.judgements(j -> reads[0] = true);
     if (!reads[0]) {
       throw refuse(node, "the condition reads no fact, so it always says the same");
+    }
+    return condition;
+  }
+
+  /**
+   * Refuses what repeats itself so often that evaluating it would take more than its text shows.
+   */
+  private Condition bounded(BaseNode node, Condition condition) throws ConditionRefused {
+    long steps = size.of(condition);
+    if (steps > ConditionSize.MOST) {
+      throw refuse(
+          node,
+          "takes "
+              + (steps == Long.MAX_VALUE ? "too many" : steps)
+              + " steps to evaluate, and at most "
+              + ConditionSize.MOST
+              + " are allowed: move the inner if into a card that derives a judgement");
     }
     return condition;
   }
@@ -115,10 +133,12 @@ final class FeelConditionCompiler {
       Condition decides = condition(choice.getCondition());
       Condition then = condition(choice.getThenExpression());
       Condition otherwise = condition(choice.getElseExpression());
-      return Condition.any(
-          List.of(
-              Condition.all(List.of(decides, then)),
-              Condition.all(List.of(new Condition.Not(decides), otherwise))));
+      return bounded(
+          choice,
+          Condition.any(
+              List.of(
+                  Condition.all(List.of(decides, then)),
+                  Condition.all(List.of(new Condition.Not(decides), otherwise)))));
     } else if (node instanceof FunctionInvocationNode call) {
       return new Condition.Not(condition(only(call, "not")));
     } else if (node instanceof QuantifiedExpressionNode quantified) {
