@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
+import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.engine.Authorship;
@@ -28,6 +30,10 @@ class VerdictFloorTest {
         List.of(
             new EvidenceValue(
                 Vocabulary.HOLDING_MARGIN, new Value.Quantity(margin), List.of(), List.of())));
+  }
+
+  private static EvidenceValue nine(Fact fact) {
+    return new EvidenceValue(fact, new Value.Quantity(Band.exactly(9)), List.of(), List.of());
   }
 
   private static RuleBase only(String... ids) {
@@ -53,7 +59,14 @@ class VerdictFloorTest {
 
   @Test
   void aStopThatJudgesTheHoldIsEnough() {
-    Evidence good = held(Band.exactly(9));
+    Evidence good =
+        new Evidence(
+            Stream.of(
+                    Vocabulary.HOLDING_MARGIN,
+                    Vocabulary.TIP_MARGIN_FIXED,
+                    Vocabulary.TIP_MARGIN_MOVABLE)
+                .map(VerdictFloorTest::nine)
+                .toList());
     RuleBase with = only("HOLD-011");
     assertThat(advice(with, good).verdict()).isEqualTo(Verdict.RUN.words());
     assertThat(Adviser.verdict(with, with.kinds(good), good)).isEqualTo(Verdict.RUN);

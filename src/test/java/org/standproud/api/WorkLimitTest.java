@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.standproud.IntegrationTest;
-import org.standproud.refusal.TooMuchWorkException;
 import org.standproud.api.problem.WorkLimit;
+import org.standproud.refusal.TooMuchWorkException;
 
 @IntegrationTest
 class WorkLimitTest {
