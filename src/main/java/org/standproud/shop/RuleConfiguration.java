@@ -1,6 +1,8 @@
 package org.standproud.shop;
 
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.scheduling.annotation.EnableScheduling;
@@ -38,15 +40,33 @@ class RuleConfiguration {
 
   @Bean
   RuleBasePublisher cardDesk(
-      Gate gate, RevisionStore store, Records records, RulesProperties properties) {
+      Gate gate,
+      RevisionStore store,
+      Records records,
+      RulesProperties properties,
+      @Value("${standproud.access}") String access) {
     return new RuleBasePublisher(
         gate,
         store,
         new ActiveRuleBase(),
-        properties.twoPersons() ? Publishing.TWO_PERSONS : Publishing.ONE_PERSON,
-        new Impact((base, kinds, facts) -> Adviser.verdict(kinds.findings(), facts).words()),
+        publishing(properties.twoPersons(), access),
+        new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words()),
         new RecordedJobs(records, properties.impact().mostRecords()),
         Clock.systemUTC());
+  }
+
+  /**
+   * Where callers show who they are, weakening a stop takes two of them unless the shop says so.
+   */
+  static Publishing publishing(RulesProperties.@Nullable TwoPersons twoPersons, String access) {
+    if (twoPersons == null) {
+      return access.equalsIgnoreCase("keys") ? Publishing.TWO_FOR_STOPS : Publishing.ONE_PERSON;
+    }
+    return switch (twoPersons) {
+      case TRUE -> Publishing.TWO_PERSONS;
+      case STOPS -> Publishing.TWO_FOR_STOPS;
+      case FALSE -> Publishing.ONE_PERSON;
+    };
   }
 
   @Bean

@@ -109,7 +109,8 @@ class SecurityConfiguration {
   }
 
   private static boolean isStateless(HttpServletRequest request) {
-    return request.getHeader(HttpHeaders.AUTHORIZATION) != null
-        || request.getRequestURI().startsWith("/v1/") && request.getSession(false) == null;
+    return request.getSession(false) == null
+        && (request.getHeader(HttpHeaders.AUTHORIZATION) != null
+            || request.getRequestURI().startsWith("/v1/"));
   }
 }
