@@ -131,7 +131,7 @@ final class CatalogueTable {
         .sql("select sequence, shelf, name, revision, told from catalogue_item")
         .query(
             rs -> {
-              CanonicalJson told = told(rs.getString("told"));
+              CanonicalJson told = json(rs.getString("told"));
               String revision = rs.getString("revision");
               boolean right = Objects.equals(revision, told == null ? null : told.sha256());
               changes
