@@ -2,10 +2,11 @@ package org.standproud.shop;
 
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.scheduling.annotation.EnableScheduling;
+import org.standproud.access.AccessMode;
+import org.standproud.access.AccessProperties;
 import org.standproud.advice.Adviser;
 import org.standproud.audit.records.Records;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -44,23 +45,21 @@ class RuleConfiguration {
       RevisionStore store,
       Records records,
       RulesProperties properties,
-      @Value("${standproud.access}") String access) {
+      AccessProperties access) {
     return new RuleBasePublisher(
         gate,
         store,
         new ActiveRuleBase(),
-        publishing(properties.twoPersons(), access),
+        publishing(properties.twoPersons(), access.access()),
         new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words()),
         new RecordedJobs(records, properties.impact().mostRecords()),
         Clock.systemUTC());
   }
 
-  /**
-   * Where callers show who they are, weakening a stop takes two of them unless the shop says so.
-   */
-  static Publishing publishing(RulesProperties.@Nullable TwoPersons twoPersons, String access) {
+  /** Where callers show keys, weakening a stop takes two persons unless a property decides. */
+  static Publishing publishing(RulesProperties.@Nullable TwoPersons twoPersons, AccessMode access) {
     if (twoPersons == null) {
-      return access.equalsIgnoreCase("keys") ? Publishing.TWO_FOR_STOPS : Publishing.ONE_PERSON;
+      return access == AccessMode.KEYS ? Publishing.TWO_FOR_STOPS : Publishing.ONE_PERSON;
     }
     return switch (twoPersons) {
       case TRUE -> Publishing.TWO_PERSONS;

@@ -10,11 +10,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
@@ -55,6 +58,18 @@ class VerdictFloorTest {
     assertThat(advice.score()).isLessThanOrEqualTo(50);
     assertThat(advice.summary()).contains("No stop in the live rules judged");
     assertThat(Adviser.verdict(without, without.kinds(good), good)).isEqualTo(Verdict.NOT_JUDGED);
+  }
+
+  /** Set-ups of the shop that must not be run, judged by cards none of which is a stop. */
+  @ParameterizedTest
+  @ValueSource(strings = {"03", "04", "08", "12"})
+  void cardsWithoutStopsLetNoBadSetUpRun(String start) {
+    Evidence evidence = EvidenceGathering.of(DemoShop.setup(start));
+    RuleBase without = only("HOLD-010");
+    assertThat(advice(without, evidence).verdict())
+        .isIn(Verdict.DO_NOT_RUN.words(), Verdict.NOT_JUDGED.words());
+    assertThat(Adviser.verdict(without, without.kinds(evidence), evidence))
+        .isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
   }
 
   @Test

@@ -136,6 +136,38 @@ class ForgedLogsTest {
     assertThat(records.verify()).matches(ChainReport::whole);
   }
 
+  @Test
+  void aFindingThatIsTakenOutOrChangedIsFound() {
+    for (String forged :
+        List.of(
+            "update audit_finding set kind = 'pass' where sequence = ? and kind = 'fail'",
+            "delete from audit_finding where sequence = ? and kind = 'fail'")) {
+      assertThat(service.assess(RunningService.seed("03")).statusCode()).isEqualTo(201);
+      Long last = database.queryForObject("select max(sequence) from audit_record", Long.class);
+      List<Object[]> rows =
+          database.query(
+              "select sequence, place, card_id, severity, kind from audit_finding where sequence = ?",
+              (rs, n) ->
+                  new Object[] {
+                    rs.getLong(1), rs.getInt(2), rs.getString(3), rs.getString(4), rs.getString(5)
+                  },
+              last);
+      assertThat(database.update(forged, last)).isPositive();
+      try {
+        assertThat(records.verify().faults())
+            .extracting(ChainFault::kind)
+            .containsExactly(ChainFault.Kind.EDITED);
+      } finally {
+        database.update("delete from audit_finding where sequence = ?", last);
+        database.batchUpdate(
+            "insert into audit_finding (sequence, place, card_id, severity, kind)"
+                + " values (?, ?, ?, ?, ?)",
+            rows);
+      }
+      assertThat(records.verify()).matches(ChainReport::whole);
+    }
+  }
+
   private JsonNode listed(String list, String id) {
     for (JsonNode line : RunningService.json(service.get(list)).path("assessments")) {
       if (line.toString().contains(id)) {

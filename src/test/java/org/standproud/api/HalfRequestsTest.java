@@ -9,6 +9,7 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,9 +61,8 @@ class HalfRequestsTest {
   }
 
   /** More is exported than the buffers on the way hold, so the service meets the broken line. */
-  @ParameterizedTest
-  @ValueSource(strings = {"/v1/audit/chain", "/v1/audit/records"})
-  void anExportThatIsBrokenOffIsNoFault(String path, @TempDir Path records, CapturedOutput log)
+  @Test
+  void anExportThatIsBrokenOffIsNoFault(@TempDir Path records, CapturedOutput log)
       throws IOException {
     try (RunningService service =
         RunningService.start(records, Path.of("rules"), "--standproud.audit.most-exports=1")) {
@@ -74,19 +74,21 @@ class HalfRequestsTest {
                   .statusCode())
           .isEqualTo(200);
       int port = service.caller().port();
-      try (Socket caller = new Socket(InetAddress.getLoopbackAddress(), port)) {
-        caller.setReceiveBufferSize(4096);
-        caller.setSoLinger(true, 0);
-        String head =
-            "GET %s HTTP/1.1\r\nHost: localhost\r\nAccept: application/x-ndjson\r\n\r\n"
-                .formatted(path);
-        caller.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
-        assertThat(caller.getInputStream().read()).isEqualTo('H');
+      for (String path : List.of("/v1/audit/chain", "/v1/audit/records")) {
+        try (Socket caller = new Socket(InetAddress.getLoopbackAddress(), port)) {
+          caller.setReceiveBufferSize(4096);
+          caller.setSoLinger(true, 0);
+          String head =
+              "GET %s HTTP/1.1\r\nHost: localhost\r\nAccept: application/x-ndjson\r\n\r\n"
+                  .formatted(path);
+          caller.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+          assertThat(caller.getInputStream().read()).isEqualTo('H');
+        }
+        // There is room for one, so the export has ended once this is no longer refused.
+        await()
+            .atMost(Duration.ofSeconds(60))
+            .until(() -> service.get("/v1/audit/records?jobOrder=none").statusCode() == 200);
       }
-      // There is room for one, so the export has ended once this is no longer refused.
-      await()
-          .atMost(Duration.ofSeconds(60))
-          .until(() -> service.get("/v1/audit/records?jobOrder=none").statusCode() == 200);
     }
     assertThat(log).doesNotContain("Fault").doesNotContain("ClientAbortException");
   }

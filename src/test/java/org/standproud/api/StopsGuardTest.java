@@ -66,21 +66,21 @@ class StopsGuardTest {
 
       ObjectNode edit = JsonMapper.shared().createObjectNode();
       ObjectNode files = edit.putObject("files");
-      files.putNull("holding/HOLD-005.yaml");
+      files.putNull("holding/HOLD-032.yaml");
       edit.put("note", "too strict");
       HttpResponse<String> proposed = post(ann, PROPOSALS, edit.toString());
       assertThat(proposed.statusCode()).as(proposed.body()).isEqualTo(201);
       JsonNode waits = RunningService.json(proposed);
-      assertThat(waits.get("warnings").toString()).contains("the stop HOLD-005 is taken away");
+      assertThat(waits.get("warnings").toString()).contains("the stop HOLD-032 is taken away");
       String publish = PROPOSALS + "/" + waits.at("/proposal/id").stringValue() + "/publication";
 
-      HttpResponse<String> alone = post(ann, publish, "{\"note\":\"HOLD-005 is too strict\"}");
+      HttpResponse<String> alone = post(ann, publish, "{\"note\":\"HOLD-032 is too strict\"}");
       assertThat(alone.statusCode()).isEqualTo(409);
       assertThat(alone.body()).contains("Somebody else than Ann");
       HttpResponse<String> unnamed = post(bob, publish, "{}");
       assertThat(unnamed.statusCode()).isEqualTo(409);
-      assertThat(unnamed.body()).contains("name each of them", "HOLD-005");
-      String reason = "{\"note\":\"HOLD-005 is covered by HOLD-011\"}";
+      assertThat(unnamed.body()).contains("name each of them", "HOLD-032");
+      String reason = "{\"note\":\"HOLD-032 is covered by HOLD-011\"}";
       HttpResponse<String> shown = post(bob, publish, reason);
       assertThat(shown.statusCode()).isEqualTo(409);
       assertThat(shown.body()).contains("past jobs get another verdict");

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -19,8 +20,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +36,7 @@ import org.standproud.IntegrationTest;
 /** Callers without a key, where keys are wanted: they are refused and hold nobody up. */
 @IntegrationTest
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 @ExtendWith(OutputCaptureExtension.class)
 class StrangersTest {
 
@@ -41,6 +46,7 @@ class StrangersTest {
   private static final String FORM = "application/x-www-form-urlencoded";
 
   private static final Pattern KEY = Pattern.compile("standproud_[0-9a-f]{16}_[A-Za-z0-9_-]{43}");
+  private static final Pattern LENGTH = Pattern.compile("Content-Length: ([0-9]+)");
   private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
   private RunningService service;
@@ -59,28 +65,28 @@ class StrangersTest {
     service.close();
   }
 
-  private Socket half(String path, String type) throws IOException {
+  private Socket half(String call, String type) throws IOException {
     Socket caller = new Socket(InetAddress.getLoopbackAddress(), service.caller().port());
     caller.setSoTimeout(15_000);
     String head =
-        "POST %s HTTP/1.1\r\nHost: localhost\r\nContent-Type: %s\r\nContent-Length: 1000\r\n\r\nk"
-            .formatted(path, type);
+        "%s HTTP/1.1\r\nHost: localhost\r\nContent-Type: %s\r\nContent-Length: 1000\r\n\r\nk"
+            .formatted(call, type);
     caller.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
     return caller;
   }
 
   /** None of the bodies ever ends, so a server that waits for them has no thread left. */
-  private void holdOpen(String path, String type, int refused) throws IOException {
+  private void holdOpen(String call, String type, int status) throws IOException {
     List<Socket> slow = new ArrayList<>();
     try {
       for (int i = 0; i < MANY; i++) {
-        slow.add(half(path, type));
+        slow.add(half(call, type));
       }
       HttpRequest.Builder alive =
           service.caller().to("/actuator/health/liveness").timeout(Duration.ofSeconds(10)).GET();
       assertThat(service.caller().send(alive).statusCode()).isEqualTo(200);
       for (Socket caller : slow.subList(MANY - 20, MANY)) {
-        assertThat(status(caller)).isEqualTo(refused);
+        assertThat(status(caller)).isEqualTo(status);
       }
     } finally {
       for (Socket caller : slow) {
@@ -101,12 +107,48 @@ class StrangersTest {
 
   @Test
   void formsThatNeverEndLeaveTheServiceAnswering() throws IOException {
-    holdOpen("/sign-in", FORM, 429);
+    holdOpen("POST /sign-in", FORM, 429);
   }
 
   @Test
   void refusedBodiesThatNeverEndLeaveTheServiceAnswering() throws IOException {
-    holdOpen("/v1/assessments", "application/json", 401);
+    holdOpen("POST /v1/assessments", "application/json", 401);
+  }
+
+  @Test
+  void bodiesThatAPageDoesNotReadLeaveTheServiceAnswering() throws IOException {
+    holdOpen("GET /sign-in", "application/json", 200);
+  }
+
+  /** The body follows the refusal, and the next request follows the body (RFC 9112, 9.3). */
+  @Test
+  void aRefusalWhoseBodyArrivesLeavesTheConnectionOpen() throws IOException {
+    String body = "x".repeat(20_000);
+    String head =
+        "POST /v1/assessments HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
+            + "Content-Length: %d\r\n\r\n".formatted(body.length());
+    try (Socket caller = new Socket(InetAddress.getLoopbackAddress(), service.caller().port())) {
+      caller.setSoTimeout(15_000);
+      for (int i = 0; i < 2; i++) {
+        caller.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+        assertThat(answered(caller)).startsWith("HTTP/1.1 401");
+        caller.getOutputStream().write(body.getBytes(StandardCharsets.US_ASCII));
+      }
+    }
+  }
+
+  /** Head and body of one answer with a Content-Length. */
+  private static String answered(Socket caller) throws IOException {
+    InputStream in = caller.getInputStream();
+    StringBuilder head = new StringBuilder();
+    int next;
+    while (head.indexOf("\r\n\r\n") < 0 && (next = in.read()) >= 0) {
+      head.append((char) next);
+    }
+    Matcher length = LENGTH.matcher(head);
+    assertThat(length.find()).as(head.toString()).isTrue();
+    in.readNBytes(Integer.parseInt(length.group(1)));
+    return head.toString();
   }
 
   @ParameterizedTest
@@ -166,13 +208,45 @@ class StrangersTest {
   }
 
   @Test
+  void noHostHeaderChoosesWhereAnAssessmentLies() throws IOException {
+    String wanted =
+        "{\"caller\":\"Eve\",\"roles\":[\"caller\"],\"expires\":\"%s\"}"
+            .formatted(Instant.now().plus(Duration.ofDays(1)));
+    HttpRequest.Builder made =
+        service
+            .caller()
+            .to("/v1/access/keys")
+            .header("Authorization", "Bearer " + operator)
+            .header("Content-Type", "application/json")
+            .POST(HttpRequest.BodyPublishers.ofString(wanted));
+    String key = RunningService.json(service.caller().send(made)).get("text").stringValue();
+    byte[] body = RunningService.seed("01").toString().getBytes(StandardCharsets.UTF_8);
+    String head =
+        "POST /v1/assessments HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n"
+            + "Authorization: Bearer "
+            + key
+            + "\r\nContent-Type: application/json\r\nContent-Length: "
+            + body.length
+            + "\r\n\r\n";
+    try (Socket caller = new Socket(InetAddress.getLoopbackAddress(), service.caller().port())) {
+      caller.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+      caller.getOutputStream().write(body);
+      String answer = new String(caller.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(answer).startsWith("HTTP/1.1 201").contains("Location: /v1/assessments/");
+      assertThat(answer).doesNotContain("elsewhere.example");
+    }
+  }
+
+  @Test
   void aFormThatStrangersMaySendIsShort() {
     HttpResponse<String> answer =
         service.caller().post("/sign-in", "key=" + "a".repeat(20_000), FORM);
     assertThat(answer.statusCode()).isEqualTo(413);
   }
 
+  /** Last, because it uses up what this address may try. */
   @Test
+  @Order(Integer.MAX_VALUE)
   void whoTriesKeysIsSlowedAndAKeyThatOpensIsNot() {
     int last = 0;
     for (int i = 0; i < 100 && last != 429; i++) {
@@ -202,7 +276,8 @@ class StrangersTest {
     String session = cookies(in);
     String change = "/v1/access/keys";
     assertThat(send(session, null, change, "{}").statusCode()).isEqualTo(403);
-    assertThat(send(session, "Bearer x", change, "{}").statusCode()).isEqualTo(403);
+    // A key is checked for itself, whatever session comes with it.
+    assertThat(send(session, "Bearer x", change, "{}").statusCode()).isEqualTo(401);
     assertThat(send(session, "Basic eDp5", change, "{}").statusCode()).isEqualTo(403);
     assertThat(send(session, "Basic eDp5", "/draft", "a=b").statusCode()).isEqualTo(403);
   }

@@ -20,6 +20,8 @@ import org.springframework.security.oauth2.jwt.JwtDecoder;
 import org.springframework.security.oauth2.server.resource.authentication.JwtAuthenticationProvider;
 import org.springframework.security.web.firewall.HttpFirewall;
 import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.standproud.access.AccessMode;
+import org.standproud.access.AccessProperties;
 import org.standproud.access.Role;
 import org.standproud.access.journal.AccessJournal;
 import org.standproud.access.keys.KeyRing;

@@ -2,25 +2,23 @@ package org.standproud.api.gate;
 
 import jakarta.servlet.ServletException;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.ByteBuffer;
 import org.apache.catalina.connector.Request;
 import org.apache.catalina.connector.Response;
 import org.apache.catalina.valves.ValveBase;
 import org.apache.coyote.ActionCode;
+import org.apache.tomcat.util.net.ApplicationBufferHandler;
 
 /**
- * Ends a connection whose request was refused while its body still arrives. The server would read
- * the rest for as long as it takes, so that the next request can follow; here only what is on its
- * way already is read, so that the caller sees the answer, and only for so many callers at a time.
+ * Limits how long the rest of a body is read after the request was answered. The server would read
+ * it for as long as it takes, so that the next request can follow on the same connection. Here the
+ * answer is sent first, then the rest is read for a short time and for a few callers at a time; a
+ * connection whose rest does not arrive is closed.
  */
 final class RefusedBodyValve extends ValveBase {
 
-  /**
-   * What a caller may have sent before it could know that it is refused; the server's own limit.
-   */
+  /** What a caller may have sent before it sees that it is refused; the server's own limit. */
   private static final int MOST_BYTES = 2 << 20;
-
-  private static final int PIECE_BYTES = 8_192;
 
   /** How long the rest may take to arrive; common practice, no source. */
   private static final long MOST_NANOS = 2_000_000_000L;
@@ -35,26 +33,27 @@ final class RefusedBodyValve extends ValveBase {
   @Override
   public void invoke(Request request, Response response) throws IOException, ServletException {
     getNext().invoke(request, response);
-    if (request.isAsync() || response.getStatus() < 300 || request.isFinished()) {
+    if (request.isAsync() || request.isFinished()) {
       return;
     }
     response.finishResponse();
-    if (!drained(request)) {
+    if (!isDrained(request)) {
       request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);
     }
   }
 
-  private boolean drained(Request request) {
+  private boolean isDrained(Request request) {
     try (StrangerBodies.Place place = strangers.place(request.getRemoteAddr())) {
       if (place == null) {
         return false;
       }
+      // The stream of the request is closed with the response, so the rest is read below it.
+      org.apache.coyote.Request connection = request.getCoyoteRequest();
+      Discarded piece = new Discarded();
       long end = System.nanoTime() + MOST_NANOS;
-      InputStream in = request.getStream();
-      byte[] piece = new byte[PIECE_BYTES];
       int left = MOST_BYTES;
       while (left > 0 && System.nanoTime() - end < 0) {
-        int read = in.read(piece, 0, Math.min(PIECE_BYTES, left));
+        int read = connection.doRead(piece);
         if (read < 0) {
           return true;
         }
@@ -63,6 +62,27 @@ final class RefusedBodyValve extends ValveBase {
       return false;
     } catch (IOException e) {
       return false;
+    }
+  }
+
+  /** Holds the piece that was read last. */
+  private static final class Discarded implements ApplicationBufferHandler {
+
+    private ByteBuffer buffer = EMPTY_BUFFER;
+
+    @Override
+    public void setByteBuffer(ByteBuffer buffer) {
+      this.buffer = buffer;
+    }
+
+    @Override
+    public ByteBuffer getByteBuffer() {
+      return buffer;
+    }
+
+    @Override
+    public void expand(int size) {
+      // The server reads into a buffer of its own.
     }
   }
 }

@@ -17,6 +17,8 @@ import org.springframework.security.web.authentication.AnonymousAuthenticationFi
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
+import org.standproud.access.AccessMode;
+import org.standproud.access.AccessProperties;
 import org.standproud.access.Role;
 import org.standproud.access.keys.KeyRing;
 
