@@ -12,9 +12,6 @@ import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.standproud.api.problem.ProblemValve;
 import org.standproud.api.problem.WorkLimit;
-import org.standproud.audit.records.AuditProperties;
-import org.standproud.refusal.ConcurrencyLimit;
-import org.standproud.refusal.TooManyExportsException;
 
 /** Filters and server settings of the API. */
 @Configuration(proxyBeanMethods = false)
@@ -33,12 +30,6 @@ class ApiConfiguration {
   WorkLimit workLimit() {
     int most = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
     return new WorkLimit(most, 16 * most, Duration.ofSeconds(10));
-  }
-
-  /** Records are long, and one export may take as long as there are records. */
-  @Bean
-  ConcurrencyLimit exports(AuditProperties properties) {
-    return new ConcurrencyLimit(properties.mostExports(), TooManyExportsException::new);
   }
 
   @Bean

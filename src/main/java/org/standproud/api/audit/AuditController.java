@@ -34,6 +34,7 @@ import org.standproud.assessment.NotReadyException;
 import org.standproud.assessment.acceptance.Signature;
 import org.standproud.audit.Mask;
 import org.standproud.audit.chain.ChainReport;
+import org.standproud.audit.records.AuditProperties;
 import org.standproud.audit.records.RecordExport;
 import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.Records;
@@ -42,6 +43,7 @@ import org.standproud.audit.records.RuleCount;
 import org.standproud.audit.records.RuleUse;
 import org.standproud.refusal.BadParameterException;
 import org.standproud.refusal.ConcurrencyLimit;
+import org.standproud.refusal.TooManyExportsException;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.shop.RuleBaseHolder;
 
@@ -58,6 +60,7 @@ class AuditController {
   private final RuleBaseHolder shelf;
   private final RequestBodies bodies;
 
+  /** Records are long, and one export may take as long as there are records. */
   private final ConcurrencyLimit exports;
 
   AuditController(
@@ -65,8 +68,8 @@ class AuditController {
       Retention retention,
       RuleBaseHolder shelf,
       RequestBodies bodies,
-      ConcurrencyLimit exports) {
-    this.exports = exports;
+      AuditProperties properties) {
+    exports = new ConcurrencyLimit(properties.mostExports(), TooManyExportsException::new);
     this.records = records;
     this.retention = retention;
     this.shelf = shelf;
