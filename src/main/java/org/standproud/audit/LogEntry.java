@@ -7,7 +7,7 @@ import org.standproud.audit.canonical.CanonicalJson;
 
 /**
  * An entry of a log that lies beside the records, such as a publication of rule cards: its digest
- * in the chain, so that nobody can change the log unseen.
+ * in the chain, so that a change of the log is found.
  *
  * @param id its id
  * @param time when the entry was made

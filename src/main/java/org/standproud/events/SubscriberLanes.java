@@ -47,7 +47,7 @@ final class SubscriberLanes {
   /**
    * A place for one sending.
    *
-   * @param subscription who is told
+   * @param subscription the subscriber
    * @return the place, or null if as many are under way as may be; it does not wait
    */
   synchronized @Nullable Place place(UUID subscription) {

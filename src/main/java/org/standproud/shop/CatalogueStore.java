@@ -38,7 +38,7 @@ public final class CatalogueStore implements ChainedLog {
   private volatile CatalogueSnapshot latest = CatalogueSnapshot.NOTHING;
 
   /**
-   * The catalogue in a database, without the chain of records, so that nobody can check it.
+   * The catalogue in a database, without the chain of records, so that it cannot be checked.
    *
    * @param dataSource a database with its tables
    * @param clock gives the time of revisions
@@ -53,7 +53,7 @@ public final class CatalogueStore implements ChainedLog {
    *
    * @param dataSource the database of the records
    * @param chain the chain; null for none
-   * @param clock tells when revisions are made
+   * @param clock the time of a revision
    */
   public CatalogueStore(DataSource dataSource, @Nullable Records chain, Clock clock) {
     this.chain = chain;

@@ -25,7 +25,7 @@ import org.standproud.audit.records.Records;
 import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.JsonNode;
 
-/** Somebody who can write to the database changes who published what, or what the shop owns. */
+/** What is changed in the database past the service is found. */
 @IntegrationTest
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ForgedLogsTest {

@@ -20,7 +20,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Where callers show keys, nobody alone takes the stops out of service. */
+/** Where callers show keys, no one person takes a stop out of service. */
 @IntegrationTest
 @ExtendWith(OutputCaptureExtension.class)
 class StopsGuardTest {

@@ -33,7 +33,7 @@ import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.standproud.IntegrationTest;
 
-/** Callers without a key, where keys are wanted: they are refused and hold nobody up. */
+/** Callers without a key, where keys are wanted: they are refused and hold up no other caller. */
 @IntegrationTest
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)

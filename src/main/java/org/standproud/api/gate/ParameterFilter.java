@@ -47,7 +47,7 @@ final class ParameterFilter extends OncePerRequestFilter {
    *
    * @param refusals answers what is refused
    * @param strangers how many forms are read at a time of callers who have not signed in; null
-   *     where nobody has to sign in
+   *     where no caller has to sign in
    * @param slowest how long a form may take to arrive
    */
   ParameterFilter(
@@ -130,7 +130,7 @@ final class ParameterFilter extends OncePerRequestFilter {
   private void refuse(
       HttpServletRequest request, HttpServletResponse response, RefusalKind kind, String detail)
       throws ServletException, IOException {
-    // The page that says so must not meet the parameters that cannot be read.
+    // The page with the reason must not read the parameters again.
     refusals.unread(
         new ParsedRequest(request, Map.of(), new byte[0]), response, Problems.of(kind, detail));
   }

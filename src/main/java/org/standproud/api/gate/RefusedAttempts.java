@@ -9,7 +9,7 @@ import java.util.Map;
 
 /**
  * How often a key that opens nothing may be shown from one address. A key cannot be guessed; this
- * keeps who tries from filling the journal, and makes the attempt plain in it. A key that opens is
+ * keeps such attempts from filling the journal, and shows them in it. A key that opens is
  * never refused for what others at its address tried.
  */
 final class RefusedAttempts {
@@ -35,7 +35,7 @@ final class RefusedAttempts {
   /**
    * No attempts yet.
    *
-   * @param clock tells the time
+   * @param clock the clock that refills
    */
   RefusedAttempts(TimeMeter clock) {
     this.clock = clock;

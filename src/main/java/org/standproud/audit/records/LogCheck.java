@@ -7,7 +7,7 @@ import org.standproud.audit.chain.ChainCheck;
 import org.standproud.audit.chain.ChainFault.Kind;
 
 /**
- * Compares a log beside the records with what the chain says of it. Entries from before the log was
+ * Compares a log beside the records with its digests in the chain. Entries from before the log was
  * chained have nothing to be compared with. Not safe for use by several threads.
  */
 final class LogCheck {
@@ -40,7 +40,7 @@ final class LogCheck {
     chained.put(entry.place(), new Chained(record, entry.digest()));
   }
 
-  /** Tells what does not agree. */
+  /** Reports what does not agree. */
   void finish(ChainCheck check) {
     if (chained.isEmpty()) {
       return;

@@ -51,7 +51,7 @@ public final class RevisionLog implements RevisionStore, ChainedLog {
   private final @Nullable Records chain;
 
   /**
-   * Opens the log without the chain of records, so that nobody can check it.
+   * Opens the log without the chain of records, so that it cannot be checked.
    *
    * @param dataSource a database with the audit tables
    * @param archive where their cards are kept, in the same database
