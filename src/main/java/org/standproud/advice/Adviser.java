@@ -148,8 +148,7 @@ public final class Adviser {
   }
 
   private static String floor(Verdict verdict, Evidence evidence) {
-    String begins =
-        verdict == Verdict.DO_NOT_RUN ? "Do not run. " : "Can't tell, so don't run. ";
+    String begins = verdict == Verdict.DO_NOT_RUN ? "Do not run. " : "Can't tell, so don't run. ";
     return begins + VerdictFloor.reason(evidence);
   }
 

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A fault as it may stand in the log. The message of an exception can repeat what a caller sent,
- * and a line break in it would begin a forged line of the log; so control characters are
- * written as escapes. The stack stays as it is.
+ * and a line break in it would begin a forged line of the log; so control characters are written as
+ * escapes. The stack stays as it is.
  */
 public final class LoggedFault extends Exception {
 

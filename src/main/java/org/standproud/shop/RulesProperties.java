@@ -14,8 +14,8 @@ import org.standproud.settings.SettingRefused;
  *     revisions are kept with the records
  * @param folder when the folder is read: never, start (and when POST /v1/rules/reload asks for it)
  *     or watch
- * @param twoPersons whether another person than the author has to publish: true, false, or stops for
- *     cards that remove or weaken a stop; empty means stops where callers show keys, else false
+ * @param twoPersons whether another person than the author has to publish: true, false, or stops
+ *     for cards that remove or weaken a stop; empty means stops where callers show keys, else false
  * @param followEvery how soon what another replica published serves here too
  * @param largestEdit most characters in a change of cards sent to the service
  * @param impact how past jobs are judged again

@@ -9,8 +9,8 @@ import java.util.Map;
 
 /**
  * How often a key that opens nothing may be shown from one address. A key cannot be guessed; this
- * keeps such attempts from filling the journal, and shows them in it. A key that opens is
- * never refused for what others at its address tried.
+ * keeps such attempts from filling the journal, and shows them in it. A key that opens is never
+ * refused for what others at its address tried.
  */
 final class RefusedAttempts {
 
