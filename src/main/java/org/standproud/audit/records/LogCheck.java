@@ -56,7 +56,7 @@ final class LogCheck {
             check.fault(Kind.EDITED, entry.record(), which(place) + " is not as it was entered");
           }
         });
-    long last = chained.get(chained.lastKey()).record();
+    long last = chained.values().stream().mapToLong(Chained::record).max().orElseThrow();
     before.tailMap(chained.firstKey()).keySet().stream()
         .filter(place -> !chained.containsKey(place))
         .forEach(place -> check.fault(Kind.INSERTED, last, which(place) + " was not entered so"));
