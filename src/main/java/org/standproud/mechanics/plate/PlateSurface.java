@@ -32,6 +32,7 @@ public final class PlateSurface {
   private final PlateInput stock;
   private final double modulusPa;
   private final Map<Long, double[]> nodes = new ConcurrentHashMap<>();
+  private final Map<Long, double[][]> neighbours = new ConcurrentHashMap<>();
 
   /**
    * A standing stock.
@@ -64,10 +65,11 @@ public final class PlateSurface {
     for (int k = 0; k < NUMBERS; k++) {
       corner[k] = 0;
     }
+    double[][] near = near(shiftFrom, tiltFrom);
     for (int i = 0; i < 4; i++) {
       for (int j = 0; j < 4; j++) {
         double weight = across[i] * up[j];
-        double[] node = node(shiftFrom + i, tiltFrom + j);
+        double[] node = near[4 * i + j];
         for (int k = 0; k < NUMBERS; k++) {
           corner[k] += weight * node[k];
         }
@@ -91,10 +93,27 @@ public final class PlateSurface {
     };
   }
 
+  /** Four nodes each way from one of them on. */
+  private double[][] near(int shiftFrom, int tiltFrom) {
+    Long key = key(shiftFrom, tiltFrom);
+    double[][] near = neighbours.get(key);
+    if (near == null) {
+      near = new double[16][];
+      for (int k = 0; k < near.length; k++) {
+        near[k] = node(shiftFrom + k / 4, tiltFrom + k % 4);
+      }
+      neighbours.put(key, near);
+    }
+    return near;
+  }
+
+  private static Long key(int shift, int tilt) {
+    return ((long) shift << 32) ^ (tilt & 0xffffffffL);
+  }
+
   private double[] node(int shift, int tilt) {
-    long key = ((long) shift << 32) ^ (tilt & 0xffffffffL);
     return nodes.computeIfAbsent(
-        key, k -> solved(Math.exp(shift * SHIFT_STEP), Math.exp(tilt * TILT_STEP)));
+        key(shift, tilt), k -> solved(Math.exp(shift * SHIFT_STEP), Math.exp(tilt * TILT_STEP)));
   }
 
   private double[] solved(double translationNPerM2, double rotationNPerRad) {

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.vibration;
 
+import java.util.Arrays;
 import org.standproud.mechanics.OutsideValidity;
 
 /**
@@ -55,52 +56,97 @@ public final class ChatterDepth {
     for (int m = 0; m < modes; m++) {
       softest = Math.min(softest, stiffness[m]);
     }
-    double side = factor > 0 ? -1 : 1;
     double[] perHz = new double[modes];
     double[] give = new double[modes];
     for (int m = 0; m < modes; m++) {
       perHz[m] = 1 / hz[m];
       give[m] = 1 / stiffness[m];
     }
+    Side side = new Side(factor, teeth * revPerS);
     for (int m = 0; m < modes; m++) {
       // Ten times as stiff a mode limits at ten times the depth.
-      if (stiffness[m] > 10 * softest) {
-        continue;
-      }
-      double before = 0;
-      double wavesBefore = Double.NaN;
-      for (int i = 0; i < POINTS; i++) {
-        double f = hz[m] * (1 + side * damping * AWAY[i]);
-        if (f <= 0) {
-          break;
-        }
-        double re = 0;
-        double im = 0;
-        for (int k = 0; k < modes; k++) {
-          double r = f * perHz[k];
-          double spring = 1 - r * r;
-          double damper = 2 * damping * r;
-          double compliance = give[k] / (spring * spring + damper * damper);
-          re += spring * compliance;
-          im -= damper * compliance;
-        }
-        double inverse = factor * re;
-        if (inverse > 0 || before > 0) {
-          // M = 1/L = -a G; eps = pi - 2 atan2(Im M, -Re M), as in StabilityLobes.
-          double phase = Math.PI - 2 * atan2(-factor * im, inverse);
-          double waves = f / (teeth * revPerS) - phase / (2 * Math.PI);
-          if (Math.max(inverse, before) > most && !Double.isNaN(wavesBefore)) {
-            most = Math.max(most, crossing(wavesBefore, waves, before, inverse));
-          }
-          wavesBefore = waves;
-        } else {
-          wavesBefore = Double.NaN;
-        }
-        before = inverse;
+      if (stiffness[m] <= 10 * softest) {
+        most = side.most(most, hz[m], damping, perHz, give);
       }
     }
     double inverseDepth = most * teeth * tangentialPa / (2 * Math.PI);
     return 1 / Math.max(1 / StabilityLobes.CAP_M, inverseDepth);
+  }
+
+  /** The side of a mode that limits, looked at point by point. */
+  private static final class Side {
+    private final double factor;
+    private final double side;
+    private final double toothHz;
+    private final double[] f = new double[POINTS];
+    private final double[] re = new double[POINTS];
+    private final double[] im = new double[POINTS];
+    private final double[] inverse = new double[POINTS];
+
+    Side(double factor, double toothHz) {
+      this.factor = factor;
+      this.side = factor > 0 ? -1 : 1;
+      this.toothHz = toothHz;
+    }
+
+    /** The greatest inverse depth of what is known and of what lies beside one mode. */
+    double most(double known, double hz, double damping, double[] perHz, double[] give) {
+      int points = respond(hz, damping, perHz, give);
+      double most = known;
+      // Waves at the point before, worked out only where they can matter.
+      double wavesBefore = Double.NaN;
+      for (int i = 1; i < points; i++) {
+        if (Math.max(inverse[i], inverse[i - 1]) > most && hasWaves(i - 1)) {
+          double before = Double.isNaN(wavesBefore) ? waves(i - 1) : wavesBefore;
+          wavesBefore = waves(i);
+          most = Math.max(most, crossing(before, wavesBefore, inverse[i - 1], inverse[i]));
+        } else {
+          wavesBefore = Double.NaN;
+        }
+      }
+      return most;
+    }
+
+    /** The response at every point; how many points have a frequency. */
+    private int respond(double hz, double damping, double[] perHz, double[] give) {
+      int points = 0;
+      while (points < POINTS && hz * (1 + side * damping * AWAY[points]) > 0) {
+        f[points] = hz * (1 + side * damping * AWAY[points]);
+        points++;
+      }
+      Arrays.fill(re, 0);
+      Arrays.fill(im, 0);
+      for (int k = 0; k < perHz.length; k++) {
+        add(f, perHz[k], give[k], damping, re, im);
+      }
+      for (int i = 0; i < points; i++) {
+        inverse[i] = factor * re[i];
+      }
+      return points;
+    }
+
+    private static void add(
+        double[] f, double perHz, double give, double damping, double[] re, double[] im) {
+      for (int i = 0; i < POINTS; i++) {
+        double r = f[i] * perHz;
+        double spring = 1 - r * r;
+        double damper = 2 * damping * r;
+        double compliance = give / (spring * spring + damper * damper);
+        re[i] += spring * compliance;
+        im[i] -= damper * compliance;
+      }
+    }
+
+    /** Whether a point limits, or the one before it does. */
+    private boolean hasWaves(int i) {
+      return inverse[i] > 0 || i > 0 && inverse[i - 1] > 0;
+    }
+
+    /** M = 1/L = -a G; eps = pi - 2 atan2(Im M, -Re M), as in StabilityLobes. */
+    private double waves(int i) {
+      double phase = Math.PI - 2 * atan2(-factor * im[i], inverse[i]);
+      return f[i] / toothHz - phase / (2 * Math.PI);
+    }
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.engagement.Arc;
@@ -39,6 +40,7 @@ public final class DrawnPlate {
   private final double[][] hz;
   private final double[][] stiffness;
   private final double[] flexibility;
+  private final DoubleUnaryOperator acrossByRatio;
 
   DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
     this.cut = cut;
@@ -47,6 +49,8 @@ public final class DrawnPlate {
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
+    Arc arc = cut.forces().steadyArc();
+    this.acrossByRatio = DirectionalFactors.acrossByRatio(arc.entryRad(), arc.exitRad());
     PlateSurface surface = plates.surface(stock(cutting));
     double[] corner = new double[1 + 2 * PlateSurface.MODES];
     for (int draw = 0; draw < n; draw++) {
@@ -65,7 +69,12 @@ public final class DrawnPlate {
    *     formulas
    */
   public static Optional<DrawnPlate> of(Setup setup) {
-    Optional<DrawnCut> cut = DrawnCut.of(setup, JointSample.of(setup));
+    return of(setup, JointSample.of(setup));
+  }
+
+  /** The same in other draws. */
+  static Optional<DrawnPlate> of(Setup setup, JointSample sample) {
+    Optional<DrawnCut> cut = DrawnCut.of(setup, sample);
     if (cut.isPresent()
         && Engagement.of(setup.stock(), setup.cutter(), setup.cut())
             instanceof Engagement.Cutting cutting) {
@@ -136,7 +145,14 @@ public final class DrawnPlate {
 
   /** First natural frequency in Hz. */
   public double firstHz(int draw) {
-    return hz[draw] == null ? Double.NaN : Arrays.stream(hz[draw]).min().orElseThrow();
+    if (hz[draw] == null) {
+      return Double.NaN;
+    }
+    double first = Double.POSITIVE_INFINITY;
+    for (double mode : hz[draw]) {
+      first = Math.min(first, mode);
+    }
+    return first;
   }
 
   /** Swing under the blows of the teeth in m. */
@@ -168,7 +184,7 @@ public final class DrawnPlate {
             stiffness[draw],
             PlateSurface.MODES,
             damping(draw),
-            factors(draw).yy(),
+            acrossByRatio.applyAsDouble(radialRatio(draw)),
             tangentialPa(draw),
             setup.cutter().teeth(),
             revPerS);
@@ -190,7 +206,11 @@ public final class DrawnPlate {
 
   private DirectionalFactors factors(int draw) {
     Arc arc = cut.forces().steadyArc();
-    return DirectionalFactors.of(arc.entryRad(), arc.exitRad(), Math.min(3, cut.radialRatio(draw)));
+    return DirectionalFactors.of(arc.entryRad(), arc.exitRad(), radialRatio(draw));
+  }
+
+  private double radialRatio(int draw) {
+    return Math.min(3, cut.radialRatio(draw));
   }
 
   /** Mean tangential force over the mean chip section of the same draw, in Pa. */
