@@ -55,8 +55,8 @@ public record ComparedSetups(
     Wording wording = new Wording(before.units());
     return new ComparedSetups(
         SetupFields.changes(before, after),
-        Adviser.verdict(was.findings(), from).words(),
-        Adviser.verdict(is.findings(), to).words(),
+        Adviser.verdict(was, from).words(),
+        Adviser.verdict(is, to).words(),
         Score.of(was.findings(), HoldReserve.of(from)).whole(),
         Score.of(is.findings(), HoldReserve.of(to)).whole(),
         moves(was.cards(), is.cards(), wording));

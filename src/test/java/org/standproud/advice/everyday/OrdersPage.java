@@ -9,17 +9,17 @@ final class OrdersPage {
 
   private static final String HEAD =
       """
-# Orders of the trade
+      # Orders of the trade
 
-Written by `OrdersTest`; after a change to cards, mechanics or advice write it anew and read \
-what changed:
+      Written by `OrdersTest`; after a change to cards, mechanics or advice write it anew and read \
+      what changed:
 
-    mvn test -Dtest=OrdersTest -Dpages.write=true
+          mvn test -Dtest=OrdersTest -Dpages.write=true
 
-Each order says which of two set-ups a practitioner prefers, and is tried on a grid of \
-everyday set-ups: the better one must score strictly higher. Common practice, no source. \
-Scores are not rounded; [scoring.md](scoring.md) says how they are made.
-""";
+      Each order says which of two set-ups a practitioner prefers, and is tried on a grid of \
+      everyday set-ups: the better one must score strictly higher. Common practice, no source. \
+      Scores are not rounded; [scoring.md](scoring.md) says how they are made.
+      """;
 
   /**
    * A part of an order that mechanics does not bear out.
