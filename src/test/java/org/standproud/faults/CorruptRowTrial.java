@@ -17,8 +17,11 @@ import tools.jackson.databind.JsonNode;
 final class CorruptRowTrial implements Trial {
 
   private static final int RECORDS = 6;
-  private static final int ALTERED = 2;
-  private static final int SPOILT = 4;
+
+  /** Which of the assessments, counted from 0. */
+  private static final int ALTERED = 1;
+
+  private static final int SPOILT = 3;
 
   @Override
   public void run(Path work, Figures figures) throws Exception {
@@ -29,37 +32,49 @@ final class CorruptRowTrial implements Trial {
       }
       service.stop();
     }
-    damage(work);
+    List<Integer> places = damage(work);
     try (ServiceProcess service = ServiceProcess.start(work, "-Xmx300m")) {
-      look(service.caller(), answers, figures);
+      look(service.caller(), answers, places.get(ALTERED), places.get(SPOILT), figures);
     }
   }
 
-  private static void damage(Path work) {
+  /** Places of the assessments in the chain, which holds more than them. */
+  private static List<Integer> damage(Path work) {
     JdbcClient client =
         JdbcClient.create(
             new DriverManagerDataSource("jdbc:h2:file:" + work.resolve("standproud")));
-    StoredTexts.change(client, ALTERED, text -> text.replace("\"TLW-0101\"", "\"TLW-9999\""));
-    StoredTexts.cut(client, SPOILT, 100);
+    List<Integer> places =
+        client
+            .sql("select sequence from audit_record where record_type = 'assessment' order by 1")
+            .query(Integer.class)
+            .list();
+    StoredTexts.change(
+        client, places.get(ALTERED), text -> text.replace("\"TLW-0101\"", "\"TLW-9999\""));
+    StoredTexts.cut(client, places.get(SPOILT), 100);
+    return places;
   }
 
   private static void look(
-      RunningService.Caller shop, List<HttpResponse<String>> answers, Figures figures) {
+      RunningService.Caller shop,
+      List<HttpResponse<String>> answers,
+      int altered,
+      int spoilt,
+      Figures figures) {
     JsonNode chain = RunningService.json(shop.get("/v1/audit/verification"));
     List<Integer> named = new ArrayList<>();
     chain.get("faults").forEach(fault -> named.add(fault.get("first").intValue()));
     figures.put("records", RECORDS);
-    figures.put("damaged", ALTERED + " and " + SPOILT);
+    figures.put("damaged", altered + " and " + spoilt);
     figures.put("named-by-proof", named.toString());
-    assertThat(named).contains(ALTERED, SPOILT).isSubsetOf(ALTERED, SPOILT);
+    assertThat(named).contains(altered, spoilt).isSubsetOf(altered, spoilt);
     int served = 0;
     for (int i = 0; i < RECORDS; i++) {
       HttpResponse<String> now =
           shop.get(answers.get(i).headers().firstValue("Location").orElseThrow());
-      if (i + 1 == SPOILT) {
+      if (i == SPOILT) {
         figures.put("spoilt-answered", now.statusCode());
         assertThat(now.body()).contains("/problems/");
-      } else if (i + 1 != ALTERED) {
+      } else if (i != ALTERED) {
         assertThat(now.body()).isEqualTo(answers.get(i).body());
         served++;
       }

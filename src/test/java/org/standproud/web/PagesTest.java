@@ -452,10 +452,12 @@ class PagesTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void everySheetHasOneOrTwoPagesWithAllFontsInsideAndAllWordsOnThePaper(String name)
+  void everySheetHasOneOrTwoPagesWithAllFontsInsideAndAllFindingsOnThePaper(String name)
       throws Exception {
     String id = assessed(SeedSetups.json(name));
-    try (PDDocument sheet = sheet(id, "a4")) {
+    Matcher cards =
+        Pattern.compile("\"card\":\"([A-Z]+-[0-9]+)\"").matcher(page("/v1/assessments/" + id));
+    try (PDDocument sheet = sheet(id, name.startsWith("0") ? "a4" : "letter")) {
       assertThat(sheet.getNumberOfPages()).isBetween(1, 2);
       for (PDPage page : sheet.getPages()) {
         for (COSName font : page.getResources().getFontNames()) {
@@ -476,19 +478,9 @@ class PagesTest {
           .contains("Keep guards in place")
           .contains(SeedSetups.setup(name).job().jobOrder())
           .contains("Rules ");
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void everyFindingIsOnTheSheetInFullOrByTheIdOfItsCard(String name) throws Exception {
-    String id = assessed(SeedSetups.json(name));
-    Matcher cards =
-        Pattern.compile("\"card\":\"([A-Z]+-[0-9]+)\"").matcher(page("/v1/assessments/" + id));
-    try (PDDocument sheet = sheet(id, "letter")) {
-      String text = new PDFTextStripper().getText(sheet).replaceAll("\\s+", " ").replace("- ", "-");
+      String line = text.replaceAll("\\s+", " ").replace("- ", "-");
       while (cards.find()) {
-        assertThat(text).contains(cards.group(1));
+        assertThat(line).contains(cards.group(1));
       }
     }
   }

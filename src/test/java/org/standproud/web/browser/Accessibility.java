@@ -24,8 +24,16 @@ record Accessibility(List<String> violations, double leastContrast, long measure
 
   /** Looks at the page that is open. */
   static Accessibility of(Browser browser) {
-    Results results =
-        new AxeBuilder().withTags(LEVELS).setLegacyMode(true).analyze(browser.driver());
+    return of(new AxeBuilder().withTags(LEVELS), browser);
+  }
+
+  /** Looks at what depends on colours and on the width of the window alone. */
+  static Accessibility ofLook(Browser browser) {
+    return of(new AxeBuilder().withRules(List.of(CONTRAST, "target-size")), browser);
+  }
+
+  private static Accessibility of(AxeBuilder checker, Browser browser) {
+    Results results = checker.setLegacyMode(true).analyze(browser.driver());
     if (results.isErrored()) {
       throw new IllegalStateException(results.getErrorMessage());
     }

@@ -29,7 +29,9 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Browser implements AutoCloseable {
 
   private static final Path SCREENS = Path.of("target", "screens");
+  private static final boolean PICTURES = Boolean.getBoolean("screens.keep");
   private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final Duration GLANCE = Duration.ofMillis(50);
 
   /**
    * A page that is refused on purpose is no fault of the page, nor is a request given up because
@@ -208,7 +210,7 @@ final class Browser implements AutoCloseable {
 
   /** Waits until it is so; for what a page fetches by itself. */
   void until(Function<Browser, Boolean> so) {
-    new WebDriverWait(driver, PATIENCE)
+    new WebDriverWait(driver, PATIENCE, GLANCE)
         // A page that goes while it is asked answers with several kinds of this.
         .ignoring(WebDriverException.class)
         .until(d -> so.apply(this));
@@ -235,14 +237,23 @@ final class Browser implements AutoCloseable {
         "document.documentElement.scrollWidth - document.documentElement.clientWidth");
   }
 
-  /** Keeps a picture of the whole page under target/screens. */
+  /** Keeps a picture of the whole page under target/screens, if pictures are asked for. */
   void keep(String name) {
-    picture(name, true);
+    if (PICTURES) {
+      picture(name, true);
+    }
   }
 
-  /** Keeps a picture of what the window shows under target/screens. */
+  /** Keeps a picture of what the window shows under target/screens, if pictures are asked for. */
   void keepWindow(String name) {
-    picture(name, false);
+    if (PICTURES) {
+      picture(name, false);
+    }
+  }
+
+  /** Keeps a picture of the whole page of a test that failed. */
+  void keepFailed(String name) {
+    picture("failed-" + name, true);
   }
 
   private void picture(String name, boolean whole) {

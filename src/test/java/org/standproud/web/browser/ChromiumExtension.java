@@ -59,7 +59,7 @@ final class ChromiumExtension
   public void afterEach(ExtensionContext context) {
     Browser browser = sitting(context).browser;
     if (context.getExecutionException().isPresent()) {
-      browser.keep("failed-" + context.getRequiredTestMethod().getName());
+      browser.keepFailed(context.getRequiredTestMethod().getName());
     } else {
       browser.refuseComplaints();
     }
