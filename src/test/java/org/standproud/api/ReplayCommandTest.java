@@ -23,7 +23,10 @@ import tools.jackson.databind.json.JsonMapper;
 @IntegrationTest
 class ReplayCommandTest {
 
-  private static final Path CARD = Path.of("reach/REACH-001.yaml");
+  private static final Path CARD = Path.of("holding/HOLD-015.yaml");
+
+  /** Without a stop that judges the hold nothing is promised. */
+  private static final Path HOLD = Path.of("holding/HOLD-011.yaml");
 
   private @TempDir Path audit;
   private @TempDir Path rules;
@@ -35,7 +38,7 @@ class ReplayCommandTest {
     put("severity: caution");
     JsonNode answer;
     try (RunningService service = RunningService.start(audit, rules)) {
-      answer = RunningService.json(service.assess(RunningService.seed("11")));
+      answer = RunningService.json(service.assess(RunningService.seed("09")));
     }
     String id = answer.get("id").stringValue();
     assertThat(answer.get("verdict").stringValue()).isEqualTo("run with care");
@@ -55,7 +58,7 @@ class ReplayCommandTest {
     JsonNode today = JsonMapper.shared().readTree(said);
     assertThat(today.at("/recorded/verdict").stringValue()).isEqualTo("run with care");
     assertThat(today.at("/now/verdict").stringValue()).isEqualTo("do not run");
-    assertThat(today.get("findings").toString()).contains("REACH-001");
+    assertThat(today.get("findings").toString()).contains("HOLD-015");
 
     assertThat(audit("replay", id, "--at", revision(answer))).as(said).isZero();
     assertThat(audit("replay", id, "--at", "0".repeat(64))).isEqualTo(2);
@@ -83,8 +86,9 @@ class ReplayCommandTest {
   }
 
   private void put(String severity) throws IOException {
-    String card = Files.readString(Path.of("rules").resolve(CARD));
     Files.createDirectories(rules.resolve(CARD).getParent());
-    Files.writeString(rules.resolve(CARD), card.replace("severity: stop", severity));
+    Files.writeString(rules.resolve(HOLD), Files.readString(Path.of("rules").resolve(HOLD)));
+    String card = Files.readString(Path.of("rules").resolve(CARD));
+    Files.writeString(rules.resolve(CARD), card.replace("severity: caution", severity));
   }
 }
