@@ -41,11 +41,28 @@ public enum Subject {
       "holding.contact.JointStiffness",
       "holding.contact.ElasticRoot"),
   /** The standing plate. */
-  PLATE("Plate", "plate.CantileverPlate", "plate.StandingStock"),
+  PLATE(
+      "Plate",
+      "plate.CantileverPlate",
+      "plate.StandingStock",
+      "plate.GrippedFoot",
+      "plate.PlateOnFoot"),
   /** Forced and self-excited vibration. */
-  VIBRATION("Vibration", "vibration.ForcedResponse", "vibration.StabilityLobes"),
+  VIBRATION(
+      "Vibration",
+      "vibration.ForcedResponse",
+      "vibration.StabilityLobes",
+      "vibration.CoupledCut",
+      "vibration.FlankDamping",
+      "vibration.CoupledSwing"),
   /** Bending of the cutter. */
-  CUTTER("Cutter", "cutter.SteppedCantilever", "cutter.CutterBeam", "cutter.ChipThinning"),
+  CUTTER(
+      "Cutter",
+      "cutter.SteppedCantilever",
+      "cutter.CutterBeam",
+      "cutter.ChipThinning",
+      "tooltip.ToolOnSpindle",
+      "tooltip.SpindleNose"),
   /** Feed drive and table. */
   DRIVE("Feed drive", "drive.ClimbPull", "drive.TableLurch"),
   /** Travel of the machine and what would meet on the way. */
