@@ -34,7 +34,10 @@ public final class PlateOnFoot {
   /** Share of the tipping moment at which the root hands a load on to its neighbours. */
   private static final double PLASTIC = 0.9;
 
-  private static final int HALVINGS = 5;
+  private static final int HALVINGS = 9;
+
+  /** Softening of a metre that its load would tip. */
+  private static final double LOOSE = 1e3;
 
   private final double stickOutM;
   private final double lengthM;
@@ -306,7 +309,7 @@ public final class PlateOnFoot {
         place, youngPa, stuck.softened(softening).onJaws(jawsM2PerN, rockPerN));
   }
 
-  /** Softening of the most loaded metre of a root; one where even the share of it all tips it. */
+  /** Softening of the most loaded metre of a root; {@link #LOOSE} where its load tips it. */
   private double local(
       Place place,
       double youngPa,
@@ -318,7 +321,7 @@ public final class PlateOnFoot {
     double moment = Math.abs(load[1] * forceN);
     double scale = forceN * (moment > mostM ? mostM / moment : 1);
     double softening = foot.softening(load[0] * scale, load[1] * scale);
-    return Double.isNaN(softening) ? 1 : softening;
+    return Double.isNaN(softening) ? LOOSE : softening;
   }
 
   /**

@@ -190,7 +190,7 @@ public record TapRecording(double[] samples, double ratePerS) {
     int last = -blocks;
     int apart = Math.max(1, (int) (APART_S * ratePerS / step));
     for (int b = 0; b < blocks; b++) {
-      boolean rises = b == 0 || loud[b] > 1.5 * loud[b - 1] || loud[b - 1] < level;
+      boolean rises = b == 0 || loud[b] > 1.5 * loud[b - 1];
       if (loud[b] >= level && rises && b - last >= apart) {
         blows.add(peakIn(signal, b * step, Math.min(signal.length, (b + 2) * step)));
         last = b;
