@@ -47,13 +47,18 @@ public final class ClampedFoot {
     double step = depthM / GrippedFoot.ELEMENTS;
     this.area = new double[NODES];
     for (int i = 0; i < NODES; i++) {
-      int fromEnd = Math.min(i, NODES - 1 - i);
-      area[i] = step * (fromEnd < END_WEIGHTS.length ? END_WEIGHTS[fromEnd] : 1);
+      area[i] = step * weight(i);
     }
     double up = onLine() ? (foot.gripM() - foot.lineDepthM()) / step : 0;
     this.lineNode = Math.min(NODES - 2, (int) up);
     this.lineUp = up - lineNode;
     this.rest = new State();
+  }
+
+  /** Share of an element that bears at a node. */
+  static double weight(int node) {
+    int fromEnd = Math.min(node, NODES - 1 - node);
+    return fromEnd < END_WEIGHTS.length ? END_WEIGHTS[fromEnd] : 1;
   }
 
   static Optional<ClampedFoot> of(GrippedFoot foot) {

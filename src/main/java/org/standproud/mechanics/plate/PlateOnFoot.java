@@ -29,7 +29,7 @@ public final class PlateOnFoot {
   private static final double MODAL_PIECE = 8;
 
   /** Modes of each symmetry. */
-  private static final int MODES_EACH = 3;
+  static final int MODES_EACH = 3;
 
   /** Share of the tipping moment at which the root hands a load on to its neighbours. */
   private static final double PLASTIC = 0.9;
@@ -325,6 +325,25 @@ public final class PlateOnFoot {
   }
 
   /**
+   * Give and modes at a point, the modes of the even half first and in order within each half.
+   *
+   * @param place where
+   * @param youngPa Young's modulus, Pa
+   * @param densityKgPerM3 density, kg/m3
+   * @param root the root
+   * @param numbers filled: give in m/N, then the frequencies in Hz, then the stiffnesses in N/m
+   */
+  void seen(
+      Place place, double youngPa, double densityKgPerM3, RootStiffness root, double[] numbers) {
+    numbers[0] = flexibilityMPerN(place, youngPa, root);
+    List<Mode> modes = byHalf(place, youngPa, densityKgPerM3, root);
+    for (int m = 0; m < modes.size(); m++) {
+      numbers[1 + m] = modes.get(m).frequencyHz();
+      numbers[1 + modes.size() + m] = modes.get(m).stiffnessNPerM();
+    }
+  }
+
+  /**
    * The lowest modes of both symmetries as seen at a point, in order of frequency.
    *
    * @param place where
@@ -333,6 +352,13 @@ public final class PlateOnFoot {
    * @param root the root for small motions
    */
   public List<Mode> modes(
+      Place place, double youngPa, double densityKgPerM3, RootStiffness root) {
+    List<Mode> modes = byHalf(place, youngPa, densityKgPerM3, root);
+    modes.sort(Comparator.comparingDouble(Mode::frequencyHz));
+    return modes;
+  }
+
+  private List<Mode> byHalf(
       Place place, double youngPa, double densityKgPerM3, RootStiffness root) {
     double d = bendingNM(youngPa);
     double unit = Math.sqrt(d / (densityKgPerM3 * thicknessM)) / (stickOutM * stickOutM);
@@ -350,7 +376,6 @@ public final class PlateOnFoot {
         modes.add(new Mode(omega / (2 * Math.PI * Math.sqrt(shear)), stiffness / shear));
       }
     }
-    modes.sort(Comparator.comparingDouble(Mode::frequencyHz));
     return modes;
   }
 }

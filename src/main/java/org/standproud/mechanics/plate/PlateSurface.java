@@ -2,44 +2,49 @@ package org.standproud.mechanics.plate;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.standproud.setup.Band;
 
 /**
- * One standing stock on any root: how its top corner gives and rings, interpolated over the
- * stiffness of the root.
+ * One standing stock on any root: how its top corner gives and rings, interpolated over what the
+ * root gives.
  *
- * <p>The logarithms of flexibility, frequencies and modal stiffnesses are worked out at nodes of
- * the logarithms of both root stiffnesses, as they are needed, and joined by cubics through the
- * four nearest nodes each way. Modulus and density go in exactly: with the root stiffnesses over
- * the modulus given, flexibility goes with 1/E and frequencies with the root of E. Between nodes it
- * misses the full give and the first frequency by less than three hundredths (in the tests). Shared
- * by threads.
+ * <p>The logarithms of flexibility, frequencies and modal stiffnesses are worked out at nodes as
+ * they are needed: over the logarithms of what the root turns and shifts by cubics through the four
+ * nearest nodes, over the depth about which it turns by straight lines. Modulus and density go in
+ * exactly: with what the root gives times the modulus given, flexibility goes with 1/E and
+ * frequencies with the root of E. Between nodes it misses the full give and the first frequency by
+ * less than three hundredths (in the tests). Shared by threads.
  */
 public final class PlateSurface {
 
-  /** Modes of each symmetry. */
-  private static final int MODES_EACH = 3;
-
-  /** Modes in all. */
-  public static final int MODES = 2 * MODES_EACH;
+  /** Modes in all, those of the even half first. */
+  public static final int MODES = 2 * PlateOnFoot.MODES_EACH;
 
   /** Flexibility, frequencies, modal stiffnesses. */
   private static final int NUMBERS = 1 + 2 * MODES;
 
-  private static final double TILT_STEP = Math.log(10) / 2;
+  private static final double TURN_STEP = Math.log(10) / 2;
   private static final double SHIFT_STEP = Math.log(10);
 
-  private final PlateInput stock;
+  /** Step of the depth about which the root turns, in stick-outs. */
+  private static final double DEPTH_STEP = 0.1;
+
+  private final PlateOnFoot plate;
+  private final PlateOnFoot.Place corner;
+  private final double stickOutM;
+  private final double densityKgPerM3;
   private final double modulusPa;
   private final Map<Long, double[]> nodes = new ConcurrentHashMap<>();
 
   /**
    * A standing stock.
    *
-   * @param stock its sizes and material; its root and load do not matter
+   * @param stock its sizes and material; its root does not matter
    */
   public PlateSurface(PlateInput stock) {
-    this.stock = stock;
+    this.plate = PlateOnFoot.of(stock);
+    this.corner = plate.place(stock.load());
+    this.stickOutM = stock.stickOutM();
+    this.densityKgPerM3 = stock.densityKgPerM3();
     this.modulusPa = stock.youngPa().likely();
   }
 
@@ -47,37 +52,43 @@ public final class PlateSurface {
    * The stock at one root.
    *
    * @param modulusPa Young's modulus in Pa
-   * @param translationNPerM2 of the root, N/m per metre of jaw
-   * @param rotationNPerRad of the root, N.m/rad per metre of jaw
-   * @param corner filled: flexibility at the corner in m/N, then the frequencies of {@link #MODES}
+   * @param shiftM2PerN shift of the point about which the root turns, m per N and metre of jaw
+   * @param turnPerN turn of the root, rad per N.m and metre of jaw
+   * @param depthM depth of that point below the jaw top in m, not negative
+   * @param numbers filled: flexibility at the corner in m/N, then the frequencies of {@link #MODES}
    *     modes in Hz, then their stiffnesses at the corner in N/m
    */
   public void at(
-      double modulusPa, double translationNPerM2, double rotationNPerRad, double[] corner) {
+      double modulusPa, double shiftM2PerN, double turnPerN, double depthM, double[] numbers) {
     double scale = modulusPa / this.modulusPa;
-    double shift = Math.log(translationNPerM2 / scale) / SHIFT_STEP;
-    double tilt = Math.log(rotationNPerRad / scale) / TILT_STEP;
+    double shift = Math.log(shiftM2PerN * scale) / SHIFT_STEP;
+    double turn = Math.log(turnPerN * scale) / TURN_STEP;
+    double depth = depthM / (stickOutM * DEPTH_STEP);
     int shiftFrom = (int) Math.floor(shift) - 1;
-    int tiltFrom = (int) Math.floor(tilt) - 1;
+    int turnFrom = (int) Math.floor(turn) - 1;
+    int depthFrom = (int) Math.floor(depth);
     double[] across = weights(shift - shiftFrom);
-    double[] up = weights(tilt - tiltFrom);
+    double[] up = weights(turn - turnFrom);
     for (int k = 0; k < NUMBERS; k++) {
-      corner[k] = 0;
+      numbers[k] = 0;
     }
-    for (int i = 0; i < 4; i++) {
-      for (int j = 0; j < 4; j++) {
-        double weight = across[i] * up[j];
-        double[] node = node(shiftFrom + i, tiltFrom + j);
-        for (int k = 0; k < NUMBERS; k++) {
-          corner[k] += weight * node[k];
+    for (int down = 0; down < 2; down++) {
+      double part = down == 0 ? 1 - (depth - depthFrom) : depth - depthFrom;
+      for (int i = 0; i < 4; i++) {
+        for (int j = 0; j < 4; j++) {
+          double weight = part * across[i] * up[j];
+          double[] node = node(shiftFrom + i, turnFrom + j, depthFrom + down);
+          for (int k = 0; k < NUMBERS; k++) {
+            numbers[k] += weight * node[k];
+          }
         }
       }
     }
-    corner[0] = Math.exp(corner[0]) / scale;
+    numbers[0] = Math.exp(numbers[0]) / scale;
     double faster = Math.sqrt(scale);
     for (int m = 1; m <= MODES; m++) {
-      corner[m] = Math.exp(corner[m]) * faster;
-      corner[MODES + m] = Math.exp(corner[MODES + m]) * scale;
+      numbers[m] = Math.exp(numbers[m]) * faster;
+      numbers[MODES + m] = Math.exp(numbers[MODES + m]) * scale;
     }
   }
 
@@ -91,28 +102,24 @@ public final class PlateSurface {
     };
   }
 
-  private double[] node(int shift, int tilt) {
-    long key = ((long) shift << 32) ^ (tilt & 0xffffffffL);
-    return nodes.computeIfAbsent(
-        key, k -> solved(Math.exp(shift * SHIFT_STEP), Math.exp(tilt * TILT_STEP)));
+  private double[] node(int shift, int turn, int depth) {
+    long key = ((long) shift << 42) ^ ((long) (turn & 0x1fffff) << 21) ^ (depth & 0x1fffff);
+    double[] known = nodes.get(key);
+    return known != null
+        ? known
+        : nodes.computeIfAbsent(
+            key,
+            k ->
+                solved(
+                    RootStiffness.turningAbout(
+                        Math.exp(shift * SHIFT_STEP),
+                        Math.exp(turn * TURN_STEP),
+                        depth * DEPTH_STEP * stickOutM)));
   }
 
-  private double[] solved(double translationNPerM2, double rotationNPerRad) {
+  private double[] solved(RootStiffness root) {
     double[] node = new double[NUMBERS];
-    new StandingStock(
-            new PlateInput(
-                stock.stickOutM(),
-                stock.lengthM(),
-                stock.thicknessM(),
-                Band.exactly(modulusPa),
-                stock.poisson(),
-                stock.densityKgPerM3(),
-                Band.exactly(translationNPerM2),
-                Band.exactly(rotationNPerRad),
-                stock.heldLengthM(),
-                stock.load()),
-            RitzOrder.EVIDENCE)
-        .corner(MODES_EACH, node);
+    plate.seen(corner, modulusPa, densityKgPerM3, root, node);
     for (int k = 0; k < NUMBERS; k++) {
       node[k] = Math.log(node[k]);
     }

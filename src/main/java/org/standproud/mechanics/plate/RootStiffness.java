@@ -82,13 +82,24 @@ public record RootStiffness(double shiftPa, double couplingNPerM, double turnN) 
   }
 
   /**
+   * The root that turns about a depth below the jaw top.
+   *
+   * @param shift shift per force of the point about which it turns, m2/N
+   * @param turn turn per moment, rad/N
+   * @param depthM depth of that point below the jaw top, m
+   */
+  public static RootStiffness turningAbout(double shift, double turn, double depthM) {
+    return ofCompliance(shift + turn * depthM * depthM, turn * depthM, turn);
+  }
+
+  /**
    * The root of a compliance.
    *
    * @param shift shift per force, m2/N
    * @param cross shift per moment, m/N
    * @param turn turn per moment, rad/N
    */
-  static RootStiffness ofCompliance(double shift, double cross, double turn) {
+  public static RootStiffness ofCompliance(double shift, double cross, double turn) {
     double det = shift * turn - cross * cross;
     return new RootStiffness(turn / det, -cross / det, shift / det);
   }

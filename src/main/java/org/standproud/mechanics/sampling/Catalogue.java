@@ -19,6 +19,7 @@ import org.standproud.mechanics.force.ForceModel;
 import org.standproud.mechanics.holding.contact.JointStiffness;
 import org.standproud.mechanics.holding.jaw.FaceState;
 import org.standproud.mechanics.holding.jaw.JawFriction;
+import org.standproud.mechanics.tooltip.SpindleNose;
 import org.standproud.mechanics.vibration.StabilityInput;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
@@ -103,6 +104,11 @@ public final class Catalogue {
 
   private static Distribution lognormal(double median, double percentile95, double greatest) {
     return new Distribution.Lognormal(median, Math.log(percentile95 / median) / Z95, greatest);
+  }
+
+  /** By its median and 95th percentile. */
+  private static Distribution lognormal(Band percentiles, double greatest) {
+    return lognormal(percentiles.likely(), percentiles.high(), greatest);
   }
 
   private void put(Unknown unknown, Band band) {
@@ -216,6 +222,9 @@ public final class Catalogue {
     put(Unknown.SLIDE_LOCK, TableFriction.lockDragN(cut.slideLocked()));
     put(Unknown.SPINDLE, machine.spindleStiffnessNPerM());
     put(Unknown.SPINDLE_PIVOT, SpindleCompliance.PER_PIVOT_M);
+    all.put(Unknown.SPINDLE_FREQUENCY, lognormal(SpindleNose.OWN_HZ, 3000));
+    all.put(Unknown.TAPER, lognormal(SpindleNose.TAPER_NM_PER_RAD, 1e7));
+    all.put(Unknown.SPINDLE_DAMPING, lognormal(SpindleNose.DAMPING, 0.2));
     put(Unknown.EFFICIENCY, machine.driveEfficiency());
   }
 

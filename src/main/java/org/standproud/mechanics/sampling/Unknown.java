@@ -134,7 +134,13 @@ public enum Unknown {
   SPOT_SPAN(
       "how long the high spot is",
       "stock.highSpot",
-      "blue the gripped faces and see where they bear");
+      "blue the gripped faces and see where they bear"),
+  /** Frequency of the spindle without a tool. */
+  SPINDLE_FREQUENCY("natural frequency of the spindle", "machine.spindleStiffness"),
+  /** Turning stiffness of the taper. */
+  TAPER("stiffness of the taper in the spindle", "machine.spindleStiffness"),
+  /** Damping of spindle and taper. */
+  SPINDLE_DAMPING("damping of the spindle", "machine.spindleStiffness");
 
   private final String words;
   private final String path;

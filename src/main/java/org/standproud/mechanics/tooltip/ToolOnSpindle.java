@@ -155,7 +155,9 @@ public final class ToolOnSpindle {
     double omega = 2 * Math.PI * nose.ownHz();
     DMatrixRMaj k = new DMatrixRMaj(SIZE, SIZE);
     DMatrixRMaj m = new DMatrixRMaj(SIZE, SIZE);
-    double[][] joined = joined(p);
+    double[][] joined = new double[SIZE][SIZE];
+    double[] moving = new double[SIZE];
+    join(p, joined, moving);
     for (int i = 0; i < SIZE; i++) {
       for (int j = 0; j < SIZE; j++) {
         m.data[i * SIZE + j] = joined[i][j];
@@ -179,36 +181,57 @@ public final class ToolOnSpindle {
           shape[0] * shape[0] * swing + shape[1] * shape[1] * nose.taperNmPerRad();
       double share = Math.min(1, energy / square);
       hz[mode] = Math.sqrt(square) / (2 * Math.PI);
-      damping[mode] = share * nose.dampingRatio() + (1 - share) * BEAM_DAMPING;
-      double moved = (p + overhangM) * shape[0] + overhangM * shape[1];
-      for (int i = 2; i < SIZE; i++) {
-        moved += tip[i] * shape[i];
+      damping[mode] = damping(share, nose);
+      double moved = 0;
+      for (int i = 0; i < SIZE; i++) {
+        moved += moving[i] * shape[i];
       }
       stiffness[mode] = Math.min(1e15, square / (moved * moved));
     }
     return ModeSet.of(hz, damping, stiffness);
   }
 
-  /** Mass for swing, taper and the modes of the beam: the nose moves by p and 1, and by 0 and 1. */
-  private double[][] joined(double p) {
-    double[][] m = new double[SIZE][SIZE];
-    double shift = mass[0][0];
+  /**
+   * Damping of a mode over critical.
+   *
+   * @param share share of spindle and taper in its strain energy
+   * @param nose the spindle
+   */
+  static double damping(double share, SpindleNose nose) {
+    return share * nose.dampingRatio() + (1 - share) * BEAM_DAMPING;
+  }
+
+  /** Stiffness of the beam between two of its modes on a rigid nose. */
+  double beamStiffness(double edgeModulus, int i, int j) {
+    return edgeModulus * edgeStiffness[i][j] + otherStiffness[i][j];
+  }
+
+  /**
+   * Mass of swing, taper and the lowest modes of the beam, and what each moves the tip.
+   *
+   * @param p distance of the pivot behind the nose, m
+   * @param m filled
+   * @param moved filled
+   */
+  void join(double p, double[][] m, double[] moved) {
     double both = mass[0][1];
     double turn = mass[1][1];
-    m[0][0] = p * p * shift + 2 * p * both + turn;
+    m[0][0] = p * p * mass[0][0] + 2 * p * both + turn;
     m[0][1] = p * both + turn;
     m[1][0] = m[0][1];
     m[1][1] = turn;
-    for (int i = 2; i < SIZE; i++) {
+    moved[0] = p + overhangM;
+    moved[1] = overhangM;
+    for (int i = 2; i < m.length; i++) {
       m[0][i] = p * mass[0][i] + mass[1][i];
       m[i][0] = m[0][i];
       m[1][i] = mass[1][i];
       m[i][1] = m[1][i];
-      for (int j = 2; j < SIZE; j++) {
+      moved[i] = tip[i];
+      for (int j = 2; j < m.length; j++) {
         m[i][j] = mass[i][j];
       }
     }
-    return m;
   }
 
   /** Squares of angular frequencies, lowest first, and shapes of unit mass. */

@@ -25,7 +25,7 @@ class DrawnVibrationTest {
 
   private static double swing(double[] force, double revPerS, double damping) {
     return SteadySwing.amplitudeM(
-        force, revPerS, new double[] {500}, new double[] {K}, 1, damping, 1 / K);
+        force, revPerS, new double[] {500}, new double[] {K}, 1, new double[] {damping}, 1 / K);
   }
 
   /** One-degree oscillator under a harmonic force (textbook closed form, from memory). */
@@ -59,7 +59,7 @@ class DrawnVibrationTest {
               .likely();
       double peak =
           SteadySwing.amplitudeM(
-              force, revPerS, new double[] {hz}, new double[] {K}, 1, .03, 1 / K);
+              force, revPerS, new double[] {hz}, new double[] {K}, 1, new double[] {.03}, 1 / K);
       assertThat(peak).isPositive().isLessThanOrEqualTo(1.02 * sum);
     }
   }

@@ -11,6 +11,7 @@ import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.holding.DrawnHold;
+import org.standproud.mechanics.holding.GrippedRoot;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateSurface;
@@ -18,7 +19,8 @@ import org.standproud.mechanics.plate.RememberedPlates;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.JointSample;
 import org.standproud.mechanics.sampling.Unknown;
-import org.standproud.mechanics.vibration.ChatterDepth;
+import org.standproud.mechanics.tooltip.TipModes;
+import org.standproud.mechanics.vibration.CoupledDepth;
 import org.standproud.mechanics.vibration.DampedMode;
 import org.standproud.mechanics.vibration.DirectionalFactors;
 import org.standproud.mechanics.vibration.StabilityLobes;
@@ -29,8 +31,8 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
 
 /**
- * How the standing plate gives, rings and chatters in each draw. In a draw in which the stock lets
- * go no number of it exists: it is NaN.
+ * How the standing plate gives and rings, and how plate and cutter swing and chatter against each
+ * other, in each draw. In a draw in which the stock lets go no number of it exists: it is NaN.
  */
 public final class DrawnPlate {
 
@@ -39,6 +41,8 @@ public final class DrawnPlate {
   private final double[][] hz;
   private final double[][] stiffness;
   private final double[] flexibility;
+  private final DrawnTool tool;
+  private final CoupledDepth coupled = new CoupledDepth(PlateSurface.MODES + TipModes.MODES);
 
   DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
     this.cut = cut;
@@ -47,11 +51,13 @@ public final class DrawnPlate {
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
+    this.tool = new DrawnTool(cut);
     PlateSurface surface = plates.surface(stock(cutting));
+    GrippedRoot root = GrippedRoot.of(setup);
     double[] corner = new double[1 + 2 * PlateSurface.MODES];
     for (int draw = 0; draw < n; draw++) {
       if (cut.holds(draw)) {
-        fill(draw, surface, corner);
+        fill(draw, root, surface, corner);
       }
     }
   }
@@ -97,15 +103,22 @@ public final class DrawnPlate {
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 
-  private void fill(int draw, PlateSurface surface, double[] corner) {
+  private void fill(int draw, GrippedRoot root, PlateSurface surface, double[] corner) {
     DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
-    double lengthM = cut.hold().lengthM();
-    double turning = Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad());
+    JointSample sample = cut.sample();
+    GrippedRoot.Compliance give =
+        root.at(
+            new GrippedRoot.Draw(
+                cut.clampingForceN(draw),
+                sample.at(Unknown.JOINT, draw),
+                sample.at(Unknown.PACKING, draw),
+                sample.at(Unknown.MODULUS, draw),
+                sample.at(Unknown.FIXED_JAW, draw),
+                sample.at(Unknown.MOVABLE_JAW, draw)),
+            Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad()),
+            state.translationNPerM());
     surface.at(
-        cut.sample().at(Unknown.MODULUS, draw),
-        state.translationNPerM() / lengthM,
-        turning / lengthM,
-        corner);
+        sample.at(Unknown.MODULUS, draw), give.shift(), give.turn(), give.depthM(), corner);
     flexibility[draw] = corner[0];
     hz[draw] = Arrays.copyOfRange(corner, 1, 1 + PlateSurface.MODES);
     stiffness[draw] = Arrays.copyOfRange(corner, 1 + PlateSurface.MODES, corner.length);
@@ -139,49 +152,64 @@ public final class DrawnPlate {
     return hz[draw] == null ? Double.NaN : Arrays.stream(hz[draw]).min().orElseThrow();
   }
 
-  /** Swing under the blows of the teeth in m. */
+  /** Swing of plate and cutter against each other under the blows of the teeth in m. */
   public double swingM(int draw) {
     DrawnPass pass = cut.pass(draw);
-    return hz[draw] == null || pass == null
-        ? Double.NaN
-        : SteadySwing.amplitudeM(
-            pass.acrossTurnN(),
-            setup.cut().spindleSpeedRevPerS(),
-            hz[draw],
-            stiffness[draw],
-            PlateSurface.MODES,
-            damping(draw),
-            flexibility[draw]);
+    if (hz[draw] == null || pass == null) {
+      return Double.NaN;
+    }
+    double[] allHz = Arrays.copyOf(hz[draw], PlateSurface.MODES + TipModes.MODES);
+    double[] allStiffness = Arrays.copyOf(stiffness[draw], allHz.length);
+    double[] allDamping = new double[allHz.length];
+    Arrays.fill(allDamping, damping(draw));
+    for (int m = 0; m < TipModes.MODES; m++) {
+      allHz[PlateSurface.MODES + m] = tool.hz(draw, m);
+      allStiffness[PlateSurface.MODES + m] = tool.stiffnessNPerM(draw, m);
+      allDamping[PlateSurface.MODES + m] = tool.damping(draw, m);
+    }
+    return SteadySwing.amplitudeM(
+        pass.acrossTurnN(),
+        setup.cut().spindleSpeedRevPerS(),
+        allHz,
+        allStiffness,
+        allHz.length,
+        allDamping,
+        flexibility[draw] + tool.giveMPerN(draw));
   }
 
   /**
-   * Depth at which it starts to chatter in m.
+   * Depth at which plate and cutter start to chatter in m.
    *
    * @param draw the draw
    * @param revPerS spindle speed in 1/s
    */
   public double chatterDepthM(int draw, double revPerS) {
-    return hz[draw] == null
-        ? Double.NaN
-        : ChatterDepth.atM(
-            hz[draw],
-            stiffness[draw],
-            PlateSurface.MODES,
-            damping(draw),
-            factors(draw).yy(),
-            tangentialPa(draw),
-            setup.cutter().teeth(),
-            revPerS);
+    if (hz[draw] == null) {
+      return Double.NaN;
+    }
+    coupled.clear();
+    for (int m = 0; m < TipModes.MODES; m++) {
+      coupled.cutter(tool.hz(draw, m), tool.damping(draw, m), tool.stiffnessNPerM(draw, m));
+    }
+    for (int m = 0; m < PlateSurface.MODES; m++) {
+      coupled.stock(hz[draw][m], damping(draw), stiffness[draw][m]);
+    }
+    return coupled.depthM(factors(draw), tangentialPa(draw), setup.cutter().teeth(), revPerS);
   }
 
   /** The whole chart of a draw in which the stock holds. */
   public StabilityLobes lobes(int draw) {
-    List<DampedMode> modes = new ArrayList<>();
+    List<DampedMode> cutter = new ArrayList<>();
+    for (int m = 0; m < TipModes.MODES; m++) {
+      cutter.add(
+          new DampedMode(tool.hz(draw, m), tool.damping(draw, m), tool.stiffnessNPerM(draw, m)));
+    }
+    List<DampedMode> across = new ArrayList<>(cutter);
     for (int m = 0; m < PlateSurface.MODES; m++) {
-      modes.add(new DampedMode(hz[draw][m], damping(draw), stiffness[draw][m]));
+      across.add(new DampedMode(hz[draw][m], damping(draw), stiffness[draw][m]));
     }
     return StabilityLobes.milling(
-        List.of(), modes, factors(draw), tangentialPa(draw), setup.cutter().teeth());
+        cutter, across, factors(draw), tangentialPa(draw), setup.cutter().teeth());
   }
 
   private double damping(int draw) {
