@@ -9,6 +9,7 @@ import org.standproud.mechanics.cutter.EdgeRounding;
 import org.standproud.mechanics.cutter.LeastChip;
 import org.standproud.mechanics.cutter.SpindleCompliance;
 import org.standproud.mechanics.cutter.ToolStrength;
+import org.standproud.mechanics.cutter.WornLand;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.drive.TableFriction;
 import org.standproud.mechanics.finish.EdgeRoughening;
@@ -238,5 +239,6 @@ public final class Catalogue {
             : CutterStanding.ARBOR_YIELD_PA);
     put(Unknown.LEAST_CHIP, LeastChip.OVER_EDGE_RADIUS);
     put(Unknown.EDGE_ROUNDING, EdgeRounding.growth(cutter.edge()));
+    put(Unknown.LAND, WornLand.widthM(cutter.edge()));
   }
 }

@@ -140,7 +140,9 @@ public enum Unknown {
   /** Turning stiffness of the taper. */
   TAPER("stiffness of the taper in the spindle", "machine.spindleStiffness"),
   /** Damping of spindle and taper. */
-  SPINDLE_DAMPING("damping of the spindle", "machine.spindleStiffness");
+  SPINDLE_DAMPING("damping of the spindle", "machine.spindleStiffness"),
+  /** Worn land behind the edges. */
+  LAND("land worn behind the edges", "cutter.edge", "look at the edges with a loupe");
 
   private final String words;
   private final String path;

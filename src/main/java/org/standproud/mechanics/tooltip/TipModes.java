@@ -23,7 +23,6 @@ public final class TipModes {
   private final double[][] v = new double[SIZE][SIZE];
   private final double[] tip = new double[SIZE];
   private final double[] hz = new double[MODES];
-  private final double[] damping = new double[MODES];
   private final double[] stiffness = new double[MODES];
 
   /** The modes of a tool, to be worked out by {@link #solve}. */
@@ -81,11 +80,8 @@ public final class TipModes {
       for (int i = 0; i < SIZE; i++) {
         moved += tip[i] * v[i][slowest];
       }
-      double share =
-          v[0][slowest] * v[0][slowest] + v[1][slowest] * v[1][slowest];
       hz[mode] = 1 / (2 * Math.PI * Math.sqrt(a[slowest][slowest]));
       stiffness[mode] = Math.min(1e15, 1 / (moved * moved));
-      damping[mode] = ToolOnSpindle.damping(Math.min(1, share), nose);
     }
   }
 
@@ -139,11 +135,6 @@ public final class TipModes {
   /** Natural frequency of a mode, slowest first, in Hz. */
   public double hz(int mode) {
     return hz[mode];
-  }
-
-  /** Damping of a mode over critical. */
-  public double damping(int mode) {
-    return damping[mode];
   }
 
   /** Stiffness of a mode at the tip in N/m. */

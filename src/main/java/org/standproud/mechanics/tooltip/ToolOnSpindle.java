@@ -181,7 +181,7 @@ public final class ToolOnSpindle {
           shape[0] * shape[0] * swing + shape[1] * shape[1] * nose.taperNmPerRad();
       double share = Math.min(1, energy / square);
       hz[mode] = Math.sqrt(square) / (2 * Math.PI);
-      damping[mode] = damping(share, nose);
+      damping[mode] = share * nose.dampingRatio() + (1 - share) * BEAM_DAMPING;
       double moved = 0;
       for (int i = 0; i < SIZE; i++) {
         moved += moving[i] * shape[i];
@@ -189,16 +189,6 @@ public final class ToolOnSpindle {
       stiffness[mode] = Math.min(1e15, square / (moved * moved));
     }
     return ModeSet.of(hz, damping, stiffness);
-  }
-
-  /**
-   * Damping of a mode over critical.
-   *
-   * @param share share of spindle and taper in its strain energy
-   * @param nose the spindle
-   */
-  static double damping(double share, SpindleNose nose) {
-    return share * nose.dampingRatio() + (1 - share) * BEAM_DAMPING;
   }
 
   /** Stiffness of the beam between two of its modes on a rigid nose. */

@@ -34,9 +34,6 @@ public final class CoupledDepth {
   private final double[] roots = new double[4];
   private final double[] before = new double[4];
   private final double[] at = new double[4];
-  private double depthM;
-  private double stockShare;
-  private double chatterHz;
 
   /**
    * Room for modes.
@@ -90,9 +87,8 @@ public final class CoupledDepth {
    * @param tangentialPa tangential cutting force per chip area, Pa
    * @param teeth number of teeth
    * @param revPerS spindle speed, 1/s, 0.001 to 100000
-   * @return depth in m, at most {@link StabilityLobes#CAP_M}
    */
-  public double depthM(
+  public Limit at(
       DirectionalFactors factors, double tangentialPa, int teeth, double revPerS) {
     OutsideValidity.within("spindle speed", revPerS, 1e-3, 1e5, "1/s");
     xx = factors.xx();
@@ -102,7 +98,7 @@ public final class CoupledDepth {
     double best = 1 / (StabilityLobes.CAP_M * depthFactor);
     double bestRe = 0;
     double bestIm = 0;
-    chatterHz = 0;
+    double chatterHz = 0;
     int count = grid();
     for (int i = 0; i < count; i++) {
       double f = points[i];
@@ -129,19 +125,22 @@ public final class CoupledDepth {
       }
       System.arraycopy(roots, 0, before, 0, 4);
     }
-    depthM = Math.min(StabilityLobes.CAP_M, 1 / (best * depthFactor));
-    stockShare = chatterHz == 0 ? staticShare() : share(bestRe, bestIm);
-    return depthM;
+    return new Limit(
+        Math.min(StabilityLobes.CAP_M, 1 / (best * depthFactor)),
+        chatterHz == 0 ? staticShare() : share(chatterHz, bestRe, bestIm));
   }
 
-  /** Share of the stock in what regenerates at the limit worked out last, about 0 to 1. */
-  public double stockShare() {
-    return stockShare;
-  }
+  /**
+   * The limit of the depth.
+   *
+   * @param depthM depth in m, at most {@link StabilityLobes#CAP_M}
+   * @param stockShare share of the stock in what regenerates there, about 0 to 1; where nothing
+   *     limits the depth its share of the static give
+   */
+  public record Limit(double depthM, double stockShare) {
 
-  /** Frequency of the chatter worked out last in Hz; zero where nothing limits the depth. */
-  public double chatterHz() {
-    return chatterHz;
+    /** Of a stock that lets go. */
+    public static final Limit UNKNOWN = new Limit(Double.NaN, Double.NaN);
   }
 
   /** Frequencies, rising, from the midpoint to one mode that counts to the midpoint to the next. */
@@ -267,7 +266,7 @@ public final class CoupledDepth {
     return k0 == k1 || Math.abs(k1 - k0) > 1 ? (s1 > s0 ? 1 : 0) : (whole - k0) / (k1 - k0);
   }
 
-  private double share(double nearRe, double nearIm) {
+  private double share(double chatterHz, double nearRe, double nearIm) {
     respond(chatterHz);
     solve();
     double first = Math.hypot(roots[0] - nearRe, roots[1] - nearIm);

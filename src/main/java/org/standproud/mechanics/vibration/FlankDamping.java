@@ -21,6 +21,9 @@ import org.standproud.mechanics.OutsideValidity;
  */
 public record FlankDamping(double indentationPaPerM, double landM, double speedMPerS) {
 
+  /** K_sp over Young's modulus, 1/m, from the least that is published for steels (from memory). */
+  public static final double INDENTATION_PER_MODULUS = 4e13 / 205e9;
+
   /**
    * Refuses what is no flank.
    *
@@ -40,5 +43,16 @@ public record FlankDamping(double indentationPaPerM, double landM, double speedM
   public double newtonSecondsPerM2(double hz) {
     double land = Math.min(landM, speedMPerS / hz / 4);
     return indentationPaPerM * land * land / (4 * speedMPerS);
+  }
+
+  /**
+   * What it adds to the damping ratio of a mode, at most up to one half.
+   *
+   * @param share width of cut of all teeth on the wave, as a mean over the turn, m
+   * @param hz natural frequency of the mode, Hz
+   * @param stiffnessNPerM its stiffness at the cut, N/m
+   */
+  public double added(double share, double hz, double stiffnessNPerM) {
+    return Math.min(0.4, newtonSecondsPerM2(hz) * share * Math.PI * hz / stiffnessNPerM);
   }
 }

@@ -45,7 +45,6 @@ class TipModesTest {
             .isCloseTo(
                 1 / whole.stiffnessNPerM(m),
                 org.assertj.core.api.Assertions.within(.03 * whole.staticMPerN()));
-        assertThat(quick.damping(m)).isCloseTo(whole.dampingRatio(m), withinPercentage(5));
       }
     }
   }
@@ -58,7 +57,6 @@ class TipModesTest {
     quick.solve(1, new SpindleNose(2e7, .5, 1e9, 400, .03));
     assertThat(quick.hz(0)).isCloseTo(400, withinPercentage(.5));
     assertThat(quick.stiffnessNPerM(0)).isCloseTo(2e7, withinPercentage(1));
-    assertThat(quick.damping(0)).isCloseTo(.03, withinPercentage(.5));
   }
 
   @Test

@@ -59,7 +59,7 @@ class CoupledDepthTest {
       double zetaS = .01 + .04 * random.nextDouble();
       DirectionalFactors factors = factors(random);
       double speed = 5 + 60 * random.nextDouble();
-      double quick = of(cutter, zetaC, stock, zetaS).depthM(factors, KT_PA, TEETH, speed);
+      double quick = of(cutter, zetaC, stock, zetaS).at(factors, KT_PA, TEETH, speed).depthM();
       double whole =
           CoupledCut.of(set(cutter, zetaC), set(cutter, zetaC), set(stock, zetaS), factors, KT_PA, TEETH)
               .at(speed)
@@ -92,10 +92,10 @@ class CoupledDepthTest {
               KT_PA,
               TEETH,
               speed);
-      assertThat(depth.depthM(factors, KT_PA, TEETH, speed))
-          .isCloseTo(alone, withinPercentage(12));
+      CoupledDepth.Limit limit = depth.at(factors, KT_PA, TEETH, speed);
+      assertThat(limit.depthM()).isCloseTo(alone, withinPercentage(12));
       if (alone < StabilityLobes.CAP_M) {
-        assertThat(depth.stockShare()).isCloseTo(1, within(.02));
+        assertThat(limit.stockShare()).isCloseTo(1, within(.02));
       }
     }
   }
@@ -110,10 +110,10 @@ class CoupledDepthTest {
       double least = Double.POSITIVE_INFINITY;
       CoupledDepth depth = of(new double[] {450, k}, .03, stock, .03);
       for (double speed = 5; speed < 12; speed += .05) {
-        double found = depth.depthM(factors, KT_PA, TEETH, speed);
-        if (found < least) {
-          least = found;
-          share = depth.stockShare();
+        CoupledDepth.Limit found = depth.at(factors, KT_PA, TEETH, speed);
+        if (found.depthM() < least) {
+          least = found.depthM();
+          share = found.stockShare();
         }
       }
       assertThat(least).isLessThan(before * 1.03);

@@ -23,6 +23,7 @@ import org.standproud.mechanics.tooltip.TipModes;
 import org.standproud.mechanics.vibration.CoupledDepth;
 import org.standproud.mechanics.vibration.DampedMode;
 import org.standproud.mechanics.vibration.DirectionalFactors;
+import org.standproud.mechanics.vibration.FlankDamping;
 import org.standproud.mechanics.vibration.StabilityLobes;
 import org.standproud.mechanics.vibration.SteadySwing;
 import org.standproud.setup.Band;
@@ -165,7 +166,7 @@ public final class DrawnPlate {
     for (int m = 0; m < TipModes.MODES; m++) {
       allHz[PlateSurface.MODES + m] = tool.hz(draw, m);
       allStiffness[PlateSurface.MODES + m] = tool.stiffnessNPerM(draw, m);
-      allDamping[PlateSurface.MODES + m] = tool.damping(draw, m);
+      allDamping[PlateSurface.MODES + m] = tool.damping(draw);
     }
     return SteadySwing.amplitudeM(
         pass.acrossTurnN(),
@@ -184,17 +185,54 @@ public final class DrawnPlate {
    * @param revPerS spindle speed in 1/s
    */
   public double chatterDepthM(int draw, double revPerS) {
+    return chatter(draw, revPerS).depthM();
+  }
+
+  /**
+   * How plate and cutter start to chatter; no number where the stock lets go.
+   *
+   * @param draw the draw
+   * @param revPerS spindle speed in 1/s
+   */
+  CoupledDepth.Limit chatter(int draw, double revPerS) {
     if (hz[draw] == null) {
-      return Double.NaN;
+      return CoupledDepth.Limit.UNKNOWN;
     }
+    FlankDamping flank = flank(draw, revPerS);
+    double widthM = widthOnWavesM();
     coupled.clear();
     for (int m = 0; m < TipModes.MODES; m++) {
-      coupled.cutter(tool.hz(draw, m), tool.damping(draw, m), tool.stiffnessNPerM(draw, m));
+      double atHz = tool.hz(draw, m);
+      double spring = tool.stiffnessNPerM(draw, m);
+      coupled.cutter(atHz, tool.damping(draw) + flank.added(widthM, atHz, spring), spring);
     }
     for (int m = 0; m < PlateSurface.MODES; m++) {
-      coupled.stock(hz[draw][m], damping(draw), stiffness[draw][m]);
+      double spring = stiffness[draw][m];
+      double ratio = damping(draw) + flank.added(widthM, hz[draw][m], spring);
+      coupled.stock(hz[draw][m], ratio, spring);
     }
-    return coupled.depthM(factors(draw), tangentialPa(draw), setup.cutter().teeth(), revPerS);
+    return coupled.at(factors(draw), tangentialPa(draw), setup.cutter().teeth(), revPerS);
+  }
+
+  private FlankDamping flank(int draw, double revPerS) {
+    return new FlankDamping(
+        FlankDamping.INDENTATION_PER_MODULUS * cut.sample().at(Unknown.MODULUS, draw),
+        cut.sample().at(Unknown.LAND, draw),
+        Math.max(1e-3, Math.min(100, Math.PI * setup.cutter().diameterM() * revPerS)));
+  }
+
+  /**
+   * Width of cut that rubs on a wave at the set depth, the lesser of along and across the feed, as
+   * a mean over the turn: no more than that is counted on, also for a deeper limit.
+   */
+  private double widthOnWavesM() {
+    Arc arc = cut.forces().steadyArc();
+    double span = arc.spanRad();
+    double waves = (Math.sin(2 * arc.exitRad()) - Math.sin(2 * arc.entryRad())) / 2;
+    return setup.cut().axialDepthM()
+        * setup.cutter().teeth()
+        / (4 * Math.PI)
+        * Math.max(0, span - Math.abs(waves));
   }
 
   /** The whole chart of a draw in which the stock holds. */
@@ -202,7 +240,7 @@ public final class DrawnPlate {
     List<DampedMode> cutter = new ArrayList<>();
     for (int m = 0; m < TipModes.MODES; m++) {
       cutter.add(
-          new DampedMode(tool.hz(draw, m), tool.damping(draw, m), tool.stiffnessNPerM(draw, m)));
+          new DampedMode(tool.hz(draw, m), tool.damping(draw), tool.stiffnessNPerM(draw, m)));
     }
     List<DampedMode> across = new ArrayList<>(cutter);
     for (int m = 0; m < PlateSurface.MODES; m++) {

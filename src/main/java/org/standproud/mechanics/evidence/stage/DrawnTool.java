@@ -10,7 +10,11 @@ import org.standproud.mechanics.tooltip.TipModes;
 import org.standproud.mechanics.tooltip.ToolOnSpindle;
 import org.standproud.setup.CutterKind;
 
-/** How cutter, holder and spindle give and ring at the cutting end in each draw. */
+/**
+ * How cutter, holder and spindle give and ring at the cutting end in each draw. All modes damp
+ * alike: what is drawn is the damping that is measured at the cutting end of tools in their
+ * spindles, joints included.
+ */
 final class DrawnTool {
 
   /** Shared by all threads; an answer is the same whether its tool was kept or not. */
@@ -27,7 +31,7 @@ final class DrawnTool {
   DrawnTool(DrawnCut cut) {
     int n = cut.draws();
     this.hz = new double[TipModes.MODES * n];
-    this.damping = new double[TipModes.MODES * n];
+    this.damping = new double[n];
     this.stiffness = new double[TipModes.MODES * n];
     this.give = new double[n];
     ToolOnSpindle tool = TOOLS.of(cut.setup().cutter());
@@ -49,9 +53,9 @@ final class DrawnTool {
       double edge = solid ? sample.at(Unknown.TOOL_MODULUS, draw) / likelyPa : 1;
       modes.solve(edge, nose);
       give[draw] = tool.giveMPerN(edge, nose);
+      damping[draw] = nose.dampingRatio();
       for (int m = 0; m < TipModes.MODES; m++) {
         hz[TipModes.MODES * draw + m] = modes.hz(m);
-        damping[TipModes.MODES * draw + m] = modes.damping(m);
         stiffness[TipModes.MODES * draw + m] = modes.stiffnessNPerM(m);
       }
     }
@@ -67,9 +71,9 @@ final class DrawnTool {
     return hz[TipModes.MODES * draw + mode];
   }
 
-  /** Damping of a mode over critical. */
-  double damping(int draw, int mode) {
-    return damping[TipModes.MODES * draw + mode];
+  /** Damping of every mode over critical. */
+  double damping(int draw) {
+    return damping[draw];
   }
 
   /** Stiffness of a mode at the cutting end in N/m. */
