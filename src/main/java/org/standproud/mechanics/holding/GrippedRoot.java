@@ -70,31 +70,40 @@ public final class GrippedRoot {
    * @param translationNPerM stiffness of the rigid foot across the jaws in N/m
    */
   public Compliance at(Draw draw, double turningNmPerRad, double translationNPerM) {
-    JawRoot jaws =
-        new JawRoot(
-            hold,
-            draw.jointCoefficient(),
-            band -> band.part(draw.packingPlace()),
-            draw.fixedJawNPerM(),
-            draw.movableJawNPerM(),
-            lengthM,
-            gripM,
-            draw.clampingForceN());
+    JawRoot jaws = jaws(draw);
     double faces =
         (fixedFace ? jaws.layer(JawSide.FIXED) : 0)
             + (movableFace ? jaws.layer(JawSide.MOVABLE) : 0);
-    double tilting =
-        (fixedFace ? jaws.tilting(JawSide.FIXED, draw.fixedJawNPerM()) : 0)
-            + (movableFace ? jaws.tilting(JawSide.MOVABLE, draw.movableJawNPerM()) : 0);
     double turn = lengthM / turningNmPerRad;
-    double bearing = tilting * gripM * gripM * gripM / 12;
+    double loose = turn * bearingNmPerRad(draw) / lengthM;
     double bendingNM = draw.modulusPa() * bendingPerPa;
     FootBending bends =
         faces > 0
             ? FootBending.of(bendingNM, draw.modulusPa() * shearPerPa, gripM, faces)
-                .loosened(turn * bearing, gripM / bendingNM)
+                .loosened(loose, gripM / bendingNM)
             : FootBending.NONE;
     return Compliance.of(lengthM / translationNPerM, turn, gripM / 2, bends);
+  }
+
+  /** Turning stiffness of a rigid foot whose faces bear everywhere, in N m/rad. */
+  public double bearingNmPerRad(Draw draw) {
+    JawRoot jaws = jaws(draw);
+    double tilting =
+        (fixedFace ? jaws.tilting(JawSide.FIXED, draw.fixedJawNPerM()) : 0)
+            + (movableFace ? jaws.tilting(JawSide.MOVABLE, draw.movableJawNPerM()) : 0);
+    return tilting * lengthM * gripM * gripM * gripM / 12;
+  }
+
+  private JawRoot jaws(Draw draw) {
+    return new JawRoot(
+        hold,
+        draw.jointCoefficient(),
+        band -> band.part(draw.packingPlace()),
+        draw.fixedJawNPerM(),
+        draw.movableJawNPerM(),
+        lengthM,
+        gripM,
+        draw.clampingForceN());
   }
 
   /**

@@ -26,6 +26,7 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.CutterKind;
+import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Machine;
 import org.standproud.setup.Material;
@@ -76,7 +77,7 @@ public final class Catalogue {
     catalogue.attempt(() -> catalogue.force(setup));
     catalogue.attempt(() -> catalogue.cut(setup.cut(), setup.cutter()));
     catalogue.attempt(() -> catalogue.vise(setup));
-    catalogue.attempt(() -> catalogue.plate(setup.stock().material()));
+    catalogue.attempt(() -> catalogue.plate(setup.stock().material(), setup.hold().measured()));
     catalogue.attempt(() -> catalogue.machine(setup.machine(), setup.cut()));
     catalogue.attempt(() -> catalogue.cutter(setup.cutter()));
     for (Unknown unknown : Unknown.values()) {
@@ -211,10 +212,18 @@ public final class Catalogue {
     };
   }
 
-  private void plate(Material material) {
+  private void plate(Material material, HeldMeasurement measured) {
     put(Unknown.MODULUS, material.youngsModulusPa());
     put(Unknown.YIELD, material.yieldPa());
-    put(Unknown.DAMPING, StabilityInput.USUAL_DAMPING);
+    put(
+        Unknown.DAMPING,
+        measured.dampingRatio() == null ? StabilityInput.USUAL_DAMPING : measured.dampingRatio());
+    if (measured.noteHz() != null) {
+      put(Unknown.NOTE, measured.noteHz());
+    }
+    if (measured.stiffnessNPerM() != null) {
+      put(Unknown.EDGE_STIFFNESS, measured.stiffnessNPerM());
+    }
   }
 
   private void machine(Machine machine, Cut cut) {

@@ -86,7 +86,10 @@ public enum Unknown {
   /** Yield of the stock. */
   YIELD("yield of the stock", "stock.material"),
   /** Damping of the standing stock. */
-  DAMPING("damping of the stock in its vise", "stock.damping"),
+  DAMPING(
+      "damping of the stock in its vise",
+      "hold.measuredDamping",
+      "tap the plate, record it and see how its note dies away"),
   /** Friction of the X slide. */
   SLIDE_FRICTION(
       "friction of the table slide",
@@ -142,7 +145,11 @@ public enum Unknown {
   /** Damping of spindle and taper. */
   SPINDLE_DAMPING("damping of the spindle", "machine.spindleStiffness"),
   /** Worn land behind the edges. */
-  LAND("land worn behind the edges", "cutter.edge", "look at the edges with a loupe");
+  LAND("land worn behind the edges", "cutter.edge", "look at the edges with a loupe"),
+  /** Measured lowest note of the stock in its hold; no number if it was not measured. */
+  NOTE("lowest note of the stock in its vise", "hold.measuredNote"),
+  /** Measured stiffness of its top edge; no number if it was not measured. */
+  EDGE_STIFFNESS("stiffness of the top edge", "hold.measuredStiffness");
 
   private final String words;
   private final String path;

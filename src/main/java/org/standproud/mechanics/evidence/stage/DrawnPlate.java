@@ -27,6 +27,7 @@ import org.standproud.mechanics.vibration.FlankDamping;
 import org.standproud.mechanics.vibration.StabilityLobes;
 import org.standproud.mechanics.vibration.SteadySwing;
 import org.standproud.setup.Band;
+import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Material;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
@@ -42,6 +43,7 @@ public final class DrawnPlate {
   private final double[][] hz;
   private final double[][] stiffness;
   private final double[] flexibility;
+  private final double thinned;
   private final DrawnTool tool;
   private final CoupledDepth coupled = new CoupledDepth(PlateSurface.MODES + TipModes.MODES);
 
@@ -52,6 +54,8 @@ public final class DrawnPlate {
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
+    this.thinned =
+        Math.min(1, StandingCut.wallLeftM(cutting, setup) / setup.stock().thicknessM());
     this.tool = new DrawnTool(cut);
     PlateSurface surface = plates.surface(stock(cutting));
     GrippedRoot root = GrippedRoot.of(setup);
@@ -107,22 +111,61 @@ public final class DrawnPlate {
   private void fill(int draw, GrippedRoot root, PlateSurface surface, double[] corner) {
     DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
     JointSample sample = cut.sample();
-    GrippedRoot.Compliance give =
-        root.at(
-            new GrippedRoot.Draw(
-                cut.clampingForceN(draw),
-                sample.at(Unknown.JOINT, draw),
-                sample.at(Unknown.PACKING, draw),
-                sample.at(Unknown.MODULUS, draw),
-                sample.at(Unknown.FIXED_JAW, draw),
-                sample.at(Unknown.MOVABLE_JAW, draw)),
-            Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad()),
-            state.translationNPerM());
-    surface.at(
-        sample.at(Unknown.MODULUS, draw), give.shift(), give.turn(), give.depthM(), corner);
-    flexibility[draw] = corner[0];
-    hz[draw] = Arrays.copyOfRange(corner, 1, 1 + PlateSurface.MODES);
-    stiffness[draw] = Arrays.copyOfRange(corner, 1 + PlateSurface.MODES, corner.length);
+    GrippedRoot.Draw values =
+        new GrippedRoot.Draw(
+            cut.clampingForceN(draw),
+            sample.at(Unknown.JOINT, draw),
+            sample.at(Unknown.PACKING, draw),
+            sample.at(Unknown.MODULUS, draw),
+            sample.at(Unknown.FIXED_JAW, draw),
+            sample.at(Unknown.MOVABLE_JAW, draw));
+    double turning = Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad());
+    double tapped = 1;
+    double pushed = 1;
+    if (isMeasured()) {
+      double bearing = Math.max(turning, root.bearingNmPerRad(values));
+      at(surface, values, root.at(values, bearing, state.translationNPerM()), corner);
+      tapped = measuredOver(Unknown.NOTE, draw, thinned / first(corner));
+      pushed = measuredOver(Unknown.EDGE_STIFFNESS, draw, Math.pow(thinned, 3) * corner[0]);
+      tapped = Double.isNaN(tapped) ? Math.sqrt(pushed) : tapped;
+      pushed = Double.isNaN(pushed) ? tapped * tapped : pushed;
+    }
+    at(surface, values, root.at(values, turning, state.translationNPerM()), corner);
+    flexibility[draw] = corner[0] / pushed;
+    hz[draw] = new double[PlateSurface.MODES];
+    stiffness[draw] = new double[PlateSurface.MODES];
+    for (int m = 0; m < PlateSurface.MODES; m++) {
+      hz[draw][m] = corner[1 + m] * tapped;
+      stiffness[draw][m] = corner[1 + PlateSurface.MODES + m] * pushed;
+    }
+  }
+
+  private static void at(
+      PlateSurface surface,
+      GrippedRoot.Draw values,
+      GrippedRoot.Compliance give,
+      double[] corner) {
+    surface.at(values.modulusPa(), give.shift(), give.turn(), give.depthM(), corner);
+  }
+
+  private static double first(double[] corner) {
+    return Arrays.stream(corner, 1, 1 + PlateSurface.MODES).min().orElseThrow();
+  }
+
+  /** Whether a tap or a push on the stock stands in place of what is worked out. */
+  private boolean isMeasured() {
+    HeldMeasurement measured = setup.hold().measured();
+    return measured.noteHz() != null || measured.stiffnessNPerM() != null;
+  }
+
+  /**
+   * What was measured over what the stock would show with faces that bear everywhere, as they do
+   * under a tap or a light push; what the cut lifts comes on top. A measured note scales all notes
+   * alike, the masses being known; one of both without the other stands for both. Of a stock that
+   * the pass thins it is lowered as far as that of a plate that bends alone.
+   */
+  private double measuredOver(Unknown unknown, int draw, double perModel) {
+    return cut.sample().at(unknown, draw) * perModel;
   }
 
   /** The cut that stands on it. */

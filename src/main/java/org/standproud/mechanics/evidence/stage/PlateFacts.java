@@ -31,9 +31,10 @@ final class PlateFacts {
 
   private static final Assumption DAMPING =
       new Assumption(
-          "stock.damping",
+          "hold.measuredDamping",
           "the stock in its vise damps by 0.01 to 0.05 of critical",
-          "common practice, no source");
+          "common practice, no source",
+          "the damping of the stock in its vise, by a tap and how its note dies away");
 
   private static final List<Assumption> TOOL =
       List.of(
@@ -51,7 +52,13 @@ final class PlateFacts {
                   + " Manufacturing Automation, 2012, p. 156"));
 
   private static final Basis PLATE =
-      Basis.on("stock", "hold.gripDepth", "hold.vise", "hold.packing");
+      Basis.on(
+          "stock",
+          "hold.gripDepth",
+          "hold.vise",
+          "hold.packing",
+          "hold.measuredNote",
+          "hold.measuredStiffness");
 
   /** Tooth-passing harmonics that carry enough force to shake a plate on their own. */
   private static final double LOW_HARMONICS = 4;
@@ -76,7 +83,11 @@ final class PlateFacts {
     sheet.number(EDGE_DEFLECTION, n, plate::deflectionM, basis);
     sheet.number(EDGE_STIFFNESS, n, draw -> 1 / plate.flexibilityMPerN(draw), standing);
     sheet.number(NATURAL_FREQUENCY, n, plate::firstHz, standing);
-    Basis ringing = basis.and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
+    Basis ringing =
+        basis
+            .and(Basis.on("cut.spindleSpeed")).and(Basis.on("hold.measuredDamping"))
+            .assuming(
+                setup.hold().measured().dampingRatio() == null ? List.of(DAMPING) : List.of());
     Basis swinging = ringing.and(Basis.on("machine", "cutter")).assuming(TOOL);
     sheet.number(TUNING, n, this::tuning, ringing);
     sheet.number(SLOWER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::slowerRevPerS), ringing);
@@ -99,6 +110,8 @@ final class PlateFacts {
           SOFTER_MEMBER,
           2 * softPlates >= holding ? CutMember.PLATE : CutMember.CUTTER,
           chattering);
+    } else {
+      sheet.letsGo(SOFTER_MEMBER, chattering);
     }
     sheet.yesNo(
         LOW_IMMERSION,
