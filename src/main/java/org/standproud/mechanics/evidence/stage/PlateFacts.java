@@ -99,6 +99,8 @@ final class PlateFacts {
           SOFTER_MEMBER,
           2 * softPlates >= holding ? CutMember.PLATE : CutMember.CUTTER,
           chattering);
+    } else {
+      sheet.letsGo(SOFTER_MEMBER, chattering);
     }
     sheet.yesNo(
         LOW_IMMERSION,
