@@ -1,5 +1,6 @@
 package org.standproud.mechanics.vibration;
 
+import java.util.Arrays;
 import org.standproud.mechanics.OutsideValidity;
 
 /**
@@ -28,6 +29,10 @@ public final class CoupledDepth {
   private final double[] peak;
   private final int[] order;
   private final double[] points;
+  private final double[] cutterRe;
+  private final double[] cutterIm;
+  private final double[] allRe;
+  private final double[] allIm;
   private double xx;
   private double yy;
   private double cross;
@@ -47,7 +52,12 @@ public final class CoupledDepth {
     this.twiceDamping = new double[most];
     this.peak = new double[most];
     this.order = new int[most];
-    this.points = new double[(2 * EACH_SIDE + 1) * most];
+    int room = (2 * EACH_SIDE + 1) * most;
+    this.points = new double[room];
+    this.cutterRe = new double[room];
+    this.cutterIm = new double[room];
+    this.allRe = new double[room];
+    this.allIm = new double[room];
   }
 
   /** Forgets the modes. */
@@ -100,10 +110,10 @@ public final class CoupledDepth {
     double bestIm = 0;
     double chatterHz = 0;
     int count = grid();
+    respond(count);
     for (int i = 0; i < count; i++) {
       double f = points[i];
-      respond(f);
-      solve();
+      solve(i);
       if (i > 0) {
         alongside();
         for (int b = 0; b < 4; b += 2) {
@@ -192,31 +202,40 @@ public final class CoupledDepth {
     return all == 0 ? 0.5 : stock / all;
   }
 
-  private void respond(double f) {
-    double cutterRe = 0;
-    double cutterIm = 0;
-    double allRe = 0;
-    double allIm = 0;
+  /** The responses at the first points: of the cutter alone, and of both members across. */
+  private void respond(int count) {
+    Arrays.fill(allRe, 0, count, 0);
+    Arrays.fill(allIm, 0, count, 0);
     for (int m = 0; m < modes; m++) {
-      double r = f * perHz[m];
-      double spring = 1 - r * r;
-      double damper = twiceDamping[m] * r;
-      double compliance = give[m] / (spring * spring + damper * damper);
-      allRe += spring * compliance;
-      allIm -= damper * compliance;
+      add(count, perHz[m], give[m], twiceDamping[m]);
       if (m + 1 == firstOfStock) {
-        cutterRe = allRe;
-        cutterIm = allIm;
+        System.arraycopy(allRe, 0, cutterRe, 0, count);
+        System.arraycopy(allIm, 0, cutterIm, 0, count);
       }
     }
-    at[0] = cutterRe;
-    at[1] = cutterIm;
-    at[2] = allRe;
-    at[3] = allIm;
+    if (firstOfStock == 0) {
+      Arrays.fill(cutterRe, 0, count, 0);
+      Arrays.fill(cutterIm, 0, count, 0);
+    }
+  }
+
+  private void add(int count, double perHz, double give, double twiceDamping) {
+    for (int i = 0; i < count; i++) {
+      double r = points[i] * perHz;
+      double spring = 1 - r * r;
+      double damper = twiceDamping * r;
+      double compliance = give / (spring * spring + damper * damper);
+      allRe[i] += spring * compliance;
+      allIm[i] -= damper * compliance;
+    }
   }
 
   /** Both roots of {@code M^2 + a1 M + a0 = 0}, as in {@link CoupledCut}. */
-  private void solve() {
+  private void solve(int i) {
+    at[0] = cutterRe[i];
+    at[1] = cutterIm[i];
+    at[2] = allRe[i];
+    at[3] = allIm[i];
     double sumRe = xx * at[0] + yy * at[2];
     double sumIm = xx * at[1] + yy * at[3];
     double squareRe =
@@ -267,8 +286,9 @@ public final class CoupledDepth {
   }
 
   private double share(double chatterHz, double nearRe, double nearIm) {
-    respond(chatterHz);
-    solve();
+    points[0] = chatterHz;
+    respond(1);
+    solve(0);
     double first = Math.hypot(roots[0] - nearRe, roots[1] - nearIm);
     double second = Math.hypot(roots[2] - nearRe, roots[3] - nearIm);
     double mRe = roots[first <= second ? 0 : 2];

@@ -1,6 +1,7 @@
 package org.standproud.mechanics.tooltip;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
@@ -44,7 +45,7 @@ class TipModesTest {
         assertThat(1 / quick.stiffnessNPerM(m))
             .isCloseTo(
                 1 / whole.stiffnessNPerM(m),
-                org.assertj.core.api.Assertions.within(.03 * whole.staticMPerN()));
+                within(.03 * whole.staticMPerN()));
       }
     }
   }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
 
@@ -23,11 +25,14 @@ class CoupledDepthTest {
   }
 
   private static ModeSet set(double[] all, double damping) {
+    return ModeSet.of(list(all, damping));
+  }
+
+  private static List<DampedMode> list(double[] all, double damping) {
     int n = all.length / 2;
-    double[] zeta = new double[n];
-    java.util.Arrays.fill(zeta, damping);
-    return ModeSet.of(
-        java.util.Arrays.copyOf(all, n), zeta, java.util.Arrays.copyOfRange(all, n, 2 * n));
+    return IntStream.range(0, n)
+        .mapToObj(m -> new DampedMode(all[m], damping, all[n + m]))
+        .toList();
   }
 
   private static CoupledDepth of(double[] cutter, double zetaC, double[] stock, double zetaS) {
@@ -83,15 +88,8 @@ class CoupledDepthTest {
       double speed = 5 + 60 * random.nextDouble();
       CoupledDepth depth = of(cutter, .03, stock, .03);
       double alone =
-          ChatterDepth.atM(
-              java.util.Arrays.copyOf(stock, 6),
-              java.util.Arrays.copyOfRange(stock, 6, 12),
-              6,
-              .03,
-              factors.yy(),
-              KT_PA,
-              TEETH,
-              speed);
+          StabilityLobes.milling(List.of(), list(stock, .03), factors, KT_PA, TEETH)
+              .depthAtM(speed);
       CoupledDepth.Limit limit = depth.at(factors, KT_PA, TEETH, speed);
       assertThat(limit.depthM()).isCloseTo(alone, withinPercentage(12));
       if (alone < StabilityLobes.CAP_M) {
