@@ -28,7 +28,7 @@ class RefusedAtStartTest {
         "standproud.rules.follow-every | 0s | A duration above zero",
         "standproud.rules.two-persons | perhaps | true or false",
         "standproud.limits.calls-per-minute | -1 | A whole number from 0",
-        "standproud.audit.most-exports | 0 | A whole number from 1",
+        "standproud.audit.most-exports | -1 | A whole number from 0",
         "standproud.retention.records | ten years | a period, such as P10Y",
         "standproud.api.largest-body | 3GB | A size from 1B to 2047MB"
       })

@@ -12,7 +12,7 @@ import org.standproud.settings.SettingRefused;
  *     (checkpoint.key, its public half in checkpoint.key.pub)
  * @param checkpoints the file of checkpoints, worth as much as its distance from the database: put
  *     it where the owner of the database cannot write, or copy it there
- * @param mostExports exports and checks of the chain at a time, at each replica
+ * @param mostExports exports and checks of the chain at a time, at each replica; 0 refuses them
  * @param chainKey the chain key, for several services on one database; else the file holds it
  * @param signingKey the key that signs checkpoints, for several services on one database; else the
  *     file holds it
@@ -29,7 +29,7 @@ public record AuditProperties(
   public AuditProperties {
     SettingRefused.given("standproud.audit.directory", directory, "A folder has to be named.");
     SettingRefused.given("standproud.audit.checkpoints", checkpoints, "A file has to be named.");
-    SettingRefused.range("standproud.audit.most-exports", mostExports, 1, Integer.MAX_VALUE);
+    SettingRefused.range("standproud.audit.most-exports", mostExports, 0, Integer.MAX_VALUE);
   }
 
   /** Without its secrets. */

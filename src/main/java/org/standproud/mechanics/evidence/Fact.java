@@ -83,6 +83,12 @@ public record Fact(
   /** True or false. */
   public record YesNo() implements Type {}
 
+  /** The name alone: no two facts share one, and a fact is looked up often. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   /** Dimension, units and range of its number or numbers; null if it has none. */
   public @Nullable Number number() {
     if (type instanceof Numbers numbers) {

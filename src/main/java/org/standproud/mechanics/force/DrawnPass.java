@@ -1,13 +1,12 @@
 package org.standproud.mechanics.force;
 
-import java.util.List;
-
 /**
  * The force of a pass on the work at single values of all that is not known, in the vise frame, in
  * N.
  *
  * @param peaks extremes over the pass
- * @param corners the forces of the pass that reach farthest, each at one angle of the cutter
+ * @param corners x, y and z of the forces of the pass that reach farthest, each at one angle of the
+ *     cutter
  * @param inPlaneN greatest resultant in the plane of the table over the pass
  * @param tangentialN greatest sum of the tangential forces in steady cutting
  * @param meanTangentialN mean sum of the tangential forces in steady cutting
@@ -20,7 +19,7 @@ import java.util.List;
  */
 public record DrawnPass(
     PathPeaks peaks,
-    List<ForceVector> corners,
+    double[] corners,
     double inPlaneN,
     double tangentialN,
     double meanTangentialN,

@@ -3,6 +3,7 @@ package org.standproud.mechanics.force;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The forces of a pass that reach farthest in fixed directions of space: the corners of the body of
@@ -20,8 +21,16 @@ final class ForceHull {
   static final double[][] IN_PLANE =
       Arrays.stream(DIRECTIONS).filter(way -> way[2] == 0).toArray(double[][]::new);
 
+  private static final double[] WAY_X = component(0);
+  private static final double[] WAY_Y = component(1);
+  private static final double[] WAY_Z = component(2);
+
   private final double[][] vectors = new double[DIRECTIONS.length][];
   private final double[] reach = new double[DIRECTIONS.length];
+
+  private static double[] component(int axis) {
+    return Arrays.stream(DIRECTIONS).mapToDouble(way -> way[axis]).toArray();
+  }
 
   /** Half of them, then the opposites of these in the same order. */
   private static double[][] directions() {
@@ -41,6 +50,17 @@ final class ForceHull {
     return all.toArray(double[][]::new);
   }
 
+  /**
+   * How far a force reaches in the first half of {@link #DIRECTIONS}, negative the other way.
+   *
+   * @param reaches filled, one number a direction
+   */
+  static void reaches(double x, double y, double z, double[] reaches) {
+    for (int d = 0; d < reaches.length; d++) {
+      reaches[d] = WAY_X[d] * x + WAY_Y[d] * y + WAY_Z[d] * z;
+    }
+  }
+
   void take(double x, double y, double z) {
     for (int d = 0; d < DIRECTIONS.length; d++) {
       double[] way = DIRECTIONS[d];
@@ -52,8 +72,8 @@ final class ForceHull {
     }
   }
 
-  /** The corners, each once. */
-  List<ForceVector> corners() {
+  /** x, y and z of the corners, each corner once. */
+  double[] corners() {
     List<ForceVector> corners = new ArrayList<>();
     for (double[] v : vectors) {
       ForceVector corner = v == null ? null : new ForceVector(v[0], v[1], v[2]);
@@ -61,6 +81,6 @@ final class ForceHull {
         corners.add(corner);
       }
     }
-    return corners;
+    return corners.stream().flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray();
   }
 }

@@ -376,6 +376,19 @@ final class RevolutionSweep {
     return y;
   }
 
+  /** The same of sums a part of the way from some to others. */
+  static double y(
+      double[] weights, double[] from, double[] to, double part, int at, int terms) {
+    double y = 0;
+    for (int term = 0; term < terms; term++) {
+      int cosine = at + 3 * term + EdgeTable.COSINE;
+      int sine = at + 3 * term + EdgeTable.SINE;
+      y += weights[WEIGHTS * term + 2] * (from[cosine] + part * (to[cosine] - from[cosine]));
+      y += weights[WEIGHTS * term + 3] * (from[sine] + part * (to[sine] - from[sine]));
+    }
+    return y;
+  }
+
   double z(double[] weights, double[] sums, int at) {
     return z(weights, sums, at, terms);
   }

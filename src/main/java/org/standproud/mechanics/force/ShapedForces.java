@@ -1,9 +1,9 @@
 package org.standproud.mechanics.force;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.setup.Band;
 
@@ -31,6 +31,8 @@ final class ShapedForces {
   private final double[] feedsM;
   private final double[] runOutsM;
   private final List<Moment> moments;
+  private final boolean[] filling;
+  private final boolean[] steady;
   private final int terms;
   private final double[][][][] sums;
   private final double[][] turns;
@@ -38,7 +40,21 @@ final class ShapedForces {
   private final double turnUnit;
 
   /** One moment of the pass: a place and a turn of the cutter. */
-  private record Moment(DrawnForces.Station station, double turnRad) {}
+  private record Moment(DrawnForces.Station station, double turnRad) {
+
+    /** Of two places one is the other: no two have the same arcs. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Moment moment
+          && station == moment.station
+          && turnRad == moment.turnRad;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(turnRad);
+    }
+  }
 
   /**
    * The forces over the ranges of the draws.
@@ -63,6 +79,12 @@ final class ShapedForces {
     }
     this.terms = sweeps[0][0][0].terms();
     this.moments = moments(List.of(sweeps[0][0][0], sweeps[e - 1][f - 1][r - 1]), ranges);
+    this.filling = new boolean[moments.size()];
+    this.steady = new boolean[moments.size()];
+    for (int k = 0; k < filling.length; k++) {
+      filling[k] = moments.get(k).station().filling();
+      steady[k] = moments.get(k).station().steady();
+    }
     this.sums = new double[e][f][r][];
     for (int i = 0; i < e; i++) {
       for (int j = 0; j < f; j++) {
@@ -102,19 +124,20 @@ final class ShapedForces {
         pass.weights(new ForceSplit(ranges.normalRatio().low(), ranges.liftRatio().high())),
         pass.weights(new ForceSplit(ranges.normalRatio().high(), ranges.liftRatio().low()))
       };
+      double[] reaches = new double[ForceHull.DIRECTIONS.length / 2];
       for (DrawnForces.Station station : pass.distinctStations()) {
         for (double turn : sweep.moments(station.arcs(), station.stepRad())) {
           sweep.sum(turn, station.arcs(), at);
-          for (int s = 0; s < all.length; s++) {
-            if (s < 2 || station.filling()) {
-              double[] w = weights[s % 2];
-              all[s].take(
-                  station,
-                  turn,
-                  sweep.x(w, at, 0),
-                  sweep.y(w, at, 0),
-                  sweep.z(w, at, 0),
-                  station.steady() ? sweep.t(w, at, 0) : 0);
+          if (isNothing(at)) {
+            continue;
+          }
+          for (int s = 0; s < weights.length; s++) {
+            double[] w = weights[s];
+            ForceHull.reaches(sweep.x(w, at, 0), sweep.y(w, at, 0), sweep.z(w, at, 0), reaches);
+            double tangential = station.steady() ? sweep.t(w, at, 0) : 0;
+            all[s].take(station, turn, reaches, tangential);
+            if (station.filling()) {
+              all[2 + s].take(station, turn, reaches, tangential);
             }
           }
         }
@@ -126,41 +149,52 @@ final class ShapedForces {
     return List.copyOf(found.keySet());
   }
 
+  private static boolean isNothing(double[] sums) {
+    for (double sum : sums) {
+      if (sum != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The moments that reach farthest in each direction, and the hardest of the tangential sum. */
   private static final class Farthest {
-    private final double[][] ways;
+    private final int half;
     private final double[] reach;
-    private final Moment[] moments;
+    private final DrawnForces.@Nullable Station[] stations;
+    private final double[] turns;
 
+    /** The directions of the plane come first among those of space. */
     Farthest(boolean inPlane) {
-      this.ways = inPlane ? ForceHull.IN_PLANE : ForceHull.DIRECTIONS;
-      this.reach = new double[ways.length + 1];
-      this.moments = new Moment[ways.length + 1];
+      this.half = (inPlane ? ForceHull.IN_PLANE : ForceHull.DIRECTIONS).length / 2;
+      this.reach = new double[2 * half + 1];
+      this.stations = new DrawnForces.Station[2 * half + 1];
+      this.turns = new double[2 * half + 1];
     }
 
-    void take(
-        DrawnForces.Station station, double turn, double x, double y, double z, double tangential) {
-      // The second half of the ways are the opposites of the first.
-      int half = ways.length / 2;
+    /** The second half of the ways are the opposites of the first. */
+    void take(DrawnForces.Station station, double turn, double[] reaches, double tangential) {
       for (int w = 0; w < half; w++) {
-        double[] way = ways[w];
-        double dot = way[0] * x + way[1] * y + way[2] * z;
-        int there = dot > 0 ? w : w + half;
-        if (Math.abs(dot) > reach[there]) {
-          reach[there] = Math.abs(dot);
-          moments[there] = new Moment(station, turn);
-        }
+        double dot = reaches[w];
+        take(dot > 0 ? w : w + half, Math.abs(dot), station, turn);
       }
-      if (tangential > reach[ways.length]) {
-        reach[ways.length] = tangential;
-        moments[ways.length] = new Moment(station, turn);
+      take(2 * half, tangential, station, turn);
+    }
+
+    private void take(int way, double far, DrawnForces.Station station, double turn) {
+      if (far > reach[way]) {
+        reach[way] = far;
+        stations[way] = station;
+        turns[way] = turn;
       }
     }
 
     void into(Map<Moment, Boolean> found) {
-      for (Moment moment : moments) {
-        if (moment != null) {
-          found.put(moment, true);
+      for (int way = 0; way < reach.length; way++) {
+        DrawnForces.Station station = stations[way];
+        if (station != null) {
+          found.put(new Moment(station, turns[way]), true);
         }
       }
     }
@@ -201,41 +235,45 @@ final class ShapedForces {
   /** The force at one draw. */
   DrawnPass at(ForceDraw draw) {
     double[] w = pass.weights(pass.split(draw));
-    double force = pass.force(draw);
-    double unit = pass.unit(draw.exponent(), draw.feedM());
+    double scale = pass.force(draw) * pass.unit(draw.exponent(), draw.feedM());
     double[] s = interpolated(draw);
-    double scale = force * unit;
-    List<ForceVector> corners = new ArrayList<>(moments.size());
-    double[] least = new double[3];
-    double[] greatest = new double[3];
+    double[] corners = new double[3 * filling.length];
+    double leastX = 0;
+    double leastY = 0;
+    double leastZ = 0;
+    double greatestX = 0;
+    double greatestY = 0;
+    double greatestZ = 0;
     double inPlane = 0;
     double tangential = 0;
     double fillingInPlane = 0;
     double fillingLeastY = 0;
     double fillingGreatestY = 0;
     int at = 0;
-    for (Moment moment : moments) {
+    for (int moment = 0; moment < filling.length; moment++) {
       double x = scale * RevolutionSweep.x(w, s, at, terms);
       double y = scale * RevolutionSweep.y(w, s, at, terms);
       double z = scale * RevolutionSweep.z(w, s, at, terms);
-      at += 3 * terms;
-      corners.add(new ForceVector(x, y, z));
-      least[0] = Math.min(least[0], x);
-      least[1] = Math.min(least[1], y);
-      least[2] = Math.min(least[2], z);
-      greatest[0] = Math.max(greatest[0], x);
-      greatest[1] = Math.max(greatest[1], y);
-      greatest[2] = Math.max(greatest[2], z);
+      corners[3 * moment] = x;
+      corners[3 * moment + 1] = y;
+      corners[3 * moment + 2] = z;
+      leastX = Math.min(leastX, x);
+      leastY = Math.min(leastY, y);
+      leastZ = Math.min(leastZ, z);
+      greatestX = Math.max(greatestX, x);
+      greatestY = Math.max(greatestY, y);
+      greatestZ = Math.max(greatestZ, z);
       double plane = x * x + y * y;
       inPlane = Math.max(inPlane, plane);
-      if (moment.station().filling()) {
+      if (filling[moment]) {
         fillingInPlane = Math.max(fillingInPlane, plane);
         fillingLeastY = Math.min(fillingLeastY, y);
         fillingGreatestY = Math.max(fillingGreatestY, y);
       }
-      if (moment.station().steady()) {
-        tangential = Math.max(tangential, scale * RevolutionSweep.t(w, s, at - 3 * terms, terms));
+      if (steady[moment]) {
+        tangential = Math.max(tangential, scale * RevolutionSweep.t(w, s, at, terms));
       }
+      at += 3 * terms;
     }
     ForceVector blow =
         new ForceVector(
@@ -246,7 +284,7 @@ final class ShapedForces {
     double mean = scale * RevolutionSweep.t(w, s, at, terms);
     at += 3 * terms;
     return new DrawnPass(
-        new PathPeaks(least[0], greatest[0], least[1], greatest[1], least[2], greatest[2]),
+        new PathPeaks(leastX, greatestX, leastY, greatestY, leastZ, greatestZ),
         corners,
         Math.sqrt(inPlane),
         tangential,
@@ -266,13 +304,8 @@ final class ShapedForces {
     double[] one = turns[from];
     double[] other = turns[Math.min(from + 1, turns.length - 1)];
     double[] across = new double[turnSteps];
-    double[] at = new double[3 * terms];
     for (int k = 0; k < turnSteps; k++) {
-      int start = 3 * terms * k;
-      for (int i = 0; i < at.length; i++) {
-        at[i] = one[start + i] + next * (other[start + i] - one[start + i]);
-      }
-      across[k] = scale * RevolutionSweep.y(w, at, 0, terms);
+      across[k] = scale * RevolutionSweep.y(w, one, other, next, 3 * terms * k, terms);
     }
     return across;
   }

@@ -5,7 +5,6 @@ import static org.standproud.mechanics.OutsideValidity.within;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.force.ForceVector;
 import org.standproud.mechanics.holding.contact.ElasticRoot;
 import org.standproud.mechanics.holding.contact.ElasticRoot.Stance;
 import org.standproud.mechanics.holding.contact.HighSpot;
@@ -235,8 +234,9 @@ public final class DrawnHold {
 
   private static double combined(GripLimit grip, HoldDraw draw) {
     double least = Margin.GREATEST;
-    for (ForceVector force : draw.corners()) {
-      least = grip.margin(force.xN(), force.yN(), force.zN(), least);
+    double[] corners = draw.corners();
+    for (int at = 0; at < corners.length; at += 3) {
+      least = grip.margin(corners[at], corners[at + 1], corners[at + 2], least);
     }
     return least;
   }
@@ -291,6 +291,9 @@ public final class DrawnHold {
     private final HighSpot fixedSpot;
     private final HighSpot movableSpot;
     private final double liftRad;
+    private final double fixedLayerPaPerM;
+    private final double movableTurningLeft;
+    private final @Nullable Double movableLayerPaPerM;
     private final double wireM = movableLineM == null ? Double.NaN : movableLineM;
 
     Faces(HoldDraw draw) {
@@ -307,6 +310,14 @@ public final class DrawnHold {
       this.liftRad = draw.liftRad();
       this.fixedSpot = spot(draw, JawSide.FIXED);
       this.movableSpot = spot(draw, JawSide.MOVABLE);
+      this.movableTurningLeft = movableSpot.turningLeft(Double.NaN);
+      this.fixedLayerPaPerM =
+          root.tilting(JawSide.FIXED, root.fixedJawNPerM()) * fixedSpot.turningLeft(wireM);
+      this.movableLayerPaPerM =
+          movableLineM == null
+              ? Double.valueOf(
+                  root.tilting(JawSide.MOVABLE, root.movableJawNPerM()) * movableTurningLeft)
+              : null;
     }
 
     private HighSpot spot(HoldDraw draw, JawSide side) {
@@ -336,12 +347,8 @@ public final class DrawnHold {
 
     private ElasticRoot elastic(double clampingForceN) {
       return new ElasticRoot(
-          root.tilting(JawSide.FIXED, root.fixedJawNPerM()) * fixedSpot.turningLeft(wireM),
-          movableLineM == null
-              ? Double.valueOf(
-                  root.tilting(JawSide.MOVABLE, root.movableJawNPerM())
-                      * movableSpot.turningLeft(Double.NaN))
-              : null,
+          fixedLayerPaPerM,
+          movableLayerPaPerM,
           movableLineM == null ? 0 : movableLineM,
           lengthM,
           gripM,
@@ -354,7 +361,7 @@ public final class DrawnHold {
       if (fixedLineM != null) {
         double hinge =
             movableLineM == null
-                ? root.movableFaceNmPerRad() * movableSpot.turningLeft(Double.NaN)
+                ? root.movableFaceNmPerRad() * movableTurningLeft
                 : 0;
         return new Stand(hinge, 0, Double.NaN);
       }

@@ -1,7 +1,5 @@
 package org.standproud.mechanics.holding;
 
-import java.util.List;
-import org.standproud.mechanics.force.ForceVector;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 
 /**
@@ -24,7 +22,7 @@ import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
  * @param modulusPa Young's modulus of the stock in Pa
  * @param yieldPa yield of the stock in Pa
  * @param peaks greatest forces each way, rebound included
- * @param corners the forces that act, each at one moment
+ * @param corners x, y and z of the forces that act, each at one moment
  */
 public record HoldDraw(
     double clampingForceN,
@@ -43,4 +41,4 @@ public record HoldDraw(
     double modulusPa,
     double yieldPa,
     Peaks peaks,
-    List<ForceVector> corners) {}
+    double[] corners) {}

@@ -41,6 +41,7 @@ public final class PlateSurface {
   private final double modulusPa;
   private final double hingePerN;
   private final Map<Long, double[]> nodes = new ConcurrentHashMap<>();
+  private final Map<Long, double[][]> neighbours = new ConcurrentHashMap<>();
 
   /**
    * A standing stock.
@@ -86,12 +87,13 @@ public final class PlateSurface {
     for (int k = 0; k < NUMBERS; k++) {
       numbers[k] = 0;
     }
+    double[][] near = near(shiftFrom, turnFrom, depthFrom);
     for (int down = 0; down < 2; down++) {
       double part = down == 0 ? 1 - (depth - depthFrom) : depth - depthFrom;
       for (int i = 0; i < 4; i++) {
         for (int j = 0; j < 4; j++) {
           double weight = part * across[i] * up[j];
-          double[] node = node(shiftFrom + i, turnFrom + j, depthFrom + down);
+          double[] node = near[16 * down + 4 * i + j];
           for (int k = 0; k < NUMBERS; k++) {
             numbers[k] += weight * node[k];
           }
@@ -119,19 +121,33 @@ public final class PlateSurface {
     };
   }
 
+  /** Four nodes each way of two depths from one of them on. */
+  private double[][] near(int shiftFrom, int turnFrom, int depthFrom) {
+    Long key = key(shiftFrom, turnFrom, depthFrom);
+    double[][] near = neighbours.get(key);
+    if (near == null) {
+      near = new double[32][];
+      for (int k = 0; k < near.length; k++) {
+        near[k] = node(shiftFrom + k % 16 / 4, turnFrom + k % 4, depthFrom + k / 16);
+      }
+      neighbours.put(key, near);
+    }
+    return near;
+  }
+
+  private static Long key(int shift, int turn, int depth) {
+    return ((long) shift << 42) ^ ((long) (turn & 0x1fffff) << 21) ^ (depth & 0x1fffff);
+  }
+
   private double[] node(int shift, int turn, int depth) {
-    long key = ((long) shift << 42) ^ ((long) (turn & 0x1fffff) << 21) ^ (depth & 0x1fffff);
-    double[] known = nodes.get(key);
-    return known != null
-        ? known
-        : nodes.computeIfAbsent(
-            key,
-            k ->
-                solved(
-                    RootStiffness.turningAbout(
-                        Math.exp(shift * SHIFT_STEP),
-                        Math.exp(turn * TURN_STEP),
-                        depth * DEPTH_STEP * stickOutM)));
+    return nodes.computeIfAbsent(
+        key(shift, turn, depth),
+        k ->
+            solved(
+                RootStiffness.turningAbout(
+                    Math.exp(shift * SHIFT_STEP),
+                    Math.exp(turn * TURN_STEP),
+                    depth * DEPTH_STEP * stickOutM)));
   }
 
   private double[] solved(RootStiffness root) {

@@ -71,12 +71,12 @@ final class StandingStock {
   }
 
   private Scenario scenario(ToDoubleFunction<Band> end) {
-    Scenario other =
-        new Scenario(
-            end.applyAsDouble(input.youngPa()),
-            end.applyAsDouble(input.rootTranslationNPerM2()),
-            end.applyAsDouble(input.rootRotationNPerRad()));
-    return other.same(likely) ? likely : other;
+    double youngPa = end.applyAsDouble(input.youngPa());
+    double translation = end.applyAsDouble(input.rootTranslationNPerM2());
+    double rotation = end.applyAsDouble(input.rootRotationNPerRad());
+    return likely.is(youngPa, translation, rotation)
+        ? likely
+        : new Scenario(youngPa, translation, rotation);
   }
 
   PlateResponse response() {
@@ -196,8 +196,10 @@ final class StandingStock {
       this.modes = List.of(modal.modes(true, MODES_EACH), modal.modes(false, MODES_EACH));
     }
 
-    boolean same(Scenario other) {
-      return youngPa == other.youngPa && root.equals(other.root);
+    boolean is(double otherYoungPa, double translation, double rotation) {
+      return youngPa == otherYoungPa
+          && root.translationNPerM2() == translation
+          && root.rotationNPerRad() == rotation;
     }
 
     private double shearFactor(double shift) {

@@ -1,6 +1,5 @@
 package org.standproud.mechanics.sampling;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 import org.hipparchus.stat.descriptive.moment.Variance;
@@ -23,27 +22,34 @@ final class CorrelationRatio {
     this.groups = groups;
   }
 
+  /** The draws in the order of an input, the lesser draw first where it is equal. */
+  static int[] order(double[] input) {
+    return IntStream.range(0, input.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> input[i]))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
   /**
    * The share of an input, 0 to 1; nothing if the outcome never changes.
    *
-   * @param input its value in each draw
+   * @param order the draws in the order of the input
    */
-  double of(double[] input) {
+  double of(int[] order) {
     if (variance == 0) {
       return 0;
     }
-    int n = input.length;
-    int[] order =
-        IntStream.range(0, n)
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> input[i]))
-            .mapToInt(Integer::intValue)
-            .toArray();
+    int n = order.length;
     double[] means = new double[groups];
     for (int g = 0; g < groups; g++) {
       int from = g * n / groups;
       int to = (g + 1) * n / groups;
-      means[g] = Arrays.stream(order, from, to).mapToDouble(i -> ranks[i]).average().orElseThrow();
+      double sum = 0;
+      for (int i = from; i < to; i++) {
+        sum += ranks[order[i]];
+      }
+      means[g] = sum / (to - from);
     }
     double raw = new Variance(false).evaluate(means) / variance;
     double noise = (double) groups / n;

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.sampling;
 
+import java.util.Arrays;
 import org.standproud.setup.Band;
 
 /** The distribution of one unknown, by the value below which a share of it lies. */
@@ -12,6 +13,19 @@ public sealed interface Distribution {
    * @param normal the same share as a deviate of the standard normal distribution
    */
   double at(double share, double normal);
+
+  /**
+   * The values below which many shares lie.
+   *
+   * @param shares the shares
+   * @param normals the same shares as deviates of the standard normal distribution
+   * @param values filled, one for each share
+   */
+  default void fill(double[] shares, double[] normals, double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      values[i] = at(shares[i], normals[i]);
+    }
+  }
 
   /** Whether there is only one value. */
   default boolean isExact() {
@@ -39,6 +53,11 @@ public sealed interface Distribution {
     }
 
     @Override
+    public void fill(double[] shares, double[] normals, double[] values) {
+      Arrays.fill(values, value);
+    }
+
+    @Override
     public boolean isExact() {
       return true;
     }
@@ -49,6 +68,11 @@ public sealed interface Distribution {
     @Override
     public double at(double share, double normal) {
       return Triangle.at(band, share);
+    }
+
+    @Override
+    public void fill(double[] shares, double[] normals, double[] values) {
+      Triangle.fill(band, shares, values);
     }
   }
 

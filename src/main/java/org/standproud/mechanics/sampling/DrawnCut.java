@@ -1,6 +1,7 @@
 package org.standproud.mechanics.sampling;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,7 +16,6 @@ import org.standproud.mechanics.force.DrawnForces;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.force.ForceDraw;
 import org.standproud.mechanics.force.ForceInput;
-import org.standproud.mechanics.force.ForceVector;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.HoldDraw;
 import org.standproud.mechanics.holding.HoldingInput;
@@ -23,7 +23,6 @@ import org.standproud.mechanics.holding.jaw.BestPackingDepth;
 import org.standproud.mechanics.holding.jaw.FaceState;
 import org.standproud.mechanics.holding.screw.ScrewThread;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
-import org.standproud.setup.Band;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Setup;
@@ -257,15 +256,12 @@ public final class DrawnCut {
     }
     double greased = sample.at(Unknown.SCREW_FRICTION, draw);
     ClampScrew screw = vise.screw();
-    ClampScrew point =
-        new ClampScrew(
-            screw.meanDiameterM(),
-            screw.leadM(),
-            screw.threadHalfAngleRad(),
-            Band.exactly(Triangle.at(screw.threadFriction(), greased)),
-            screw.collarDiameterM(),
-            Band.exactly(Triangle.at(screw.collarFriction(), greased)));
-    double clean = ScrewThread.forceN(point, Band.exactly(drawn)).likely();
+    double clean =
+        ScrewThread.forceN(
+            screw,
+            Triangle.at(screw.threadFriction(), greased),
+            Triangle.at(screw.collarFriction(), greased),
+            drawn);
     double worn =
         held.handleTorqueNm() != null
             ? 1
@@ -281,9 +277,10 @@ public final class DrawnCut {
 
   private HoldDraw holdDraw(DrawnHold held, int draw, DrawnPass pass) {
     Peaks peaks = EndLoad.peaks(pass.peaks());
-    List<ForceVector> corners = new ArrayList<>(pass.corners());
-    corners.add(new ForceVector(0, peaks.towardFixedN(), 0));
-    corners.add(new ForceVector(0, -peaks.awayN(), 0));
+    int given = pass.corners().length;
+    double[] corners = Arrays.copyOf(pass.corners(), given + 6);
+    corners[given + 1] = peaks.towardFixedN();
+    corners[given + 4] = -peaks.awayN();
     return new HoldDraw(
         clampingForceN[draw],
         sample.at(Unknown.FRICTION, draw),

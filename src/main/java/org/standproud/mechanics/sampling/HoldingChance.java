@@ -89,7 +89,7 @@ public record HoldingChance(
         new CorrelationRatio(least, Math.min(GROUPS, least.length / LEAST_A_GROUP));
     return Arrays.stream(Unknown.values())
         .filter(unknown -> unknown.decidesTheHold() && !sample.isExact(unknown))
-        .map(unknown -> new Contribution(unknown, ratio.of(sample.of(unknown))))
+        .map(unknown -> new Contribution(unknown, ratio.of(sample.order(unknown))))
         .sorted(Comparator.comparingDouble(Contribution::share).reversed())
         .toList();
   }

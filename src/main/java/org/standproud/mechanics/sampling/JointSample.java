@@ -1,8 +1,8 @@
 package org.standproud.mechanics.sampling;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.DoubleSupplier;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.SobolSequenceGenerator;
@@ -51,15 +51,17 @@ public final class JointSample {
   private static final Points USUAL = Points.of(Sample.DRAWS, SEED);
 
   private final int draws;
-  private final Map<Unknown, double[]> values = new EnumMap<>(Unknown.class);
+  private final Points points;
+  private final double[][] values = new double[Unknown.values().length][];
   private final Map<Unknown, Distribution> distributions;
   private final @Nullable OutsideValidity refusal;
 
   private JointSample(Catalogue catalogue, Points points) {
     this.distributions = catalogue.all();
     this.refusal = catalogue.refusal();
+    this.points = points;
     this.draws = points.draws;
-    distributions.forEach((unknown, d) -> values.put(unknown, points.values(unknown, d)));
+    distributions.forEach((unknown, d) -> values[unknown.ordinal()] = points.values(unknown, d));
   }
 
   /** The draws of a set-up for its evidence. */
@@ -130,19 +132,27 @@ public final class JointSample {
 
   /** Least, middle and greatest value of an unknown over the draws. */
   Band range(Unknown unknown) {
-    double[] all = of(unknown);
-    double low = Arrays.stream(all).min().orElseThrow();
-    double high = Arrays.stream(all).max().orElseThrow();
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double value : of(unknown)) {
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
     return low == high ? Band.exactly(low) : Band.between(low, high);
   }
 
   /** The values of an unknown, one a draw; not to be written to. */
   double[] of(Unknown unknown) {
-    double[] all = values.get(unknown);
+    double[] all = values[unknown.ordinal()];
     if (all == null) {
       throw new IllegalArgumentException("no draws of " + unknown);
     }
     return all;
+  }
+
+  /** The draws in the order of the value of an unknown, the lesser draw first where equal. */
+  int[] order(Unknown unknown) {
+    return points.order(unknown, of(unknown));
   }
 
   /** Shares and normal deviates of each unknown in each draw. */
@@ -151,10 +161,14 @@ public final class JointSample {
     private final double[][] shares;
     private final double[][] normals;
 
+    /** The draws of each unknown by its deviate, sorted when first asked for. */
+    private final AtomicReferenceArray<int[]> orders;
+
     private Points(int draws, double[][] shares, double[][] normals) {
       this.draws = draws;
       this.shares = shares;
       this.normals = normals;
+      this.orders = new AtomicReferenceArray<>(normals.length);
     }
 
     static Points of(int draws, long seed) {
@@ -209,12 +223,33 @@ public final class JointSample {
 
     double[] values(Unknown unknown, Distribution distribution) {
       double[] all = new double[draws];
-      double[] share = shares[unknown.ordinal()];
-      double[] normal = normals[unknown.ordinal()];
-      for (int draw = 0; draw < draws; draw++) {
-        all[draw] = distribution.at(share[draw], normal[draw]);
-      }
+      distribution.fill(shares[unknown.ordinal()], normals[unknown.ordinal()], all);
       return all;
+    }
+
+    /** Values rise with their deviates, so that only equal ones are left to be put in order. */
+    int[] order(Unknown unknown, double[] values) {
+      int[] order = orders.get(unknown.ordinal());
+      if (order == null) {
+        order = CorrelationRatio.order(normals[unknown.ordinal()]);
+        orders.set(unknown.ordinal(), order);
+      }
+      int[] own = order;
+      for (int from = 0; from < draws; ) {
+        int to = from + 1;
+        while (to < draws && values[own[to]] == values[own[from]]) {
+          to++;
+        }
+        if (to - from > 1) {
+          own = own == order ? order.clone() : own;
+          Arrays.sort(own, from, to);
+        }
+        if (to < draws && !(values[own[to]] > values[own[from]])) {
+          return CorrelationRatio.order(values);
+        }
+        from = to;
+      }
+      return own;
     }
   }
 }

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.sampling;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -52,9 +53,11 @@ public record LettingGo(Map<Way, DrawSet> draws) {
    */
   public static LettingGo of(DrawnCut cut) {
     cut.checkHold();
+    @Nullable Way[] ways = new Way[cut.draws()];
+    Arrays.setAll(ways, draw -> how(cut, draw));
     Map<Way, DrawSet> all = new EnumMap<>(Way.class);
     for (Way way : Way.values()) {
-      all.put(way, DrawSet.where(cut.draws(), draw -> way == how(cut, draw)));
+      all.put(way, DrawSet.where(cut.draws(), draw -> way == ways[draw]));
     }
     return new LettingGo(all);
   }

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.sampling;
 
+import java.util.Arrays;
 import org.standproud.setup.Band;
 
 /**
@@ -19,10 +20,31 @@ final class Triangle {
    */
   static double at(Band band, double share) {
     double width = band.width();
+    return width == 0
+        ? band.likely()
+        : at(band, width, (band.likely() - band.low()) / width, share);
+  }
+
+  /**
+   * The values below which many shares lie.
+   *
+   * @param band the band
+   * @param shares u of each, 0 to 1
+   * @param values filled, one for each share
+   */
+  static void fill(Band band, double[] shares, double[] values) {
+    double width = band.width();
     if (width == 0) {
-      return band.likely();
+      Arrays.fill(values, band.likely());
+      return;
     }
     double turn = (band.likely() - band.low()) / width;
+    for (int i = 0; i < values.length; i++) {
+      values[i] = at(band, width, turn, shares[i]);
+    }
+  }
+
+  private static double at(Band band, double width, double turn, double share) {
     double value =
         share < turn
             ? band.low() + Math.sqrt(share * turn) * width

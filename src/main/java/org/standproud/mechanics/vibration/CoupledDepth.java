@@ -271,8 +271,24 @@ public final class CoupledDepth {
   }
 
   private static double waves(double f, double re, double im, int teeth, double revPerS) {
-    double phase = Math.PI - 2 * ChatterDepth.atan2(im, -re);
+    double phase = Math.PI - 2 * atan2(im, -re);
     return f / (teeth * revPerS) - phase / (2 * Math.PI);
+  }
+
+  /**
+   * The angle of a point, to 1e-5 rad: Abramowitz and Stegun 4.4.49 (from memory), many times as
+   * quick as the exact one.
+   */
+  static double atan2(double y, double x) {
+    double steep = Math.abs(y) > Math.abs(x) ? 1 : 0;
+    double t = steep == 1 ? x / y : y / x;
+    double t2 = t * t;
+    double angle =
+        t * (0.9998660 + t2 * (-0.3302995 + t2 * (0.1801410 + t2 * (-0.0851330 + t2 * 0.0208351))));
+    if (steep == 1) {
+      return Math.copySign(Math.PI / 2, y) - angle;
+    }
+    return x >= 0 ? angle : angle + Math.copySign(Math.PI, y);
   }
 
   /** Where between two points a whole number of waves lies, 0 to 1; negative if nowhere. */

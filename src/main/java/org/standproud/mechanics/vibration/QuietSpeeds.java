@@ -1,6 +1,5 @@
 package org.standproud.mechanics.vibration;
 
-import java.util.stream.DoubleStream;
 import org.standproud.mechanics.OutsideValidity;
 
 /**
@@ -35,12 +34,19 @@ public record QuietSpeeds(double slowerRevPerS, double fasterRevPerS) {
     OutsideValidity.within("natural frequency", naturalHz, 0.1, 1e6, "Hz");
     OutsideValidity.within("teeth", teeth, 1, 200, "");
     OutsideValidity.within("spindle speed", speedRevPerS, 0, 4000, "1/s");
+    double slower = Double.NEGATIVE_INFINITY;
+    double faster = Double.POSITIVE_INFINITY;
+    for (double ratio : BLOWS_OVER_NATURAL) {
+      double quiet = ratio * naturalHz / teeth;
+      if (quiet <= speedRevPerS) {
+        slower = Math.max(slower, quiet);
+      }
+      if (quiet >= speedRevPerS) {
+        faster = Math.min(faster, quiet);
+      }
+    }
     return new QuietSpeeds(
-        quiet(naturalHz, teeth).filter(n -> n <= speedRevPerS).max().orElse(speedRevPerS),
-        quiet(naturalHz, teeth).filter(n -> n >= speedRevPerS).min().orElse(speedRevPerS));
-  }
-
-  private static DoubleStream quiet(double naturalHz, int teeth) {
-    return DoubleStream.of(BLOWS_OVER_NATURAL).map(ratio -> ratio * naturalHz / teeth);
+        Double.isInfinite(slower) ? speedRevPerS : slower,
+        Double.isInfinite(faster) ? speedRevPerS : faster);
   }
 }

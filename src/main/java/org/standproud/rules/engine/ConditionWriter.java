@@ -40,7 +40,10 @@ record ConditionWriter(
     if (condition instanceof Condition.Comparison) {
       // What the margin is about decides the truth: it is worked out once.
       Margin margin = margins.of(condition);
-      return told(prepared, margin == null ? DrawTruth.UNKNOWN : margin.draws(), margin);
+      return told(
+          prepared,
+          margin == null ? condition.evaluate(readings, judgements) : margin.draws(),
+          margin);
     }
     DrawTruth truth = condition.evaluate(readings, judgements);
     return told(prepared, truth, truth.truth() == Truth.UNKNOWN ? null : margins.of(condition));

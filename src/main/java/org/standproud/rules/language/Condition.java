@@ -115,10 +115,10 @@ public sealed interface Condition {
     /** In which draws two numbers are so. */
     public DrawTruth of(Estimate.Known a, Estimate.Known b) {
       int draws = Math.max(a.size(), b.size());
-      if (draws == 1) {
-        return DrawTruth.of(holds(a.at(0, 1), b.at(0, 1)));
-      }
       if (a.isWhole() && b.isWhole()) {
+        if (draws == 1) {
+          return DrawTruth.of(holds(a.at(0, 1), b.at(0, 1)));
+        }
         return DrawTruth.of(
             DrawSet.where(draws, draw -> holds(a.at(draw, draws), b.at(draw, draws))));
       }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,7 +68,9 @@ class DrawnHoldTest {
         205e9,
         310e6,
         peaks,
-        List.of(corners));
+        Stream.of(corners)
+            .flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN()))
+            .toArray());
   }
 
   private static DrawnHold.Margins margins(double bearing, Peaks peaks, ForceVector... corners) {

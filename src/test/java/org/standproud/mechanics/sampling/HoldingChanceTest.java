@@ -191,8 +191,8 @@ class HoldingChanceTest {
       sum[i] = 2 * strong[i] + weak[i];
     }
     CorrelationRatio ratio = new CorrelationRatio(sum, 20);
-    assertThat(ratio.of(strong)).isCloseTo(0.8, within(0.04));
-    assertThat(ratio.of(weak)).isCloseTo(0.2, within(0.04));
-    assertThat(ratio.of(idle)).isCloseTo(0, within(0.005));
+    assertThat(ratio.of(CorrelationRatio.order(strong))).isCloseTo(0.8, within(0.04));
+    assertThat(ratio.of(CorrelationRatio.order(weak))).isCloseTo(0.2, within(0.04));
+    assertThat(ratio.of(CorrelationRatio.order(idle))).isCloseTo(0, within(0.005));
   }
 }

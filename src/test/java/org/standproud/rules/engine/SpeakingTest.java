@@ -22,6 +22,7 @@ import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
 import org.standproud.rules.card.Levels;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.RuleTrace;
@@ -87,6 +88,19 @@ class SpeakingTest {
     assertThat(trace.kind()).isEqualTo(kind);
     assertThat(trace.share()).isEqualTo(draws / 100.0);
     assertThat(base.kinds(slip(draws)).cards().get(0).kind()).isEqualTo(kind);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"<", ">", "<=", ">=", "=", "!="})
+  void aNumberThatExistsInNoDrawLeavesACardOpenWithAndWithoutReasons(String relation) {
+    RuleBase base = ruleBase(card("A", "stop", "when: slip margin " + relation + " 1"));
+    Value none = new Value.Missing("the set-up lets go", true);
+    Evidence evidence =
+        new Evidence(List.of(new EvidenceValue(Shop.SLIP, none, List.of(), List.of())));
+    CardTrace trace = base.evaluate(evidence).card("A");
+    assertThat(trace.kind()).isEqualTo(Kind.OPEN);
+    assertThat(trace.draws()).isEqualTo(DrawTruth.GONE);
+    assertThat(base.kinds(evidence).cards().get(0).kind()).isEqualTo(Kind.OPEN);
   }
 
   @Test

@@ -27,7 +27,7 @@ class SetupPageTest {
   }
 
   @Test
-  void aSetUpInMillimetresIsJudgedWhenItsGripIsMadeShallow(Browser browser) {
+  void aSetUpInMillimetresIsJudgedAgainWithAShallowGripAndADeepCut(Browser browser) {
     browser.open("/");
     fill(browser, "metric");
     assertThat(browser.one("#f-stock-length").getAttribute("value")).isEqualTo("140");
@@ -36,6 +36,7 @@ class SetupPageTest {
     browser.follow("Change this set-up");
     browser.type("#f-hold-gripDepth", "6");
     browser.type("#f-hold-packing-0-depth", "4");
+    browser.type("#f-cut-axialDepth", "3");
     browser.send("Check this set-up");
     assertThat(browser.text("#verdict")).isEqualTo("Do not run");
     assertThat(browser.words()).contains("Keep guards in place");

@@ -193,7 +193,14 @@ public final class DrawnPlate {
 
   /** First natural frequency in Hz. */
   public double firstHz(int draw) {
-    return hz[draw] == null ? Double.NaN : Arrays.stream(hz[draw]).min().orElseThrow();
+    if (hz[draw] == null) {
+      return Double.NaN;
+    }
+    double first = Double.POSITIVE_INFINITY;
+    for (double mode : hz[draw]) {
+      first = Math.min(first, mode);
+    }
+    return first;
   }
 
   /** Swing of plate and cutter against each other under the blows of the teeth in m. */
@@ -299,7 +306,11 @@ public final class DrawnPlate {
 
   private DirectionalFactors factors(int draw) {
     Arc arc = cut.forces().steadyArc();
-    return DirectionalFactors.of(arc.entryRad(), arc.exitRad(), Math.min(3, cut.radialRatio(draw)));
+    return DirectionalFactors.of(arc.entryRad(), arc.exitRad(), radialRatio(draw));
+  }
+
+  private double radialRatio(int draw) {
+    return Math.min(3, cut.radialRatio(draw));
   }
 
   /** Mean tangential force over the mean chip section of the same draw, in Pa. */

@@ -65,11 +65,11 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
     }
     double best = gripM / 2;
     double most = Double.NEGATIVE_INFINITY;
-    double[] least = new double[cases.size()];
+    double[] lowest = new double[cases.size() / 20 + 1];
     for (int k = 0; k <= TRIED; k++) {
       double w = shallow + k * (deep - shallow) / TRIED;
-      for (int i = 0; i < least.length; i++) {
-        Case c = cases.get(i);
+      Arrays.fill(lowest, Double.POSITIVE_INFINITY);
+      for (Case c : cases) {
         double lever = w - gripM / 3;
         double toward =
             lever
@@ -77,16 +77,27 @@ public record BestPackingDepth(double depthM, double towardFixedN, double awayN)
                 / Math.max(c.peakTowardN, LEAST_PUSH_N);
         double away =
             (2 * gripM / 3 - w) / (heightM + 2 * gripM / 3) / Math.max(c.peakAwayN, LEAST_PUSH_N);
-        least[i] = c.clampingForceN * Math.min(toward, away);
+        keep(c.clampingForceN * Math.min(toward, away), lowest);
       }
-      Arrays.sort(least);
-      double low = least[least.length / 20];
+      double low = lowest[lowest.length - 1];
       if (low > most) {
         most = low;
         best = w;
       }
     }
     return best;
+  }
+
+  /** Puts a number among the lowest ones, which stay in order, if it is one of them. */
+  private static void keep(double number, double[] lowest) {
+    int at = lowest.length - 1;
+    if (!(number < lowest[at])) {
+      return;
+    }
+    for (; at > 0 && lowest[at - 1] > number; at--) {
+      lowest[at] = lowest[at - 1];
+    }
+    lowest[at] = number;
   }
 
   /**

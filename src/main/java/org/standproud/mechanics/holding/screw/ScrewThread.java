@@ -95,6 +95,21 @@ public record ScrewThread(
     return new Band(torqueNm.low() / low, torqueNm.likely() / likely, torqueNm.high() / high);
   }
 
+  /**
+   * Clamping force of a screw in N at single values of friction and torque.
+   *
+   * @param screw the screw, whose bands of friction do not count
+   * @param threadFriction friction of its thread
+   * @param collarFriction friction of its collar
+   * @param torqueNm torque in N m
+   * @throws OutsideValidity if a value is out of range
+   */
+  public static double forceN(
+      ClampScrew screw, double threadFriction, double collarFriction, double torqueNm) {
+    within("torque on the screw", torqueNm, 0, 5000, "N.m");
+    return torqueNm / of(screw, threadFriction, collarFriction).tighteningTorquePerForceM();
+  }
+
   private static ScrewThread of(ClampScrew screw, double thread, double collar) {
     return new ScrewThread(
         screw.meanDiameterM(),

@@ -109,7 +109,8 @@ public record GripLimit(
     boolean down = seated && fz < 0;
     double upright = down ? 0 : m * Math.abs(fz);
     double yawNm = placeM * Math.abs(across) + thicknessM / 2 * along;
-    double length = lengthM - 2 * yawNm / borne;
+    // The length in contact times what the fixed jaw bears, which spares a division.
+    double length = lengthM * borne - 2 * yawNm;
     if (length <= 0) {
       return false;
     }
@@ -118,14 +119,16 @@ public record GripLimit(
         across >= 0
             ? left * movable.deepestM() - borne * fixed.shallowestM()
             : borne * fixed.deepestM() - left * movable.shallowestM();
-    double couple = Math.max(0, tipNm - takenNm) / thicknessM;
+    double couple = tipNm > takenNm ? (tipNm - takenNm) / thicknessM : 0;
     double overhang = down ? m * -fz * Math.max(0, placeM - lengthM / 2) : 0;
     double pitchNm = (heightM + gripM / 2) * along + placeM * upright + overhang;
-    double arm = seated ? length / 2 : Math.sqrt(length * length + gripM * gripM) / 4;
     double slipping = (fx > 0 ? stopPlusX : stopMinusX) ? 0 : along;
     double vertical = upright + 2 * couple;
-    double turning = pitchNm / arm;
     double limit = friction * (left + borne);
-    return slipping * slipping + vertical * vertical + turning * turning <= limit * limit;
+    double grip = gripM * borne;
+    // The square of four arms times what the fixed jaw bears, and of four pitches times the same.
+    double arms = seated ? 4 * length * length : length * length + grip * grip;
+    double pitches = 16 * pitchNm * pitchNm * borne * borne;
+    return pitches <= (limit * limit - slipping * slipping - vertical * vertical) * arms;
   }
 }
