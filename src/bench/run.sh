@@ -34,6 +34,8 @@ run container 'SideBySideBenchmark.droolsNew.*' -p cards=16,70 -bm ss -wi 1 -i 3
 run elsewhere ElsewhereBenchmark
 run rules 'RulesBenchmark.(tracing.*|wholeGate)'
 run evidence EvidenceBenchmark
+[[ ! ratios =~ $what ]] ||
+  java -Xmx$heap -cp "$path" org.standproud.mechanics.EvidenceRatios target/bench/ratios.txt
 run stage StageBenchmark
 run advice AdviceBenchmark
 java -cp "$path" org.standproud.PerformancePage target/bench api-docs/performance.md \

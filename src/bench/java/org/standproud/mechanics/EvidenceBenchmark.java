@@ -41,10 +41,10 @@ import org.standproud.setup.request.Reading;
 import org.standproud.setup.request.SetupReader;
 
 /**
- * What the evidence of a set-up costs, whole and by its dearest stages, beside the evidence by bands
- * of version 0.2.0, which the joint evidence may cost six times where the plate was met before and
- * ten times where it is new. Both are timed in one run, so that the ratio stands on a machine that
- * does other work too.
+ * What the evidence of a set-up costs, whole and by its dearest stages, beside the evidence by
+ * bands of version 0.2.0, which the joint evidence may cost six times where the plate was met
+ * before and ten times where it is new. Both are timed in one run, so that the ratio stands on a
+ * machine that does other work too.
  *
  * <pre>
  * mvn -Pbench -DskipTests test-compile exec:java -Dexec.args="EvidenceBenchmark -f 0"

@@ -377,8 +377,7 @@ final class RevolutionSweep {
   }
 
   /** The same of sums a part of the way from some to others. */
-  static double y(
-      double[] weights, double[] from, double[] to, double part, int at, int terms) {
+  static double y(double[] weights, double[] from, double[] to, double part, int at, int terms) {
     double y = 0;
     for (int term = 0; term < terms; term++) {
       int cosine = at + 3 * term + EdgeTable.COSINE;

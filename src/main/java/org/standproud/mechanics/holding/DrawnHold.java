@@ -359,10 +359,7 @@ public final class DrawnHold {
     /** How the stock stands under a push; the rock on a spot is in its turning stiffness. */
     Stand stand(double forceN, double share) {
       if (fixedLineM != null) {
-        double hinge =
-            movableLineM == null
-                ? root.movableFaceNmPerRad() * movableTurningLeft
-                : 0;
+        double hinge = movableLineM == null ? root.movableFaceNmPerRad() * movableTurningLeft : 0;
         return new Stand(hinge, 0, Double.NaN);
       }
       double clampN = root.clampingForceN() - share * Math.max(forceN, 0);

@@ -68,9 +68,7 @@ class DrawnHoldTest {
         205e9,
         310e6,
         peaks,
-        Stream.of(corners)
-            .flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN()))
-            .toArray());
+        Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray());
   }
 
   private static DrawnHold.Margins margins(double bearing, Peaks peaks, ForceVector... corners) {

@@ -76,7 +76,12 @@ public final class DrawnPlate {
    *     formulas
    */
   public static Optional<DrawnPlate> of(Setup setup) {
-    Optional<DrawnCut> cut = DrawnCut.of(setup, JointSample.of(setup));
+    return of(setup, JointSample.of(setup));
+  }
+
+  /** The same in other draws. */
+  static Optional<DrawnPlate> of(Setup setup, JointSample sample) {
+    Optional<DrawnCut> cut = DrawnCut.of(setup, sample);
     if (cut.isPresent()
         && Engagement.of(setup.stock(), setup.cutter(), setup.cut())
             instanceof Engagement.Cutting cutting) {
