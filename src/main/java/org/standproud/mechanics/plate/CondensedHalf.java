@@ -1,5 +1,7 @@
 package org.standproud.mechanics.plate;
 
+import static org.standproud.mechanics.OutsideValidity.within;
+
 import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -403,6 +405,7 @@ final class CondensedHalf {
       }
       EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, true, true);
       symmetrise(turned);
+      within("give of the plate by its root", CommonOps_DDRM.trace(turned), 0, 1e30, "");
       if (!eigen.decompose(turned)) {
         throw new IllegalStateException("the modes of the plate did not converge");
       }

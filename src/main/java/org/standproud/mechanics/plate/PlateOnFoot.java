@@ -36,6 +36,14 @@ public final class PlateOnFoot {
 
   private static final int HALVINGS = 9;
 
+  /** Layers of both faces and depth of the foot about which plates are prepared. */
+  private static final double LAYERS_PA_PER_M = 2e12;
+
+  private static final double FOOT_M = 0.02;
+
+  /** Greatest give of the root about which plates are prepared over that of the plate. */
+  private static final double MOST_TURN = 10;
+
   /** Softening of a metre that its load would tip. */
   private static final double LOOSE = 1e3;
 
@@ -96,26 +104,26 @@ public final class PlateOnFoot {
 
   /**
    * A standing stock on feet that lie about one of 20 mm between machined faces, whose layers give a
-   * micrometre for a pressure of one newton per square millimetre.
+   * micrometre for a pressure of one newton per square millimetre; for a stout plate about one that gives
+   * {@value #MOST_TURN} times as much as the plate.
    *
    * @param stock its sizes and material; its root and load do not matter
    */
   public static PlateOnFoot of(PlateInput stock) {
     double young = stock.youngPa().likely();
-    RootStiffness root =
-        GrippedFoot.betweenFaces(
-                young, stock.poisson(), stock.thicknessM(), 0.02, 1e12, 1e12, 0, 0, 1e5, 0)
-            .clamped()
-            .flatMap(ClampedFoot::smallSignal)
-            .orElseThrow();
+    double poisson = stock.poisson();
+    double a = stock.stickOutM();
+    double d = young * Math.pow(stock.thicknessM(), 3) / (12 * (1 - poisson * poisson));
+    double turn = Math.min(12 / (LAYERS_PA_PER_M * Math.pow(FOOT_M, 3)), MOST_TURN * a / d);
+    double shift = Math.min(2 / (LAYERS_PA_PER_M * FOOT_M), MOST_TURN * a * a * a / d);
     return new PlateOnFoot(
-        stock.stickOutM(),
+        a,
         stock.lengthM(),
         stock.thicknessM(),
         stock.heldLengthM(),
-        stock.poisson(),
+        poisson,
         young,
-        root,
+        RootStiffness.turningAbout(shift, turn, Math.min(FOOT_M / 2, a)),
         RitzOrder.EVIDENCE);
   }
 

@@ -26,12 +26,16 @@ public final class PlateSurface {
   private static final double SHIFT_STEP = Math.log(10);
 
   /**
-   * Turn of a root, in units of a/D, beyond which the stock swings as a rigid body on a hinge: its
-   * give grows with the turn and its lowest even mode falls with the root of it.
+   * Give at the top edge by the turn of a root, in units of a^3/D, beyond which the stock swings as
+   * a rigid body on a hinge: its give grows with the turn and its lowest even mode falls with the
+   * root of it.
    */
   private static final double HINGE = 3000;
 
-  /** Step of the depth about which the root turns, in stick-outs. */
+  /** Part of the give by turning below which a shift of the root counts for nothing. */
+  private static final double LEAST_SHIFT = 1e-7;
+
+  /** Step of the logarithm of the lever of the top edge about where the root turns. */
   private static final double DEPTH_STEP = 0.1;
 
   private final PlateOnFoot plate;
@@ -75,10 +79,14 @@ public final class PlateSurface {
   public void at(
       double modulusPa, double shiftM2PerN, double turnPerN, double depthM, double[] numbers) {
     double scale = modulusPa / this.modulusPa;
-    double shift = Math.log(shiftM2PerN * scale) / SHIFT_STEP;
-    double beyond = Math.max(1, turnPerN * scale / hingePerN);
-    double turn = Math.log(turnPerN * scale / beyond) / TURN_STEP;
-    double depth = depthM / (stickOutM * DEPTH_STEP);
+    double lever = 1 + depthM / stickOutM;
+    double beyond = Math.max(1, turnPerN * scale * lever * lever / hingePerN);
+    double turns = turnPerN * scale / beyond;
+    double leverM = lever * stickOutM;
+    double shifts = Math.max(shiftM2PerN * scale, LEAST_SHIFT * turns * leverM * leverM);
+    double shift = Math.log(shifts) / SHIFT_STEP;
+    double turn = Math.log(turns) / TURN_STEP;
+    double depth = Math.log(lever) / DEPTH_STEP;
     int shiftFrom = (int) Math.floor(shift) - 1;
     int turnFrom = (int) Math.floor(turn) - 1;
     int depthFrom = (int) Math.floor(depth);
@@ -147,7 +155,7 @@ public final class PlateSurface {
                 RootStiffness.turningAbout(
                     Math.exp(shift * SHIFT_STEP),
                     Math.exp(turn * TURN_STEP),
-                    depth * DEPTH_STEP * stickOutM)));
+                    stickOutM * Math.expm1(depth * DEPTH_STEP))));
   }
 
   private double[] solved(RootStiffness root) {

@@ -17,7 +17,7 @@ class GrippedRootTest {
 
   private static GrippedRoot.Compliance root(Setup setup, double modulusPa, double turning) {
     return GrippedRoot.of(setup)
-        .at(new GrippedRoot.Draw(20e3, 1e8, .5, modulusPa, 2e8, 1e8), turning, TRANSLATION);
+        .at(new GrippedRoot.Draw(20e3, 1, .5, modulusPa, 2e8, 1e8), turning, TRANSLATION);
   }
 
   private static double lengthM(Setup setup) {

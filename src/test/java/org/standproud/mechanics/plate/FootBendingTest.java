@@ -5,10 +5,20 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.hipparchus.random.Well19937c;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.SourceTag;
+import org.standproud.mechanics.published.Subject;
 
 /** The bending of the foot against Hetenyi's beam and against the whole clamped foot. */
 class FootBendingTest {
+
+  private static final PublishedTable HETENYI =
+      new PublishedTable(
+          Subject.PLATE,
+          "Hetenyi, Beams on Elastic Foundation, 1946: end of a half-endless beam, by the quick foot",
+          SourceTag.MEMORY);
 
   private static final double YOUNG_PA = 205e9;
   private static final double POISSON = .3;
@@ -21,19 +31,22 @@ class FootBendingTest {
     return 5.0 / 6 * YOUNG_PA / (2 * (1 + POISSON)) * h;
   }
 
-  /** Hetenyi 1946, semi-infinite beam (from memory): turn under an end moment {@code 4 b^3/k}. */
   @Test
+  @Tag(PublishedTable.TESTS)
   void aDeepSlenderFootGivesAsHetenyisEndlessBeam() {
     double k = 1e12;
     double g = .4;
     double d = bending(.01);
     double beta = Math.pow(k / (4 * d), .25);
     FootBending foot = FootBending.of(d, 1e18, g, k);
-    assertThat(foot.turn() + 12 / (k * g * g * g))
-        .isCloseTo(4 * Math.pow(beta, 3) / k, withinPercentage(2));
-    assertThat(foot.cross() + 6 / (k * g * g))
-        .isCloseTo(2 * beta * beta / k, withinPercentage(2));
-    assertThat(foot.shift() + 4 / (k * g)).isCloseTo(2 * beta / k, withinPercentage(2));
+    double shift = foot.shift() + 4 / (k * g);
+    double cross = foot.cross() + 6 / (k * g * g);
+    double turn = foot.turn() + 12 / (k * g * g * g);
+    HETENYI
+        .row("plate 10 mm, layers 1 N/um per mm2, grip 400 mm, bending with rigid part")
+        .percent("shift per force", "um per N/mm", 2 * beta / k * 1e9, shift * 1e9, 2)
+        .percent("turn per force", "1e-9/N m", 2 * beta * beta / k * 1e9, cross * 1e9, 2)
+        .percent("turn per moment", "1e-9/N", 4 * Math.pow(beta, 3) / k * 1e9, turn * 1e9, 2);
   }
 
   @Test
