@@ -13,8 +13,8 @@ import org.standproud.setup.Stock;
  * its grip, with what the stock bends inside the grip.
  *
  * <p>The turning stiffness of the hold, which counts jaws, packing, spots and faces that lift, is
- * taken as it is; to it is added the {@link FootBending} between the faces of the joint, loosened as
- * many times as the hold is softer than with faces that bear everywhere, at most to a foot that
+ * taken as it is; to it is added the {@link FootBending} between the faces of the joint, loosened
+ * as many times as the hold is softer than with faces that bear everywhere, at most to a foot that
  * bends free over its grip. A stiff foot leaves the hold as it is. Where packing bears on a line
  * only the other face resists bending.
  */

@@ -9,10 +9,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Which nodes bear, and which stick, is found by solving with the last guess until it repeats; a
  * layer that only presses makes the energy convex, so that the answer is one. Of a foot deeper than
- * {@value #DEEP} characteristic lengths {@code (4 D/(k_f + k_m))^(1/4)} only so much is computed; what
- * lies below moves no more. Nodes are joined to
- * their neighbours only, so that one solution is a sweep of two by two blocks up the foot and one
- * back.
+ * {@value #DEEP} characteristic lengths {@code (4 D/(k_f + k_m))^(1/4)} only so much is computed;
+ * what lies below moves no more. Nodes are joined to their neighbours only, so that one solution is
+ * a sweep of two by two blocks up the foot and one back.
  */
 public final class ClampedFoot {
 
@@ -63,9 +62,7 @@ public final class ClampedFoot {
 
   static Optional<ClampedFoot> of(GrippedFoot foot) {
     ClampedFoot clamped = new ClampedFoot(foot);
-    return clamped.settle(clamped.rest, null, 0, 0, true)
-        ? Optional.of(clamped)
-        : Optional.empty();
+    return clamped.settle(clamped.rest, null, 0, 0, true) ? Optional.of(clamped) : Optional.empty();
   }
 
   private boolean onLine() {
@@ -201,8 +198,7 @@ public final class ClampedFoot {
   }
 
   /** Solves until what bears and sticks repeats; false if the load tips the foot. */
-  private boolean settle(
-      State state, @Nullable State stuckAt, double q, double m, boolean held) {
+  private boolean settle(State state, @Nullable State stuckAt, double q, double m, boolean held) {
     for (int step = 0; step < STEPS; step++) {
       State from = step < FRICTION_STEPS ? stuckAt : null;
       double before = state.topTurnRad();
@@ -253,10 +249,7 @@ public final class ClampedFoot {
       return 0;
     }
     double harmonic =
-        2
-            * foot.fixedPaPerM()
-            * foot.movablePaPerM()
-            / (foot.fixedPaPerM() + foot.movablePaPerM());
+        2 * foot.fixedPaPerM() * foot.movablePaPerM() / (foot.fixedPaPerM() + foot.movablePaPerM());
     double arm = foot.thicknessM() / 2;
     return 2 * area[i] * foot.tangentialRatio() * harmonic * arm * arm;
   }
@@ -272,8 +265,7 @@ public final class ClampedFoot {
   }
 
   /** Solves once with what bears and sticks as it is; false if nothing holds the foot. */
-  private boolean solve(
-      State state, @Nullable State stuckAt, double q, double m, boolean held) {
+  private boolean solve(State state, @Nullable State stuckAt, double q, double m, boolean held) {
     Blocks blocks = new Blocks();
     addBeam(blocks);
     double jaw = 0;

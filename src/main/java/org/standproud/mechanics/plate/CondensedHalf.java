@@ -68,7 +68,8 @@ final class CondensedHalf {
     this.rootSize = 2 * terms;
     this.innerSize = terms * (order.heightTerms() - 2);
     DMatrixRMaj whole = stiffness();
-    DMatrixRMaj inner = CommonOps_DDRM.extract(whole, rootSize, whole.numRows, rootSize, whole.numRows);
+    DMatrixRMaj inner =
+        CommonOps_DDRM.extract(whole, rootSize, whole.numRows, rootSize, whole.numRows);
     DMatrixRMaj join = CommonOps_DDRM.extract(whole, rootSize, whole.numRows, 0, rootSize);
     DMatrixRMaj root = CommonOps_DDRM.extract(whole, 0, rootSize, 0, rootSize);
     int kept = Math.min(KEPT, innerSize);
@@ -227,8 +228,7 @@ final class CondensedHalf {
     int rows = order.heightTerms();
     double[] legendre = Legendre.values(xi, 2 * order.lengthTerms());
     DMatrixRMaj up = new DMatrixRMaj(1, rows);
-    CommonOps_DDRM.mult(
-        DMatrixRMaj.wrap(1, rows, heights.values(eta)), split, up);
+    CommonOps_DDRM.mult(DMatrixRMaj.wrap(1, rows, heights.values(eta)), split, up);
     double[] root = new double[rootSize];
     double[] inner = new double[innerSize];
     double[] alongRoot = new double[order.lengthTerms()];

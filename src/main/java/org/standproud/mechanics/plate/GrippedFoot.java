@@ -54,7 +54,9 @@ public record GrippedFoot(
     double clampingNPerM,
     double movableLeanRad) {
 
-  /** Ratio for machined, rolled and rough faces of metal: Kono and others 2012, widened by a third. */
+  /**
+   * Ratio for machined, rolled and rough faces of metal: Kono and others 2012, widened by a third.
+   */
   public static final Band TANGENTIAL_RATIO = new Band(0.07, 0.15, 0.3);
 
   static final int ELEMENTS = 16;

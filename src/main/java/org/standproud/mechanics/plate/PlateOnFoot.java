@@ -95,17 +95,21 @@ public final class PlateOnFoot {
     this.statics = staticLength == modalLength ? modal : new Piece(staticLength);
     for (int parity = 0; parity < 2; parity++) {
       trial[parity] =
-          modal.halves[parity]
-              .on(scaled(likelyRoot.shiftPa(), 3, d), scaled(likelyRoot.couplingNPerM(), 2, d), scaled(likelyRoot.turnN(), 1, d))
+          modal
+              .halves[parity]
+              .on(
+                  scaled(likelyRoot.shiftPa(), 3, d),
+                  scaled(likelyRoot.couplingNPerM(), 2, d),
+                  scaled(likelyRoot.turnN(), 1, d))
               .modes(modal.halves[parity].start(MODES_EACH + 2), MODES_EACH)
               .shapes();
     }
   }
 
   /**
-   * A standing stock on feet that lie about one of 20 mm between machined faces, whose layers give a
-   * micrometre for a pressure of one newton per square millimetre; for a stout plate about one that gives
-   * {@value #MOST_TURN} times as much as the plate.
+   * A standing stock on feet that lie about one of 20 mm between machined faces, whose layers give
+   * a micrometre for a pressure of one newton per square millimetre; for a stout plate about one
+   * that gives {@value #MOST_TURN} times as much as the plate.
    *
    * @param stock its sizes and material; its root and load do not matter
    */
@@ -185,7 +189,9 @@ public final class PlateOnFoot {
     /** What the polynomials miss right under a load, in units of a^2/D. */
     private double missed() {
       double step = statics.pieceM / (stickOutM * order.lengthTerms());
-      return Math.min(MOST_MISSED, MISSED * step * step * Math.max(0, 1 - xi * xi)) * zM / stickOutM;
+      return Math.min(MOST_MISSED, MISSED * step * step * Math.max(0, 1 - xi * xi))
+          * zM
+          / stickOutM;
     }
   }
 
@@ -282,12 +288,17 @@ public final class PlateOnFoot {
    * @param youngPa Young's modulus, Pa
    * @param foot the clamped foot
    * @param jawsM2PerN shift of the jaws as a whole per force and metre of jaw, m2/N
-   * @param rockPerN turn about the jaw top per moment and metre of jaw that costs no pressure, as on
-   *     a high spot, rad/N
+   * @param rockPerN turn about the jaw top per moment and metre of jaw that costs no pressure, as
+   *     on a high spot, rad/N
    * @param forceN force across the stock, toward the fixed jaw positive, N, not zero
    */
   public double secantMPerN(
-      Place place, double youngPa, ClampedFoot foot, double jawsM2PerN, double rockPerN, double forceN) {
+      Place place,
+      double youngPa,
+      ClampedFoot foot,
+      double jawsM2PerN,
+      double rockPerN,
+      double forceN) {
     Optional<RootStiffness> held = foot.held();
     if (held.isEmpty()) {
       return Double.NaN;
@@ -301,7 +312,14 @@ public final class PlateOnFoot {
     double mostM = Math.max(PLASTIC * tipping, Math.abs(shared)) * place.zM;
     RootStiffness stuck = held.get();
     double least = Math.max(1, whole);
-    double most = local(place, youngPa, foot, stuck.softened(least).onJaws(jawsM2PerN, rockPerN), forceN, mostM);
+    double most =
+        local(
+            place,
+            youngPa,
+            foot,
+            stuck.softened(least).onJaws(jawsM2PerN, rockPerN),
+            forceN,
+            mostM);
     // The softer the root, the less its most loaded metre bears: the two meet in between.
     double softening = Math.max(least, most);
     for (int step = 0; step < HALVINGS && softening > 1.02 * least; step++) {
@@ -313,8 +331,7 @@ public final class PlateOnFoot {
         softening = middle;
       }
     }
-    return flexibilityMPerN(
-        place, youngPa, stuck.softened(softening).onJaws(jawsM2PerN, rockPerN));
+    return flexibilityMPerN(place, youngPa, stuck.softened(softening).onJaws(jawsM2PerN, rockPerN));
   }
 
   /** Softening of the most loaded metre of a root; {@link #LOOSE} where its load tips it. */
@@ -359,8 +376,7 @@ public final class PlateOnFoot {
    * @param densityKgPerM3 density, kg/m3
    * @param root the root for small motions
    */
-  public List<Mode> modes(
-      Place place, double youngPa, double densityKgPerM3, RootStiffness root) {
+  public List<Mode> modes(Place place, double youngPa, double densityKgPerM3, RootStiffness root) {
     List<Mode> modes = byHalf(place, youngPa, densityKgPerM3, root);
     modes.sort(Comparator.comparingDouble(Mode::frequencyHz));
     return modes;

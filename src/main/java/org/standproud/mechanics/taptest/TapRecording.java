@@ -20,12 +20,12 @@ import org.standproud.mechanics.OutsideValidity;
  * <p>Each tap is cut out from its blow to the next. The strongest peak of its spectrum is the note;
  * the signal about it, {@value #BAND} of the frequency to either side, is made analytic (transform
  * without negative frequencies), its size is the envelope. The logarithm of the envelope falls on a
- * straight line of slope {@code -zeta omega} (logarithmic decrement {@code delta = 2 pi
- * zeta/sqrt(1 - zeta^2)}, ISO 18431-3 for the transform, any textbook of vibration for the
- * decrement), its phase rises by {@code omega_d} (both by least squares from {@value #AFTER_CYCLES}
- * cycles after the blow down to the noise). A decay is clear if it keeps to the line, falls by at
- * least half in the time looked at and stands out from the rest of the spectrum; taps that are not
- * clear are left out, and taps that disagree are no measurement.
+ * straight line of slope {@code -zeta omega} (logarithmic decrement {@code delta = 2 pi zeta/sqrt(1
+ * - zeta^2)}, ISO 18431-3 for the transform, any textbook of vibration for the decrement), its
+ * phase rises by {@code omega_d} (both by least squares from {@value #AFTER_CYCLES} cycles after
+ * the blow down to the noise). A decay is clear if it keeps to the line, falls by at least half in
+ * the time looked at and stands out from the rest of the spectrum; taps that are not clear are left
+ * out, and taps that disagree are no measurement.
  *
  * @param samples the signal, any unit, 256 to 4194304 values
  * @param ratePerS samples a second, 1000 to 400000
@@ -147,11 +147,7 @@ public record TapRecording(double[] samples, double ratePerS) {
     }
     double z = Arrays.stream(zeta).average().orElseThrow();
     return new Note(
-        f,
-        Math.max(1e-3 * f, error(hz, f)),
-        z,
-        Math.max(0.1 * z, error(zeta, z)),
-        decays.size());
+        f, Math.max(1e-3 * f, error(hz, f)), z, Math.max(0.1 * z, error(zeta, z)), decays.size());
   }
 
   private static double error(double[] values, double mean) {
@@ -209,8 +205,7 @@ public record TapRecording(double[] samples, double ratePerS) {
     return at;
   }
 
-  private @Nullable Decay decay(
-      double[] tap, double lowestHz, double highestHz) {
+  private @Nullable Decay decay(double[] tap, double lowestHz, double highestHz) {
     if (tap.length < 64) {
       return null;
     }

@@ -1,6 +1,4 @@
-/**
- * What a tap on a part tells: its natural frequency and damping from a recording.
- */
+/** What a tap on a part tells: its natural frequency and damping from a recording. */
 @NullMarked
 package org.standproud.mechanics.taptest;
 

@@ -12,8 +12,8 @@ import org.standproud.setup.CutterKind;
 import org.standproud.setup.ToolMaterial;
 
 /**
- * Tools reduced last, kept by the cutter, so that a search over speeds and feeds pays for each once.
- * Holds a bounded number, drops the one unused longest, may be shared between threads.
+ * Tools reduced last, kept by the cutter, so that a search over speeds and feeds pays for each
+ * once. Holds a bounded number, drops the one unused longest, may be shared between threads.
  */
 public final class RememberedTools {
 
@@ -59,10 +59,10 @@ public final class RememberedTools {
   private static List<RoundPart> parts(Cutter cutter) {
     boolean endMill = cutter.kind() == CutterKind.END_MILL;
     boolean carbide = cutter.toolMaterial() != ToolMaterial.HSS;
-    double modulus = endMill ? ToolStrength.of(cutter.toolMaterial()).modulusPa().likely() : STEEL_PA;
+    double modulus =
+        endMill ? ToolStrength.of(cutter.toolMaterial()).modulusPa().likely() : STEEL_PA;
     double density = !endMill ? STEEL_KG_PER_M3 : carbide ? CARBIDE_KG_PER_M3 : HSS_KG_PER_M3;
-    double bodyDiameter =
-        (endMill ? CutterBeam.FLUTED_DIAMETER_RATIO : 1) * cutter.diameterM();
+    double bodyDiameter = (endMill ? CutterBeam.FLUTED_DIAMETER_RATIO : 1) * cutter.diameterM();
     double body = Math.min(cutter.fluteLengthM(), cutter.stickOutM());
     double holder =
         OutsideValidity.within(
@@ -72,8 +72,7 @@ public final class RememberedTools {
     parts.add(
         new RoundPart(
             cutter.stickOutM() - body, cutter.shankDiameterM(), modulus, density, endMill));
-    parts.add(
-        new RoundPart(holder, cutter.holderDiameterM(), STEEL_PA, STEEL_KG_PER_M3, false));
+    parts.add(new RoundPart(holder, cutter.holderDiameterM(), STEEL_PA, STEEL_KG_PER_M3, false));
     return parts;
   }
 }

@@ -15,11 +15,7 @@ import org.standproud.mechanics.OutsideValidity;
  * @param edgeMaterial whether it is of the material of the edges, whose modulus is drawn
  */
 public record RoundPart(
-    double lengthM,
-    double diameterM,
-    double youngPa,
-    double densityKgPerM3,
-    boolean edgeMaterial) {
+    double lengthM, double diameterM, double youngPa, double densityKgPerM3, boolean edgeMaterial) {
 
   private static final double POISSON = 0.3;
 

@@ -21,12 +21,7 @@ import org.standproud.setup.Band;
  * @param dampingRatio damping of spindle and taper over critical, 0.001 to 0.3
  */
 public record SpindleNose(
-    double stiffnessNPerM,
-    double pivotM,
-    double taperNmPerRad,
-    double ownHz,
-    double dampingRatio) {
-
+    double stiffnessNPerM, double pivotM, double taperNmPerRad, double ownHz, double dampingRatio) {
 
   /**
    * Turning stiffness of a holder in its taper, N.m/rad: identified interfaces lie about 1e6

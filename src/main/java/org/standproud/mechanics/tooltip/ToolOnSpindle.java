@@ -19,13 +19,14 @@ import org.standproud.mechanics.vibration.ModeSet;
  *
  * <p>Receptance coupling (Schmitz and Donaldson, CIRP Annals 49/1 (2000) 303; Schmitz and Smith,
  * Machining Dynamics; from memory) in modal form: the beam is reduced once to its two rigid motions
- * at the nose and its lowest {@value #KEPT} modes on a rigid nose (Craig and Bampton, AIAA Journal 6
- * (1968) 1313, from memory); a {@link SpindleNose} adds swing and taper, six unknowns in all. Elements:
- * exact stiffness of Timoshenko with consistent mass and rotary inertia (Przemieniecki, Theory of
- * Matrix Structural Analysis, 1968; Friedman and Kosmatka, Computers and Structures 47 (1993) 473;
- * from memory). Damping of a mode: that of spindle and taper, and of the beam, by their shares of
- * its strain energy (modal strain energy; Johnson and Kienholz, AIAA Journal 20 (1982) 1284, from
- * memory). Spinning is left out (no gyroscopic terms), which holds for the speeds of a knee mill.
+ * at the nose and its lowest {@value #KEPT} modes on a rigid nose (Craig and Bampton, AIAA Journal
+ * 6 (1968) 1313, from memory); a {@link SpindleNose} adds swing and taper, six unknowns in all.
+ * Elements: exact stiffness of Timoshenko with consistent mass and rotary inertia (Przemieniecki,
+ * Theory of Matrix Structural Analysis, 1968; Friedman and Kosmatka, Computers and Structures 47
+ * (1993) 473; from memory). Damping of a mode: that of spindle and taper, and of the beam, by their
+ * shares of its strain energy (modal strain energy; Johnson and Kienholz, AIAA Journal 20 (1982)
+ * 1284, from memory). Spinning is left out (no gyroscopic terms), which holds for the speeds of a
+ * knee mill.
  */
 public final class ToolOnSpindle {
 
@@ -177,8 +178,7 @@ public final class ToolOnSpindle {
     for (int mode = 0; mode < count; mode++) {
       double[] shape = found.shapes()[mode];
       double square = found.values()[mode];
-      double energy =
-          shape[0] * shape[0] * swing + shape[1] * shape[1] * nose.taperNmPerRad();
+      double energy = shape[0] * shape[0] * swing + shape[1] * shape[1] * nose.taperNmPerRad();
       double share = Math.min(1, energy / square);
       hz[mode] = Math.sqrt(square) / (2 * Math.PI);
       damping[mode] = share * nose.dampingRatio() + (1 - share) * BEAM_DAMPING;

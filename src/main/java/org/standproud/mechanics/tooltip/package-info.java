@@ -1,6 +1,4 @@
-/**
- * Dynamics of the cutting end: cutter, holder and spindle coupled.
- */
+/** Dynamics of the cutting end: cutter, holder and spindle coupled. */
 @NullMarked
 package org.standproud.mechanics.tooltip;
 

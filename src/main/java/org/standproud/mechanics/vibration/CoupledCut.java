@@ -14,8 +14,8 @@ import org.standproud.mechanics.OutsideValidity;
  * StabilityLobes}, with the relative response of both members: {@code G_y = G_cutter,y + G_stock}.
  * Of the root M that limits the depth each member has a share: M is homogeneous of the first degree
  * in the responses, so that {@code M = sum G dM/dG} splits it without remainder (Euler); the member
- * with the greater share of its real part is the softer one in this cut. Not valid for arcs so short
- * that the cut is a row of blows.
+ * with the greater share of its real part is the softer one in this cut. Not valid for arcs so
+ * short that the cut is a row of blows.
  */
 public final class CoupledCut {
 
@@ -101,8 +101,7 @@ public final class CoupledCut {
     within("modes", cutterAlong.size() + cutterAcross.size() + stockAcross.size(), 1, 200, "");
     within("tangential force coefficient", tangentialPa, 1e6, 1e11, "Pa");
     within("teeth", teeth, 1, 200, "");
-    return new CoupledCut(
-        cutterAlong, cutterAcross, stockAcross, factors, tangentialPa, teeth);
+    return new CoupledCut(cutterAlong, cutterAcross, stockAcross, factors, tangentialPa, teeth);
   }
 
   /**
@@ -110,8 +109,8 @@ public final class CoupledCut {
    *
    * @param depthM depth at which it would begin to chatter, m, at most {@link #CAP_M}
    * @param chatterHz frequency of that chatter, Hz
-   * @param stockShare share of the stock in what regenerates there, about 0 to 1: above one half the
-   *     stock is the softer member; it may lie outside where one member works against the other
+   * @param stockShare share of the stock in what regenerates there, about 0 to 1: above one half
+   *     the stock is the softer member; it may lie outside where one member works against the other
    */
   public record Limit(double depthM, double chatterHz, double stockShare) {
 
@@ -166,7 +165,8 @@ public final class CoupledCut {
     double k0 = waves(branch, at - 1, revPerS);
     double k1 = waves(branch, at, revPerS);
     boolean many = Math.abs(k1 - k0) > 1 || k0 == k1;
-    double part = many ? (re[branch][at] < re[branch][at - 1] ? 1 : 0) : (whole(k0, k1) - k0) / (k1 - k0);
+    double part =
+        many ? (re[branch][at] < re[branch][at - 1] ? 1 : 0) : (whole(k0, k1) - k0) / (k1 - k0);
     Limit refined =
         limit(
             hz[at - 1] + part * (hz[at] - hz[at - 1]),

@@ -17,7 +17,9 @@ public final class CoupledDepth {
   /** Points on either side of a mode. */
   private static final int EACH_SIDE = 9;
 
-  /** How far the points reach beyond the lowest and the highest mode, as a part of its frequency. */
+  /**
+   * How far the points reach beyond the lowest and the highest mode, as a part of its frequency.
+   */
   private static final double REACH = 0.6;
 
   private final int most;
@@ -98,8 +100,7 @@ public final class CoupledDepth {
    * @param teeth number of teeth
    * @param revPerS spindle speed, 1/s, 0.001 to 100000
    */
-  public Limit at(
-      DirectionalFactors factors, double tangentialPa, int teeth, double revPerS) {
+  public Limit at(DirectionalFactors factors, double tangentialPa, int teeth, double revPerS) {
     OutsideValidity.within("spindle speed", revPerS, 1e-3, 1e5, "1/s");
     xx = factors.xx();
     yy = factors.yy();
@@ -238,8 +239,7 @@ public final class CoupledDepth {
     at[3] = allIm[i];
     double sumRe = xx * at[0] + yy * at[2];
     double sumIm = xx * at[1] + yy * at[3];
-    double squareRe =
-        sumRe * sumRe - sumIm * sumIm - 4 * cross * (at[0] * at[2] - at[1] * at[3]);
+    double squareRe = sumRe * sumRe - sumIm * sumIm - 4 * cross * (at[0] * at[2] - at[1] * at[3]);
     double squareIm = 2 * sumRe * sumIm - 4 * cross * (at[0] * at[3] + at[1] * at[2]);
     double size = Math.sqrt(squareRe * squareRe + squareIm * squareIm);
     double rootRe = Math.sqrt(Math.max(0, (size + squareRe) / 2));

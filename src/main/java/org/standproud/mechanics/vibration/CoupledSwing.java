@@ -7,8 +7,8 @@ import org.standproud.mechanics.OutsideValidity;
 /**
  * How stock and cutter swing together under the blows of the teeth, with phases.
  *
- * <p>Across the feed the force F on the stock moves the stock by {@code G_stock F} and the cutter by
- * {@code -G_cutter F}, harmonic by harmonic of the turn (any textbook of vibration). Modes and
+ * <p>Across the feed the force F on the stock moves the stock by {@code G_stock F} and the cutter
+ * by {@code -G_cutter F}, harmonic by harmonic of the turn (any textbook of vibration). Modes and
  * harmonics are added with their phases, so that the peak is the true one of the linear answer, not
  * the sum of peaks. What the modes leave of the static give follows the force without delay. For
  * equal teeth the steady motion repeats with every tooth, so that the chip stays what the feed

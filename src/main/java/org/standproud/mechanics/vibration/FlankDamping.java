@@ -11,9 +11,10 @@ import org.standproud.mechanics.OutsideValidity;
  * of length l behind an edge that moves at v through a wave displaces {@code b l^2/(2 v)} times the
  * speed of plunging, per width b, and nothing while it rises; over a whole wave that is a damper of
  * {@code c/b = K_sp l^2/(4 v)} (indentation model: Wu, ASME J. Eng. Ind. 111 (1989) 78; equivalent
- * damping: Budak and Tunc, ASME J. Manuf. Sci. Eng. 131 (2009) 051019; Ahmadi and Altintas, IJMTM 87
- * (2014) 10; all from memory). Holds for motions small beside the wave and for a land short beside
- * it; the land counts with a quarter of a wave {@code v/f} at the most, which is on the safe side.
+ * damping: Budak and Tunc, ASME J. Manuf. Sci. Eng. 131 (2009) 051019; Ahmadi and Altintas, IJMTM
+ * 87 (2014) 10; all from memory). Holds for motions small beside the wave and for a land short
+ * beside it; the land counts with a quarter of a wave {@code v/f} at the most, which is on the safe
+ * side.
  *
  * @param indentationPaPerM K_sp, N/m3, 1e12 to 1e16; about 4e13 to 1.5e14 for steels (from memory)
  * @param landM l, worn land or rounding in contact, m, 0 to 1 mm

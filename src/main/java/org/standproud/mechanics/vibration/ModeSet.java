@@ -7,7 +7,8 @@ import java.util.List;
 import org.standproud.mechanics.OutsideValidity;
 
 /**
- * Modes of one member in one direction, as plain arrays for computations over many draws. Immutable.
+ * Modes of one member in one direction, as plain arrays for computations over many draws.
+ * Immutable.
  */
 public final class ModeSet {
 
@@ -108,8 +109,8 @@ public final class ModeSet {
   }
 
   /**
-   * The same modes with a damper to ground at the cutting point: {@code c omega_n/(2 k)} is added to
-   * the damping ratio of each, at most up to one half.
+   * The same modes with a damper to ground at the cutting point: {@code c omega_n/(2 k)} is added
+   * to the damping ratio of each, at most up to one half.
    *
    * @param newtonSecondsPerM c, N.s/m, not negative
    */

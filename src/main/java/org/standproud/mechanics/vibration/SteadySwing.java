@@ -1,8 +1,8 @@
 package org.standproud.mechanics.vibration;
 
 /**
- * The steady swing of a stock, or of a stock and a cutter against each other, under a force that repeats with every turn, in time: every harmonic
- * and every mode with its phase.
+ * The steady swing of a stock, or of a stock and a cutter against each other, under a force that
+ * repeats with every turn, in time: every harmonic and every mode with its phase.
  *
  * <p>Each mode is a damped oscillator {@code x'' + 2 zeta w x' + w^2 x = w^2 F/k}; over a step in
  * which the force runs straight its state after the step is an exact linear function of the state

@@ -118,7 +118,8 @@ class LinearEdgeMeanForceTest {
           Subject.FORCE,
           "Milling Force Model for Aviation Aluminum Alloy, Chin. J. Mech. Eng. 2021, table 5"
               + " (10.1186/s10033-021-00536-9)",
-          SourceTag.FOUND, ResultKind.STORED);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   /** The six coefficients of each set as printed [found]; two sets print no axial ones. */
   @Tag(PublishedTable.TESTS)

@@ -51,9 +51,24 @@ class MeasuredForceTest {
       double mean = Arrays.stream(sizes).average().orElseThrow();
       SLOTS
           .row("slot, 2 teeth, a_p 3 mm, f_z " + feed + " mm")
-          .percent("mean along the feed", "N", number(row, "alongN"), -forces.steady().x().meanN().likely(), 20)
-          .percent("mean across the feed", "N", number(row, "acrossN"), -forces.steady().y().meanN().likely(), 10)
-          .percent("mean along the axis", "N", number(row, "axialN"), forces.steady().z().meanN().likely(), 12);
+          .percent(
+              "mean along the feed",
+              "N",
+              number(row, "alongN"),
+              -forces.steady().x().meanN().likely(),
+              20)
+          .percent(
+              "mean across the feed",
+              "N",
+              number(row, "acrossN"),
+              -forces.steady().y().meanN().likely(),
+              10)
+          .percent(
+              "mean along the axis",
+              "N",
+              number(row, "axialN"),
+              forces.steady().z().meanN().likely(),
+              12);
       // A turn's greatest force holds run-out and the dynamometer's own note besides.
       assertThat(number(row, "sizeMeanN")).isBetween(mean, 1.4 * mean);
     }

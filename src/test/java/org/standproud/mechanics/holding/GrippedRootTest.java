@@ -37,8 +37,7 @@ class GrippedRootTest {
     assertThat(rigid.shift()).isCloseTo(lengthM(setup) / TRANSLATION, withinPercentage(.1));
     assertThat(rigid.depthM()).isCloseTo(gripM(setup) / 2, withinPercentage(.1));
     RootStiffness top = rigid.stiffness();
-    assertThat(1 / top.turnCompliance())
-        .isCloseTo(TURNING / lengthM(setup), withinPercentage(.1));
+    assertThat(1 / top.turnCompliance()).isCloseTo(TURNING / lengthM(setup), withinPercentage(.1));
     assertThat(top.turningDepthM()).isPositive();
   }
 

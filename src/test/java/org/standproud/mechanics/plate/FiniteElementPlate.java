@@ -106,7 +106,8 @@ final class FiniteElementPlate {
   private void addLayers(int rows, double perElement) {
     for (int i = 0; i < nx; i++) {
       for (int j = 0; j < rows; j++) {
-        for (int node : new int[] {node(i, j), node(i + 1, j), node(i + 1, j + 1), node(i, j + 1)}) {
+        for (int node :
+            new int[] {node(i, j), node(i + 1, j), node(i + 1, j + 1), node(i, j + 1)}) {
           stiffness.add(3 * node, 3 * node, perElement / 4);
         }
       }

@@ -58,9 +58,20 @@ class GrippedFootTest {
     RootStiffness root = root(foot);
     HETENYI
         .row("plate 2 mm, layers 2 N/um per mm2, grip 5/beta")
-        .percent("shift per force", "um per N/mm", 2 * beta / k * 1e9, root.shiftCompliance() * 1e9, 2)
-        .percent("turn per force", "1e-9/N m", 2 * beta * beta / k * 1e9, root.crossCompliance() * 1e9, 2)
-        .percent("turn per moment", "1e-9/N", 4 * Math.pow(beta, 3) / k * 1e9, root.turnCompliance() * 1e9, 2);
+        .percent(
+            "shift per force", "um per N/mm", 2 * beta / k * 1e9, root.shiftCompliance() * 1e9, 2)
+        .percent(
+            "turn per force",
+            "1e-9/N m",
+            2 * beta * beta / k * 1e9,
+            root.crossCompliance() * 1e9,
+            2)
+        .percent(
+            "turn per moment",
+            "1e-9/N",
+            4 * Math.pow(beta, 3) / k * 1e9,
+            root.turnCompliance() * 1e9,
+            2);
   }
 
   @Test
@@ -81,8 +92,7 @@ class GrippedFootTest {
               + root.shiftCompliance()
               + 2 * stickOut * root.crossCompliance()
               + stickOut * stickOut * root.turnCompliance();
-      double expected =
-          new BeamOnLayers(bending, 78, grip, stickOut, layers, 24).tipGive();
+      double expected = new BeamOnLayers(bending, 78, grip, stickOut, layers, 24).tipGive();
       assertThat(give).as("case %d", i).isCloseTo(expected, Percentage.withPercentage(1.5));
     }
   }
@@ -100,9 +110,13 @@ class GrippedFootTest {
       ClampedFoot foot = rigid(STIFF, STIFF).clamped().orElseThrow();
       double softening = foot.softening(force / length, force * stickOut / length);
       RootStiffness held = foot.held().orElseThrow();
-      double energy = (held.shiftCompliance() + 2 * stickOut * held.crossCompliance()
-              + stickOut * stickOut * held.turnCompliance())
-          * force / length * softening;
+      double energy =
+          (held.shiftCompliance()
+                  + 2 * stickOut * held.crossCompliance()
+                  + stickOut * stickOut * held.turnCompliance())
+              * force
+              / length
+              * softening;
       // The rigid foot of the other model turns about the jaw top only; its shift at the load is
       // that of the fixed layer under the resultant, found here from its turn.
       assertThat(turn * stickOut).as("share %s", share).isLessThan(Math.abs(energy) + 1e-12);
@@ -152,8 +166,7 @@ class GrippedFootTest {
   @Test
   void aHighPackingLineLeavesTheBottomOfTheFixedFaceLoose() {
     double depth = 0.005;
-    GrippedFoot foot =
-        new GrippedFoot(1e9, 1e15, 0.01, GRIP, STIFF, STIFF, depth, 0, 0, 0, 2e5, 0);
+    GrippedFoot foot = new GrippedFoot(1e9, 1e15, 0.01, GRIP, STIFF, STIFF, depth, 0, 0, 0, 2e5, 0);
     // A triangle of pressure stands with its resultant a third from its heavy edge.
     assertThat(foot.clamped().orElseThrow().fixedContactM()).isCloseTo(3 * depth, within(0.0015));
   }
@@ -163,8 +176,7 @@ class GrippedFootTest {
     GrippedFoot without = rigid(STIFF, STIFF);
     double ratio = 0.2;
     GrippedFoot with =
-        new GrippedFoot(
-            1e9, 1e15, 0.01, GRIP, STIFF, STIFF, Double.NaN, 0, ratio, 0.15, 2e5, 0);
+        new GrippedFoot(1e9, 1e15, 0.01, GRIP, STIFF, STIFF, Double.NaN, 0, ratio, 0.15, 2e5, 0);
     double extra = 2 * ratio * STIFF * GRIP * 0.005 * 0.005;
     assertThat(1 / root(with).turnCompliance() - 1 / root(without).turnCompliance())
         .isCloseTo(extra, Percentage.withPercentage(0.1));

@@ -34,8 +34,7 @@ class MeasuredPlateTest {
     GrippedFoot foot =
         GrippedFoot.betweenFaces(young, 0.33, 0.004, 0.02, STIFF, STIFF, 1, 0.15, 1e6, 0);
     RootStiffness root = foot.clamped().orElseThrow().smallSignal().orElseThrow();
-    PlateOnFoot plate =
-        new PlateOnFoot(0.08, 0.1, 0.004, 0.1, 0.33, young, root, RitzOrder.FINE);
+    PlateOnFoot plate = new PlateOnFoot(0.08, 0.1, 0.004, 0.1, 0.33, young, root, RitzOrder.FINE);
     PlateOnFoot.Place corner = plate.place(new PlatePoint(0.05, 0.08));
     List<Mode> modes = plate.modes(corner, young, 2830, root);
     double give = plate.flexibilityMPerN(corner, young, root);

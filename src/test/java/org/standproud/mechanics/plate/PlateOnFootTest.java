@@ -30,8 +30,7 @@ class PlateOnFootTest {
   }
 
   private static GrippedFoot foot(double thickness, double grip, double fixed, double movable) {
-    return GrippedFoot.betweenFaces(
-        YOUNG, NU, thickness, grip, fixed, movable, 0, 0.15, 2e5, 0);
+    return GrippedFoot.betweenFaces(YOUNG, NU, thickness, grip, fixed, movable, 0, 0.15, 2e5, 0);
   }
 
   @Test
@@ -41,13 +40,10 @@ class PlateOnFootTest {
     double thickness = 0.001;
     // Faces that stick: else the foot would shear between them.
     RootStiffness root =
-        root(
-            GrippedFoot.betweenFaces(
-                YOUNG, NU, thickness, 0.02, 1e17, 1e17, 1, 0.15, 2e5, 0));
+        root(GrippedFoot.betweenFaces(YOUNG, NU, thickness, 0.02, 1e17, 1e17, 1, 0.15, 2e5, 0));
     PlateOnFoot plate =
         new PlateOnFoot(side, side, thickness, side, NU, YOUNG, root, RitzOrder.FINE);
-    List<Mode> modes =
-        plate.modes(plate.place(new PlatePoint(side / 2, side)), YOUNG, RHO, root);
+    List<Mode> modes = plate.modes(plate.place(new PlatePoint(side / 2, side)), YOUNG, RHO, root);
     double unit =
         Math.sqrt(YOUNG * thickness * thickness / (12 * (1 - NU * NU) * RHO))
             / (2 * Math.PI * side * side);
@@ -69,8 +65,7 @@ class PlateOnFootTest {
     RootStiffness root = root(foot(thickness, grip, k, k));
     PlateOnFoot plate =
         new PlateOnFoot(stickOut, length, thickness, length, NU, YOUNG, root, RitzOrder.EVIDENCE);
-    Mode first =
-        plate.modes(plate.place(new PlatePoint(0, stickOut)), YOUNG, RHO, root).get(0);
+    Mode first = plate.modes(plate.place(new PlatePoint(0, stickOut)), YOUNG, RHO, root).get(0);
     // Two degrees of freedom at the middle of the grip: shift u and turn q, mass above the jaws.
     double m = RHO * thickness * stickOut;
     double arm = grip / 2 + stickOut / 2;
@@ -137,23 +132,33 @@ class PlateOnFootTest {
       double length = 0.06 + 0.08 * random.nextDouble();
       double thickness = 0.003 + 0.004 * random.nextDouble();
       double layers = Math.pow(10, 11.5 + 1.2 * random.nextDouble());
-      PlateGeometry whole =
-          new PlateGeometry(grip + stickOut, length, thickness, YOUNG, NU, RHO);
+      PlateGeometry whole = new PlateGeometry(grip + stickOut, length, thickness, YOUNG, NU, RHO);
       FiniteElementPlate other =
-          new FiniteElementPlate(
-              whole, new PlateRoot.Elastic(1e-2, 1e-2, 1), 12, 24, 6, layers);
+          new FiniteElementPlate(whole, new PlateRoot.Elastic(1e-2, 1e-2, 1), 12, 24, 6, layers);
       RootStiffness root =
           root(
               new GrippedFoot(
                   YOUNG * Math.pow(thickness, 3) / (12 * (1 - NU * NU)),
-                  1e17, thickness, grip, layers / 2, layers / 2, Double.NaN, 0, 0, 0, 2e5, 0));
+                  1e17,
+                  thickness,
+                  grip,
+                  layers / 2,
+                  layers / 2,
+                  Double.NaN,
+                  0,
+                  0,
+                  0,
+                  2e5,
+                  0));
       PlateOnFoot plate =
           new PlateOnFoot(stickOut, length, thickness, length, NU, YOUNG, root, RitzOrder.EVIDENCE);
       double middle = plate.flexibilityMPerN(plate.place(new PlatePoint(0, stickOut)), YOUNG, root);
       double end =
           plate.flexibilityMPerN(plate.place(new PlatePoint(length / 2, stickOut)), YOUNG, root);
       // The foot in the grip also resists bending along the jaws, which the root leaves out.
-      assertThat(middle / other.topEdgeFlexibilityMPerN(6)).as("middle %d", i).isBetween(0.97, 1.08);
+      assertThat(middle / other.topEdgeFlexibilityMPerN(6))
+          .as("middle %d", i)
+          .isBetween(0.97, 1.08);
       assertThat(end / other.topEdgeFlexibilityMPerN(0)).as("end %d", i).isBetween(0.97, 1.12);
     }
   }
@@ -173,11 +178,20 @@ class PlateOnFootTest {
       RootStiffness root = root(foot);
       PlateOnFoot strip =
           new PlateOnFoot(
-              stickOut, 0.2 * stickOut, thickness, 0.2 * stickOut, 0, YOUNG, root, RitzOrder.EVIDENCE);
-      BeamOnLayers other =
-          new BeamOnLayers(bending, RHO * thickness, grip, stickOut, layers, 20);
+              stickOut,
+              0.2 * stickOut,
+              thickness,
+              0.2 * stickOut,
+              0,
+              YOUNG,
+              root,
+              RitzOrder.EVIDENCE);
+      BeamOnLayers other = new BeamOnLayers(bending, RHO * thickness, grip, stickOut, layers, 20);
       double hz =
-          strip.modes(strip.place(new PlatePoint(0, stickOut)), YOUNG, RHO, root).get(0).frequencyHz();
+          strip
+              .modes(strip.place(new PlatePoint(0, stickOut)), YOUNG, RHO, root)
+              .get(0)
+              .frequencyHz();
       // Shear, which the elements leave out, lowers the note by less than a hundredth here.
       assertThat(hz / other.firstFrequencyHz()).as("case %d", i).isBetween(0.985, 1.005);
     }
@@ -194,8 +208,7 @@ class PlateOnFootTest {
           new PlateOnFoot(stickOut, length, thickness, length, NU, YOUNG, root, RitzOrder.EVIDENCE);
       PlateOnFoot.Place corner = plate.place(new PlatePoint(length / 2, stickOut));
       // Rigid foot, turning about the jaw top: no coupling, k g^3/12.
-      RootStiffness before =
-          new RootStiffness(2e12 * grip, 0, 2e12 * Math.pow(grip, 3) / 12);
+      RootStiffness before = new RootStiffness(2e12 * grip, 0, 2e12 * Math.pow(grip, 3) / 12);
       double ratio =
           plate.flexibilityMPerN(corner, YOUNG, root)
               / plate.flexibilityMPerN(corner, YOUNG, before);

@@ -27,8 +27,12 @@ class TapRecordingTest {
         tap(signal, at, hz, zeta, 1);
       }
       Note note = (Note) new TapRecording(signal, RATE).note(100, 5000);
-      assertThat(note.frequencyHz()).as("%.0f Hz %.4f", hz, zeta).isCloseTo(hz, Percentage.withPercentage(0.5));
-      assertThat(note.dampingRatio()).as("%.0f Hz %.4f", hz, zeta).isCloseTo(zeta, Percentage.withPercentage(10));
+      assertThat(note.frequencyHz())
+          .as("%.0f Hz %.4f", hz, zeta)
+          .isCloseTo(hz, Percentage.withPercentage(0.5));
+      assertThat(note.dampingRatio())
+          .as("%.0f Hz %.4f", hz, zeta)
+          .isCloseTo(zeta, Percentage.withPercentage(10));
       assertThat(note.taps()).isEqualTo(3);
     }
   }

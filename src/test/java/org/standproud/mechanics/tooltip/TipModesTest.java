@@ -43,17 +43,14 @@ class TipModesTest {
       for (int m = 0; m < 2; m++) {
         assertThat(quick.hz(m)).isCloseTo(whole.frequencyHz(m), withinPercentage(2));
         assertThat(1 / quick.stiffnessNPerM(m))
-            .isCloseTo(
-                1 / whole.stiffnessNPerM(m),
-                within(.03 * whole.staticMPerN()));
+            .isCloseTo(1 / whole.stiffnessNPerM(m), within(.03 * whole.staticMPerN()));
       }
     }
   }
 
   @Test
   void aShortStiffToolSwingsWithItsSpindle() {
-    ToolOnSpindle tool =
-        new ToolOnSpindle(List.of(new RoundPart(.002, .02, 600e9, 1000, true)));
+    ToolOnSpindle tool = new ToolOnSpindle(List.of(new RoundPart(.002, .02, 600e9, 1000, true)));
     TipModes quick = new TipModes(tool);
     quick.solve(1, new SpindleNose(2e7, .5, 1e9, 400, .03));
     assertThat(quick.hz(0)).isCloseTo(400, withinPercentage(.5));

@@ -58,9 +58,10 @@ class ToolOnSpindleTest {
         double f = modes.frequencyHz(mode);
         double below = tipReceptance(parts, nose, 0.97 * f);
         double above = tipReceptance(parts, nose, 1.03 * f);
-        double peak = Math.max(
-            Math.abs(tipReceptance(parts, nose, 0.9995 * f)),
-            Math.abs(tipReceptance(parts, nose, 1.0005 * f)));
+        double peak =
+            Math.max(
+                Math.abs(tipReceptance(parts, nose, 0.9995 * f)),
+                Math.abs(tipReceptance(parts, nose, 1.0005 * f)));
         assertThat(peak)
             .as("case %d mode %d at %.0f Hz", i, mode, f)
             .isGreaterThan(2 * Math.min(Math.abs(below), Math.abs(above)));
@@ -101,7 +102,11 @@ class ToolOnSpindleTest {
       SpindleNose nose = nose(random);
       SpindleNose softer =
           new SpindleNose(
-              nose.stiffnessNPerM() / 2, nose.pivotM(), nose.taperNmPerRad() / 2, nose.ownHz() / 1.5, 0.03);
+              nose.stiffnessNPerM() / 2,
+              nose.pivotM(),
+              nose.taperNmPerRad() / 2,
+              nose.ownHz() / 1.5,
+              0.03);
       double first = tool.modes(1, nose, 1).frequencyHz(0);
       assertThat(tool.modes(1, softer, 1).frequencyHz(0)).isLessThan(first);
       assertThat(tool.modes(0.9, nose, 1).frequencyHz(0)).isLessThanOrEqualTo(first);
@@ -126,7 +131,12 @@ class ToolOnSpindleTest {
     return List.of(
         new RoundPart(d * (1 + 2 * random.nextDouble()), 0.8 * d, edge, rho, true),
         new RoundPart(d * (0.5 + random.nextDouble()), d, edge, rho, true),
-        new RoundPart(0.04 + 0.06 * random.nextDouble(), 0.03 + 0.03 * random.nextDouble(), 205e9, 7850, false));
+        new RoundPart(
+            0.04 + 0.06 * random.nextDouble(),
+            0.03 + 0.03 * random.nextDouble(),
+            205e9,
+            7850,
+            false));
   }
 
   private static SpindleNose nose(Random random) {

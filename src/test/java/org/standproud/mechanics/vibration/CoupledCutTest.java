@@ -129,13 +129,15 @@ class CoupledCutTest {
           CoupledCut.of(x, y, stock, DirectionalFactors.of(entry, exit, kr), KT, teeth).at(speed);
       boolean below =
           MillingSimulation.growth(
-                  new MillingSimulation(x, y, stock, KT, kr, teeth, entry, exit, speed, steps(speed, teeth)),
+                  new MillingSimulation(
+                      x, y, stock, KT, kr, teeth, entry, exit, speed, steps(speed, teeth)),
                   0.75 * limit.depthM(),
                   passes(speed, teeth))
               < 1;
       boolean above =
           MillingSimulation.growth(
-                  new MillingSimulation(x, y, stock, KT, kr, teeth, entry, exit, speed, steps(speed, teeth)),
+                  new MillingSimulation(
+                      x, y, stock, KT, kr, teeth, entry, exit, speed, steps(speed, teeth)),
                   1.35 * limit.depthM(),
                   passes(speed, teeth))
               > 1;

@@ -66,7 +66,8 @@ class CoupledDepthTest {
       double speed = 5 + 60 * random.nextDouble();
       double quick = of(cutter, zetaC, stock, zetaS).at(factors, KT_PA, TEETH, speed).depthM();
       double whole =
-          CoupledCut.of(set(cutter, zetaC), set(cutter, zetaC), set(stock, zetaS), factors, KT_PA, TEETH)
+          CoupledCut.of(
+                  set(cutter, zetaC), set(cutter, zetaC), set(stock, zetaS), factors, KT_PA, TEETH)
               .at(speed)
               .depthM();
       double ratio = quick / whole;

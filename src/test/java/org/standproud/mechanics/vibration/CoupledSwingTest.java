@@ -40,7 +40,12 @@ class CoupledSwingTest {
     Arrays.fill(force, 100);
     CoupledSwing swing =
         CoupledSwing.of(
-            ForceHarmonics.of(force, 20), mode(500, 0.05, 2e6), 1e-6, mode(300, 0.05, 1e6), 1e-6, 20);
+            ForceHarmonics.of(force, 20),
+            mode(500, 0.05, 2e6),
+            1e-6,
+            mode(300, 0.05, 1e6),
+            1e-6,
+            20);
     // The stock is pushed to +y', the cutter to -y': half a micrometre of rest beside its mode.
     assertThat(swing.stockAtM(0)).isCloseTo(100e-6, within(1e-12));
     assertThat(swing.relativeAtM(1)).isCloseTo(-200e-6, within(1e-12));
@@ -66,12 +71,7 @@ class CoupledSwingTest {
       double kr = 0.3;
       double limit =
           CoupledCut.of(
-                  ModeSet.RIGID,
-                  cutter,
-                  stock,
-                  DirectionalFactors.of(entry, exit, kr),
-                  kt,
-                  teeth)
+                  ModeSet.RIGID, cutter, stock, DirectionalFactors.of(entry, exit, kr), kt, teeth)
               .least()
               .depthM();
       double depth = Math.min(2e-3, 0.3 * limit);
@@ -138,8 +138,7 @@ class CoupledSwingTest {
       }
     }
     CoupledSwing swing =
-        CoupledSwing.of(
-            ForceHarmonics.of(climb, 240), ModeSet.RIGID, 1e-7, ModeSet.RIGID, 1e-7, 1);
+        CoupledSwing.of(ForceHarmonics.of(climb, 240), ModeSet.RIGID, 1e-7, ModeSet.RIGID, 1e-7, 1);
     // Force on the cutter at phi = pi is +0.3 Ft toward +y', away from the wall at -y'.
     assertThat(swing.overcutM(Math.PI - 0.02, true)).isNegative();
   }

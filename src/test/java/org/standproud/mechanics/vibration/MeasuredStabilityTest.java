@@ -54,11 +54,9 @@ class MeasuredStabilityTest {
       boolean top = rpm == 5400 || rpm == 7200;
       double limit = 1e3 * cut.at(rpm / 60).depthM();
       double step = top ? 0.75 : 0.25;
-      CUTS
-          .row(String.format("%.0f rpm, %.2f mm: stable", rpm, stable))
+      CUTS.row(String.format("%.0f rpm, %.2f mm: stable", rpm, stable))
           .figure("depth that must not chatter", "mm", stable, Math.min(limit, stable), step);
-      CUTS
-          .row(String.format("%.0f rpm, %.2f mm: chatter", rpm, chatter))
+      CUTS.row(String.format("%.0f rpm, %.2f mm: chatter", rpm, chatter))
           .figure("depth that must chatter", "mm", chatter, Math.max(limit, chatter), step);
     }
   }

@@ -54,8 +54,7 @@ public final class DrawnPlate {
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
-    this.thinned =
-        Math.min(1, StandingCut.wallLeftM(cutting, setup) / setup.stock().thicknessM());
+    this.thinned = Math.min(1, StandingCut.wallLeftM(cutting, setup) / setup.stock().thicknessM());
     this.tool = new DrawnTool(cut);
     PlateSurface surface = plates.surface(stock(cutting));
     GrippedRoot root = GrippedRoot.of(setup);
@@ -146,10 +145,7 @@ public final class DrawnPlate {
   }
 
   private static void at(
-      PlateSurface surface,
-      GrippedRoot.Draw values,
-      GrippedRoot.Compliance give,
-      double[] corner) {
+      PlateSurface surface, GrippedRoot.Draw values, GrippedRoot.Compliance give, double[] corner) {
     surface.at(values.modulusPa(), give.shift(), give.turn(), give.depthM(), corner);
   }
 

@@ -21,7 +21,6 @@ import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.holding.HoldAssumptions;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.vibration.CoupledDepth;
-
 import org.standproud.mechanics.vibration.QuietSpeeds;
 import org.standproud.mechanics.vibration.Stability;
 import org.standproud.setup.Setup;
@@ -85,7 +84,8 @@ final class PlateFacts {
     sheet.number(NATURAL_FREQUENCY, n, plate::firstHz, standing);
     Basis ringing =
         basis
-            .and(Basis.on("cut.spindleSpeed")).and(Basis.on("hold.measuredDamping"))
+            .and(Basis.on("cut.spindleSpeed"))
+            .and(Basis.on("hold.measuredDamping"))
             .assuming(
                 setup.hold().measured().dampingRatio() == null ? List.of(DAMPING) : List.of());
     Basis swinging = ringing.and(Basis.on("machine", "cutter")).assuming(TOOL);

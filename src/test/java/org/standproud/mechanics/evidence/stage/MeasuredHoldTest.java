@@ -81,14 +81,12 @@ class MeasuredHoldTest {
   @Test
   void measuredDampingNarrowsTheChatterAndEndsTheAssumption() {
     Evidence assumed = EvidenceGathering.of(DemoShop.setup("12"));
-    Evidence known =
-        EvidenceGathering.of(measured("12", null, new Band(.018, .02, .022), null));
+    Evidence known = EvidenceGathering.of(measured("12", null, new Band(.018, .02, .022), null));
     assertThat(assumed.detail(Vocabulary.STABILITY_MARGIN).assumptions())
         .anyMatch(a -> a.input().equals("hold.measuredDamping"));
     assertThat(known.detail(Vocabulary.STABILITY_MARGIN).assumptions())
         .noneMatch(a -> a.input().equals("hold.measuredDamping"));
-    assertThat(known.detail(Vocabulary.STABILITY_MARGIN).inputs())
-        .contains("hold.measuredDamping");
+    assertThat(known.detail(Vocabulary.STABILITY_MARGIN).inputs()).contains("hold.measuredDamping");
   }
 
   @Test
@@ -105,9 +103,7 @@ class MeasuredHoldTest {
         SetupEditor.of(setup).grip(setup.hold().gripDepthM() / 2).done(),
         SetupEditor.of(setup).packing(List.of()).done(),
         SetupEditor.of(setup).clamping(Band.exactly(5e3), null, null).done(),
-        SetupEditor.of(setup)
-            .size(setup.stock().thicknessM() / 2, setup.stock().heightM())
-            .done());
+        SetupEditor.of(setup).size(setup.stock().thicknessM() / 2, setup.stock().heightM()).done());
   }
 
   @ParameterizedTest

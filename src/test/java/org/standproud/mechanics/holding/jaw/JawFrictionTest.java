@@ -66,7 +66,8 @@ class JawFrictionTest {
           "static friction of clean and greased pairs: clamped-joint friction table 2009;"
               + " engineering guide appendix A-32; table quoting Gieck and Davis; open textbook"
               + " appendix A",
-          SourceTag.FOUND, ResultKind.STORED);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   /** The least friction that is counted on is never more than what was published for a pair. */
   @Tag(PublishedTable.TESTS)
@@ -105,7 +106,8 @@ class JawFrictionTest {
       new PublishedTable(
           Subject.HOLDING,
           "static friction for holding, fixture texts of Korsakov and Goroshkin",
-          SourceTag.MEMORY, ResultKind.STORED);
+          SourceTag.MEMORY,
+          ResultKind.STORED);
 
   /** Korsakov; Goroshkin [memory]: each pair from its least to its greatest figure. */
   @Tag(PublishedTable.TESTS)
