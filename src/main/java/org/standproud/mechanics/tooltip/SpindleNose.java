@@ -37,7 +37,7 @@ public record SpindleNose(
    * near 0.04 (Hajdu and others, IJMTM 149 (2020) 103516; Altintas, Manufacturing Automation, 2012,
    * p. 156; a course file after Schmitz and Smith).
    */
-  public static final Band DAMPING = new Band(0.011, 0.035, 0.11);
+  public static final Band DAMPING = new Band(0.013, 0.04, 0.12);
 
   /**
    * Refuses what is no spindle.
