@@ -106,7 +106,7 @@ public final class StoredImpactBench {
         long begun = System.nanoTime();
         long worked = PROCESS.getProcessCpuTime();
         ImpactReport report =
-            new Impact((base, kinds, facts) -> Adviser.verdict(kinds.findings(), facts).words())
+            new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words())
                 .of(cards, new RecordedJobs(records, many), Impact.Progress.UNWATCHED);
         double seconds = (System.nanoTime() - begun) / 1e9;
         if (report.jobs() != many || report.changedVerdicts() != 0) {

@@ -9,10 +9,12 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.rules.card.Severity;
+import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
+import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.UnitSystem;
 
@@ -35,14 +37,16 @@ public final class Adviser {
     Wording wording = new Wording(units);
     FindingWriter writer = new FindingWriter(FACTS, evidence, wording);
     List<CardTrace> told = trace.findings().stream().sorted(Urgency.FIRST).toList();
-    Verdict verdict = verdict(told, evidence);
+    Verdict byCards = byCards(told);
+    Verdict verdict = VerdictFloor.under(byCards, evidence, trace);
+    boolean floor = verdict != byCards;
     Score score = Score.of(told);
     List<Finding> findings = told.stream().map(writer::finding).toList();
     List<String> measure = measureFirst(told, evidence);
     return new Advice(
         verdict.words(),
-        summary(verdict, findings, measure),
-        score.whole(),
+        floor ? floor(verdict, evidence) : summary(verdict, findings, measure),
+        floor ? Math.min(score.whole(), VerdictFloor.mostScore(verdict)) : score.whole(),
         score.parts(),
         findings,
         measure,
@@ -52,14 +56,43 @@ public final class Adviser {
   }
 
   /**
-   * What to do with a set-up: the one place where a verdict is made. A stop that speaks decides,
-   * whatever else is not known; a stop that something missing leaves open keeps the set-up from
-   * being judged.
+   * What to do with a set-up of which every card is known: never better than {@link VerdictFloor}
+   * allows.
+   *
+   * @param trace what every card came to
+   * @param evidence the facts they were judged on
+   */
+  public static Verdict verdict(RuleTrace trace, Evidence evidence) {
+    return VerdictFloor.under(byCards(trace.findings()), evidence, trace);
+  }
+
+  /**
+   * The same for a set-up that was judged without reasons.
+   *
+   * @param ruleBase what judged
+   * @param kinds what every card came to
+   * @param evidence the facts they were judged on
+   */
+  public static Verdict verdict(RuleBase ruleBase, RuleKinds kinds, Evidence evidence) {
+    return VerdictFloor.under(byCards(kinds.findings()), evidence, ruleBase, kinds);
+  }
+
+  /**
+   * The same from findings alone, which cannot show whether any stop judged the hold.
    *
    * @param findings the cards that have something to report
    * @param evidence the facts they were judged on
    */
   public static Verdict verdict(List<? extends CardOutcome> findings, Evidence evidence) {
+    return VerdictFloor.under(byCards(findings), evidence);
+  }
+
+  /**
+   * What the cards say: the one place where findings become a verdict. A stop that speaks decides,
+   * whatever else is not known; a stop that something missing leaves open keeps the set-up from
+   * being judged.
+   */
+  private static Verdict byCards(List<? extends CardOutcome> findings) {
     Verdict verdict = Verdict.RUN;
     for (CardOutcome finding : findings) {
       Verdict least =
@@ -112,6 +145,11 @@ public final class Adviser {
   private static String first(List<Finding> findings) {
     Finding first = findings.get(0);
     return first.message() + " " + first.remedy();
+  }
+
+  private static String floor(Verdict verdict, Evidence evidence) {
+    String begins = verdict == Verdict.DO_NOT_RUN ? "Do not run. " : "Can't tell, so don't run. ";
+    return begins + VerdictFloor.reason(evidence);
   }
 
   private static List<String> assumptions(Evidence evidence) {

@@ -22,7 +22,7 @@ import org.standproud.api.conditional.EntityTags;
 public class AnswerHeaders extends OncePerRequestFilter {
 
   /** The order of filters whose headers are set on refusals too. */
-  public static final int BEFORE_THE_GATE = SecurityFilterProperties.DEFAULT_FILTER_ORDER - 1;
+  public static final int BEFORE_THE_GATE = SecurityFilterProperties.DEFAULT_FILTER_ORDER - 2;
 
   /** Tells of no job, so callers may keep it and ask whether it still holds. */
   static final String CATALOGUE = "/v1/catalogue";

@@ -1,5 +1,6 @@
 package org.standproud.api;
 
+import java.time.Duration;
 import org.apache.catalina.core.StandardHost;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
@@ -7,7 +8,10 @@ import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.web.filter.ShallowEtagHeaderFilter;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.standproud.api.problem.ProblemValve;
+import org.standproud.api.problem.WorkLimit;
 
 /** Filters and server settings of the API. */
 @Configuration(proxyBeanMethods = false)
@@ -19,6 +23,23 @@ class ApiConfiguration {
         new FilterRegistrationBean<>(new ShallowEtagHeaderFilter());
     tags.addUrlPatterns(AnswerHeaders.CATALOGUE, AnswerHeaders.CATALOGUE + "/*");
     return tags;
+  }
+
+  /** Half of the processors are left for set-ups; a page asks for up to five answers at once. */
+  @Bean
+  WorkLimit workLimit() {
+    int most = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
+    return new WorkLimit(most, 16 * most, Duration.ofSeconds(10));
+  }
+
+  @Bean
+  WebMvcConfigurer longWork(WorkLimit limit) {
+    return new WebMvcConfigurer() {
+      @Override
+      public void addInterceptors(InterceptorRegistry registry) {
+        registry.addInterceptor(limit).addPathPatterns(WorkLimit.ADDRESSES);
+      }
+    };
   }
 
   /** Names on the shelf hold slashes, which clients send as %2F; every refusal is a problem. */

@@ -6,7 +6,8 @@ import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
 
 /** Anything that is kept in the chain. */
-public sealed interface ChainRecord permits AuditRecord, Acceptance, Withdrawal, Withholding {
+public sealed interface ChainRecord
+    permits AuditRecord, Acceptance, Withdrawal, Withholding, LogEntry {
 
   /** Its id, never given before. */
   UUID id();
@@ -29,6 +30,7 @@ public sealed interface ChainRecord permits AuditRecord, Acceptance, Withdrawal,
       case ACCEPTANCE -> RecordType.read(body, Acceptance.class);
       case WITHDRAWAL -> RecordType.read(body, Withdrawal.class);
       case WITHHOLDING -> RecordType.read(body, Withholding.class);
+      case LOG_ENTRY -> RecordType.read(body, LogEntry.class);
     };
   }
 }

@@ -18,7 +18,9 @@ public enum RecordType {
   /** An acceptance taken back. */
   WITHDRAWAL,
   /** Texts of records taken away or masked. */
-  WITHHOLDING;
+  WITHHOLDING,
+  /** A revision of the rule base or of the catalogue. */
+  LOG_ENTRY;
 
   private static final JsonMapper MAPPER = JsonMapper.shared();
   private static final String MEMBER = "type";
@@ -38,6 +40,9 @@ public enum RecordType {
       return ASSESSMENT;
     } else if (record instanceof Acceptance) {
       return ACCEPTANCE;
+    }
+    if (record instanceof LogEntry) {
+      return LOG_ENTRY;
     }
     return record instanceof Withdrawal ? WITHDRAWAL : WITHHOLDING;
   }

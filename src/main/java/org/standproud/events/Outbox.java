@@ -21,6 +21,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
+import org.standproud.audit.LogEntry;
 import org.standproud.audit.records.AppendListener;
 import org.standproud.audit.replay.KeptRuleBase;
 
@@ -117,7 +118,9 @@ public final class Outbox implements AppendListener {
   public void records(List<ChainRecord> records) {
     List<Subscription> told = subscriptions.all();
     if (!told.isEmpty()) {
-      records.forEach(record -> put(Event.of(record), told));
+      records.stream()
+          .filter(record -> !(record instanceof LogEntry)) // Its log sends an event of its own.
+          .forEach(record -> put(Event.of(record), told));
     }
   }
 
@@ -207,7 +210,7 @@ public final class Outbox implements AppendListener {
   public boolean revive(UUID id) {
     boolean dead =
         client
-                .sql("update event_outbox set state = ? where id = ? and state = ?")
+                .sql("update event_outbox set state = ?, tries = 0 where id = ? and state = ?")
                 .params(State.WAITING.word(), id, State.DEAD.word())
                 .update()
             == 1;

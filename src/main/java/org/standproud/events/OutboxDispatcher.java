@@ -2,7 +2,7 @@ package org.standproud.events;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.logging.LogLevel;
-import com.github.kagkarlsson.scheduler.task.FailureHandler;
+import com.github.kagkarlsson.scheduler.task.CompletionHandler;
 import com.github.kagkarlsson.scheduler.task.Task;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
@@ -20,8 +20,12 @@ import org.standproud.assessment.idempotency.IdempotencyKeyRepository;
  */
 final class OutboxDispatcher implements SmartLifecycle {
 
-  private static final int THREADS = 4;
-  private static final double LONGER = 2;
+  private static final int THREADS = 16;
+
+  /** Of these for one subscriber, so that several that hang leave some. */
+  private static final int THREADS_OF_ONE = 4;
+
+  private static final int MOST_DOUBLINGS = 20;
   private static final Duration CLEARING = Duration.ofHours(1);
   private static final Duration HEARTBEAT = Duration.ofSeconds(10);
 
@@ -64,16 +68,39 @@ final class OutboxDispatcher implements SmartLifecycle {
   }
 
   private static Task<Void> task(Outbox outbox, WebhookDelivery sending, Patience patience) {
-    FailureHandler<Void> later =
-        new FailureHandler.ExponentialBackoffFailureHandler<>(patience.firstWait(), LONGER);
-    return Tasks.oneTime(Outbox.TASK)
+    SubscriberLanes lanes = new SubscriberLanes(THREADS_OF_ONE, System::nanoTime);
+    return Tasks.custom(Outbox.TASK, Void.class)
         .onFailure(
-            new FailureHandler.MaxRetriesFailureHandler<>(
-                patience.tries() - 1,
-                later,
-                (failed, operations) ->
-                    outbox.giveUp(UUID.fromString(failed.getExecution().taskInstance.getId()))))
-        .execute((instance, context) -> sending.send(UUID.fromString(instance.getId())));
+            (failed, operations) -> {
+              UUID id = UUID.fromString(failed.getExecution().taskInstance.getId());
+              int tries = outbox.find(id).map(Outbox.Row::tries).orElse(patience.tries());
+              if (tries >= patience.tries()) {
+                outbox.giveUp(id);
+                operations.stop();
+              } else {
+                operations.reschedule(failed, failed.getTimeDone().plus(wait(tries, patience)));
+              }
+            })
+        .execute(
+            (instance, context) -> {
+              UUID id = UUID.fromString(instance.getId());
+              UUID to = outbox.find(id).map(Outbox.Row::subscription).orElse(id);
+              try (SubscriberLanes.Place place = lanes.place(to)) {
+                if (place == null) {
+                  // It is no try: the subscriber has been asked nothing.
+                  return (done, operations) ->
+                      operations.reschedule(done, done.getTimeDone().plus(patience.poll()));
+                }
+                sending.send(id);
+                return new CompletionHandler.OnCompleteRemove<>();
+              }
+            });
+  }
+
+  /** The wait after so many tries: the first, then twice as long each time. */
+  private static Duration wait(int tries, Patience patience) {
+    int doublings = Math.min(Math.max(0, tries - 1), MOST_DOUBLINGS);
+    return patience.firstWait().multipliedBy(1L << doublings);
   }
 
   @Override

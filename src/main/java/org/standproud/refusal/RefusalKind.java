@@ -113,6 +113,11 @@ public enum RefusalKind {
       "Too many exports are running",
       "Nothing was read. Try again after Retry-After; the limit is"
           + " standproud.audit.most-exports."),
+  /** As much is worked out as may be at a time. */
+  TOO_MUCH_WORK(
+      "Too much is being worked out",
+      "Nothing was done. Remedies, other holds, envelopes, plans and checks of cards take turns, so"
+          + " that set-ups are still checked. Try again after Retry-After."),
   /** A body that does not arrive. */
   TOO_SLOW(
       "The request did not arrive in time",
@@ -149,7 +154,14 @@ public enum RefusalKind {
   /** Whether the same request may succeed a little later. */
   public boolean passes() {
     return switch (this) {
-      case KEY_IN_USE, BUSY, NOT_STORED, STORE_AWAY, STOPPING, TOO_MANY_BATCHES, TOO_MANY_EXPORTS ->
+      case KEY_IN_USE,
+          BUSY,
+          NOT_STORED,
+          STORE_AWAY,
+          STOPPING,
+          TOO_MANY_BATCHES,
+          TOO_MANY_EXPORTS,
+          TOO_MUCH_WORK ->
           true;
       default -> false;
     };

@@ -10,6 +10,7 @@ import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitializat
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Lazy;
+import org.standproud.audit.records.Records;
 
 /** The catalogue in service, on the database of the records. */
 @Configuration(proxyBeanMethods = false)
@@ -31,8 +32,8 @@ class CatalogueConfiguration {
 
   @Bean
   @DependsOnDatabaseInitialization
-  CatalogueStore catalogueStore(DataSource dataSource) {
-    return new CatalogueStore(dataSource, Clock.systemUTC());
+  CatalogueStore catalogueStore(DataSource dataSource, Records records) {
+    return new CatalogueStore(dataSource, records, Clock.systemUTC());
   }
 
   @Bean

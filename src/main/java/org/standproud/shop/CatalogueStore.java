@@ -1,14 +1,22 @@
 package org.standproud.shop;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.LogEntry;
+import org.standproud.audit.records.ChainedLog;
+import org.standproud.audit.records.RecordNotStored;
+import org.standproud.audit.records.Records;
 import org.standproud.setup.request.CatalogueShelf;
 
 /**
@@ -16,7 +24,9 @@ import org.standproud.setup.request.CatalogueShelf;
  * one, so what is changed at one replica holds at all of them from the next call on. What is
  * changed together becomes one revision, or none.
  */
-public final class CatalogueStore {
+public final class CatalogueStore implements ChainedLog {
+
+  private static final String NAME = "catalogue";
 
   /** Longest note, in UTF-16 code units; the width of the column. */
   public static final int LONGEST_NOTE = 500;
@@ -24,18 +34,45 @@ public final class CatalogueStore {
   private final CatalogueTable table;
   private final TransactionTemplate transaction;
   private final Clock clock;
+  private final @Nullable Records chain;
   private volatile CatalogueSnapshot latest = CatalogueSnapshot.NOTHING;
 
   /**
-   * The catalogue in a database.
+   * The catalogue in a database, without the chain of records, so that it cannot be checked.
    *
    * @param dataSource a database with its tables
    * @param clock gives the time of revisions
    */
   public CatalogueStore(DataSource dataSource, Clock clock) {
+    this(dataSource, null, clock);
+  }
+
+  /**
+   * The catalogue in a database. Each revision has its digest in the chain of records, and is
+   * checked with it.
+   *
+   * @param dataSource the database of the records
+   * @param chain the chain; null for none
+   * @param clock the time of a revision
+   */
+  public CatalogueStore(DataSource dataSource, @Nullable Records chain, Clock clock) {
+    this.chain = chain;
     this.table = new CatalogueTable(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.clock = clock;
+    if (chain != null) {
+      chain.check(this);
+    }
+  }
+
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
+  public SortedMap<Long, String> digests() {
+    return table.digests();
   }
 
   /**
@@ -70,6 +107,10 @@ public final class CatalogueStore {
       Function<CatalogueSnapshot, List<CatalogueSnapshot.Change>> plan,
       String author,
       String note) {
+    Records records = chain;
+    if (records != null) {
+      return chained(plan, author, note, records);
+    }
     CatalogueSnapshot after =
         transaction.execute(
             status -> {
@@ -85,6 +126,49 @@ public final class CatalogueStore {
             });
     keep(after);
     return after;
+  }
+
+  /**
+   * The same, planned before the one writer of the chain takes it, and anew if it came too late.
+   */
+  private CatalogueSnapshot chained(
+      Function<CatalogueSnapshot, List<CatalogueSnapshot.Change>> plan,
+      String author,
+      String note,
+      Records records) {
+    while (true) {
+      CatalogueSnapshot now = at(table.head());
+      List<CatalogueSnapshot.Change> changes = plan.apply(now);
+      if (changes.isEmpty()) {
+        return now;
+      }
+      CatalogueSnapshot next = now.with(changes);
+      Instant time = clock.instant().truncatedTo(ChronoUnit.MICROS);
+      CatalogueTable.Row row =
+          new CatalogueTable.Row(next.sequence(), next.catalogue().revision(), time, author, note);
+      LogEntry entry =
+          new LogEntry(
+              AuditRecord.newId(), time, NAME, row.sequence(), CatalogueTable.digest(row, changes));
+      try {
+        records.append(
+            entry,
+            () -> {
+              if (table.lockHead() != now.sequence()) {
+                throw new OptimisticLockingFailureException("the catalogue was changed meanwhile");
+              }
+              table.insert(next, changes, author, time, note);
+            });
+        keep(next);
+        return next;
+      } catch (RecordNotStored e) {
+        if (table.head() == now.sequence()) {
+          throw e;
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IllegalStateException("interrupted while the catalogue was being stored", e);
+      }
+    }
   }
 
   /** Every revision of an item, newest first. */

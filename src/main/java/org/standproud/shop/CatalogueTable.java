@@ -5,19 +5,29 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.setup.request.CatalogueShelf;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** The catalogue as it lies in the database. */
 final class CatalogueTable {
+
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   private final JdbcClient client;
 
@@ -39,7 +49,7 @@ final class CatalogueTable {
         new EnumMap<>(CatalogueShelf.class);
     client
         .sql(
-            "select i.shelf, i.name, i.told from catalogue_item i join"
+            "select i.shelf, i.name, i.revision, i.told from catalogue_item i join"
                 + " (select shelf, name, max(sequence) as last from catalogue_item"
                 + " where sequence <= ? group by shelf, name) l"
                 + " on i.shelf = l.shelf and i.name = l.name and i.sequence = l.last"
@@ -47,11 +57,15 @@ final class CatalogueTable {
         .param(sequence)
         .query(
             rs -> {
+              CatalogueSnapshot.Item item =
+                  new CatalogueSnapshot.Item(new CanonicalJson(rs.getString("told")));
+              if (!item.revision().equals(rs.getString("revision"))) {
+                throw new IllegalArgumentException(
+                    rs.getString("name") + " was changed in the database");
+              }
               items
                   .computeIfAbsent(shelf(rs), s -> new LinkedHashMap<>())
-                  .put(
-                      rs.getString("name"),
-                      new CatalogueSnapshot.Item(new CanonicalJson(rs.getString("told"))));
+                  .put(rs.getString("name"), item);
             });
     return CatalogueSnapshot.of(sequence, items);
   }
@@ -85,6 +99,60 @@ final class CatalogueTable {
           .update();
     }
     client.sql("update catalogue_head set sequence = ?").param(next.sequence()).update();
+  }
+
+  /** A revision without its items. */
+  record Row(long sequence, String revision, Instant time, String author, String note) {}
+
+  /** Over every column of a revision and of the items that it changed. */
+  static String digest(Row row, List<CatalogueSnapshot.Change> changes) {
+    ObjectNode entry = JSON.valueToTree(row);
+    ArrayNode items = entry.putArray("items");
+    changes.stream()
+        .sorted(
+            Comparator.comparing((CatalogueSnapshot.Change change) -> change.shelf().words())
+                .thenComparing(CatalogueSnapshot.Change::name))
+        .forEach(
+            change -> {
+              CanonicalJson told = change.told();
+              items
+                  .addObject()
+                  .put("shelf", change.shelf().words())
+                  .put("name", change.name())
+                  .put("told", told == null ? "" : told.sha256());
+            });
+    return CanonicalJson.of(entry).sha256();
+  }
+
+  /** The digest of each revision as it now lies here. */
+  SortedMap<Long, String> digests() {
+    Map<Long, List<CatalogueSnapshot.Change>> changes = new TreeMap<>();
+    client
+        .sql("select sequence, shelf, name, revision, told from catalogue_item")
+        .query(
+            rs -> {
+              CanonicalJson told = json(rs.getString("told"));
+              String revision = rs.getString("revision");
+              boolean right = Objects.equals(revision, told == null ? null : told.sha256());
+              changes
+                  .computeIfAbsent(rs.getLong("sequence"), s -> new ArrayList<>())
+                  .add(
+                      new CatalogueSnapshot.Change(
+                          shelf(rs), rs.getString("name") + (right ? "" : " " + revision), told));
+            });
+    SortedMap<Long, String> digests = new TreeMap<>();
+    client
+        .sql("select * from catalogue_revision")
+        .query((rs, n) -> revision(rs, List.of()))
+        .list()
+        .forEach(
+            r ->
+                digests.put(
+                    r.sequence(),
+                    digest(
+                        new Row(r.sequence(), r.revision(), r.time(), r.author(), r.note()),
+                        changes.getOrDefault(r.sequence(), List.of()))));
+    return digests;
   }
 
   List<CatalogueRevision> history(CatalogueShelf shelf, String name) {

@@ -1,9 +1,12 @@
 package org.standproud.shop;
 
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.scheduling.annotation.EnableScheduling;
+import org.standproud.access.AccessMode;
+import org.standproud.access.AccessProperties;
 import org.standproud.advice.Adviser;
 import org.standproud.audit.records.Records;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -38,15 +41,31 @@ class RuleConfiguration {
 
   @Bean
   RuleBasePublisher cardDesk(
-      Gate gate, RevisionStore store, Records records, RulesProperties properties) {
+      Gate gate,
+      RevisionStore store,
+      Records records,
+      RulesProperties properties,
+      AccessProperties access) {
     return new RuleBasePublisher(
         gate,
         store,
         new ActiveRuleBase(),
-        properties.twoPersons() ? Publishing.TWO_PERSONS : Publishing.ONE_PERSON,
-        new Impact((base, kinds, facts) -> Adviser.verdict(kinds.findings(), facts).words()),
+        publishing(properties.twoPersons(), access.access()),
+        new Impact((base, kinds, facts) -> Adviser.verdict(base, kinds, facts).words()),
         new RecordedJobs(records, properties.impact().mostRecords()),
         Clock.systemUTC());
+  }
+
+  /** Where callers show keys, weakening a stop takes two persons unless a property decides. */
+  static Publishing publishing(RulesProperties.@Nullable TwoPersons twoPersons, AccessMode access) {
+    if (twoPersons == null) {
+      return access == AccessMode.KEYS ? Publishing.TWO_FOR_STOPS : Publishing.ONE_PERSON;
+    }
+    return switch (twoPersons) {
+      case TRUE -> Publishing.TWO_PERSONS;
+      case STOPS -> Publishing.TWO_FOR_STOPS;
+      case FALSE -> Publishing.ONE_PERSON;
+    };
   }
 
   @Bean

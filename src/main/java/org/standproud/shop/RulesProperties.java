@@ -2,6 +2,7 @@ package org.standproud.shop;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.springframework.util.unit.DataSize;
 import org.standproud.settings.SettingRefused;
@@ -13,7 +14,8 @@ import org.standproud.settings.SettingRefused;
  *     revisions are kept with the records
  * @param folder when the folder is read: never, start (and when POST /v1/rules/reload asks for it)
  *     or watch
- * @param twoPersons whether another person than the author has to publish
+ * @param twoPersons whether another person than the author has to publish: true, false, or stops
+ *     for cards that remove or weaken a stop; empty means stops where callers show keys, else false
  * @param followEvery how soon what another replica published serves here too
  * @param largestEdit most characters in a change of cards sent to the service
  * @param impact how past jobs are judged again
@@ -22,7 +24,7 @@ import org.standproud.settings.SettingRefused;
 public record RulesProperties(
     Path directory,
     FolderUse folder,
-    boolean twoPersons,
+    @Nullable TwoPersons twoPersons,
     Duration followEvery,
     DataSize largestEdit,
     Impact impact) {
@@ -34,6 +36,16 @@ public record RulesProperties(
         "standproud.rules.folder", folder, "Allowed is one of never, start, watch.");
     SettingRefused.positive("standproud.rules.follow-every", followEvery);
     SettingRefused.size("standproud.rules.largest-edit", largestEdit);
+  }
+
+  /** Whether another person than the author has to publish. */
+  public enum TwoPersons {
+    /** Always. */
+    TRUE,
+    /** Never. */
+    FALSE,
+    /** For cards that remove or weaken a stop. */
+    STOPS
   }
 
   /** When the folder of cards is read. */

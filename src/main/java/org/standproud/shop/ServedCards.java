@@ -10,6 +10,8 @@ import org.springframework.beans.factory.DisposableBean;
 import org.springframework.beans.factory.InitializingBean;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
+import org.standproud.refusal.LoggedFault;
+import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.publishing.FolderWatch;
 import org.standproud.rules.publishing.PublishResult;
 import org.standproud.shop.RulesProperties.FolderUse;
@@ -71,6 +73,13 @@ class ServedCards implements InitializingBean, DisposableBean {
           published.revision().id(),
           published.revision().revision().author(),
           published.revision().revision().note());
+      published.warnings().stream()
+          .filter(warning -> warning.kind() == CardWarning.Kind.STOP_WEAKENED)
+          .forEach(warning -> LOG.warn("{}", LoggedFault.escaped(warning.toString())));
+    } else if (answer instanceof PublishResult.Proposed proposed) {
+      LOG.warn(
+          "The cards of the folder wait for a second person to publish proposal {}",
+          proposed.proposal().id());
     } else if (answer instanceof PublishResult.Refused refused && !refused.equals(lastRefused)) {
       refused.errors().forEach(error -> LOG.error("Cards refused: {}", error));
       lastRefused = refused;

@@ -62,6 +62,24 @@ class CardsOverRestTest {
     assertThat(told.toString()).doesNotContain(folder.toString());
   }
 
+  /** The whole of the shop's cards is some hundred kilobytes, more than a set-up may be. */
+  @Test
+  @Order(1)
+  void allCardsOfTheShopAreSentAtOnce() throws IOException {
+    ObjectNode edit = JSON.createObjectNode();
+    ObjectNode files = edit.putObject("files");
+    try (var paths = Files.walk(Path.of("rules"))) {
+      for (Path path : paths.filter(p -> p.toString().endsWith(".yaml")).toList()) {
+        files.put(Path.of("rules").relativize(path).toString(), Files.readString(path));
+      }
+    }
+    assertThat(edit.toString().length()).isGreaterThan(65_536);
+    JsonNode told = json(post("/v1/rule-base/checks", edit));
+    assertThat(told.get("passes").booleanValue()).as(told.toString()).isTrue();
+    edit.put("note", "x".repeat(2 << 20));
+    assertThat(post("/v1/rule-base/checks", edit).statusCode()).isEqualTo(413);
+  }
+
   @Test
   @Order(2)
   void aCardIsFetchedOnlyWhenItChanged() {
@@ -81,7 +99,8 @@ class CardsOverRestTest {
     edit.set("setup", RunningService.seed("01"));
     JsonNode onSetup = json(post("/v1/rule-base/trials", edit));
     assertThat(onSetup.get("draft").get("verdict").stringValue()).isEqualTo("do not run");
-    assertThat(onSetup.get("inService").get("verdict").stringValue()).isEqualTo("run");
+    // The one card in service does not judge the hold, so nothing is promised.
+    assertThat(onSetup.get("inService").get("verdict").stringValue()).isEqualTo("not judged");
     assertThat(onSetup.get("cards").get(0).get("card").stringValue()).isEqualTo("REACH-001");
 
     edit.remove("setup");
@@ -103,7 +122,7 @@ class CardsOverRestTest {
     List<String> lines = told.body().lines().toList();
     JsonNode last = JSON.readTree(lines.get(lines.size() - 1));
     assertThat(last.get("state").stringValue()).isEqualTo("done");
-    assertThat(last.at("/report/verdicts/run -> do not run").intValue()).isEqualTo(1);
+    assertThat(last.at("/report/verdicts/not judged -> do not run").intValue()).isEqualTo(1);
     assertThat(last.at("/report/byCard/REACH-001/appears").intValue()).isEqualTo(1);
     assertThat(json(service.get(where))).isEqualTo(last);
     HttpResponse<String> ended = service.caller().send(service.caller().to(where).DELETE());

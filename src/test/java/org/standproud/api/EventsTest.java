@@ -13,6 +13,7 @@ import java.time.OffsetDateTime;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import org.junit.jupiter.api.AfterAll;
@@ -111,6 +112,37 @@ class EventsTest {
       assertThat(event.at("/data/role").stringValue()).isEqualTo("foreman");
       assertThat(event.toString()).doesNotContain("Weaver");
       end(subscription);
+    }
+  }
+
+  /** Enough events to hold every thread that sends for minutes, if one subscriber could. */
+  @Test
+  @Timeout(50)
+  void aSubscriberThatDoesNotAnswerDelaysNoOther() throws Exception {
+    CountDownLatch end = new CountDownLatch(1);
+    try (Receiver silent =
+            new Receiver(
+                n -> {
+                  try {
+                    end.await();
+                  } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                  }
+                  return 200;
+                });
+        Receiver quick = new Receiver(n -> 200)) {
+      JsonNode first = subscribe(silent, JUDGED);
+      JsonNode second = subscribe(quick, JUDGED);
+      for (int i = 0; i < 30; i++) {
+        service.assess(RunningService.seed("03"));
+      }
+      for (int i = 0; i < 30; i++) {
+        quick.next();
+      }
+      assertThat(end.getCount()).isEqualTo(1);
+      end.countDown();
+      end(second);
+      end(first);
     }
   }
 

@@ -73,6 +73,10 @@ class SarifTest {
       assertThat(rule.at("/help/text").stringValue())
           .contains(finding.get("why").stringValue())
           .contains(finding.get("remedy").stringValue());
+      // CommonMark 0.31, section 2.4: punctuation behind a backslash means nothing.
+      assertThat(rule.at("/help/markdown").stringValue())
+          .contains("Source\\: ")
+          .doesNotContainPattern("(?<!\\\\)[(\\[<:]");
     }
     assertThat(results.values())
         .extracting(r -> r.get("kind").stringValue())

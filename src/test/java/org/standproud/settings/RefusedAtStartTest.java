@@ -26,7 +26,7 @@ class RefusedAtStartTest {
         "standproud.access | locked | one of open, keys",
         "standproud.rules.follow-every | often | a duration, such as 10s",
         "standproud.rules.follow-every | 0s | A duration above zero",
-        "standproud.rules.two-persons | perhaps | true or false",
+        "standproud.rules.two-persons | perhaps | one of true, false, stops",
         "standproud.limits.calls-per-minute | -1 | A whole number from 0",
         "standproud.audit.most-exports | -1 | A whole number from 0",
         "standproud.retention.records | ten years | a period, such as P10Y",

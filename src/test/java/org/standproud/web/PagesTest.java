@@ -36,6 +36,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.context.annotation.Import;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.context.DynamicPropertyRegistry;
@@ -48,6 +49,7 @@ import org.standproud.setup.request.FieldGuide;
 /** The pages and the sheet as a browser gets them, over the demonstration shop. */
 @SpringBootTest
 @AutoConfigureMockMvc
+@Import(SentForms.class)
 @IntegrationTest
 class PagesTest {
 

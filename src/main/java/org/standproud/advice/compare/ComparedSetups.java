@@ -54,8 +54,8 @@ public record ComparedSetups(
     Wording wording = new Wording(before.units());
     return new ComparedSetups(
         SetupFields.changes(before, after),
-        Adviser.verdict(was.findings(), from).words(),
-        Adviser.verdict(is.findings(), to).words(),
+        Adviser.verdict(was, from).words(),
+        Adviser.verdict(is, to).words(),
         Score.of(was.findings()).whole(),
         Score.of(is.findings()).whole(),
         moves(was.cards(), is.cards(), wording));

@@ -11,6 +11,7 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardKind;
+import org.standproud.rules.trace.RuleKinds;
 
 /**
  * What the cards had to say of one set-up, in short; reasons are worked out when they are asked
@@ -18,14 +19,18 @@ import org.standproud.rules.trace.CardKind;
  */
 public final class Judged {
 
+  private final RuleBase ruleBase;
   private final Evidence evidence;
+  private final RuleKinds kinds;
   private final List<CardKind> findings;
   private final double left;
   private @Nullable Verdict verdict;
 
   Judged(RuleBase ruleBase, Evidence evidence) {
+    this.ruleBase = ruleBase;
     this.evidence = evidence;
-    this.findings = ruleBase.kinds(evidence).findings();
+    this.kinds = ruleBase.kinds(evidence);
+    this.findings = kinds.findings();
     this.left = Score.left(findings);
   }
 
@@ -43,7 +48,7 @@ public final class Judged {
   public Verdict verdict() {
     Verdict known = verdict;
     if (known == null) {
-      known = Adviser.verdict(findings, evidence);
+      known = Adviser.verdict(ruleBase, kinds, evidence);
       verdict = known;
     }
     return known;

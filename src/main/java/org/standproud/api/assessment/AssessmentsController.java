@@ -15,19 +15,19 @@ import java.security.Principal;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.annotations.ParameterObject;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
-import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.api.RequestBodies;
 import org.standproud.api.conditional.EntityTags;
 import org.standproud.assessment.AssessmentDocument;
+import org.standproud.assessment.AssessmentSummary;
 import org.standproud.assessment.Assessor;
 import org.standproud.assessment.EvidenceDocument;
 import org.standproud.assessment.SetupRequest;
@@ -40,6 +40,8 @@ import org.standproud.audit.records.Records;
 import org.standproud.audit.records.StoredRecord;
 import org.standproud.refusal.BadParameterException;
 import org.standproud.refusal.NotFoundException;
+import org.standproud.refusal.Refusal;
+import org.standproud.refusal.RefusalKind;
 
 /** Assessments: made from a set-up, fetched again as they were sent, and listed. */
 @Tag(name = "Assessments", description = "Will this set-up hold?")
@@ -76,20 +78,30 @@ class AssessmentsController {
               name = "Location",
               description = "the assessment",
               schema = @Schema(type = "string", format = "uri-reference")),
-      content = @Content(schema = @Schema(implementation = AssessmentDocument.class)))
+      content =
+          @Content(schema = @Schema(oneOf = {AssessmentDocument.class, AssessmentSummary.class})))
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> assess(
       HttpServletRequest request,
       @Parameter(description = KEY) @RequestHeader(name = IdempotencyKey.HEADER, required = false)
           @Nullable String key,
+      @Parameter(
+              description = AnswerView.DESCRIPTION,
+              schema =
+                  @Schema(
+                      allowableValues = {"full", "summary"},
+                      defaultValue = "full"))
+          @RequestParam(name = AnswerView.PARAMETER, required = false)
+          @Nullable String view,
       Principal caller)
       throws IOException, InterruptedException {
+    AnswerView wanted = AnswerView.of(view);
     IdempotencyKey named = IdempotencyKey.read(caller.getName(), key);
     Assessor.Answered answered =
         assessor.assess(SetupRequest.of(bodies.text(request)), caller.getName(), named);
     return ResponseEntity.created(URI.create("/v1/assessments/" + answered.id()))
         .contentType(MediaType.APPLICATION_JSON)
-        .body(answered.json().utf8());
+        .body(wanted.bytes(answered.json()));
   }
 
   @Operation(
@@ -119,10 +131,25 @@ class AssessmentsController {
   @ApiResponse(
       responseCode = "200",
       description = "The assessment.",
-      content = @Content(schema = @Schema(implementation = AssessmentDocument.class)))
+      content =
+          @Content(schema = @Schema(oneOf = {AssessmentDocument.class, AssessmentSummary.class})))
   @GetMapping("/{id}")
-  ResponseEntity<byte[]> get(@PathVariable UUID id, HttpServletResponse response) {
-    return sent(account(id).answer(), response);
+  ResponseEntity<byte[]> get(
+      @PathVariable UUID id,
+      @Parameter(
+              description = AnswerView.DESCRIPTION,
+              schema =
+                  @Schema(
+                      allowableValues = {"full", "summary"},
+                      defaultValue = "full"))
+          @RequestParam(name = AnswerView.PARAMETER, required = false)
+          @Nullable String view,
+      HttpServletResponse response) {
+    AnswerView wanted = AnswerView.of(view);
+    CanonicalJson answer = account(id).answer();
+    return EntityTags.under(response, wanted.tag(answer))
+        .contentType(MediaType.APPLICATION_JSON)
+        .body(wanted.bytes(answer));
   }
 
   @Operation(
@@ -164,7 +191,7 @@ class AssessmentsController {
 
   private static RecordPayload standing(StoredRecord stored) {
     if (stored.gone()) {
-      throw new ErrorResponseException(HttpStatus.GONE);
+      throw new Refusal(RefusalKind.GONE, RefusalKind.GONE.meaning());
     }
     return stored.record().account();
   }

@@ -23,6 +23,7 @@ final class RequestSchema {
   /** Name of the schema of a whole request. */
   static final String NAME = "Setup";
 
+  private static final String UNKNOWN = FieldGuide.UNKNOWN;
   private static final String QUANTITY = "QuantityWithUnit";
   private static final String BAND = "QuantityBand";
 
@@ -40,8 +41,9 @@ final class RequestSchema {
     Schema<?> whole =
         object(
             "A proposed set-up. Plain numbers are in the units of the system named; any number may"
-                + " be an object with its own unit. What is not known is null or left out: it is"
-                + " never replaced by a typical value.");
+                + " be an object with its own unit. What is not known is \"unknown\" or null:"
+                + " it is never replaced by a typical value. What is left out is not known either,"
+                + " but for a field of a catalogue item: there the catalogue's value counts.");
     request.objects.put("", whole);
     request.named.put(NAME, whole);
     List<Entry> metric = FieldGuide.entries(UnitSystem.METRIC);
@@ -71,17 +73,18 @@ final class RequestSchema {
   private Schema<?> schema(Entry field, String name) {
     boolean nullable = !field.required();
     return switch (field.sort()) {
-      case QUANTITY -> either(nullable, typed("number"), ref(QUANTITY));
-      case BAND -> either(nullable, typed("number"), ref(QUANTITY), ref(BAND));
-      case QUANTITIES -> list(nullable, either(false, typed("number"), ref(QUANTITY)));
-      case COUNT -> typed("integer", nullable);
-      case COUNTS -> list(nullable, typed("integer"));
+      case QUANTITY -> mayBeUnknown(nullable, typed("number"), ref(QUANTITY));
+      case BAND -> mayBeUnknown(nullable, typed("number"), ref(QUANTITY), ref(BAND));
+      case QUANTITIES ->
+          mayBeUnknown(nullable, list(either(false, typed("number"), ref(QUANTITY))));
+      case COUNT -> mayBeUnknown(nullable, typed("integer"));
+      case COUNTS -> mayBeUnknown(nullable, list(typed("integer")));
       case CHOICE -> words(field.allowed(), nullable);
-      case YES_NO -> typed("boolean", nullable);
+      case YES_NO -> mayBeUnknown(nullable, typed("boolean"));
       case TEXT -> typed("string", nullable);
       case PART -> opened(field.path());
       case SHELVED_PART -> shelved(field, name, nullable);
-      case PARTS -> list(nullable, opened(field.path() + "/*"));
+      case PARTS -> mayBeUnknown(nullable, list(opened(field.path() + "/*")));
     };
   }
 
@@ -145,6 +148,7 @@ final class RequestSchema {
     Schema<Object> words = typed("string", nullable);
     Arrays.stream(allowed.split(", ")).forEach(words::addEnumItemObject);
     if (nullable) {
+      words.addEnumItemObject(UNKNOWN);
       words.addEnumItemObject(null);
     }
     return words;
@@ -161,8 +165,20 @@ final class RequestSchema {
     return either;
   }
 
-  private static Schema<?> list(boolean nullable, Schema<?> items) {
-    Schema<Object> list = typed("array", nullable);
+  /** One of the choices; the word "unknown" and null too where the field may be unknown. */
+  private static Schema<?> mayBeUnknown(boolean nullable, Schema<?>... choices) {
+    if (!nullable) {
+      return choices.length == 1 ? choices[0] : either(false, choices);
+    }
+    Schema<?>[] all = Arrays.copyOf(choices, choices.length + 1);
+    Schema<Object> unknown = typed("string");
+    unknown.setConst(UNKNOWN);
+    all[choices.length] = unknown;
+    return either(true, all);
+  }
+
+  private static Schema<?> list(Schema<?> items) {
+    Schema<Object> list = typed("array");
     list.setItems(items);
     return list;
   }

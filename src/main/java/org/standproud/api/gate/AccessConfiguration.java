@@ -8,18 +8,24 @@ import javax.sql.DataSource;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterProperties;
 import org.springframework.boot.sql.init.dependency.DependsOnDatabaseInitialization;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.server.servlet.ConfigurableServletWebServerFactory;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.oauth2.jwt.JwtDecoder;
 import org.springframework.security.oauth2.server.resource.authentication.JwtAuthenticationProvider;
 import org.springframework.security.web.firewall.HttpFirewall;
 import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.standproud.access.AccessMode;
+import org.standproud.access.AccessProperties;
 import org.standproud.access.Role;
 import org.standproud.access.journal.AccessJournal;
 import org.standproud.access.keys.KeyRing;
+import org.standproud.assessment.ApiProperties;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What the gate is made of. */
@@ -78,6 +84,30 @@ class AccessConfiguration {
       firewall.setAllowedHostnames(new LocalHostNames());
     }
     return firewall;
+  }
+
+  @Bean
+  StrangerBodies strangerBodies() {
+    return new StrangerBodies();
+  }
+
+  @Bean
+  FilterRegistrationBean<ParameterFilter> parameterFilter(
+      AccessProperties access,
+      ApiProperties api,
+      AccessDenialHandler refusals,
+      StrangerBodies strangers) {
+    StrangerBodies limit = access.access() == AccessMode.OPEN ? null : strangers;
+    FilterRegistrationBean<ParameterFilter> filter =
+        new FilterRegistrationBean<>(new ParameterFilter(refusals, limit, api.slowestBody()));
+    filter.setOrder(SecurityFilterProperties.DEFAULT_FILTER_ORDER - 1);
+    return filter;
+  }
+
+  @Bean
+  WebServerFactoryCustomizer<TomcatServletWebServerFactory> refusedBodies(
+      StrangerBodies strangers) {
+    return server -> server.addEngineValves(new RefusedBodyValve(strangers));
   }
 
   @Bean

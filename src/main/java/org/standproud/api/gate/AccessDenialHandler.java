@@ -1,5 +1,6 @@
 package org.standproud.api.gate;
 
+import io.github.bucket4j.TimeMeter;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -42,12 +43,16 @@ final class AccessDenialHandler
   /** The page that tells somebody that he may not. */
   static final String PAGE = "/refused";
 
+  private static final String TOO_MANY_KEYS =
+      "Too many keys that open nothing were shown from this address.";
+
   private static final int LONGEST_METHOD = 10;
   private static final int LONGEST_NOTE = 200;
 
   private final AccessJournal journal;
   private final JsonMapper mapper;
-  private final AuthenticationEntryPoint signIn = new LoginUrlAuthenticationEntryPoint("/sign-in");
+  private final RefusedAttempts attempts = new RefusedAttempts(TimeMeter.SYSTEM_NANOTIME);
+  private final AuthenticationEntryPoint signIn = signIn();
 
   AccessDenialHandler(AccessJournal journal, JsonMapper mapper) {
     this.journal = journal;
@@ -71,6 +76,11 @@ final class AccessDenialHandler
             : e instanceof KeyAuthenticationException
                 ? String.valueOf(e.getMessage())
                 : "No such key.";
+    Duration wait = shown ? attempts.refused(request.getRemoteAddr()) : Duration.ZERO;
+    if (!wait.isZero()) {
+      tooOften(request, response, wait, TOO_MANY_KEYS);
+      return;
+    }
     journal.denied(about(request, HttpStatus.UNAUTHORIZED, keyId, reason));
     response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
     send(response, Problems.of(RefusalKind.KEY_WANTED, reason));
@@ -100,10 +110,27 @@ final class AccessDenialHandler
     send(response, Problems.of(RefusalKind.REFUSED));
   }
 
+  /** What could not be read far enough to know who asks. */
+  void unread(HttpServletRequest request, HttpServletResponse response, ProblemDetail problem)
+      throws IOException, ServletException {
+    response.setStatus(problem.getStatus());
+    if (isForPeople(request)) {
+      request.setAttribute(PAGE, problem);
+      request.getRequestDispatcher(PAGE).forward(request, response);
+      return;
+    }
+    send(response, problem);
+  }
+
   /** 429: it was too often. */
   void tooOften(HttpServletRequest request, HttpServletResponse response, Duration wait)
       throws IOException {
-    String reason = "This caller has used up its calls for now.";
+    tooOften(request, response, wait, "This caller has used up its calls for now.");
+  }
+
+  private void tooOften(
+      HttpServletRequest request, HttpServletResponse response, Duration wait, String reason)
+      throws IOException {
     journal.denied(about(request, HttpStatus.TOO_MANY_REQUESTS, null, reason));
     long seconds = Math.max(1, wait.plusMillis(999).toSeconds());
     response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds));
@@ -115,6 +142,11 @@ final class AccessDenialHandler
       HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
       throws IOException {
     String keyId = e instanceof KeyAuthenticationException refused ? refused.keyId() : null;
+    Duration wait = attempts.refused(request.getRemoteAddr());
+    if (!wait.isZero()) {
+      tooOften(request, response, wait, TOO_MANY_KEYS);
+      return;
+    }
     journal.denied(about(request, HttpStatus.UNAUTHORIZED, keyId, String.valueOf(e.getMessage())));
     response.sendRedirect("/sign-in?refused");
   }
@@ -144,6 +176,13 @@ final class AccessDenialHandler
         row.pattern(),
         status.value(),
         shortened(reason, LONGEST_NOTE));
+  }
+
+  /** No address that a caller's Host header chose. */
+  private static AuthenticationEntryPoint signIn() {
+    LoginUrlAuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/sign-in");
+    page.setFavorRelativeUris(true);
+    return page;
   }
 
   private static @Nullable Caller caller() {

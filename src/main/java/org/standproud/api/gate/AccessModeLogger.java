@@ -10,6 +10,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
+import org.standproud.access.AccessMode;
 import org.standproud.access.Role;
 import org.standproud.access.keys.KeyRing;
 

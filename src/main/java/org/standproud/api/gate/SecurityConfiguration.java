@@ -17,6 +17,8 @@ import org.springframework.security.web.authentication.AnonymousAuthenticationFi
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
+import org.standproud.access.AccessMode;
+import org.standproud.access.AccessProperties;
 import org.standproud.access.Role;
 import org.standproud.access.keys.KeyRing;
 
@@ -109,7 +111,8 @@ class SecurityConfiguration {
   }
 
   private static boolean isStateless(HttpServletRequest request) {
-    return request.getHeader(HttpHeaders.AUTHORIZATION) != null
-        || request.getRequestURI().startsWith("/v1/") && request.getSession(false) == null;
+    return request.getSession(false) == null
+        && (request.getHeader(HttpHeaders.AUTHORIZATION) != null
+            || request.getRequestURI().startsWith("/v1/"));
   }
 }

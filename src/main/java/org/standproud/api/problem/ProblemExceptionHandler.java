@@ -37,6 +37,7 @@ import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExcep
 import org.standproud.audit.records.RecordNotStored;
 import org.standproud.audit.records.StoreBusy;
 import org.standproud.refusal.BadParameterException;
+import org.standproud.refusal.LoggedFault;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 import org.standproud.setup.Worded;
@@ -47,6 +48,8 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
 
   /** When to try again, as a header tells it. */
   static final String RETRY_SECONDS = "5";
+
+  private static final int MOST_CAUSES = 20;
 
   private static final Logger LOG = LoggerFactory.getLogger(ProblemExceptionHandler.class);
 
@@ -112,6 +115,9 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
 
   @ExceptionHandler
   ResponseEntity<ProblemDetail> fault(Exception e) {
+    if (isGone(e)) {
+      return told(Problems.of(RefusalKind.REFUSED, "The caller went away."));
+    }
     return told(logged(Problems.of(RefusalKind.INTERNAL, "The fault is in the log."), e));
   }
 
@@ -181,9 +187,21 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
         .collect(Collectors.joining(", ", "it is one of: ", ""));
   }
 
+  /** Whether a caller broke off while an answer was being written; no fault of the service. */
+  private static boolean isGone(Throwable e) {
+    Throwable cause = e;
+    for (int depth = 0; cause != null && depth < MOST_CAUSES; depth++) {
+      if (cause instanceof ClientAbortException) {
+        return true;
+      }
+      cause = cause.getCause();
+    }
+    return false;
+  }
+
   private static ProblemDetail logged(ProblemDetail problem, Exception e) {
     UUID reference = UUID.randomUUID();
-    LOG.error("Fault {}", reference, e);
+    LOG.error("Fault {}", reference, LoggedFault.of(e));
     problem.setInstance(URI.create("urn:uuid:" + reference));
     return problem;
   }

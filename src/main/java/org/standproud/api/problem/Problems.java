@@ -28,7 +28,14 @@ public final class Problems {
       case NOT_ACCEPTABLE -> HttpStatus.NOT_ACCEPTABLE;
       case UNSUPPORTED_MEDIA_TYPE -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;
       case TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
-      case BUSY, NOT_STORED, STORE_AWAY, STOPPING, TOO_MANY_BATCHES, TOO_MANY_EXPORTS, NOT_READY ->
+      case BUSY,
+          NOT_STORED,
+          STORE_AWAY,
+          STOPPING,
+          TOO_MANY_BATCHES,
+          TOO_MANY_EXPORTS,
+          TOO_MUCH_WORK,
+          NOT_READY ->
           HttpStatus.SERVICE_UNAVAILABLE;
       case TOO_SLOW -> HttpStatus.REQUEST_TIMEOUT;
       case INTERNAL -> HttpStatus.INTERNAL_SERVER_ERROR;

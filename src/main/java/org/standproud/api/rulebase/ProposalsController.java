@@ -97,15 +97,20 @@ class ProposalsController {
       description =
           "The gate again, then past jobs judged again, then one swap; assessments under way finish"
               + " on the revision they began with. Where it takes two persons, somebody else than"
-              + " the proposer has to ask.",
+              + " the proposer has to ask. What takes away or weakens a stop then also needs a note,"
+              + " of the proposal or here, that names each such stop and says why, and is published"
+              + " by the second call: the first answers 409 with what changes for past jobs.",
       requestBody =
           @RequestBody(content = @Content(schema = @Schema(implementation = EditBody.class))))
   @ApiResponse(responseCode = "200", description = "They serve.")
   @PostMapping(path = "/{id}/publication", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Publication> publish(@PathVariable UUID id, HttpServletRequest request)
       throws IOException {
-    String publisher = Edits.author(request, edits.read(request).author());
-    return Publication.answer(desk.publish(id.toString(), publisher, Impact.Progress.UNWATCHED));
+    EditBody body = edits.read(request);
+    String publisher = Edits.author(request, body.author());
+    String reason = body.note() == null ? "" : Edits.note(body.note());
+    return Publication.answer(
+        desk.publish(id.toString(), publisher, reason, Impact.Progress.UNWATCHED));
   }
 
   private Proposal proposal(UUID id) {

@@ -2,6 +2,7 @@ package org.standproud.api.rulebase;
 
 import java.net.URI;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
@@ -65,8 +66,31 @@ record Publication(
     } else if (answer instanceof PublishResult.SecondPersonNeeded waiting) {
       return conflict(
           "Somebody else than " + waiting.proposal().proposer() + " has to publish this.");
+    } else if (answer instanceof PublishResult.ReasonNeeded needed) {
+      return conflict(
+          "This weakens stops, so the note has to name each of them and say why: "
+              + each(needed.weakened())
+              + ".");
+    } else if (answer instanceof PublishResult.ImpactToRead shown) {
+      return conflict(
+          "This weakens stops: "
+              + each(shown.weakened())
+              + ". "
+              + shown.impact().changedVerdicts()
+              + " of "
+              + shown.impact().jobs()
+              + " past jobs get another verdict "
+              + shown.impact().verdicts()
+              + ". Nothing was published; publish again within ten minutes if this is meant.");
     }
     return conflict("The work on past jobs was ended, so nothing was published.");
+  }
+
+  /** The first of them; a conflict is read by a person. */
+  private static String each(List<CardWarning> weakened) {
+    String first =
+        weakened.stream().limit(20).map(w -> w.place().message()).collect(Collectors.joining("; "));
+    return weakened.size() > 20 ? first + "; and " + (weakened.size() - 20) + " more" : first;
   }
 
   private static ErrorResponseException conflict(String detail) {

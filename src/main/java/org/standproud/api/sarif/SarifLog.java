@@ -89,7 +89,12 @@ final class SarifLog {
   private static Map<String, Object> help(Card card) {
     String source = source(card.source());
     String plain = card.why() + "\n\n" + card.remedy() + "\n\n" + source;
-    String marked = card.why() + "\n\n**" + card.remedy() + "**\n\n" + source;
+    String marked =
+        PlainMarkdown.of(card.why())
+            + "\n\n**"
+            + PlainMarkdown.of(card.remedy())
+            + "**\n\n"
+            + PlainMarkdown.of(source);
     return Map.of("text", plain, "markdown", marked);
   }
 

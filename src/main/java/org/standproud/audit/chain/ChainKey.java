@@ -110,6 +110,26 @@ public final class ChainKey {
         && same(HEX.formatHex(expected), checkpoint.signature());
   }
 
+  /**
+   * A keyed hash over what a record is filed under in its place.
+   *
+   * @param filing its place and the words and numbers, in a text that is another for any other
+   * @return 64 hexadecimal digits
+   */
+  public String filed(String filing) {
+    return HEX.formatHex(mac("standproud filing 1", filing.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /**
+   * Whether this key made the hash over that filing.
+   *
+   * @param filing see {@link #filed}
+   * @param hash from anywhere
+   */
+  public boolean filed(String filing, String hash) {
+    return same(filed(filing), hash);
+  }
+
   private String sealOf(long sequence, String previous, String digest) {
     byte[] covered =
         ByteBuffer.allocate(Long.BYTES + 32 + 32)

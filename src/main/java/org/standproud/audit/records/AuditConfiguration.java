@@ -52,7 +52,7 @@ class AuditConfiguration {
 
   @Bean
   RevisionLog revisionLog(DataSource dataSource, Records records) {
-    return new RevisionLog(dataSource, records.ruleBases());
+    return new RevisionLog(dataSource, records);
   }
 
   @Bean

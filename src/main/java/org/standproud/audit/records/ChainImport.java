@@ -101,7 +101,7 @@ public final class ChainImport {
 
     private void flush() {
       if (!links.isEmpty()) {
-        tables.insert(links, links.stream().map(Prepared::of).toList());
+        tables.insert(links, links.stream().map(Prepared::of).toList(), seal.key());
         tables.moveHead(links.get(links.size() - 1), digest);
         links.clear();
       }

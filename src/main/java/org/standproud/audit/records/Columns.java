@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.Asked;
@@ -31,6 +32,9 @@ record Columns(
     @Nullable String ruleBase,
     @Nullable String catalogue,
     @Nullable String engine) {
+
+  /** In place of what cannot be trusted. */
+  static final String ALTERED = "not as it was sealed";
 
   Columns {
     recordedAt = recordedAt.withOffsetSameInstant(ZoneOffset.UTC);
@@ -81,6 +85,54 @@ record Columns(
         record.versions().ruleBase(),
         record.versions().catalogue(),
         record.versions().engine());
+  }
+
+  /** Place and columns as one text; each is preceded by its length, so that no two texts agree. */
+  String filing(long sequence) {
+    StringBuilder text = new StringBuilder(Long.toString(sequence));
+    Stream.of(
+            recordType,
+            id,
+            about,
+            recordedAt.toInstant(),
+            caller,
+            jobOrder,
+            workMaster,
+            operation,
+            machine,
+            verdict,
+            score,
+            ruleBase,
+            catalogue,
+            engine)
+        .forEach(
+            column -> {
+              String word = column == null ? "" : column.toString();
+              text.append('\n')
+                  .append(column == null ? -1 : word.length())
+                  .append(' ')
+                  .append(word);
+            });
+    return text.toString();
+  }
+
+  /** What may be shown of a record that is not as it was sealed. */
+  Columns altered() {
+    return new Columns(
+        recordType,
+        id,
+        about,
+        recordedAt,
+        ALTERED,
+        null,
+        null,
+        null,
+        null,
+        ALTERED,
+        null,
+        ALTERED,
+        ALTERED,
+        ALTERED);
   }
 
   RecordSummary summary(long sequence, String seal) {

@@ -2,6 +2,7 @@ package org.standproud.audit.records;
 
 import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -18,7 +19,10 @@ import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.standproud.audit.ChainRecord;
 import org.standproud.audit.RecordType;
+import org.standproud.audit.chain.ChainKey;
+import org.standproud.audit.chain.Link;
 
 /** Finds records by what they were filed under. */
 public final class RecordSearch {
@@ -32,9 +36,11 @@ public final class RecordSearch {
   private static final String CURSOR = "before:";
 
   private final JdbcClient client;
+  private final ChainKey key;
 
-  RecordSearch(DataSource dataSource) {
+  RecordSearch(DataSource dataSource, ChainKey key) {
     this.client = JdbcClient.create(dataSource);
+    this.key = key;
   }
 
   RecordPage page(RecordQuery query, int limit, @Nullable String cursor) {
@@ -42,20 +48,30 @@ public final class RecordSearch {
       throw new IllegalArgumentException("limit " + limit + " is not within 1 to " + LARGEST_PAGE);
     }
     // One more than asked for tells whether there is a next page.
-    List<RecordSummary> found =
-        rows(
-            query,
-            before(cursor),
-            limit + 1,
-            (rs, n) ->
-                RecordTables.COLUMNS
-                    .mapRow(rs, n)
-                    .summary(rs.getLong("sequence"), rs.getString("seal")));
+    List<RecordSummary> found = rows(query, before(cursor), limit + 1, this::summary);
     if (found.size() <= limit) {
       return new RecordPage(found, null);
     }
     List<RecordSummary> page = found.subList(0, limit);
     return new RecordPage(page, cursor(page.get(limit - 1).stored().sequence()));
+  }
+
+  /**
+   * What a list shows of a row: its columns where they are as they were filed, else what the sealed
+   * record says, and nothing of a record that is not as it was sealed.
+   */
+  private RecordSummary summary(ResultSet rs, int number) throws SQLException {
+    long sequence = rs.getLong("sequence");
+    String seal = rs.getString("seal");
+    Columns columns = RecordTables.COLUMNS.mapRow(rs, number);
+    String filed = rs.getString("filed");
+    if (filed != null && key.filed(columns.filing(sequence), filed)) {
+      return columns.summary(sequence, seal);
+    }
+    Link link = RecordTables.readRow(rs, number).link();
+    return key.sealed(link)
+        ? Columns.of(ChainRecord.from(link.text())).summary(sequence, seal)
+        : columns.altered().summary(sequence, seal);
   }
 
   /** Gives every row, newest first; only some are held in memory at a time. */

@@ -22,6 +22,7 @@ import org.standproud.audit.Mask;
 import org.standproud.audit.RecordType;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.Link;
 import org.standproud.audit.chain.Remainder;
 
@@ -33,8 +34,8 @@ public final class RecordTables {
   private static final String INSERT_RECORD =
       "insert into audit_record (sequence, previous, seal, record_type, id, about, recorded_at,"
           + " caller, job_order, work_master, operation, machine, verdict, score, rule_base,"
-          + " catalogue, engine, packed, body_digest, remainder)"
-          + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+          + " catalogue, engine, packed, body_digest, remainder, filed)"
+          + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
   private static final String INSERT_FINDING =
       "insert into audit_finding (sequence, place, card_id, severity, kind) values (?, ?, ?, ?, ?)";
 
@@ -43,8 +44,8 @@ public final class RecordTables {
 
   private static final String MASK_RECORD =
       "update audit_record set body = null, packed = null, body_digest = ?, remainder = ?, caller = ?,"
-          + " job_order = ?, work_master = ?, operation = ?, machine = ?"
-          + " where sequence = ? and record_type <> 'withholding'";
+          + " job_order = ?, work_master = ?, operation = ?, machine = ?, filed = ?"
+          + " where sequence = ? and record_type not in ('withholding', 'log_entry')";
 
   private final JdbcTemplate jdbc;
   private final JdbcClient client;
@@ -108,12 +109,12 @@ public final class RecordTables {
     client.sql("update audit_chain_head set digest = ? where id = 1").param(digest).update();
   }
 
-  void insert(List<Link> links, List<Prepared> records) {
+  void insert(List<Link> links, List<Prepared> records, ChainKey key) {
     List<Object[]> rows = new ArrayList<>();
     List<Object[]> findings = new ArrayList<>();
     List<@Nullable Object[]> inShort = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
-      rows.add(row(links.get(i), records.get(i)));
+      rows.add(row(links.get(i), records.get(i), key));
       List<RecordedFinding> said = records.get(i).findings();
       for (int place = 0; place < said.size(); place++) {
         findings.add(row(links.get(i).sequence(), place, said.get(place)));
@@ -132,7 +133,7 @@ public final class RecordTables {
     jdbc.batchUpdate(INSERT_SHORT, inShort);
   }
 
-  void mask(Prepared.Masked masked) {
+  void mask(Prepared.Masked masked, ChainKey key) {
     Columns c = Columns.of(masked.left());
     int rows =
         jdbc.update(
@@ -144,6 +145,7 @@ public final class RecordTables {
             c.workMaster(),
             c.operation(),
             c.machine(),
+            key.filed(c.filing(masked.sequence())),
             masked.sequence());
     if (rows != 1) {
       throw new IllegalStateException(
@@ -210,7 +212,7 @@ public final class RecordTables {
         .single();
   }
 
-  private static @Nullable Object[] row(Link link, Prepared record) {
+  private static @Nullable Object[] row(Link link, Prepared record, ChainKey key) {
     Columns c = record.columns();
     Remainder left = link.withheld();
     return new @Nullable Object[] {
@@ -233,7 +235,8 @@ public final class RecordTables {
       c.engine(),
       link.body() == null ? null : record.packed(),
       left == null ? null : left.digest(),
-      left == null ? null : left.text().text()
+      left == null ? null : left.text().text(),
+      key.filed(c.filing(link.sequence()))
     };
   }
 

@@ -104,7 +104,7 @@ public final class Records implements AutoCloseable {
     this.following = following;
     this.ruleBases = new RuleBaseArchive(dataSource, following);
     claimChain();
-    this.search = new RecordSearch(dataSource);
+    this.search = new RecordSearch(dataSource, seal.key());
     this.shorts = new DigestReader(tables, transaction, inShort);
     this.audit = new StoredChain(tables, seal, ruleBases, inShort, outside, clock);
     computeDigest();
@@ -335,6 +335,15 @@ public final class Records implements AutoCloseable {
   }
 
   /**
+   * Has a log that lies beside the records checked with the chain.
+   *
+   * @param log the log, whose entries are appended here
+   */
+  public void check(ChainedLog log) {
+    audit.check(log);
+  }
+
+  /**
    * Checks the chain in the database, and that what records are searched by is what they say.
    *
    * @return what was found
@@ -423,8 +432,8 @@ public final class Records implements AutoCloseable {
       digest = ChainDigest.after(digest, link);
       links.add(link);
     }
-    tables.insert(links, group);
-    group.forEach(record -> record.taken().forEach(tables::mask));
+    tables.insert(links, group, seal.key());
+    group.forEach(record -> record.taken().forEach(taken -> tables.mask(taken, seal.key())));
     group.forEach(record -> record.alongside().write());
     following.records(group.stream().map(Prepared::record).toList());
     tables.moveHead(links.get(links.size() - 1), digest);

@@ -8,13 +8,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.standproud.audit.AuditRecord;
+import org.standproud.audit.LogEntry;
+import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.KeptRuleBase;
 import org.standproud.rules.engine.Revision;
 import org.standproud.rules.publishing.Proposal;
@@ -22,16 +28,19 @@ import org.standproud.rules.publishing.RevisionStore;
 import org.standproud.rules.publishing.StoredRevision;
 import org.standproud.rules.publishing.TextHash;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The revisions in the order in which they came into service, in the database of the records: all
  * replicas on it follow one log. Their cards lie in the archive that answers are given again from.
  */
-public final class RevisionLog implements RevisionStore {
+public final class RevisionLog implements RevisionStore, ChainedLog {
 
   private static final String REVISIONS =
       "select l.number, l.publisher, l.note, l.parent, r.id, r.content_hash, r.author,"
           + " r.published_at from rule_base_log l join rule_base_revision r on r.id = l.revision";
+
+  private static final String NAME = "rule base";
 
   private static final JsonMapper JSON = JsonMapper.shared();
 
@@ -39,14 +48,31 @@ public final class RevisionLog implements RevisionStore {
   private final TransactionTemplate transaction;
   private final RuleBaseArchive archive;
   private final RecordTables tables;
+  private final @Nullable Records chain;
 
   /**
-   * Opens the log.
+   * Opens the log without the chain of records, so that it cannot be checked.
    *
    * @param dataSource a database with the audit tables
    * @param archive where their cards are kept, in the same database
    */
   public RevisionLog(DataSource dataSource, RuleBaseArchive archive) {
+    this(dataSource, archive, null);
+  }
+
+  /**
+   * Opens the log. Each revision has its digest in the chain, and is checked with it.
+   *
+   * @param dataSource the database of the records
+   * @param records the chain, and the archive where cards are kept
+   */
+  public RevisionLog(DataSource dataSource, Records records) {
+    this(dataSource, records.ruleBases(), records);
+    records.check(this);
+  }
+
+  private RevisionLog(DataSource dataSource, RuleBaseArchive archive, @Nullable Records chain) {
+    this.chain = chain;
     this.client = JdbcClient.create(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.archive = archive;
@@ -90,12 +116,59 @@ public final class RevisionLog implements RevisionStore {
       return false;
     }
     try {
-      transaction.executeWithoutResult(t -> insert(revision, files));
+      if (chain == null) {
+        transaction.executeWithoutResult(t -> insert(revision, files));
+      } else {
+        chain.append(entry(revision, files), () -> insert(revision, files));
+      }
     } catch (DuplicateKeyException another) {
       return false;
+    } catch (RecordNotStored e) {
+      if (latest().map(StoredRevision::number).orElse(0L) >= next) {
+        return false; // Another replica was a moment earlier.
+      }
+      throw e;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while a revision was being stored", e);
     }
     tables.force();
     return true;
+  }
+
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  private static LogEntry entry(StoredRevision revision, Map<String, String> files) {
+    return new LogEntry(
+        AuditRecord.newId(),
+        revision.revision().time(),
+        NAME,
+        revision.number(),
+        digest(revision, new KeptRuleBase(revision.revision(), files).text()));
+  }
+
+  /** Every column of the log and of its revision, and the cards. */
+  private static String digest(StoredRevision revision, CanonicalJson content) {
+    ObjectNode entry = JSON.valueToTree(revision);
+    entry.put("content", content.sha256());
+    return CanonicalJson.of(entry).sha256();
+  }
+
+  @Override
+  public SortedMap<Long, String> digests() {
+    SortedMap<Long, String> digests = new TreeMap<>();
+    for (StoredRevision revision : revisions()) {
+      digests.put(
+          revision.number(),
+          archive
+              .text(revision.id())
+              .map(text -> digest(revision, new CanonicalJson(text)))
+              .orElse(""));
+    }
+    return digests;
   }
 
   private void insert(StoredRevision revision, Map<String, String> files) {

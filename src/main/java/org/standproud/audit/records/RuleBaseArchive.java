@@ -72,12 +72,16 @@ public final class RuleBaseArchive {
    * @param revision id of the revision
    */
   public Optional<KeptRuleBase> find(String revision) {
+    return text(revision).map(text -> KeptRuleBase.from(new CanonicalJson(text)));
+  }
+
+  /** The text of a rule base as it lies in the database. */
+  Optional<String> text(String revision) {
     return client
         .sql("select content from rule_base_revision where id = ?")
         .param(revision)
         .query(String.class)
-        .optional()
-        .map(text -> KeptRuleBase.from(new CanonicalJson(text)));
+        .optional();
   }
 
   /** Gives the text of every rule base, in the order they were published. */

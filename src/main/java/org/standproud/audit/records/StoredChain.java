@@ -6,10 +6,14 @@ import java.io.Writer;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.ChainRecord;
+import org.standproud.audit.LogEntry;
+import org.standproud.audit.RecordType;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.NotCanonical;
 import org.standproud.audit.chain.ChainCheck;
@@ -33,6 +37,7 @@ final class StoredChain {
   private final EvidenceDigest inShort;
   private final CheckpointFile outside;
   private final Clock clock;
+  private final List<ChainedLog> logs = new CopyOnWriteArrayList<>();
 
   StoredChain(
       RecordTables tables,
@@ -55,13 +60,20 @@ final class StoredChain {
     return found.whole() ? verify(new PublicCheck(List.of(seal.signing().verifying()))) : found;
   }
 
+  /** Has a log beside the records checked with the chain. */
+  void check(ChainedLog log) {
+    logs.add(log);
+  }
+
   private ChainReport verify(ChainCheck check) {
+    List<LogCheck> beside = logs.stream().map(LogCheck::new).toList();
     List<String> stated = outside.lines();
     RecordTables.Head head = tables.head();
     ChainExport.holdAll(check, stated);
     // The head row has no seal of its own, but it is one more place a forger must think of.
     check.hold(seal.state(head, clock.instant()));
-    eachGroup(Long.MAX_VALUE, rows -> check(rows, check));
+    eachGroup(Long.MAX_VALUE, rows -> check(rows, check, beside));
+    beside.forEach(log -> log.finish(check));
     return check.finish();
   }
 
@@ -98,7 +110,7 @@ final class StoredChain {
     }
   }
 
-  private void check(List<RecordTables.Row> rows, ChainCheck verifier) {
+  private void check(List<RecordTables.Row> rows, ChainCheck verifier, List<LogCheck> beside) {
     long first = rows.get(0).link().sequence();
     long last = rows.get(rows.size() - 1).link().sequence();
     Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
@@ -112,6 +124,19 @@ final class StoredChain {
             place,
             "This record is whole, but filed under other words or numbers");
       }
+      if (sealed && row.columns().recordType().equals(RecordType.LOG_ENTRY.word())) {
+        entry(row).ifPresent(entry -> beside.forEach(log -> log.next(place, entry)));
+      }
+    }
+  }
+
+  private static Optional<LogEntry> entry(RecordTables.Row row) {
+    try {
+      return ChainRecord.from(row.link().text()) instanceof LogEntry entry
+          ? Optional.of(entry)
+          : Optional.empty();
+    } catch (NotCanonical e) {
+      return Optional.empty();
     }
   }
 

@@ -133,7 +133,7 @@ public final class CardReader {
     return new Card(
         file,
         id(root),
-        text(root, "title", true).text(),
+        title(root),
         protects(),
         flags || root.entries().containsKey("severity")
             ? word(root, "severity", Severity.class)
@@ -179,6 +179,19 @@ public final class CardReader {
             Nearest.of(folder, folders),
             "holding/HOLD-001.yaml"));
     return Protects.DATA;
+  }
+
+  private String title(Mapping root) {
+    Written title = text(root, "title", true);
+    String alike = MixedScripts.lookAlike(title.text());
+    if (alike != null) {
+      error(
+          title,
+          "\"" + alike + "\" mixes letters that look alike but are others",
+          null,
+          line("title"));
+    }
+    return title.text();
   }
 
   private Written id(Mapping root) {

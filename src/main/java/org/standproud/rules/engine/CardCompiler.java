@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -82,12 +83,30 @@ public final class CardCompiler {
         : new Outcome(List.of(), compiler.errors);
   }
 
+  /**
+   * Ids that differ in the case of letters only are taken for one by people and by some systems.
+   */
+  private void registerId(Card card, Map<String, Card> folded) {
+    Card like = folded.putIfAbsent(card.id().text().toLowerCase(Locale.ROOT), card);
+    if (like != null && !like.id().text().equals(card.id().text())) {
+      String message =
+          "this id differs from "
+              + like.id().text()
+              + " of "
+              + like.file()
+              + " only in the case of letters";
+      error(card, card.id(), message, null, null);
+    }
+  }
+
   private void register(List<Card> cards) {
+    Map<String, Card> folded = new HashMap<>();
     if (cards.size() > CardLimits.MAX_CARDS) {
       Card last = cards.get(cards.size() - 1);
       error(last, last.id(), "more than " + CardLimits.MAX_CARDS + " cards", null, null);
     }
     for (Card card : cards) {
+      registerId(card, folded);
       Card other = byId.putIfAbsent(card.id().text(), card);
       if (other != null) {
         error(card, card.id(), "this id is taken by " + other.file(), null, null);

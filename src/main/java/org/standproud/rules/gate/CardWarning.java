@@ -26,7 +26,9 @@ public record CardWarning(Kind kind, String card, CardError place) {
     /** Whenever it flags, another card flags too and is graver. */
     SHADOWED,
     /** No card reads the judgement it derives. */
-    JUDGEMENT_UNREAD;
+    JUDGEMENT_UNREAD,
+    /** It is a stop in service that would stop less. */
+    STOP_WEAKENED;
 
     @Override
     public String words() {

@@ -17,6 +17,7 @@ import org.standproud.rules.card.Written;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.Gate;
+import org.standproud.rules.language.ConditionSize;
 import org.standproud.rules.language.ConditionText;
 import org.standproud.rules.trace.Kind;
 
@@ -266,6 +267,7 @@ public final class CardPages {
     lines.add("| values in a card | " + CardLimits.MAX_VALUES + " |");
     lines.add("| conditions in a card | " + CardLimits.MAX_CONDITIONS + " |");
     lines.add("| characters in a condition | " + ConditionText.MAX_LENGTH + " |");
+    lines.add("| steps to evaluate a condition | " + ConditionSize.MOST + " |");
     lines.add("| brackets inside brackets in a condition | " + ConditionText.MAX_NESTING + " |");
     lines.add("| limits in a card | " + CardLimits.MAX_LIMITS + " |");
     lines.add("| examples in a card | " + CardLimits.MAX_EXAMPLES + " |");

@@ -69,6 +69,35 @@ public sealed interface PublishResult {
   record SecondPersonNeeded(Proposal proposal) implements PublishResult {}
 
   /**
+   * A stop is weakened and no reason that names it is given.
+   *
+   * @param proposal the proposal, which still waits
+   * @param weakened how each stop that is not named is weakened
+   */
+  record ReasonNeeded(Proposal proposal, List<CardWarning> weakened) implements PublishResult {
+    /** Copies the list. */
+    public ReasonNeeded {
+      weakened = List.copyOf(weakened);
+    }
+  }
+
+  /**
+   * A stop is weakened and what that changes for past jobs was not shown before; publishing again
+   * soon after goes on.
+   *
+   * @param proposal the proposal, which still waits
+   * @param weakened how each stop is weakened
+   * @param impact what changes for past jobs
+   */
+  record ImpactToRead(Proposal proposal, List<CardWarning> weakened, ImpactReport impact)
+      implements PublishResult {
+    /** Copies the list. */
+    public ImpactToRead {
+      weakened = List.copyOf(weakened);
+    }
+  }
+
+  /**
    * The cards say what those in service say.
    *
    * @param revision the revision in service

@@ -4,6 +4,11 @@ package org.standproud.rules.publishing;
 public enum Publishing {
   /** Whoever proposes may publish. */
   ONE_PERSON,
-  /** Somebody else than the proposer has to publish, also to roll back. */
+  /**
+   * Another person than the proposer has to publish what takes away or weakens a stop, with a
+   * reason that names each such stop, and after the impact on past jobs was shown.
+   */
+  TWO_FOR_STOPS,
+  /** The same for every publication, also to roll back; reason and impact for stops. */
   TWO_PERSONS
 }

@@ -3,12 +3,15 @@ package org.standproud.rules.publishing;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.rules.card.Card;
@@ -16,15 +19,19 @@ import org.standproud.rules.card.CardReader;
 import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.gate.ActiveRuleBase;
+import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.gate.Gate;
 import org.standproud.rules.gate.GateResult;
+import org.standproud.rules.gate.WeakenedStops;
 import org.standproud.rules.impact.Impact;
 import org.standproud.rules.impact.ImpactReport;
 import org.standproud.rules.impact.PastJobs;
 import org.standproud.rules.publishing.PublishResult.Cancelled;
+import org.standproud.rules.publishing.PublishResult.ImpactToRead;
 import org.standproud.rules.publishing.PublishResult.NotThere;
 import org.standproud.rules.publishing.PublishResult.Proposed;
 import org.standproud.rules.publishing.PublishResult.Published;
+import org.standproud.rules.publishing.PublishResult.ReasonNeeded;
 import org.standproud.rules.publishing.PublishResult.Refused;
 import org.standproud.rules.publishing.PublishResult.SecondPersonNeeded;
 import org.standproud.rules.publishing.PublishResult.Stale;
@@ -90,7 +97,12 @@ public final class RuleBasePublisher {
    * @param edit what changes of the cards in the store
    */
   public GateResult validate(CardEdit edit) {
-    return gate.check(edit.onto(files()), DRAFT);
+    Optional<StoredRevision> latest = store.latest();
+    GateResult result = gate.check(edit.onto(files(latest)), DRAFT);
+    return result instanceof GateResult.Published passed
+        ? new GateResult.Published(
+            passed.ruleBase(), passed.coverage(), warnings(passed, weakened(passed, latest)))
+        : result;
   }
 
   /**
@@ -147,7 +159,7 @@ public final class RuleBasePublisher {
     if (same.isEmpty()) {
       store.keep(proposal);
     }
-    return new Proposed(same.orElse(proposal), passed.warnings());
+    return new Proposed(same.orElse(proposal), warnings(passed, weakened(passed, latest)));
   }
 
   /** The proposals that wait, oldest first. */
@@ -165,6 +177,17 @@ public final class RuleBasePublisher {
   }
 
   /**
+   * How a proposal would weaken stops in service; none if it no longer passes.
+   *
+   * @param proposal the proposal
+   */
+  public List<CardWarning> weakened(Proposal proposal) {
+    return gate.check(proposal.files(), DRAFT) instanceof GateResult.Published passed
+        ? weakened(passed, store.latest())
+        : List.of();
+  }
+
+  /**
    * Lets a proposal go.
    *
    * @param proposal its id
@@ -179,9 +202,24 @@ public final class RuleBasePublisher {
    * @param proposal id of the proposal
    * @param publisher who publishes it
    * @param progress watches the work on past jobs and may end it
-   * @return Published, Refused, Unchanged, Stale, SecondPersonNeeded, Cancelled or NotThere
+   * @return see {@link #publish(String, String, String, Impact.Progress)}
    */
   public PublishResult publish(String proposal, String publisher, Impact.Progress progress) {
+    return publish(proposal, publisher, "", progress);
+  }
+
+  /**
+   * Puts proposed cards into service.
+   *
+   * @param proposal id of the proposal
+   * @param publisher who publishes it
+   * @param reason why, in addition to the note of the proposal; may be empty
+   * @param progress watches the work on past jobs and may end it
+   * @return Published, Refused, Unchanged, Stale, SecondPersonNeeded, ReasonNeeded, ImpactToRead,
+   *     Cancelled or NotThere
+   */
+  public PublishResult publish(
+      String proposal, String publisher, String reason, Impact.Progress progress) {
     Optional<Proposal> found = proposal(proposal);
     if (found.isEmpty()) {
       return new NotThere(proposal);
@@ -191,8 +229,9 @@ public final class RuleBasePublisher {
         && waiting.proposer().strip().equalsIgnoreCase(publisher.strip())) {
       return new SecondPersonNeeded(waiting);
     }
-    Account account = new Account(waiting.proposer(), publisher, waiting.note());
-    PublishResult answer = serve(waiting.files(), account, waiting.onto(), progress);
+    String note = reason.isBlank() ? waiting.note() : waiting.note() + " - " + reason.strip();
+    Account account = new Account(waiting.proposer(), publisher, note);
+    PublishResult answer = serve(waiting.files(), account, waiting.onto(), waiting, progress);
     if (answer instanceof Published || answer instanceof Unchanged) {
       store.drop(proposal);
     }
@@ -200,8 +239,8 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Proposes cards and publishes them at once; where it takes two persons they wait for the second,
-   * unless they are the first of all.
+   * Proposes cards and publishes them at once; where it takes two persons, for all cards or for a
+   * stop that is weakened, they wait for the second, unless they are the first of all.
    *
    * @param edit what changes of the cards in the store
    * @param author who writes and publishes them
@@ -229,6 +268,7 @@ public final class RuleBasePublisher {
             files,
             new Account(author, author, note),
             latest.map(StoredRevision::id).orElse(null),
+            null,
             progress);
   }
 
@@ -398,8 +438,71 @@ public final class RuleBasePublisher {
         : new Refused(List.of(), result.warnings());
   }
 
+  /**
+   * How stops in service would be weakened; none if nothing serves, or if what was in service can
+   * no longer be built, so that no stop of it serves.
+   */
+  private List<CardWarning> weakened(GateResult.Published passed, Optional<StoredRevision> latest) {
+    return latest
+        .flatMap(this::ruleBase)
+        .map(before -> WeakenedStops.between(before, passed.ruleBase()))
+        .orElseGet(List::of);
+  }
+
+  private Optional<RuleBase> ruleBase(StoredRevision revision) {
+    return active
+        .get()
+        .filter(base -> base.revision().id().equals(revision.id()))
+        .or(
+            () ->
+                Optional.ofNullable(
+                    gate.draft(files(Optional.of(revision)), revision.authorship()).ruleBase()));
+  }
+
+  private static List<CardWarning> warnings(
+      GateResult.Published passed, List<CardWarning> weakened) {
+    List<CardWarning> all = new ArrayList<>(weakened);
+    all.addAll(passed.warnings());
+    return all;
+  }
+
+  /** Of weakened stops those that a note does not name. */
+  private static List<CardWarning> unnamed(List<CardWarning> weakened, String note) {
+    Set<String> words = new HashSet<>(List.of(note.split("[^A-Za-z0-9-]+")));
+    return weakened.stream().filter(stop -> !words.contains(stop.card())).toList();
+  }
+
+  /** What is missing before a stop may be weakened, if anything is. */
+  private Optional<PublishResult> guard(
+      List<CardWarning> weakened,
+      Account account,
+      @Nullable Proposal waiting,
+      Optional<ImpactReport> seen,
+      Supplier<ImpactReport> impact) {
+    if (publishing == Publishing.ONE_PERSON || weakened.isEmpty() || waiting == null) {
+      return Optional.empty();
+    }
+    if (account.author.strip().equalsIgnoreCase(account.publisher.strip())) {
+      return Optional.of(new SecondPersonNeeded(waiting));
+    }
+    List<CardWarning> unnamed = unnamed(weakened, account.note);
+    if (!unnamed.isEmpty()) {
+      return Optional.of(new ReasonNeeded(waiting, unnamed));
+    }
+    if (seen.isPresent()) {
+      return Optional.empty();
+    }
+    ImpactReport report = impact.get();
+    return Optional.of(
+        report.complete() ? new ImpactToRead(waiting, weakened, report) : new Cancelled(report));
+  }
+
   private PublishResult serve(
-      Map<String, String> files, Account account, @Nullable String onto, Impact.Progress progress) {
+      Map<String, String> files,
+      Account account,
+      @Nullable String onto,
+      @Nullable Proposal waiting,
+      Impact.Progress progress) {
     publication.lock();
     try {
       Optional<StoredRevision> latest = store.latest();
@@ -419,13 +522,20 @@ public final class RuleBasePublisher {
         // Another program may have published what this one could not build until now.
         return active.get().isPresent() ? new Unchanged(latest.get()) : follow();
       }
+      List<CardWarning> weakened = weakened(passed, latest);
+      if (publishing == Publishing.TWO_FOR_STOPS && !weakened.isEmpty() && waiting == null) {
+        return propose(files, latest, account.author, account.note);
+      }
+      Optional<ImpactReport> seen = recent.find(question(passed.ruleBase(), latest), now());
+      Supplier<ImpactReport> judged = () -> impact(passed.ruleBase(), progress);
+      Optional<PublishResult> missing = guard(weakened, account, waiting, seen, judged);
+      if (missing.isPresent()) {
+        return missing.get();
+      }
       ImpactReport report =
-          recent
-              .find(question(passed.ruleBase(), latest), now())
-              .map(r -> r.under(passed.ruleBase().revision().id()))
-              .orElseGet(() -> impact(passed.ruleBase(), progress));
+          seen.map(r -> r.under(passed.ruleBase().revision().id())).orElseGet(judged);
       return report.complete()
-          ? swap(passed, report, account.publisher, latest, files)
+          ? swap(passed, weakened, report, account.publisher, latest, files)
           : new Cancelled(report);
     } finally {
       publication.unlock();
@@ -435,6 +545,7 @@ public final class RuleBasePublisher {
   /** On disk first, then in service: an answer never names a revision that can be lost. */
   private PublishResult swap(
       GateResult.Published passed,
+      List<CardWarning> weakened,
       ImpactReport report,
       String publisher,
       Optional<StoredRevision> latest,
@@ -445,7 +556,7 @@ public final class RuleBasePublisher {
       return stale(store.latest());
     }
     active.accept(passed);
-    return new Published(stored, passed.warnings(), report);
+    return new Published(stored, warnings(passed, weakened), report);
   }
 
   private Instant now() {

@@ -22,11 +22,24 @@ sealed interface Field<O, T>
         ObjectField,
         ListField {
 
+  /** What stands in a request for a value that is not known, as null does. */
+  String UNKNOWN = "unknown";
+
   /** Name in the request. */
   String name();
 
-  /** Whether it has to be given; if not, leaving it out or null says that it is not known. */
+  /**
+   * Whether it has to be given; if not, null or {@link #UNKNOWN} says that it is not known, and so
+   * does leaving it out unless a catalogue item has it.
+   */
   boolean required();
+
+  /** Whether a node is the word for a value that is not known; a free text may be that word. */
+  default boolean isUnknown(JsonNode node) {
+    return !(this instanceof Text)
+        && node.isString()
+        && node.stringValue().strip().equalsIgnoreCase(UNKNOWN);
+  }
 
   /** What it means, in one phrase. */
   String meaning();

@@ -83,6 +83,9 @@ public final class FieldGuide {
       @Nullable QuantityKind kind,
       @Nullable Step first) {}
 
+  /** What stands in a request for a value that is not known, as null does. */
+  public static final String UNKNOWN = Field.UNKNOWN;
+
   /** The paths of what is asked first, in order. */
   public static List<String> first(Step step) {
     return FIRST.getOrDefault(step, List.of());

@@ -77,7 +77,7 @@ record ObjectSchema<O>(
       if (complete && field.required() && !values.has(field)) {
         place.fault(null, Problem.MISSING, field.allowed(place.units()), null, null);
       }
-    } else if (node.isNull()) {
+    } else if (node.isNull() || field.isUnknown(node)) {
       values.put(field, null);
       if (field.required()) {
         place.fault(node, Problem.UNKNOWN, field.allowed(place.units()), null, null);

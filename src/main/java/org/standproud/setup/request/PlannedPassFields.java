@@ -293,7 +293,7 @@ final class PlannedPassFields {
 
   /** Whether the caller gave a value there, valid or not. */
   private boolean given(Field<?, ?> field) {
-    return node.hasNonNull(field.name());
+    return node.hasNonNull(field.name()) && !field.isUnknown(node.get(field.name()));
   }
 
   private void exceeds(double value, Quantity<?> field, double limit, String limitName) {

@@ -50,14 +50,17 @@ class DeskPages {
 
   @PostMapping("/rules/proposals/{id}/publication")
   ModelAndView publish(
-      @PathVariable String id, @RequestParam(defaultValue = "") String author, Principal caller) {
+      @PathVariable String id,
+      @RequestParam(defaultValue = "") String author,
+      @RequestParam(defaultValue = "") String reason,
+      Principal caller) {
     Proposal proposal = waiting(id);
     String publisher = Author.of(caller, author);
     if (publisher.isEmpty()) {
       return PublishRedirect.refused(proposalPage(proposal, caller, "Enter your name."));
     }
     return PublishRedirect.of(
-        desk.publish(id, publisher, Impact.Progress.UNWATCHED),
+        desk.publish(id, publisher, reason, Impact.Progress.UNWATCHED),
         told -> proposalPage(proposal, caller, told));
   }
 
@@ -124,6 +127,7 @@ class DeskPages {
     ModelAndView page = new ModelAndView("proposal");
     page.addObject("proposal", proposal);
     page.addObject("changes", desk.diff(desk.files(), proposal.files()));
+    page.addObject("weakened", desk.weakened(proposal));
     page.addObject("known", Author.known(caller));
     page.addObject("message", message);
     return page;

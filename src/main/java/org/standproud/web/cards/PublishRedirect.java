@@ -1,9 +1,12 @@
 package org.standproud.web.cards;
 
+import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.RedirectView;
+import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.publishing.PublishResult;
 
 /** Where somebody is led after the desk answered. */
@@ -37,12 +40,29 @@ final class PublishRedirect {
           + " again and repeat your change.";
     } else if (answer instanceof PublishResult.SecondPersonNeeded waiting) {
       return "Someone other than " + waiting.proposal().proposer() + " has to publish this.";
+    } else if (answer instanceof PublishResult.ReasonNeeded needed) {
+      return "This weakens stops. Name each of them in the reason and say why: "
+          + each(needed.weakened())
+          + ".";
+    } else if (answer instanceof PublishResult.ImpactToRead shown) {
+      return "This weakens stops: "
+          + each(shown.weakened())
+          + ". "
+          + shown.impact().changedVerdicts()
+          + " of "
+          + shown.impact().jobs()
+          + " past jobs get another verdict. Nothing was published yet; press Publish again within"
+          + " ten minutes if this is meant.";
     } else if (answer instanceof PublishResult.Failed failed) {
       return "Nothing was done: " + failed.reason();
     } else if (answer instanceof PublishResult.Cancelled) {
       return "The check of past jobs was stopped, so nothing was published.";
     }
     return "There is no such revision or proposal any more.";
+  }
+
+  private static String each(List<CardWarning> weakened) {
+    return weakened.stream().map(w -> w.place().message()).collect(Collectors.joining("; "));
   }
 
   static ModelAndView refused(ModelAndView page) {

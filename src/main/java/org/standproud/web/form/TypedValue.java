@@ -4,6 +4,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.request.FieldGuide;
 import org.standproud.setup.request.FieldGuide.Sort;
 import org.standproud.setup.request.WrittenQuantity;
 import tools.jackson.databind.JsonNode;
@@ -31,7 +32,8 @@ final class TypedValue {
   /** What goes into the request for what was typed, which is not blank. */
   static JsonNode node(String typed, Sort sort) {
     String text = typed.strip();
-    if (text.equals(NOT_KNOWN)) {
+    boolean unknown = sort != Sort.TEXT && text.equalsIgnoreCase(FieldGuide.UNKNOWN);
+    if (unknown || text.equals(NOT_KNOWN)) {
       return JSON.nullNode();
     }
     return switch (sort) {

@@ -11,12 +11,14 @@ import org.springframework.dao.TransientDataAccessException;
 import org.springframework.http.HttpStatus;
 import org.springframework.transaction.TransactionException;
 import org.springframework.web.ErrorResponseException;
+import org.springframework.web.bind.ServletRequestBindingException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.ModelAndView;
 import org.standproud.audit.records.RecordNotStored;
 import org.standproud.audit.records.StoreBusy;
+import org.standproud.refusal.LoggedFault;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
@@ -47,6 +49,15 @@ class PageExceptionHandler {
   @ExceptionHandler
   ModelAndView noSuchAddress(MethodArgumentTypeMismatchException e) {
     return page(HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.");
+  }
+
+  /** A form or an address without what it takes, or with what cannot be read. */
+  @ExceptionHandler
+  ModelAndView notUnderstood(ServletRequestBindingException e) {
+    return page(
+        HttpStatus.BAD_REQUEST,
+        "Not understood",
+        "Something in the form or the address is missing or cannot be read. Open the page again.");
   }
 
   @ExceptionHandler
@@ -87,7 +98,7 @@ class PageExceptionHandler {
   @ExceptionHandler
   ModelAndView fault(Exception e) {
     UUID reference = UUID.randomUUID();
-    LOG.error("Fault {}", reference, e);
+    LOG.error("Fault {}", reference, LoggedFault.of(e));
     return page(
         HttpStatus.INTERNAL_SERVER_ERROR,
         "Something went wrong",

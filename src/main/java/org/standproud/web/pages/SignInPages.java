@@ -3,6 +3,7 @@ package org.standproud.web.pages;
 import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -24,6 +25,12 @@ class SignInPages {
   @RequestMapping("/refused")
   ModelAndView refused(HttpServletRequest request) {
     Object reason = request.getAttribute("/refused");
+    if (reason instanceof ProblemDetail problem) {
+      return PageExceptionHandler.page(
+          HttpStatus.valueOf(problem.getStatus()),
+          String.valueOf(problem.getTitle()),
+          String.valueOf(problem.getDetail()));
+    }
     return reason == null
         ? PageExceptionHandler.page(
             HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.")

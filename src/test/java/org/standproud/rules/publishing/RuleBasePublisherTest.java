@@ -403,4 +403,78 @@ class RuleBasePublisherTest {
     readings.incrementAndGet();
     return Stream.of(new PastJob("r1", "4711", () -> PLATE, "run", Map.of()));
   }
+
+  private Map<String, String> withoutTall() {
+    Map<String, String> files = SmallCards.files();
+    files.remove(SmallCards.TALL);
+    return files;
+  }
+
+  private CardEdit takingTallAway() {
+    return new CardEdit(Map.of(), Set.of(SmallCards.TALL), null);
+  }
+
+  @Test
+  void oneAloneCannotTakeAStopAwayWhereStopsTakeTwo() {
+    RuleBasePublisher two = desk(Publishing.TWO_FOR_STOPS, active, PastJobs.NONE);
+    StoredRevision first = publish(SmallCards.files());
+    Proposed waits =
+        (Proposed) two.publish(takingTallAway(), "Ann", "HOLD-001 is in the way", UNWATCHED);
+    assertThat(waits.warnings().toString()).contains("the stop HOLD-001 is taken away");
+    assertThat(two.publish(waits.proposal().id(), " ANN", UNWATCHED))
+        .isInstanceOf(SecondPersonNeeded.class);
+    assertThat(serving()).isEqualTo(first.id());
+  }
+
+  @Test
+  void aStopIsTakenAwayBySecondPersonWithAReasonThatNamesItOnceTheImpactWasShown() {
+    RuleBasePublisher two =
+        desk(
+            Publishing.TWO_FOR_STOPS,
+            active,
+            () -> Stream.of(new PastJob("r1", "4711", () -> PLATE, "run", Map.of())));
+    publish(SmallCards.files());
+    String id = ((Proposed) two.propose(takingTallAway(), "Ann", "tidying")).proposal().id();
+    assertThat(two.publish(id, "Bob", UNWATCHED))
+        .isInstanceOfSatisfying(
+            PublishResult.ReasonNeeded.class,
+            needed ->
+                assertThat(needed.weakened())
+                    .extracting(w -> w.card())
+                    .containsExactly("HOLD-001"));
+    String reason = "HOLD-001: HOLD-011 judges the same hold";
+    assertThat(two.publish(id, "Bob", reason, UNWATCHED))
+        .isInstanceOfSatisfying(
+            PublishResult.ImpactToRead.class,
+            shown -> assertThat(shown.impact().jobs()).isEqualTo(1));
+    Published published = (Published) two.publish(id, "Bob", reason, UNWATCHED);
+    assertThat(published.revision().revision().note()).isEqualTo("tidying - " + reason);
+    assertThat(desk.files()).isEqualTo(withoutTall());
+  }
+
+  @Test
+  void whatWeakensNoStopNeedsNoSecondPersonWhereOnlyStopsTakeTwo() {
+    RuleBasePublisher two = desk(Publishing.TWO_FOR_STOPS, active, PastJobs.NONE);
+    publish(SmallCards.files());
+    assertThat(two.publish(CardEdit.of(SmallCards.tall("2.1")), "Ann", "stricter", UNWATCHED))
+        .isInstanceOf(Published.class);
+    assertThat(two.publish(CardEdit.of(SmallCards.tall("2.4")), "Ann", "milder", UNWATCHED))
+        .isInstanceOf(Proposed.class);
+  }
+
+  @Test
+  void aRollBackThatWeakensAStopTakesTwoAsWell() {
+    RuleBasePublisher two = desk(Publishing.TWO_FOR_STOPS, active, PastJobs.NONE);
+    StoredRevision first = publish(SmallCards.files());
+    publish(SmallCards.tall("2.1"));
+    assertThat(two.rollBack(first.id(), "Ann", "back", UNWATCHED)).isInstanceOf(Proposed.class);
+  }
+
+  @Test
+  void validatingNamesTheStopsThatGetWeaker() {
+    publish(SmallCards.files());
+    assertThat(desk.validate(takingTallAway()).warnings().toString())
+        .contains("holding/tall.yaml")
+        .contains("the stop HOLD-001 is taken away");
+  }
 }

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.context.annotation.Import;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
@@ -32,10 +33,12 @@ import org.standproud.audit.records.Records;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.request.RequestText;
 import org.standproud.web.SeedSetups;
+import org.standproud.web.SentForms;
 
 /** The set-up as it stands: judged on every change, moved in steps or by dragging, never kept. */
 @SpringBootTest
 @AutoConfigureMockMvc
+@Import(SentForms.class)
 @IntegrationTest
 class DraftTest {
 

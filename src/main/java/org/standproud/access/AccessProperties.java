@@ -1,4 +1,4 @@
-package org.standproud.api.gate;
+package org.standproud.access;
 
 import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.standproud.settings.SettingRefused;
@@ -13,9 +13,10 @@ import org.standproud.settings.SettingRefused;
  * @param limits how often one caller may call
  */
 @ConfigurationProperties("standproud")
-record AccessProperties(AccessMode access, Tokens tokens, Limits limits) {
+public record AccessProperties(AccessMode access, Tokens tokens, Limits limits) {
 
-  AccessProperties {
+  /** Refuses a mode that is not given. */
+  public AccessProperties {
     SettingRefused.given("standproud.access", access, "Allowed is one of open, keys.");
   }
 
@@ -26,9 +27,10 @@ record AccessProperties(AccessMode access, Tokens tokens, Limits limits) {
    * @param rolesClaim the claim with the roles: a list, or words with spaces between, of caller
    *     rule-editor rule-publisher auditor operator
    */
-  record Tokens(String nameClaim, String rolesClaim) {
+  public record Tokens(String nameClaim, String rolesClaim) {
 
-    Tokens {
+    /** Refuses a claim without a name. */
+    public Tokens {
       SettingRefused.given("standproud.tokens.name-claim", nameClaim, "A claim has to be named.");
       SettingRefused.given("standproud.tokens.roles-claim", rolesClaim, "A claim has to be named.");
     }
@@ -40,9 +42,10 @@ record AccessProperties(AccessMode access, Tokens tokens, Limits limits) {
    * @param callsPerMinute calls of each caller with a key or a token, at each replica; 0 for no
    *     limit
    */
-  record Limits(long callsPerMinute) {
+  public record Limits(long callsPerMinute) {
 
-    Limits {
+    /** Refuses a number out of range. */
+    public Limits {
       SettingRefused.range(
           "standproud.limits.calls-per-minute", callsPerMinute, 0, Integer.MAX_VALUE);
     }

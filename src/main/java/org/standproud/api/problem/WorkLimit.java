@@ -1,0 +1,89 @@
+package org.standproud.api.problem;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.servlet.HandlerInterceptor;
+import org.standproud.refusal.TooMuchWorkException;
+
+/**
+ * Lets only so many calls at a time have something worked out that takes a core for seconds, in the
+ * order in which they came, so that set-ups are judged meanwhile. Some more wait for a while; the
+ * rest are refused at once.
+ */
+public final class WorkLimit implements HandlerInterceptor {
+
+  /** What takes long, by its address. */
+  public static final List<String> ADDRESSES =
+      List.of(
+          "/v1/assessments/*/remedies",
+          "/v1/assessments/*/other-holds",
+          "/v1/assessments/*/questions",
+          "/v1/assessments/*/envelope",
+          "/v1/assessments/*/envelope.svg",
+          "/v1/assessments/*/plan",
+          "/v1/assessments/*/chance",
+          "/v1/rule-base/checks",
+          "/v1/rule-base/trials",
+          "/assessments/*/remedies",
+          "/assessments/*/other-holds",
+          "/assessments/*/questions",
+          "/assessments/*/plan",
+          "/assessments/*/plots",
+          "/rules/edit");
+
+  private static final String HELD = WorkLimit.class.getName();
+
+  private final int most;
+  private final int mostWaiting;
+  private final Duration patience;
+  private final Semaphore free;
+
+  /**
+   * A limit.
+   *
+   * @param most calls at a time
+   * @param mostWaiting calls that wait for one of them to end
+   * @param patience how long each waits
+   */
+  public WorkLimit(int most, int mostWaiting, Duration patience) {
+    this.most = most;
+    this.mostWaiting = mostWaiting;
+    this.patience = patience;
+    this.free = new Semaphore(most, true);
+  }
+
+  @Override
+  public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler)
+      throws InterruptedException {
+    boolean atOnce = !free.hasQueuedThreads() && free.tryAcquire();
+    if (!atOnce
+        && (free.getQueueLength() >= mostWaiting
+            || !free.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS))) {
+      throw new TooMuchWorkException(most);
+    }
+    request.setAttribute(HELD, free);
+    return true;
+  }
+
+  @Override
+  public void afterCompletion(
+      HttpServletRequest request,
+      HttpServletResponse response,
+      Object handler,
+      @Nullable Exception fault) {
+    if (request.getAttribute(HELD) != null) {
+      request.removeAttribute(HELD);
+      free.release();
+    }
+  }
+
+  /** How many calls wait. */
+  public int waiting() {
+    return free.getQueueLength();
+  }
+}

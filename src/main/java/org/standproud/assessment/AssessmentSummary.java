@@ -1,0 +1,108 @@
+package org.standproud.assessment;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.standproud.audit.canonical.CanonicalJson;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * An answer for a traveler or a dispatcher: what will happen and what to do, in less than 2 kB. It
+ * is read from the recorded answer, so that both say the same.
+ *
+ * @param id id of the assessment, to be printed on the traveler
+ * @param verdict what to do: run, run with care, do not run, not judged
+ * @param summary the verdict in one sentence with what decided it
+ * @param score 0 to 100
+ * @param holds the share of the draws in which the hold holds, 0 to 1; absent if nothing has to
+ *     hold or the formulas do not reach
+ * @param letsGo the share in which it lets go, 0 to 1; absent likewise
+ * @param findings the first of the findings, gravest first
+ * @param furtherFindings how many more there are
+ * @param measureFirst what to measure first; absent if nothing is missing
+ * @param caution the first of the usual cautions; all of them are in the whole answer
+ * @param links where the whole answer and the printed sheet are
+ */
+public record AssessmentSummary(
+    String id,
+    String verdict,
+    String summary,
+    int score,
+    @Nullable Double holds,
+    @Nullable Double letsGo,
+    List<FindingSummary> findings,
+    int furtherFindings,
+    @Nullable String measureFirst,
+    String caution,
+    SummaryLinks links) {
+
+  private static final JsonMapper JSON = JsonMapper.shared();
+  private static final int MOST_FINDINGS = 3;
+
+  /** Copies the list. */
+  public AssessmentSummary {
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * What one card has to say.
+   *
+   * @param card id of the card, the code of the reason
+   * @param severity stop, caution or note
+   * @param kind fail or open (SARIF 2.1.0 kinds)
+   * @param share the share of the draws in which it happens, 0 to 1
+   * @param message what to tell the machinist, in the caller's units
+   */
+  public record FindingSummary(
+      String card, String severity, String kind, double share, String message) {}
+
+  /**
+   * Where to find more.
+   *
+   * @param self the whole answer
+   * @param sheet the sheet for the machine, a PDF
+   */
+  public record SummaryLinks(String self, String sheet) {}
+
+  /**
+   * In short.
+   *
+   * @param answer an answer as it was recorded
+   */
+  public static AssessmentSummary of(CanonicalJson answer) {
+    JsonNode whole = JSON.readTree(answer.utf8());
+    JsonNode findings = whole.path("findings");
+    JsonNode chance = whole.path("chance");
+    String id = whole.path("id").asString();
+    return new AssessmentSummary(
+        id,
+        whole.path("verdict").asString(),
+        whole.path("summary").asString(),
+        whole.path("score").asInt(),
+        share(chance.path("holds")),
+        share(chance.path("letsGo")),
+        findings.valueStream().limit(MOST_FINDINGS).map(AssessmentSummary::finding).toList(),
+        Math.max(0, findings.size() - MOST_FINDINGS),
+        first(whole.path("measureFirst")),
+        whole.path("cautions").path(0).asString(),
+        new SummaryLinks(
+            whole.path("links").path("self").asString(), "/assessments/" + id + "/sheet.pdf"));
+  }
+
+  private static FindingSummary finding(JsonNode finding) {
+    return new FindingSummary(
+        finding.path("card").asString(),
+        finding.path("severity").asString(),
+        finding.path("kind").asString(),
+        finding.path("share").asDouble(),
+        finding.path("message").asString());
+  }
+
+  private static @Nullable Double share(JsonNode share) {
+    return share.isNumber() ? share.asDouble() : null;
+  }
+
+  private static @Nullable String first(JsonNode texts) {
+    return texts.isEmpty() ? null : texts.path(0).asString();
+  }
+}
