@@ -40,7 +40,7 @@ public final class Adviser {
     Verdict byCards = byCards(told);
     Verdict verdict = VerdictFloor.under(byCards, evidence, trace);
     boolean floor = verdict != byCards;
-    Score score = Score.of(told);
+    Score score = Score.of(told, HoldReserve.of(evidence));
     List<Finding> findings = told.stream().map(writer::finding).toList();
     List<String> measure = measureFirst(told, evidence);
     return new Advice(

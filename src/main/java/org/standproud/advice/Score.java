@@ -14,10 +14,12 @@ import org.standproud.rules.trace.Kind;
 /**
  * A number from 0 to 100 for each thing that cards protect and for the whole. Each finding leaves a
  * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
- * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded down, s_1 least. Notes cost
- * nothing: they are reminders of good practice. A card that fails in a share of the draws costs
- * between what an open one costs and what one costs that fails in all. An added or graver finding
- * never raises it: it lowers its own factor by at least what it lifts the others.
+ * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded, s_1 least. A note costs
+ * little: between two set-ups that may both run it says which is the better practice. A card that
+ * fails in a share of the draws costs between what an open one costs and what one costs that fails
+ * in all. An added or graver finding never raises it: it lowers its own factor by at least what it
+ * lifts the others. What the {@link HoldReserve} leaves is a factor of the whole and of holding, so
+ * that two set-ups with the same findings still differ.
  *
  * @param whole over all findings
  * @param parts over the findings of each thing protected
@@ -25,26 +27,30 @@ import org.standproud.rules.trace.Kind;
 public record Score(int whole, Map<String, Integer> parts) {
 
   private static final Map<Severity, Double> LEFT_BY_FAIL =
-      new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 1.0));
+      new EnumMap<>(Map.of(Severity.STOP, 0.30, Severity.CAUTION, 0.85, Severity.NOTE, 0.98));
   private static final Map<Severity, Double> LEFT_BY_OPEN =
-      new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 1.0));
-
-  /** Keeps 100 x 0.3 at 30 whatever the last digit of the logarithm. */
-  private static final double ROUNDING = 1e-9;
+      new EnumMap<>(Map.of(Severity.STOP, 0.50, Severity.CAUTION, 0.93, Severity.NOTE, 0.99));
 
   /** Copies the map, keeping its order. */
   public Score {
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
   }
 
-  /** The score of the findings of a set-up. */
-  public static Score of(List<CardTrace> findings) {
+  /**
+   * The score of a set-up.
+   *
+   * @param findings the cards that have something to report
+   * @param reserve how far its hold stands from letting go
+   */
+  public static Score of(List<CardTrace> findings, HoldReserve reserve) {
     Map<String, Integer> parts = new LinkedHashMap<>();
     for (Protects protects : Protects.values()) {
       List<CardTrace> of = findings.stream().filter(f -> f.card().protects() == protects).toList();
-      parts.put(protects.words(), weighted(of));
+      parts.put(
+          protects.words(),
+          rounded(left(of) * (protects == Protects.HOLDING ? reserve.share() : 1)));
     }
-    return new Score(weighted(findings), parts);
+    return new Score(weighted(findings, reserve), parts);
   }
 
   /** The share of the score that a finding leaves, between 0 and 1. */
@@ -67,16 +73,31 @@ public record Score(int whole, Map<String, Integer> parts) {
   /**
    * The score of findings in short, 0 to 100.
    *
-   * @param findings the cards that have something to say
+   * @param findings the cards that have something to report
+   * @param reserve how far the hold stands from letting go
    */
-  public static int weighted(List<? extends CardOutcome> findings) {
-    return (int) Math.floor(100 * left(findings) + ROUNDING);
+  public static int weighted(List<? extends CardOutcome> findings, HoldReserve reserve) {
+    return rounded(left(findings, reserve));
+  }
+
+  private static int rounded(double left) {
+    return (int) Math.round(100 * left);
   }
 
   /**
-   * The score before it is rounded, between 0 and 1: fine enough to tell two poor set-ups apart.
+   * The score before it is rounded, between 0 and 1: fine enough to separate two poor set-ups.
    *
-   * @param findings the cards that have something to say
+   * @param findings the cards that have something to report
+   * @param reserve how far the hold stands from letting go
+   */
+  public static double left(List<? extends CardOutcome> findings, HoldReserve reserve) {
+    return left(findings) * reserve.share();
+  }
+
+  /**
+   * What the findings alone leave of the score, between 0 and 1.
+   *
+   * @param findings the cards that have something to report
    */
   public static double left(List<? extends CardOutcome> findings) {
     double[] gravestFirst =

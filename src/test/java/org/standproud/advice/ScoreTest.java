@@ -1,6 +1,7 @@
 package org.standproud.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,6 +29,8 @@ import org.standproud.rules.trace.Kind;
 
 /** The score falls with every finding and with every fact that gets worse. */
 class ScoreTest {
+
+  private static final HoldReserve SURE = new HoldReserve(Vocabulary.GREATEST_MARGIN);
 
   /** Facts of which less is worse. */
   private static final List<Fact> LESS_IS_WORSE =
@@ -82,7 +85,7 @@ class ScoreTest {
 
   @Test
   void nothingFoundIsAHundredInAllAndInEveryPart() {
-    Score score = Score.of(List.of());
+    Score score = Score.of(List.of(), SURE);
     assertThat(score.whole()).isEqualTo(100);
     assertThat(score.parts().values()).hasSize(Protects.values().length).containsOnly(100);
   }
@@ -90,7 +93,7 @@ class ScoreTest {
   @Test
   void oneSureStopLeavesThirtyInTheWholeAndInItsPartOnly() {
     CardTrace stop = Findings.sure(Severity.STOP);
-    Score score = Score.of(List.of(stop));
+    Score score = Score.of(List.of(stop), SURE);
     assertThat(score.whole()).isEqualTo(30);
     score
         .parts()
@@ -112,6 +115,35 @@ class ScoreTest {
     }
   }
 
+  @Test
+  void theShareThatTheReserveLeavesRisesWithItAndHasThePublishedPlaces() {
+    assertThat(new HoldReserve(0).share()).isEqualTo(0.5);
+    assertThat(new HoldReserve(1).share()).isEqualTo(0.75);
+    assertThat(new HoldReserve(3).share()).isEqualTo(0.95);
+    double before = 0;
+    for (double times = 0; times < 20; times += 0.01) {
+      double share = new HoldReserve(times).share();
+      assertThat(share).isGreaterThan(before).isLessThan(1);
+      before = share;
+    }
+    assertThatIllegalArgumentException().isThrownBy(() -> new HoldReserve(-0.1));
+    assertThatIllegalArgumentException().isThrownBy(() -> new HoldReserve(Double.NaN));
+  }
+
+  @Test
+  void theLeastOfTheReservesCounts() {
+    Evidence evidence = EvidenceGathering.of(DemoShop.setup("01"));
+    for (Fact fact :
+        List.of(
+            Vocabulary.HOLDING_MARGIN,
+            Vocabulary.TIP_MARGIN_FIXED,
+            Vocabulary.TIP_MARGIN_MOVABLE)) {
+      Value small = new Value.Quantity(Sample.of(new double[] {0.01}));
+      Evidence weak = evidence.with(List.of(new EvidenceValue(fact, small, List.of(), List.of())));
+      assertThat(HoldReserve.of(weak).times()).isEqualTo(0.01);
+    }
+  }
+
   @Property(tries = 300)
   void anAddedFindingNeverRaisesAnyScoreAndTheOrderDoesNotMatter(@ForAll long seed) {
     Random random = new Random(seed);
@@ -121,12 +153,12 @@ class ScoreTest {
     List<CardTrace> few = new ArrayList<>(some.subList(0, size));
     List<CardTrace> more = new ArrayList<>(some.subList(0, size + 1));
     assertThat(Score.left(more)).isLessThanOrEqualTo(Score.left(few));
-    Score after = Score.of(more);
-    Score.of(few)
+    Score after = Score.of(more, SURE);
+    Score.of(few, SURE)
         .parts()
         .forEach((part, left) -> assertThat(after.parts().get(part)).isLessThanOrEqualTo(left));
     Collections.shuffle(more, random);
-    assertThat(Score.of(more)).isEqualTo(after);
+    assertThat(Score.of(more, SURE)).isEqualTo(after);
   }
 
   @Test
@@ -174,6 +206,6 @@ class ScoreTest {
   }
 
   private static double left(Evidence evidence) {
-    return Score.left(DemoShop.CARDS.evaluate(evidence).findings());
+    return Score.left(DemoShop.CARDS.evaluate(evidence).findings(), HoldReserve.of(evidence));
   }
 }

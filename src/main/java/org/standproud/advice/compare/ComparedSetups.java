@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Adviser;
+import org.standproud.advice.HoldReserve;
 import org.standproud.advice.Score;
 import org.standproud.advice.Wording;
 import org.standproud.mechanics.evidence.Evidence;
@@ -56,8 +57,8 @@ public record ComparedSetups(
         SetupFields.changes(before, after),
         Adviser.verdict(was, from).words(),
         Adviser.verdict(is, to).words(),
-        Score.of(was.findings()).whole(),
-        Score.of(is.findings()).whole(),
+        Score.of(was.findings(), HoldReserve.of(from)).whole(),
+        Score.of(is.findings(), HoldReserve.of(to)).whole(),
         moves(was.cards(), is.cards(), wording));
   }
 

@@ -212,10 +212,10 @@ final class Combinations {
 
   private void judge(Candidate candidate) {
     ProvenChange proved = search.prove(candidate.steps());
-    if (!search.works(proved.judged())) {
+    if (!search.works(proved)) {
       double left = search.shortfalls().left(proved.judged());
       proved = lightened(proved);
-      if (!search.works(proved.judged())) {
+      if (!search.works(proved)) {
         failed.put(candidate.heavy(), Math.max(0, left - candidate.left()));
         return;
       }
@@ -258,7 +258,7 @@ final class Combinations {
     int no = -1;
     int middle = yes - 1;
     while (yes - no > 1) {
-      if (search.works(search.prove(replaced(working.steps(), at, middle)).judged())) {
+      if (search.works(search.prove(replaced(working.steps(), at, middle)))) {
         yes = middle;
       } else {
         no = middle;
@@ -275,7 +275,7 @@ final class Combinations {
         .boxed()
         .sorted(Comparator.comparingInt(Integer::bitCount))
         .map(part -> search.prove(part(working.steps(), part)))
-        .filter(part -> search.works(part.judged()))
+        .filter(part -> search.works(part))
         .findFirst()
         .orElse(working);
   }

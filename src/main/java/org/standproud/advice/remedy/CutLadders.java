@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.standproud.advice.whatif.CutterSwap;
 import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.advice.whatif.SuitingCutters;
@@ -25,16 +26,13 @@ final class CutLadders {
   /** More cutters than this are not tried: the likeliest diameters first. */
   private static final int CUTTERS = 8;
 
-  /** Numbers of passes tried; with more, another hold is quicker. */
-  private static final int[] PASSES = {2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
+  /** Numbers of passes tried. */
+  private static final int[] PASSES = IntStream.rangeClosed(2, ShopPractice.MOST_PASSES).toArray();
 
   /** Steps of the preferred numbers R10 of ISO 3. */
   private static final double[] SLOWER = {0.8, 0.63, 0.5, 0.4, 0.315, 0.25};
 
   private static final double[] FASTER = {1.25, 1.6, 2, 2.5};
-
-  /** No pass is set finer than this. */
-  private static final double LEAST_DEPTH_M = 0.05e-3;
 
   private static final double LEAST_FEED_M = 5e-6;
   private static final double MM_M = 1e-3;
@@ -66,7 +64,7 @@ final class CutLadders {
     List<UnaryOperator<Setup>> rungs = new ArrayList<>();
     for (int passes : PASSES) {
       double depthM = cut.axialDepthM() / passes;
-      if (depthM >= LEAST_DEPTH_M) {
+      if (depthM >= ShopPractice.leastDepthM(cut.stage())) {
         rungs.add(s -> SetupEditor.of(s).depth(depthM).done());
       }
     }
@@ -133,7 +131,7 @@ final class CutLadders {
     double deep = setup.sideDepthM();
     List<UnaryOperator<Setup>> rungs = new ArrayList<>();
     for (int passes : PASSES) {
-      if (deep / passes >= LEAST_DEPTH_M) {
+      if (deep / passes >= ShopPractice.leastDepthM(cut.stage())) {
         rungs.add(s -> CutterSwap.withSideDepth(s, deep / passes));
       }
     }

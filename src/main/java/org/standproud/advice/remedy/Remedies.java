@@ -111,11 +111,20 @@ public record Remedies(
     return FollowUpChanges.onTopOf(way, trials, shop).stream().map(writer::remedy).toList();
   }
 
-  /** Better verdicts first, then less time, then the better score. */
+  /**
+   * Better verdicts first, then what a toolmaker tries first, then fewer changes, then less time,
+   * then the better score.
+   */
   private static Comparator<ProvenChange> bestFirst(RemedyWriter writer) {
     return Comparator.comparing((ProvenChange p) -> p.judged().verdict())
+        .thenComparing(Remedies::turn)
+        .thenComparing(p -> p.steps().size())
         .thenComparing(p -> writer.cost(p).added())
         .thenComparing(p -> -p.judged().left());
+  }
+
+  private static int turn(ProvenChange change) {
+    return change.steps().stream().mapToInt(step -> step.kind().turn()).max().orElse(0);
   }
 
   /** The best first, without those that a better one beats in score and number of changes too. */
@@ -137,6 +146,15 @@ public record Remedies(
         && better.judged().score() >= way.judged().score();
   }
 
+  /** What one change does, so that the sentence agrees with the list below it. */
+  private static String alone(List<ProvenChange> ways) {
+    return ways.stream()
+        .filter(way -> way.steps().size() == 1)
+        .findFirst()
+        .map(way -> way.steps().get(0).kind().words() + " does so alone, further down the list.")
+        .orElse("no single change does so alone.");
+  }
+
   private static String conclusion(Judged base, List<ProvenChange> ways) {
     String what = base.isStopped() ? "stop" : "caution";
     if (base.stops().isEmpty() && base.cautions().isEmpty()) {
@@ -151,7 +169,7 @@ public record Remedies(
     String cleared =
         changes == 1
             ? "One change clears every " + what + "."
-            : changes + " changes together clear every " + what + "; none of them does so alone.";
+            : changes + " changes together clear every " + what + "; " + alone(ways);
     return base.verdict() == Verdict.NOT_JUDGED
         ? "Measure first what nobody told. As little as is known: " + cleared
         : cleared;

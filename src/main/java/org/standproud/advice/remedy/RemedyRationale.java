@@ -74,7 +74,7 @@ final class RemedyRationale {
     QuantityKind kind = DecidingNumber.kind(turned.was(), is.dimension());
     return why
         + ": the "
-        + is.comparison().replaceAll(" is (more|less|not) .*", "")
+        + is.comparison().replaceAll(" is (more|less|not) .*", "").replaceFirst("^the ", "")
         + " is "
         + DecidingNumber.words(turned.was(), was, wording)
         + " now and "

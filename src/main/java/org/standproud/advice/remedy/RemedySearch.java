@@ -90,7 +90,7 @@ final class RemedySearch {
               cleared.put(
                   finding,
                   smallest(
-                      judged -> !judged.ids().contains(finding.id()),
+                      change -> !change.judged().ids().contains(finding.id()),
                       stop ? Integer.MAX_VALUE : CAUTION_BUDGET));
             });
     return cleared;
@@ -101,9 +101,15 @@ final class RemedySearch {
     return base.isStopped() ? judged.stops() : judged.cautions();
   }
 
-  /** What makes the set-up right: no stop is left, or, where there was none, no caution. */
-  boolean works(Judged judged) {
-    return toClear(judged).isEmpty() && judged.noWorseThan(base);
+  /**
+   * What makes the set-up right as a toolmaker would do it: no stop is left, or, where there was
+   * none, no caution.
+   */
+  boolean works(ProvenChange change) {
+    return toClear(change.judged()).isEmpty()
+        && change.judged().noWorseThan(base)
+        && ShopPractice.standsLow(change.setup())
+        && ShopPractice.runsUpToSpeed(setup, change.setup());
   }
 
   /** The sets of one to three changes that make it right, none of which can lose a change. */
@@ -122,6 +128,7 @@ final class RemedySearch {
       ladder.probes().stream()
           .map(rung -> prove(List.of(ladder.at(rung))))
           .filter(p -> !p.setup().equals(setup) && p.judged().noWorseThan(base))
+          .filter(p -> ShopPractice.runsUpToSpeed(setup, p.setup()))
           .filter(p -> shortfalls.left(p.judged()) < now)
           .min(nearestFirst())
           .ifPresent(best::add);
@@ -134,7 +141,7 @@ final class RemedySearch {
         .thenComparingDouble(p -> shortfalls.left(p.judged()));
   }
 
-  private List<ProvenChange> smallest(Predicate<Judged> clears, int budget) {
+  private List<ProvenChange> smallest(Predicate<ProvenChange> clears, int budget) {
     List<ProvenChange> found = new ArrayList<>();
     for (Ladder ladder : ladders) {
       int rung =
@@ -142,8 +149,10 @@ final class RemedySearch {
               ladder,
               budget,
               r -> {
-                Judged judged = prove(List.of(ladder.at(r))).judged();
-                return clears.test(judged) && judged.noWorseThan(base);
+                ProvenChange change = prove(List.of(ladder.at(r)));
+                return clears.test(change)
+                    && change.judged().noWorseThan(base)
+                    && ShopPractice.runsUpToSpeed(setup, change.setup());
               });
       if (rung >= 0) {
         found.add(prove(List.of(ladder.at(rung))));

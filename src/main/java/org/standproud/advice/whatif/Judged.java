@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Adviser;
+import org.standproud.advice.HoldReserve;
 import org.standproud.advice.Score;
 import org.standproud.advice.Verdict;
 import org.standproud.mechanics.evidence.Evidence;
@@ -23,6 +24,7 @@ public final class Judged {
   private final Evidence evidence;
   private final RuleKinds kinds;
   private final List<CardKind> findings;
+  private final HoldReserve reserve;
   private final double left;
   private @Nullable Verdict verdict;
 
@@ -31,7 +33,8 @@ public final class Judged {
     this.evidence = evidence;
     this.kinds = ruleBase.kinds(evidence);
     this.findings = kinds.findings();
-    this.left = Score.left(findings);
+    this.reserve = HoldReserve.of(evidence);
+    this.left = Score.left(findings, reserve);
   }
 
   /** The facts. */
@@ -61,7 +64,7 @@ public final class Judged {
 
   /** The score as it is told, 0 to 100. */
   public int score() {
-    return Score.weighted(findings);
+    return Score.weighted(findings, reserve);
   }
 
   /** Ids of the stops, failed or open. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.standproud.advice.Adviser;
+import org.standproud.advice.HoldReserve;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Score;
 import org.standproud.advice.Wording;
@@ -197,7 +198,7 @@ final class AlternativeHoldEvaluator {
           way.words(),
           argument(way, job, passes, margins, verdict, minutes, ofKind(findings, Kind.OPEN).size()),
           verdict,
-          Score.weighted(findings),
+          Score.weighted(findings, HoldReserve.of(held)),
           ofKind(findings, Kind.FAIL),
           ofKind(findings, Kind.OPEN),
           margins(margins),

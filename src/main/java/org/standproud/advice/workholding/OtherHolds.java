@@ -37,7 +37,10 @@ public record OtherHolds(
   private static final Comparator<OtherHold> QUICKEST =
       Comparator.comparingDouble(hold -> hold.setUpLikely() + hold.cutMinutes());
 
-  private static final int[] PASSES = {1, 2, 3, 4, 6, 8, 12, 16, 20};
+  private static final int[] PASSES = {1, 2, 3, 4, 6, 8, 12};
+
+  /** A thinner pass is not worth the walk of the table; common practice, no source. */
+  private static final double LEAST_DEPTH_M = 0.2e-3;
 
   /** Copies the lists. */
   public OtherHolds {
@@ -83,6 +86,9 @@ public record OtherHolds(
       return one;
     }
     for (int passes : PASSES) {
+      if (passes > 1 && depthM(setup) / passes < LEAST_DEPTH_M) {
+        break;
+      }
       OtherHold best =
           variants(lighter(setup, passes), shop)
               .map(way -> evaluate.apply(new AlternativeHoldEvaluator(way, passes, cards)))
@@ -108,6 +114,12 @@ public record OtherHolds(
     return setup.cut().operation() == Operation.TOP_EDGE
         ? SetupEditor.of(setup).depth(setup.cut().axialDepthM() / passes).done()
         : CutterSwap.withSideDepth(setup, setup.sideDepthM() / passes);
+  }
+
+  private static double depthM(Setup setup) {
+    return setup.cut().operation() == Operation.TOP_EDGE
+        ? setup.cut().axialDepthM()
+        : setup.sideDepthM();
   }
 
   private static boolean holds(OtherHold hold) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -21,6 +22,7 @@ import org.standproud.advice.whatif.Trials;
 import org.standproud.rules.card.Severity;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stage;
 import org.standproud.setup.Stop;
 
 /** What is told to put a set-up right does put it right. */
@@ -90,7 +92,7 @@ class RemediesTest {
               .filter(i -> (chosen >> i & 1) == 1)
               .mapToObj(way.steps()::get)
               .toList();
-      assertThat(search.works(search.prove(part).judged()))
+      assertThat(search.works(search.prove(part)))
           .as("without a part of %s", way.steps())
           .isFalse();
     }
@@ -104,7 +106,7 @@ class RemediesTest {
       Step step = way.steps().get(0);
       if (way.steps().size() == 1 && step.rung() > 0) {
         ProvenChange less = search.prove(List.of(step.ladder().at(step.rung() - 1)));
-        assertThat(search.works(less.judged())).isFalse();
+        assertThat(search.works(less)).isFalse();
       }
     }
   }
@@ -221,6 +223,65 @@ class RemediesTest {
         .isCloseTo(cost.setUpLikely() + cost.cutAfter() - cost.cutBefore(), within(0.011));
     assertThat(cost.setUpLeast()).isLessThan(cost.setUpGreatest());
     assertThat(cost.source()).contains("common practice, no source");
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void noWayIsOneThatAToolmakerWouldNotTake(String name) {
+    Setup setup = DemoShop.setup(name);
+    RemedySearch search = search(setup, DemoShop.trials());
+    for (ProvenChange way : search.ways()) {
+      Setup after = way.setup();
+      int levels = setup.cut().operation() == Operation.TOP_EDGE ? 6 : 36;
+      assertThat(Passes.of(setup, after)).isLessThanOrEqualTo(levels);
+      if (setup.cut().stage() == Stage.ROUGH && Passes.of(setup, after) > 1) {
+        assertThat(after.cut().axialDepthM()).isGreaterThanOrEqualTo(0.2e-3 - 1e-9);
+      }
+      boolean full = after.hold().gripDepthM() >= after.hold().vise().jawHeightM() - 1e-9;
+      assertThat(full || after.stickOutM() <= 5 * after.hold().gripDepthM() + 1e-9)
+          .as("stands %s on %s", after.stickOutM(), after.hold().gripDepthM())
+          .isTrue();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void waysComeInTheOrderInWhichAToolmakerTriesThemAndTheConclusionAgrees(String name) {
+    Remedies remedies = Remedies.of(DemoShop.setup(name), DemoShop.CARDS, DemoShop.CATALOGUE);
+    List<Remedy> ways = remedies.ways();
+    for (int i = 1; i < ways.size(); i++) {
+      if (ways.get(i).verdict().equals(ways.get(i - 1).verdict())) {
+        assertThat(turn(ways.get(i))).isGreaterThanOrEqualTo(turn(ways.get(i - 1)));
+      }
+    }
+    if (remedies.conclusion().contains("no single change does so alone")) {
+      assertThat(ways).allSatisfy(way -> assertThat(way.kinds().size()).isGreaterThan(1));
+    }
+  }
+
+  private static int turn(Remedy way) {
+    return way.kinds().stream()
+        .mapToInt(
+            words ->
+                Stream.of(ChangeKind.values())
+                    .filter(kind -> kind.words().equals(words))
+                    .findFirst()
+                    .orElseThrow()
+                    .turn())
+        .max()
+        .orElse(0);
+  }
+
+  @Test
+  void aWayOutIsNeitherALedgeOfAGripNorACutterAtACrawl() {
+    Setup setup = DemoShop.setup("03");
+    assertThat(setup.stickOutM()).isGreaterThan(5 * setup.hold().gripDepthM());
+    assertThat(ShopPractice.standsLow(SetupEditor.of(setup).depth(0.2e-3).done())).isFalse();
+    Setup deep = SetupEditor.of(setup).grip(0.03).done();
+    assertThat(ShopPractice.standsLow(deep)).isTrue();
+    double crawl = 18.0 / 60 / (Math.PI * setup.cutter().diameterM());
+    assertThat(ShopPractice.runsUpToSpeed(setup, SetupEditor.of(deep).speed(crawl).done()))
+        .isFalse();
   }
 
   @Test
