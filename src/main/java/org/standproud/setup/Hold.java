@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param effort how hard the handle was pulled, in words; null if not given so. The torque stands
  *     in {@code handleTorqueNm} also then
  * @param faces what is on the gripped faces; null if not known
+ * @param measured what was measured on the stock in this hold
  */
 public record Hold(
     Vise vise,
@@ -36,16 +37,18 @@ public record Hold(
     List<Clamp> clamps,
     @Nullable Double viseRunOutM,
     @Nullable HandleEffort effort,
-    @Nullable JawFaces faces) {
+    @Nullable JawFaces faces,
+    HeldMeasurement measured) {
 
-  /** Copies the lists; a hold stored before clamps were part of it has none. */
+  /** Copies the lists; a hold stored before clamps or measurements were part of it has none. */
   public Hold {
     packing = List.copyOf(packing);
     clamps = missing(clamps) ? List.of() : List.copyOf(clamps);
+    measured = missing(measured) ? HeldMeasurement.NONE : measured;
   }
 
-  private static boolean missing(@Nullable List<Clamp> clamps) {
-    return clamps == null;
+  private static boolean missing(@Nullable Object part) {
+    return part == null;
   }
 
   /**
@@ -69,7 +72,8 @@ public record Hold(
         .clamps(clamps)
         .viseRunOut(viseRunOutM)
         .effort(effort)
-        .faces(faces);
+        .faces(faces)
+        .measured(measured);
   }
 
   /**
@@ -86,7 +90,10 @@ public record Hold(
         .orElse(0);
   }
 
-  /** Builds a hold; what is not set is not known. Units as in the record. */
+  /**
+   * Builds a hold; what is not set is not known. Units as in the record. What was measured is
+   * dropped when the hold is changed afterwards.
+   */
   public static final class Builder {
     private final Vise vise;
     private double gripDepthM;
@@ -101,6 +108,7 @@ public record Hold(
     private @Nullable Double viseRunOutM;
     private @Nullable HandleEffort effort;
     private @Nullable JawFaces faces;
+    private HeldMeasurement measured = HeldMeasurement.NONE;
 
     private Builder(Vise vise, double gripDepthM) {
       this.vise = vise;
@@ -122,12 +130,14 @@ public record Hold(
           clamps,
           viseRunOutM,
           effort,
-          faces);
+          faces,
+          measured);
     }
 
     /** Height of stock inside the jaws in m. */
     public Builder grip(double depthM) {
       gripDepthM = depthM;
+      measured = HeldMeasurement.NONE;
       return this;
     }
 
@@ -141,6 +151,7 @@ public record Hold(
         effort = null;
       }
       clampingForceN = forceN;
+      measured = HeldMeasurement.NONE;
       handleTorqueNm = torqueNm;
       jawFriction = friction;
       return this;
@@ -149,18 +160,21 @@ public record Hold(
     /** The packing. */
     public Builder packing(List<Packing> pieces) {
       packing = pieces;
+      measured = HeldMeasurement.NONE;
       return this;
     }
 
     /** What the underside sits on. */
     public Builder seat(@Nullable Seat other) {
       seat = other;
+      measured = HeldMeasurement.NONE;
       return this;
     }
 
     /** Where a stop stands. */
     public Builder stop(@Nullable Stop other) {
       stop = other;
+      measured = HeldMeasurement.NONE;
       return this;
     }
 
@@ -173,6 +187,7 @@ public record Hold(
     /** Clamps and straps beside the stock. */
     public Builder clamps(List<Clamp> standing) {
       clamps = standing;
+      measured = HeldMeasurement.NONE;
       return this;
     }
 
@@ -191,6 +206,13 @@ public record Hold(
     /** What is on the gripped faces. */
     public Builder faces(@Nullable JawFaces state) {
       faces = state;
+      measured = HeldMeasurement.NONE;
+      return this;
+    }
+
+    /** What was measured on the stock in the hold as it is now built. */
+    public Builder measured(HeldMeasurement values) {
+      measured = values;
       return this;
     }
   }

@@ -1,9 +1,11 @@
 package org.standproud.advice.compare;
 
 import static org.standproud.setup.units.QuantityKind.FORCE;
+import static org.standproud.setup.units.QuantityKind.FREQUENCY;
 import static org.standproud.setup.units.QuantityKind.LENGTH;
 import static org.standproud.setup.units.QuantityKind.NUMBER;
 import static org.standproud.setup.units.QuantityKind.SPINDLE_SPEED;
+import static org.standproud.setup.units.QuantityKind.STIFFNESS;
 import static org.standproud.setup.units.QuantityKind.TORQUE;
 
 import java.util.ArrayList;
@@ -46,6 +48,18 @@ public final class SetupFields {
           number("hold.stopHeight", "stop height", LENGTH, s -> s.hold().stopHeightM()),
           text("hold.clamps", "clamps", s -> s.hold().clamps()),
           number("hold.viseRunOut", "vise run-out", LENGTH, s -> s.hold().viseRunOutM()),
+          number(
+              "hold.measuredNote", "measured note", FREQUENCY, s -> s.hold().measured().noteHz()),
+          number(
+              "hold.measuredDamping",
+              "measured damping",
+              NUMBER,
+              s -> s.hold().measured().dampingRatio()),
+          number(
+              "hold.measuredStiffness",
+              "measured stiffness",
+              STIFFNESS,
+              s -> s.hold().measured().stiffnessNPerM()),
           text("machine", "machine", s -> s.machine().name()),
           text("cutter", "cutter", s -> s.cutter().name()),
           number("cutter.diameter", "cutter diameter", LENGTH, s -> s.cutter().diameterM()),

@@ -8,6 +8,7 @@ import org.standproud.setup.Cutter;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
+import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PlannedCut;
@@ -60,6 +61,7 @@ public final class SetupEditor {
             stock.surface(),
             stock.highSpotM(),
             stock.deburred());
+    hold = hold.but().measured(HeldMeasurement.NONE).held();
     return this;
   }
 

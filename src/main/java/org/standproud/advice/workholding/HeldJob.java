@@ -51,6 +51,7 @@ record HeldJob(
           Vocabulary.FASTER_QUIET_SPEED,
           Vocabulary.VIBRATION_AMPLITUDE,
           Vocabulary.STABILITY_MARGIN,
+          Vocabulary.SOFTER_MEMBER,
           Vocabulary.SIZE_ERROR);
 
   private static final Assumption SHORT_AND_BACKED =

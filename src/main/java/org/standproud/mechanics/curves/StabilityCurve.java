@@ -18,8 +18,9 @@ import org.standproud.setup.Machine;
 import org.standproud.setup.Setup;
 
 /**
- * The stability chart of one set-up: how deep it may cut at each spindle speed before the stock
- * chatters. Zeroth order, stock modes only, with the range of validity of {@link Stability}.
+ * The stability chart of one set-up: how deep it may cut at each spindle speed before stock and
+ * cutter chatter. Zeroth order, with the range of validity of {@link Stability}; the limit over
+ * speed counts the damping of rubbing flanks at the set depth, the lobes do not.
  *
  * @param points the limit over speed, at speeds in equal ratios, rising
  * @param lobes the lobes of the middle draw one by one, where they lie in the range of speeds

@@ -16,7 +16,7 @@ import org.standproud.setup.ToolMaterial;
 public record ToolStrength(Band modulusPa, Band ruptureStrengthPa) {
 
   /** Young's modulus of the steel of arbors and holders in Pa. */
-  static final double HOLDER_STEEL_PA = 205e9;
+  public static final double HOLDER_STEEL_PA = 205e9;
 
   /** The properties of a tool material. */
   public static ToolStrength of(ToolMaterial material) {

@@ -447,10 +447,15 @@ public final class Vocabulary {
           SMALL_LENGTH,
           0,
           0.05,
-          "Forced vibration of the plate at the cut.",
+          "Forced vibration of plate and cutter against each other at the cut.",
           "ForcedResponse");
   public static final Fact STABILITY_MARGIN =
       margin("stability margin", "Depth at which the cut starts to chatter over the depth.");
+  public static final Fact SOFTER_MEMBER =
+      word(
+          "softer member",
+          CutMember.values(),
+          "Which of cutter and plate has the greater share in what starts the chatter.");
   public static final Fact LOW_IMMERSION =
       yesNo("low immersion", "Whether the arc is too short for the stability model.");
 

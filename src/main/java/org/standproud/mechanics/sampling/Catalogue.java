@@ -9,6 +9,7 @@ import org.standproud.mechanics.cutter.EdgeRounding;
 import org.standproud.mechanics.cutter.LeastChip;
 import org.standproud.mechanics.cutter.SpindleCompliance;
 import org.standproud.mechanics.cutter.ToolStrength;
+import org.standproud.mechanics.cutter.WornLand;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.drive.TableFriction;
 import org.standproud.mechanics.finish.EdgeRoughening;
@@ -19,11 +20,13 @@ import org.standproud.mechanics.force.ForceModel;
 import org.standproud.mechanics.holding.contact.JointStiffness;
 import org.standproud.mechanics.holding.jaw.FaceState;
 import org.standproud.mechanics.holding.jaw.JawFriction;
+import org.standproud.mechanics.tooltip.SpindleNose;
 import org.standproud.mechanics.vibration.StabilityInput;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.CutterKind;
+import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Machine;
 import org.standproud.setup.Material;
@@ -74,7 +77,7 @@ public final class Catalogue {
     catalogue.attempt(() -> catalogue.force(setup));
     catalogue.attempt(() -> catalogue.cut(setup.cut(), setup.cutter()));
     catalogue.attempt(() -> catalogue.vise(setup));
-    catalogue.attempt(() -> catalogue.plate(setup.stock().material()));
+    catalogue.attempt(() -> catalogue.plate(setup.stock().material(), setup.hold().measured()));
     catalogue.attempt(() -> catalogue.machine(setup.machine(), setup.cut()));
     catalogue.attempt(() -> catalogue.cutter(setup.cutter()));
     for (Unknown unknown : Unknown.values()) {
@@ -103,6 +106,11 @@ public final class Catalogue {
 
   private static Distribution lognormal(double median, double percentile95, double greatest) {
     return new Distribution.Lognormal(median, Math.log(percentile95 / median) / Z95, greatest);
+  }
+
+  /** By its median and 95th percentile. */
+  private static Distribution lognormal(Band percentiles, double greatest) {
+    return lognormal(percentiles.likely(), percentiles.high(), greatest);
   }
 
   private void put(Unknown unknown, Band band) {
@@ -204,10 +212,18 @@ public final class Catalogue {
     };
   }
 
-  private void plate(Material material) {
+  private void plate(Material material, HeldMeasurement measured) {
     put(Unknown.MODULUS, material.youngsModulusPa());
     put(Unknown.YIELD, material.yieldPa());
-    put(Unknown.DAMPING, StabilityInput.USUAL_DAMPING);
+    put(
+        Unknown.DAMPING,
+        measured.dampingRatio() == null ? StabilityInput.USUAL_DAMPING : measured.dampingRatio());
+    if (measured.noteHz() != null) {
+      put(Unknown.NOTE, measured.noteHz());
+    }
+    if (measured.stiffnessNPerM() != null) {
+      put(Unknown.EDGE_STIFFNESS, measured.stiffnessNPerM());
+    }
   }
 
   private void machine(Machine machine, Cut cut) {
@@ -216,6 +232,9 @@ public final class Catalogue {
     put(Unknown.SLIDE_LOCK, TableFriction.lockDragN(cut.slideLocked()));
     put(Unknown.SPINDLE, machine.spindleStiffnessNPerM());
     put(Unknown.SPINDLE_PIVOT, SpindleCompliance.PER_PIVOT_M);
+    all.put(Unknown.SPINDLE_FREQUENCY, lognormal(SpindleNose.OWN_HZ, 3000));
+    all.put(Unknown.TAPER, lognormal(SpindleNose.TAPER_NM_PER_RAD, 1e7));
+    all.put(Unknown.SPINDLE_DAMPING, lognormal(SpindleNose.DAMPING, 0.2));
     put(Unknown.EFFICIENCY, machine.driveEfficiency());
   }
 
@@ -229,5 +248,6 @@ public final class Catalogue {
             : CutterStanding.ARBOR_YIELD_PA);
     put(Unknown.LEAST_CHIP, LeastChip.OVER_EDGE_RADIUS);
     put(Unknown.EDGE_ROUNDING, EdgeRounding.growth(cutter.edge()));
+    put(Unknown.LAND, WornLand.widthM(cutter.edge()));
   }
 }

@@ -44,6 +44,7 @@ public final class JointSample {
     new Leaning(Unknown.NORMAL_RATIO, Unknown.WEAR, 0.7),
     new Leaning(Unknown.EDGE_ROUNDING, Unknown.WEAR, 0.9),
     new Leaning(Unknown.ROUGHENING, Unknown.WEAR, 0.7),
+    new Leaning(Unknown.LAND, Unknown.WEAR, 0.9),
     new Leaning(Unknown.MOVABLE_JAW, Unknown.FIXED_JAW, 0.5)
   };
 

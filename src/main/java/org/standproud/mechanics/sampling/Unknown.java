@@ -86,7 +86,10 @@ public enum Unknown {
   /** Yield of the stock. */
   YIELD("yield of the stock", "stock.material"),
   /** Damping of the standing stock. */
-  DAMPING("damping of the stock in its vise", "stock.damping"),
+  DAMPING(
+      "damping of the stock in its vise",
+      "hold.measuredDamping",
+      "tap the plate, record it and see how its note dies away"),
   /** Friction of the X slide. */
   SLIDE_FRICTION(
       "friction of the table slide",
@@ -134,7 +137,19 @@ public enum Unknown {
   SPOT_SPAN(
       "how long the high spot is",
       "stock.highSpot",
-      "blue the gripped faces and see where they bear");
+      "blue the gripped faces and see where they bear"),
+  /** Frequency of the spindle without a tool. */
+  SPINDLE_FREQUENCY("natural frequency of the spindle", "machine.spindleStiffness"),
+  /** Turning stiffness of the taper. */
+  TAPER("stiffness of the taper in the spindle", "machine.spindleStiffness"),
+  /** Damping of spindle and taper. */
+  SPINDLE_DAMPING("damping of the spindle", "machine.spindleStiffness"),
+  /** Worn land behind the edges. */
+  LAND("land worn behind the edges", "cutter.edge", "look at the edges with a loupe"),
+  /** Measured lowest note of the stock in its hold; no number if it was not measured. */
+  NOTE("lowest note of the stock in its vise", "hold.measuredNote"),
+  /** Measured stiffness of its top edge; no number if it was not measured. */
+  EDGE_STIFFNESS("stiffness of the top edge", "hold.measuredStiffness");
 
   private final String words;
   private final String path;

@@ -1,6 +1,5 @@
 package org.standproud.mechanics.vibration;
 
-import java.util.function.DoubleUnaryOperator;
 import org.standproud.mechanics.OutsideValidity;
 
 /**
@@ -45,25 +44,5 @@ public record DirectionalFactors(double xx, double xy, double yx, double yy) {
         0.5 * (-sin - 2 * arc + radialRatio * cos),
         0.5 * (-sin + 2 * arc + radialRatio * cos),
         0.5 * (-cos - 2 * radialRatio * arc - radialRatio * sin));
-  }
-
-  /**
-   * The factor {@link #yy} of one arc at any radial ratio.
-   *
-   * @param entryRad where a tooth enters, rad, 0 to pi
-   * @param exitRad where it leaves, rad, entry to pi
-   * @return the factor by radial over tangential force, 0 to 3
-   * @throws OutsideValidity if an angle is out of range
-   */
-  public static DoubleUnaryOperator acrossByRatio(double entryRad, double exitRad) {
-    OutsideValidity.within("entry angle", entryRad, 0, Math.PI, "rad");
-    OutsideValidity.within("exit angle", exitRad, entryRad, Math.PI, "rad");
-    double arc = exitRad - entryRad;
-    double cos = Math.cos(2 * exitRad) - Math.cos(2 * entryRad);
-    double sin = Math.sin(2 * exitRad) - Math.sin(2 * entryRad);
-    return ratio -> {
-      OutsideValidity.within("radial force ratio", ratio, 0, 3, "");
-      return 0.5 * (-cos - 2 * ratio * arc - ratio * sin);
-    };
   }
 }

@@ -1,8 +1,8 @@
 package org.standproud.mechanics.vibration;
 
 /**
- * The steady swing of a stock under a force that repeats with every turn, in time: every harmonic
- * and every mode with its phase.
+ * The steady swing of a stock, or of a stock and a cutter against each other, under a force that
+ * repeats with every turn, in time: every harmonic and every mode with its phase.
  *
  * <p>Each mode is a damped oscillator {@code x'' + 2 zeta w x' + w^2 x = w^2 F/k}; over a step in
  * which the force runs straight its state after the step is an exact linear function of the state
@@ -28,7 +28,7 @@ public final class SteadySwing {
    * @param frequenciesHz of the modes
    * @param stiffnessesNPerM of the modes at the place of the force
    * @param modes how many modes there are
-   * @param dampingRatio of all modes
+   * @param dampingRatios of the modes
    * @param flexibilityMPerN static give at the place of the force
    */
   public static double amplitudeM(
@@ -37,7 +37,7 @@ public final class SteadySwing {
       double[] frequenciesHz,
       double[] stiffnessesNPerM,
       int modes,
-      double dampingRatio,
+      double[] dampingRatios,
       double flexibilityMPerN) {
     int steps = forceN.length;
     double[] swing = new double[steps];
@@ -53,7 +53,7 @@ public final class SteadySwing {
           1 / (revPerS * steps),
           frequenciesHz[m],
           stiffnessesNPerM[m],
-          dampingRatio,
+          dampingRatios[m],
           swing);
     }
     double mean = 0;

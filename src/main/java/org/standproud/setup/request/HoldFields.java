@@ -1,8 +1,10 @@
 package org.standproud.setup.request;
 
 import static org.standproud.setup.units.QuantityKind.FORCE;
+import static org.standproud.setup.units.QuantityKind.FREQUENCY;
 import static org.standproud.setup.units.QuantityKind.LENGTH;
 import static org.standproud.setup.units.QuantityKind.NUMBER;
+import static org.standproud.setup.units.QuantityKind.STIFFNESS;
 import static org.standproud.setup.units.QuantityKind.TORQUE;
 
 import java.util.EnumSet;
@@ -11,6 +13,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.HandleEffort;
+import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawFaces;
 import org.standproud.setup.JawSide;
@@ -163,6 +166,34 @@ final class HoldFields {
               "deviation of the fixed jaw from the table travel over its width")
           .mayBeUnknown();
 
+  static final BandField<Hold> MEASURED_NOTE =
+      BandField.<Hold>of(
+              "measuredNote",
+              FREQUENCY,
+              1,
+              50_000,
+              hold -> hold.measured().noteHz(),
+              "lowest note of the stock in this hold, tapped at an end of its top edge")
+          .mayBeUnknown();
+  static final BandField<Hold> MEASURED_DAMPING =
+      BandField.<Hold>of(
+              "measuredDamping",
+              NUMBER,
+              0.0005,
+              0.3,
+              hold -> hold.measured().dampingRatio(),
+              "damping over critical, from the decay of the measured note")
+          .mayBeUnknown();
+  static final BandField<Hold> MEASURED_STIFFNESS =
+      BandField.<Hold>of(
+              "measuredStiffness",
+              STIFFNESS,
+              1e3,
+              1e10,
+              hold -> hold.measured().stiffnessNPerM(),
+              "push across the stock at an end of its top edge over how far it gives there")
+          .mayBeUnknown();
+
   static final ObjectSchema<Hold> SHAPE =
       new ObjectSchema<>(
           "hold",
@@ -180,7 +211,10 @@ final class HoldFields {
               STOP,
               STOP_HEIGHT,
               CLAMPS,
-              VISE_RUN_OUT),
+              VISE_RUN_OUT,
+              MEASURED_NOTE,
+              MEASURED_DAMPING,
+              MEASURED_STIFFNESS),
           HoldFields::check);
 
   private HoldFields() {}
@@ -291,6 +325,9 @@ final class HoldFields {
         .viseRunOut(v.get(VISE_RUN_OUT))
         .effort(v.get(CLAMPING))
         .faces(v.get(FACES))
+        .measured(
+            new HeldMeasurement(
+                v.get(MEASURED_NOTE), v.get(MEASURED_DAMPING), v.get(MEASURED_STIFFNESS)))
         .held();
   }
 

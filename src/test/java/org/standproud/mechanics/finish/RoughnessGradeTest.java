@@ -13,13 +13,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.ResultKind;
 import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 
 class RoughnessGradeTest {
 
   private static final PublishedTable ISO =
-      new PublishedTable(Subject.FINISH, "ISO 1302, N grades", SourceTag.FOUND);
+      new PublishedTable(Subject.FINISH, "ISO 1302, N grades", SourceTag.FOUND, ResultKind.STORED);
 
   /** ISO 1302, N grades in um and uin [found]. */
   @Tag(PublishedTable.TESTS)

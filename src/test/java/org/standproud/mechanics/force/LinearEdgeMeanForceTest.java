@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.PassFixture;
 import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.ResultKind;
 import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
@@ -117,7 +118,8 @@ class LinearEdgeMeanForceTest {
           Subject.FORCE,
           "Milling Force Model for Aviation Aluminum Alloy, Chin. J. Mech. Eng. 2021, table 5"
               + " (10.1186/s10033-021-00536-9)",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   /** The six coefficients of each set as printed [found]; two sets print no axial ones. */
   @Tag(PublishedTable.TESTS)

@@ -32,6 +32,22 @@ final class FiniteElementPlate {
   private final LinearSolverDense<DMatrixRMaj> solver;
 
   FiniteElementPlate(PlateGeometry plate, PlateRoot.Elastic root, int nx, int nz) {
+    this(plate, root, nx, nz, 0, 0);
+  }
+
+  /**
+   * A plate whose lowest part lies between elastic layers.
+   *
+   * @param footRows rows of elements between the layers
+   * @param layersPaPerM stiffness of both layers together
+   */
+  FiniteElementPlate(
+      PlateGeometry plate,
+      PlateRoot.Elastic root,
+      int nx,
+      int nz,
+      int footRows,
+      double layersPaPerM) {
     this.plate = plate;
     this.nx = nx;
     this.nz = nz;
@@ -51,6 +67,7 @@ final class FiniteElementPlate {
       }
     }
     addRoot(root, dx);
+    addLayers(footRows, layersPaPerM * dx * dz);
     solver = LinearSolverFactory_DDRM.chol(size);
     if (!solver.setA(stiffness.copy())) {
       throw new IllegalStateException("not held");
@@ -82,6 +99,18 @@ final class FiniteElementPlate {
       int at = 3 * node(i, 0);
       stiffness.add(at, at, root.translationNPerM2() * length);
       stiffness.add(at + 2, at + 2, root.rotationNPerRad() * length);
+    }
+  }
+
+  /** A quarter of the layer under an element to each of its corners. */
+  private void addLayers(int rows, double perElement) {
+    for (int i = 0; i < nx; i++) {
+      for (int j = 0; j < rows; j++) {
+        for (int node :
+            new int[] {node(i, j), node(i + 1, j), node(i + 1, j + 1), node(i, j + 1)}) {
+          stiffness.add(3 * node, 3 * node, perElement / 4);
+        }
+      }
     }
   }
 

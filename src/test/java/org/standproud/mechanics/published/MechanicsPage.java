@@ -50,6 +50,12 @@ final class MechanicsPage {
           String.format("| %s | %s | %d | %d |%n", tag.word(), tag.meaning(), rows(tag), count));
     }
     page.append(String.format("| all | | %d | %d |%n", rows(), figures.size()));
+    page.append("\n| kind | rows | figures |\n|---|---:|---:|\n");
+    for (ResultKind kind : ResultKind.values()) {
+      List<Figure> here = figures.stream().filter(f -> f.table().kind() == kind).toList();
+      long cases = here.stream().map(f -> f.table() + "|" + f.row()).distinct().count();
+      page.append(String.format("| %s | %d | %d |%n", kind.meaning(), cases, here.size()));
+    }
     for (Subject subject : Subject.values()) {
       section(subject, page);
     }
@@ -90,6 +96,7 @@ final class MechanicsPage {
 
   private static void table(PublishedTable table, List<Figure> rows, StringBuilder page) {
     page.append("\n**").append(table.source()).append("** [").append(table.tag().word());
+    page.append("; ").append(table.kind().meaning());
     page.append(
         "]\n\n| case | quantity | unit | published | computed | difference | tolerance |\n");
     page.append("|---|---|---|---:|---:|---:|---:|\n");

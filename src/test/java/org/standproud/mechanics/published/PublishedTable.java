@@ -15,13 +15,23 @@ import org.standproud.setup.Band;
  * @param subject the section of the page
  * @param source the publication
  * @param tag how surely the values are known
+ * @param kind what the values are
  */
-public record PublishedTable(Subject subject, String source, SourceTag tag) {
+public record PublishedTable(Subject subject, String source, SourceTag tag, ResultKind kind) {
 
   /** The JUnit tag of every test that gives rows. */
   public static final String TESTS = "published";
 
   private static final List<Consumer<Figure>> READERS = new CopyOnWriteArrayList<>();
+
+  /** A source of results that it printed, or of values derived from its formula. */
+  public PublishedTable(Subject subject, String source, SourceTag tag) {
+    this(
+        subject,
+        source,
+        tag,
+        tag == SourceTag.DERIVED ? ResultKind.FORMULA : ResultKind.RECOMPUTED);
+  }
 
   static void hearing(Consumer<Figure> reader, Runnable tests) {
     READERS.add(reader);

@@ -43,25 +43,30 @@ class ShopMaterialsTest {
           Subject.MATERIAL,
           "VDI 3323 class table, constants of Kienzle's law (three reprints agree but for 36 and"
               + " 37, of which both are here)",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
   private static final PublishedTable GRADES =
       new PublishedTable(
           Subject.MATERIAL,
           "German grade table (Tschaetsch, Praxis der Zerspantechnik; Koenig and Klocke)",
-          SourceTag.MEMORY);
+          SourceTag.MEMORY,
+          ResultKind.STORED);
   private static final PublishedTable PROPERTIES =
       new PublishedTable(
           Subject.MATERIAL,
           "university table Appendix C and engineering course tables of properties",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
   private static final PublishedTable RECALLED =
-      new PublishedTable(Subject.MATERIAL, "handbook values of properties", SourceTag.MEMORY);
+      new PublishedTable(
+          Subject.MATERIAL, "handbook values of properties", SourceTag.MEMORY, ResultKind.STORED);
   private static final PublishedTable SPEEDS =
       new PublishedTable(
           Subject.MATERIAL,
           "Carvill, Mechanical Engineer's Data Handbook p. 187; table of a scientific-apparatus"
               + " shop; manual of a small mill; course sheet",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   /** The shop rounds speeds to whole m/min and feeds to 0.01 mm. */
   private static final double ROUNDED_SPEED = 0.5;
@@ -363,7 +368,8 @@ class ShopMaterialsTest {
           Subject.MATERIAL,
           "table of a scientific-apparatus shop, feeds of face mills in HSS; half of them for the"
               + " end mills that the shop's range is for",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   /**
    * Its least feeds are far under those of the other tables and its greatest ones over: what must

@@ -33,7 +33,8 @@ public enum Subject {
       "holding.jaw.RigidLimits",
       "holding.jaw.BestPackingDepth",
       "coupling.EndLoad",
-      "holding.slip.JawGrip"),
+      "holding.slip.JawGrip",
+      "holding.GrippedRoot"),
   /** Contact of rods and faces. */
   CONTACT(
       "Contact",
@@ -41,11 +42,32 @@ public enum Subject {
       "holding.contact.JointStiffness",
       "holding.contact.ElasticRoot"),
   /** The standing plate. */
-  PLATE("Plate", "plate.CantileverPlate", "plate.StandingStock"),
+  PLATE(
+      "Plate",
+      "plate.CantileverPlate",
+      "plate.StandingStock",
+      "plate.GrippedFoot",
+      "plate.PlateOnFoot",
+      "plate.FootBending",
+      "plate.PlateSurface"),
   /** Forced and self-excited vibration. */
-  VIBRATION("Vibration", "vibration.ForcedResponse", "vibration.StabilityLobes"),
+  VIBRATION(
+      "Vibration",
+      "vibration.ForcedResponse",
+      "vibration.StabilityLobes",
+      "vibration.CoupledCut",
+      "vibration.CoupledDepth",
+      "vibration.FlankDamping",
+      "vibration.CoupledSwing"),
   /** Bending of the cutter. */
-  CUTTER("Cutter", "cutter.SteppedCantilever", "cutter.CutterBeam", "cutter.ChipThinning"),
+  CUTTER(
+      "Cutter",
+      "cutter.SteppedCantilever",
+      "cutter.CutterBeam",
+      "cutter.ChipThinning",
+      "tooltip.ToolOnSpindle",
+      "tooltip.SpindleNose",
+      "tooltip.TipModes"),
   /** Feed drive and table. */
   DRIVE("Feed drive", "drive.ClimbPull", "drive.TableLurch"),
   /** Travel of the machine and what would meet on the way. */

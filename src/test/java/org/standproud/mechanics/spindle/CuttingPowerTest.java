@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.ResultKind;
 import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
@@ -40,7 +41,8 @@ class CuttingPowerTest {
       new PublishedTable(
           Subject.POWER,
           "Machinery's Handbook, 31st ed., table 1b p. 1147, both unit columns",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   private static Band removal(double apMm, double aeMm, double feedMmPerMin) {
     return RemovalRate.m3PerS(apMm / 1e3, aeMm / 1e3, Band.exactly(feedMmPerMin / 60e3));
@@ -182,7 +184,10 @@ class CuttingPowerTest {
 
   private static final PublishedTable FEED_FACTORS =
       new PublishedTable(
-          Subject.POWER, "Machinery's Handbook, 31st ed., feed factor C", SourceTag.MEMORY);
+          Subject.POWER,
+          "Machinery's Handbook, 31st ed., feed factor C",
+          SourceTag.MEMORY,
+          ResultKind.STORED);
 
   /** Feed factor C of Machinery's Handbook, 31st ed. [memory]. */
   @Tag(PublishedTable.TESTS)

@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.holding.DrawnHold;
+import org.standproud.mechanics.holding.GrippedRoot;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateSurface;
@@ -19,19 +19,22 @@ import org.standproud.mechanics.plate.RememberedPlates;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.JointSample;
 import org.standproud.mechanics.sampling.Unknown;
-import org.standproud.mechanics.vibration.ChatterDepth;
+import org.standproud.mechanics.tooltip.TipModes;
+import org.standproud.mechanics.vibration.CoupledDepth;
 import org.standproud.mechanics.vibration.DampedMode;
 import org.standproud.mechanics.vibration.DirectionalFactors;
+import org.standproud.mechanics.vibration.FlankDamping;
 import org.standproud.mechanics.vibration.StabilityLobes;
 import org.standproud.mechanics.vibration.SteadySwing;
 import org.standproud.setup.Band;
+import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Material;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
 
 /**
- * How the standing plate gives, rings and chatters in each draw. In a draw in which the stock lets
- * go no number of it exists: it is NaN.
+ * How the standing plate gives and rings, and how plate and cutter swing and chatter against each
+ * other, in each draw. In a draw in which the stock lets go no number of it exists: it is NaN.
  */
 public final class DrawnPlate {
 
@@ -40,7 +43,9 @@ public final class DrawnPlate {
   private final double[][] hz;
   private final double[][] stiffness;
   private final double[] flexibility;
-  private final DoubleUnaryOperator acrossByRatio;
+  private final double thinned;
+  private final DrawnTool tool;
+  private final CoupledDepth coupled = new CoupledDepth(PlateSurface.MODES + TipModes.MODES);
 
   DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
     this.cut = cut;
@@ -49,13 +54,14 @@ public final class DrawnPlate {
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
-    Arc arc = cut.forces().steadyArc();
-    this.acrossByRatio = DirectionalFactors.acrossByRatio(arc.entryRad(), arc.exitRad());
+    this.thinned = Math.min(1, StandingCut.wallLeftM(cutting, setup) / setup.stock().thicknessM());
+    this.tool = new DrawnTool(cut);
     PlateSurface surface = plates.surface(stock(cutting));
+    GrippedRoot root = GrippedRoot.of(setup);
     double[] corner = new double[1 + 2 * PlateSurface.MODES];
     for (int draw = 0; draw < n; draw++) {
       if (cut.holds(draw)) {
-        fill(draw, surface, corner);
+        fill(draw, root, surface, corner);
       }
     }
   }
@@ -106,18 +112,61 @@ public final class DrawnPlate {
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 
-  private void fill(int draw, PlateSurface surface, double[] corner) {
+  private void fill(int draw, GrippedRoot root, PlateSurface surface, double[] corner) {
     DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
-    double lengthM = cut.hold().lengthM();
+    JointSample sample = cut.sample();
+    GrippedRoot.Draw values =
+        new GrippedRoot.Draw(
+            cut.clampingForceN(draw),
+            sample.at(Unknown.JOINT, draw),
+            sample.at(Unknown.PACKING, draw),
+            sample.at(Unknown.MODULUS, draw),
+            sample.at(Unknown.FIXED_JAW, draw),
+            sample.at(Unknown.MOVABLE_JAW, draw));
     double turning = Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad());
-    surface.at(
-        cut.sample().at(Unknown.MODULUS, draw),
-        state.translationNPerM() / lengthM,
-        turning / lengthM,
-        corner);
-    flexibility[draw] = corner[0];
-    hz[draw] = Arrays.copyOfRange(corner, 1, 1 + PlateSurface.MODES);
-    stiffness[draw] = Arrays.copyOfRange(corner, 1 + PlateSurface.MODES, corner.length);
+    double tapped = 1;
+    double pushed = 1;
+    if (isMeasured()) {
+      double bearing = Math.max(turning, root.bearingNmPerRad(values));
+      at(surface, values, root.at(values, bearing, state.translationNPerM()), corner);
+      tapped = measuredOver(Unknown.NOTE, draw, thinned / first(corner));
+      pushed = measuredOver(Unknown.EDGE_STIFFNESS, draw, Math.pow(thinned, 3) * corner[0]);
+      tapped = Double.isNaN(tapped) ? Math.sqrt(pushed) : tapped;
+      pushed = Double.isNaN(pushed) ? tapped * tapped : pushed;
+    }
+    at(surface, values, root.at(values, turning, state.translationNPerM()), corner);
+    flexibility[draw] = corner[0] / pushed;
+    hz[draw] = new double[PlateSurface.MODES];
+    stiffness[draw] = new double[PlateSurface.MODES];
+    for (int m = 0; m < PlateSurface.MODES; m++) {
+      hz[draw][m] = corner[1 + m] * tapped;
+      stiffness[draw][m] = corner[1 + PlateSurface.MODES + m] * pushed;
+    }
+  }
+
+  private static void at(
+      PlateSurface surface, GrippedRoot.Draw values, GrippedRoot.Compliance give, double[] corner) {
+    surface.at(values.modulusPa(), give.shift(), give.turn(), give.depthM(), corner);
+  }
+
+  private static double first(double[] corner) {
+    return Arrays.stream(corner, 1, 1 + PlateSurface.MODES).min().orElseThrow();
+  }
+
+  /** Whether a tap or a push on the stock stands in place of what is worked out. */
+  private boolean isMeasured() {
+    HeldMeasurement measured = setup.hold().measured();
+    return measured.noteHz() != null || measured.stiffnessNPerM() != null;
+  }
+
+  /**
+   * What was measured over what the stock would show with faces that bear everywhere, as they do
+   * under a tap or a light push; what the cut lifts comes on top. A measured note scales all notes
+   * alike, the masses being known; one of both without the other stands for both. Of a stock that
+   * the pass thins it is lowered as far as that of a plate that bends alone.
+   */
+  private double measuredOver(Unknown unknown, int draw, double perModel) {
+    return cut.sample().at(unknown, draw) * perModel;
   }
 
   /** The cut that stands on it. */
@@ -155,49 +204,101 @@ public final class DrawnPlate {
     return first;
   }
 
-  /** Swing under the blows of the teeth in m. */
+  /** Swing of plate and cutter against each other under the blows of the teeth in m. */
   public double swingM(int draw) {
     DrawnPass pass = cut.pass(draw);
-    return hz[draw] == null || pass == null
-        ? Double.NaN
-        : SteadySwing.amplitudeM(
-            pass.acrossTurnN(),
-            setup.cut().spindleSpeedRevPerS(),
-            hz[draw],
-            stiffness[draw],
-            PlateSurface.MODES,
-            damping(draw),
-            flexibility[draw]);
+    if (hz[draw] == null || pass == null) {
+      return Double.NaN;
+    }
+    double[] allHz = Arrays.copyOf(hz[draw], PlateSurface.MODES + TipModes.MODES);
+    double[] allStiffness = Arrays.copyOf(stiffness[draw], allHz.length);
+    double[] allDamping = new double[allHz.length];
+    Arrays.fill(allDamping, damping(draw));
+    for (int m = 0; m < TipModes.MODES; m++) {
+      allHz[PlateSurface.MODES + m] = tool.hz(draw, m);
+      allStiffness[PlateSurface.MODES + m] = tool.stiffnessNPerM(draw, m);
+      allDamping[PlateSurface.MODES + m] = tool.damping(draw);
+    }
+    return SteadySwing.amplitudeM(
+        pass.acrossTurnN(),
+        setup.cut().spindleSpeedRevPerS(),
+        allHz,
+        allStiffness,
+        allHz.length,
+        allDamping,
+        flexibility[draw] + tool.giveMPerN(draw));
   }
 
   /**
-   * Depth at which it starts to chatter in m.
+   * Depth at which plate and cutter start to chatter in m.
    *
    * @param draw the draw
    * @param revPerS spindle speed in 1/s
    */
   public double chatterDepthM(int draw, double revPerS) {
-    return hz[draw] == null
-        ? Double.NaN
-        : ChatterDepth.atM(
-            hz[draw],
-            stiffness[draw],
-            PlateSurface.MODES,
-            damping(draw),
-            acrossByRatio.applyAsDouble(radialRatio(draw)),
-            tangentialPa(draw),
-            setup.cutter().teeth(),
-            revPerS);
+    return chatter(draw, revPerS).depthM();
+  }
+
+  /**
+   * How plate and cutter start to chatter; no number where the stock lets go.
+   *
+   * @param draw the draw
+   * @param revPerS spindle speed in 1/s
+   */
+  CoupledDepth.Limit chatter(int draw, double revPerS) {
+    if (hz[draw] == null) {
+      return CoupledDepth.Limit.UNKNOWN;
+    }
+    FlankDamping flank = flank(draw, revPerS);
+    double widthM = widthOnWavesM();
+    coupled.clear();
+    for (int m = 0; m < TipModes.MODES; m++) {
+      double atHz = tool.hz(draw, m);
+      double spring = tool.stiffnessNPerM(draw, m);
+      coupled.cutter(atHz, tool.damping(draw) + flank.added(widthM, atHz, spring), spring);
+    }
+    for (int m = 0; m < PlateSurface.MODES; m++) {
+      double spring = stiffness[draw][m];
+      double ratio = damping(draw) + flank.added(widthM, hz[draw][m], spring);
+      coupled.stock(hz[draw][m], ratio, spring);
+    }
+    return coupled.at(factors(draw), tangentialPa(draw), setup.cutter().teeth(), revPerS);
+  }
+
+  private FlankDamping flank(int draw, double revPerS) {
+    return new FlankDamping(
+        FlankDamping.INDENTATION_PER_MODULUS * cut.sample().at(Unknown.MODULUS, draw),
+        cut.sample().at(Unknown.LAND, draw),
+        Math.max(1e-3, Math.min(100, Math.PI * setup.cutter().diameterM() * revPerS)));
+  }
+
+  /**
+   * Width of cut that rubs on a wave at the set depth, the lesser of along and across the feed, as
+   * a mean over the turn: no more than that is counted on, also for a deeper limit.
+   */
+  private double widthOnWavesM() {
+    Arc arc = cut.forces().steadyArc();
+    double span = arc.spanRad();
+    double waves = (Math.sin(2 * arc.exitRad()) - Math.sin(2 * arc.entryRad())) / 2;
+    return setup.cut().axialDepthM()
+        * setup.cutter().teeth()
+        / (4 * Math.PI)
+        * Math.max(0, span - Math.abs(waves));
   }
 
   /** The whole chart of a draw in which the stock holds. */
   public StabilityLobes lobes(int draw) {
-    List<DampedMode> modes = new ArrayList<>();
+    List<DampedMode> cutter = new ArrayList<>();
+    for (int m = 0; m < TipModes.MODES; m++) {
+      cutter.add(
+          new DampedMode(tool.hz(draw, m), tool.damping(draw), tool.stiffnessNPerM(draw, m)));
+    }
+    List<DampedMode> across = new ArrayList<>(cutter);
     for (int m = 0; m < PlateSurface.MODES; m++) {
-      modes.add(new DampedMode(hz[draw][m], damping(draw), stiffness[draw][m]));
+      across.add(new DampedMode(hz[draw][m], damping(draw), stiffness[draw][m]));
     }
     return StabilityLobes.milling(
-        List.of(), modes, factors(draw), tangentialPa(draw), setup.cutter().teeth());
+        cutter, across, factors(draw), tangentialPa(draw), setup.cutter().teeth());
   }
 
   private double damping(int draw) {

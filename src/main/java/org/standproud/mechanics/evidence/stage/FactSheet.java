@@ -75,10 +75,15 @@ final class FactSheet {
       same &= values[draw] == values[0];
     }
     if (there == 0) {
-      put(fact, new Value.Missing(LETS_GO, true), basis);
+      letsGo(fact, basis);
     } else {
       put(fact, new Value.Quantity(same ? Sample.exactly(values[0]) : Sample.of(values)), basis);
     }
+  }
+
+  /** Nothing, because the stock lets go in every draw. */
+  void letsGo(Fact fact, Basis basis) {
+    put(fact, new Value.Missing(LETS_GO, true), basis);
   }
 
   /** Yes or no in each draw. */

@@ -6,31 +6,58 @@ import static org.standproud.mechanics.evidence.Vocabulary.FASTER_QUIET_SPEED;
 import static org.standproud.mechanics.evidence.Vocabulary.LOW_IMMERSION;
 import static org.standproud.mechanics.evidence.Vocabulary.NATURAL_FREQUENCY;
 import static org.standproud.mechanics.evidence.Vocabulary.SLOWER_QUIET_SPEED;
+import static org.standproud.mechanics.evidence.Vocabulary.SOFTER_MEMBER;
 import static org.standproud.mechanics.evidence.Vocabulary.STABILITY_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.TUNING;
 import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.standproud.mechanics.cutter.SpindleCompliance;
+import org.standproud.mechanics.cutter.WornLand;
 import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.evidence.CutMember;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.holding.HoldAssumptions;
 import org.standproud.mechanics.sampling.DrawnCut;
+import org.standproud.mechanics.vibration.CoupledDepth;
 import org.standproud.mechanics.vibration.QuietSpeeds;
 import org.standproud.mechanics.vibration.Stability;
 import org.standproud.setup.Setup;
 
-/** How the standing plate gives, rings and chatters. */
+/** How the standing plate gives and rings, and how plate and cutter swing and chatter. */
 final class PlateFacts {
 
   private static final Assumption DAMPING =
       new Assumption(
-          "stock.damping",
+          "hold.measuredDamping",
           "the stock in its vise damps by 0.01 to 0.05 of critical",
-          "common practice, no source");
+          "common practice, no source",
+          "the damping of the stock in its vise, by a tap and how its note dies away");
+
+  private static final List<Assumption> TOOL =
+      List.of(
+          SpindleCompliance.TILT,
+          new Assumption(
+              "machine.spindleStiffness",
+              "the spindle rings at 250 to 1000 Hz by itself and the taper turns by one rad for 0.3"
+                  + " to 3 MN.m",
+              "taper: Erturk, Ozguven and Budak, IJMTM 46 (2006) 1901, from memory; spindle: common"
+                  + " practice, no source"),
+          new Assumption(
+              "machine.spindleStiffness",
+              "cutter and spindle damp by 0.013 to 0.12 of critical",
+              "thirteen measured modes: Hajdu and others, IJMTM 149 (2020) 103516; Altintas,"
+                  + " Manufacturing Automation, 2012, p. 156"));
 
   private static final Basis PLATE =
-      Basis.on("stock", "hold.gripDepth", "hold.vise", "hold.packing");
+      Basis.on(
+          "stock",
+          "hold.gripDepth",
+          "hold.vise",
+          "hold.packing",
+          "hold.measuredNote",
+          "hold.measuredStiffness");
 
   /** Tooth-passing harmonics that carry enough force to shake a plate on their own. */
   private static final double LOW_HARMONICS = 4;
@@ -55,16 +82,37 @@ final class PlateFacts {
     sheet.number(EDGE_DEFLECTION, n, plate::deflectionM, basis);
     sheet.number(EDGE_STIFFNESS, n, draw -> 1 / plate.flexibilityMPerN(draw), standing);
     sheet.number(NATURAL_FREQUENCY, n, plate::firstHz, standing);
-    Basis ringing = basis.and(Basis.on("cut.spindleSpeed")).assuming(List.of(DAMPING));
+    Basis ringing =
+        basis
+            .and(Basis.on("cut.spindleSpeed"))
+            .and(Basis.on("hold.measuredDamping"))
+            .assuming(
+                setup.hold().measured().dampingRatio() == null ? List.of(DAMPING) : List.of());
+    Basis swinging = ringing.and(Basis.on("machine", "cutter")).assuming(TOOL);
     sheet.number(TUNING, n, this::tuning, ringing);
     sheet.number(SLOWER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::slowerRevPerS), ringing);
     sheet.number(FASTER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::fasterRevPerS), ringing);
-    sheet.number(VIBRATION_AMPLITUDE, n, plate::swingM, ringing);
+    sheet.number(VIBRATION_AMPLITUDE, n, plate::swingM, swinging);
+    double[] chatterM = new double[n];
+    int holding = 0;
+    int softPlates = 0;
+    for (int draw = 0; draw < n; draw++) {
+      CoupledDepth.Limit limit = plate.chatter(draw, revPerS);
+      chatterM[draw] = limit.depthM();
+      holding += Double.isNaN(limit.depthM()) ? 0 : 1;
+      softPlates += limit.stockShare() >= 0.5 ? 1 : 0;
+    }
+    Basis chattering = swinging.assuming(List.of(WornLand.ASSUMPTION));
     sheet.number(
-        STABILITY_MARGIN,
-        n,
-        draw -> plate.chatterDepthM(draw, revPerS) / setup.cut().axialDepthM(),
-        ringing);
+        STABILITY_MARGIN, n, draw -> chatterM[draw] / setup.cut().axialDepthM(), chattering);
+    if (holding > 0) {
+      sheet.word(
+          SOFTER_MEMBER,
+          2 * softPlates >= holding ? CutMember.PLATE : CutMember.CUTTER,
+          chattering);
+    } else {
+      sheet.letsGo(SOFTER_MEMBER, chattering);
+    }
     sheet.yesNo(
         LOW_IMMERSION,
         Stability.isShort(cut.forces().steadyArc().spanRad()),

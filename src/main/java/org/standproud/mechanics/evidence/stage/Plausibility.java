@@ -12,7 +12,9 @@ import org.standproud.setup.CutterKind;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Machine;
+import org.standproud.setup.Material;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
 
 /**
  * Whether the values of a set-up go together. A value may lie within the range of its field and
@@ -36,6 +38,15 @@ final class Plausibility {
 
   private static final double MOST_HAND_FEED_M_PER_S = 3.0 / 60;
 
+  /**
+   * Note of a cantilever strip in units of {@code sqrt(D/(rho h))/a^2}: beam formula 3.516/(2 pi);
+   * a plate clamped at one edge lies within a hundredth or two of it (Leissa, NASA SP-160, 1969).
+   */
+  private static final double CANTILEVER_NOTE = 3.516 / (2 * Math.PI);
+
+  /** How far a measured note may lie above that of a plate clamped in rock: error of both. */
+  private static final double MOST_OVER_ROCK = 1.2;
+
   private final List<String> questions = new ArrayList<>();
 
   private Plausibility() {}
@@ -45,6 +56,7 @@ final class Plausibility {
     Plausibility plausibility = new Plausibility();
     plausibility.hold(setup.hold());
     plausibility.stock(setup);
+    plausibility.note(setup);
     plausibility.cutter(setup.cutter());
     plausibility.machine(setup.machine());
     plausibility.feed(setup.machine(), setup.cut(), setup.cutter());
@@ -93,6 +105,29 @@ final class Plausibility {
         spot != null && spot > MOST_HIGH_SPOT_M,
         "the high spot of the gripped faces (stock.highSpot): %.1f mm is a step, not a spot",
         spot == null ? 0 : spot * 1e3);
+  }
+
+  private void note(Setup setup) {
+    Band note = setup.hold().measured().noteHz();
+    if (note == null) {
+      return;
+    }
+    Stock stock = setup.stock();
+    Material material = stock.material();
+    double poisson = material.poissonsRatio();
+    double rockHz =
+        CANTILEVER_NOTE
+            * stock.thicknessM()
+            / (setup.stickOutM() * setup.stickOutM())
+            * Math.sqrt(
+                material.youngsModulusPa().high()
+                    / (12 * (1 - poisson * poisson) * material.densityKgPerM3()));
+    ask(
+        note.low() > MOST_OVER_ROCK * rockHz,
+        "the note of the plate when tapped (hold.measuredNote): %.0f Hz is more than this plate"
+            + " could have if it were clamped in rock, %.0f Hz; it is not its lowest note",
+        note.low(),
+        rockHz);
   }
 
   private void cutter(Cutter cutter) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standproud.mechanics.published.PublishedTable;
+import org.standproud.mechanics.published.ResultKind;
 import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 import org.standproud.setup.Band;
@@ -65,7 +66,8 @@ class JawFrictionTest {
           "static friction of clean and greased pairs: clamped-joint friction table 2009;"
               + " engineering guide appendix A-32; table quoting Gieck and Davis; open textbook"
               + " appendix A",
-          SourceTag.FOUND);
+          SourceTag.FOUND,
+          ResultKind.STORED);
 
   /** The least friction that is counted on is never more than what was published for a pair. */
   @Tag(PublishedTable.TESTS)
@@ -104,7 +106,8 @@ class JawFrictionTest {
       new PublishedTable(
           Subject.HOLDING,
           "static friction for holding, fixture texts of Korsakov and Goroshkin",
-          SourceTag.MEMORY);
+          SourceTag.MEMORY,
+          ResultKind.STORED);
 
   /** Korsakov; Goroshkin [memory]: each pair from its least to its greatest figure. */
   @Tag(PublishedTable.TESTS)

@@ -1,0 +1,5 @@
+/** What a tap on a part tells: its natural frequency and damping from a recording. */
+@NullMarked
+package org.standproud.mechanics.taptest;
+
+import org.jspecify.annotations.NullMarked;
