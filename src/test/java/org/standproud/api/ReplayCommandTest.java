@@ -23,7 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
 @IntegrationTest
 class ReplayCommandTest {
 
-  private static final Path CARD = Path.of("holding/HOLD-015.yaml");
+  private static final Path CARD = Path.of("holding/HOLD-025.yaml");
 
   /** Without a stop that judges the hold nothing is promised. */
   private static final Path HOLD = Path.of("holding/HOLD-011.yaml");
@@ -58,7 +58,7 @@ class ReplayCommandTest {
     JsonNode today = JsonMapper.shared().readTree(said);
     assertThat(today.at("/recorded/verdict").stringValue()).isEqualTo("run with care");
     assertThat(today.at("/now/verdict").stringValue()).isEqualTo("do not run");
-    assertThat(today.get("findings").toString()).contains("HOLD-015");
+    assertThat(today.get("findings").toString()).contains("HOLD-025");
 
     assertThat(audit("replay", id, "--at", revision(answer))).as(said).isZero();
     assertThat(audit("replay", id, "--at", "0".repeat(64))).isEqualTo(2);

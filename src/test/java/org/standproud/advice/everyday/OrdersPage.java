@@ -69,6 +69,14 @@ final class OrdersPage {
                 + " radius of the edge, and in half of the draws it rubs. Where the screw is"
                 + " preloaded the feed can be what thins to a sound chip, and the order comes"
                 + " out."));
+    known.put(
+        "roughing on chipped edges",
+        new Contradiction(
+            6,
+            "The hold bears it, and CUT-005 says so. In steel the higher force of chipped edges makes"
+                + " cutter and plate swing by more than a chip, on a spindle whose stiffness and"
+                + " damping nobody measured, so the caution is about the cutter and not about the"
+                + " hold. A tap test of the spindle would settle it."));
     return known;
   }
 
