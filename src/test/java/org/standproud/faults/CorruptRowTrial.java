@@ -9,7 +9,6 @@ import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
 import org.standproud.api.RunningService;
-import org.standproud.api.ServiceProcess;
 import org.standproud.audit.records.StoredTexts;
 import tools.jackson.databind.JsonNode;
 
@@ -26,14 +25,13 @@ final class CorruptRowTrial implements Trial {
   @Override
   public void run(Path work, Figures figures) throws Exception {
     List<HttpResponse<String>> answers = new ArrayList<>();
-    try (ServiceProcess service = ServiceProcess.start(work, "-Xmx300m")) {
+    try (RunningService service = RunningService.start(work, Path.of("rules"))) {
       for (int i = 0; i < RECORDS; i++) {
         answers.add(service.caller().assess(RunningService.seed("01")));
       }
-      service.stop();
     }
     List<Integer> places = damage(work);
-    try (ServiceProcess service = ServiceProcess.start(work, "-Xmx300m")) {
+    try (RunningService service = RunningService.start(work, Path.of("rules"))) {
       look(service.caller(), answers, places.get(ALTERED), places.get(SPOILT), figures);
     }
   }

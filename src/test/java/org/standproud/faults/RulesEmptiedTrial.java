@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.springframework.util.FileSystemUtils;
 import org.standproud.api.RunningService;
-import org.standproud.api.ServiceProcess;
 
 /** Somebody empties the folder of rule cards, and then takes the folder away. */
 final class RulesEmptiedTrial implements Trial {
@@ -20,7 +19,7 @@ final class RulesEmptiedTrial implements Trial {
     Path rules = work.resolve("rules");
     FileSystemUtils.copyRecursively(Path.of("rules"), rules);
     String first;
-    try (ServiceProcess service = start(work)) {
+    try (RunningService service = start(work)) {
       first = revision(service.caller());
       empty(rules);
       figures.put("reload-of-empty-folder", reloaded(service.caller()).statusCode());
@@ -31,15 +30,14 @@ final class RulesEmptiedTrial implements Trial {
       assertThat(judgedBy(service.caller())).isEqualTo(first);
       assertThat(service.caller().get("/actuator/health/readiness").statusCode()).isEqualTo(200);
     }
-    try (ServiceProcess again = start(work)) {
+    try (RunningService again = start(work)) {
       assertThat(judgedBy(again.caller())).isEqualTo(first);
       figures.put("serves-after-restart", "the same revision");
     }
   }
 
-  private static ServiceProcess start(Path work) throws Exception {
-    return ServiceProcess.start(
-        work.resolve("audit"), "-Xmx300m", "--standproud.rules.directory=" + work.resolve("rules"));
+  private static RunningService start(Path work) {
+    return RunningService.start(work.resolve("audit"), work.resolve("rules"));
   }
 
   private static void empty(Path rules) throws Exception {

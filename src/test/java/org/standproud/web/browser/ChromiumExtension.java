@@ -46,18 +46,18 @@ final class ChromiumExtension
 
   @Override
   public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-    Sitting sitting = sitting(context);
+    Sitting sitting = sitting();
     return parameter.getParameter().getType() == Shop.class ? sitting.shop : sitting.browser;
   }
 
   @Override
   public void beforeEach(ExtensionContext context) {
-    sitting(context).browser.startAnew();
+    sitting().browser.startAnew();
   }
 
   @Override
   public void afterEach(ExtensionContext context) {
-    Browser browser = sitting(context).browser;
+    Browser browser = sitting().browser;
     if (context.getExecutionException().isPresent()) {
       browser.keepFailed(context.getRequiredTestMethod().getName());
     } else {
@@ -65,11 +65,8 @@ final class ChromiumExtension
     }
   }
 
-  private static Sitting sitting(ExtensionContext context) {
-    return context
-        .getRoot()
-        .getStore(HERE)
-        .computeIfAbsent(Sitting.class, k -> new Sitting(chromium().orElseThrow()), Sitting.class);
+  private static Sitting sitting() {
+    return Shared.SITTING;
   }
 
   private static Skipped skipped(ExtensionContext context) {
@@ -79,8 +76,17 @@ final class ChromiumExtension
         .computeIfAbsent(Skipped.class, k -> new Skipped(), Skipped.class);
   }
 
-  /** One service and one browser for all tests of a run. */
-  private static final class Sitting implements AutoCloseable {
+  /** Opened by the first test of this process, for a build runs each class by itself. */
+  private static final class Shared {
+    private static final Sitting SITTING = new Sitting(chromium().orElseThrow());
+
+    static {
+      Runtime.getRuntime().addShutdownHook(new Thread(SITTING::close, "browser-close"));
+    }
+  }
+
+  /** One service and one browser for all tests of a process. */
+  private static final class Sitting {
     private final Shop shop = Shop.open(Map.of());
     private final Browser browser;
 
@@ -88,8 +94,7 @@ final class ChromiumExtension
       browser = new Browser(chromium, shop.address());
     }
 
-    @Override
-    public void close() {
+    void close() {
       browser.close();
       shop.close();
     }
