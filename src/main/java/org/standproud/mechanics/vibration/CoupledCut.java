@@ -253,8 +253,22 @@ public final class CoupledCut {
     cutterAlong.respond(atHz, g, 0);
     cutterAcross.respond(atHz, g, 2);
     stockAcross.respond(atHz, g, 2);
-    double sumRe = factors.xx() * g[0] + factors.yy() * g[2];
-    double sumIm = factors.xx() * g[1] + factors.yy() * g[3];
+    solve(factors.xx(), factors.yy(), cross, g, roots);
+  }
+
+  /**
+   * Both roots of {@code M^2 + a1 M + a0 = 0} with {@code a1 = xx Gx + yy Gy} and {@code a0 = cross
+   * Gx Gy}.
+   *
+   * @param xx factor along the feed
+   * @param yy factor across it
+   * @param cross determinant of the four factors
+   * @param g Gx and Gy, real and imaginary part of each, m/N
+   * @param roots takes both roots, real and imaginary part of each
+   */
+  static void solve(double xx, double yy, double cross, double[] g, double[] roots) {
+    double sumRe = xx * g[0] + yy * g[2];
+    double sumIm = xx * g[1] + yy * g[3];
     double squareRe = sumRe * sumRe - sumIm * sumIm - 4 * cross * (g[0] * g[2] - g[1] * g[3]);
     double squareIm = 2 * sumRe * sumIm - 4 * cross * (g[0] * g[3] + g[1] * g[2]);
     double size = Math.sqrt(squareRe * squareRe + squareIm * squareIm);

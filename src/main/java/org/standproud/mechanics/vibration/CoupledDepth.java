@@ -231,23 +231,13 @@ public final class CoupledDepth {
     }
   }
 
-  /** Both roots of {@code M^2 + a1 M + a0 = 0}, as in {@link CoupledCut}. */
+  /** Both roots at a point. */
   private void solve(int i) {
     at[0] = cutterRe[i];
     at[1] = cutterIm[i];
     at[2] = allRe[i];
     at[3] = allIm[i];
-    double sumRe = xx * at[0] + yy * at[2];
-    double sumIm = xx * at[1] + yy * at[3];
-    double squareRe = sumRe * sumRe - sumIm * sumIm - 4 * cross * (at[0] * at[2] - at[1] * at[3]);
-    double squareIm = 2 * sumRe * sumIm - 4 * cross * (at[0] * at[3] + at[1] * at[2]);
-    double size = Math.sqrt(squareRe * squareRe + squareIm * squareIm);
-    double rootRe = Math.sqrt(Math.max(0, (size + squareRe) / 2));
-    double rootIm = Math.copySign(Math.sqrt(Math.max(0, (size - squareRe) / 2)), squareIm);
-    roots[0] = -(sumRe + rootRe) / 2;
-    roots[1] = -(sumIm + rootIm) / 2;
-    roots[2] = -(sumRe - rootRe) / 2;
-    roots[3] = -(sumIm - rootIm) / 2;
+    CoupledCut.solve(xx, yy, cross, at, roots);
   }
 
   /** Puts each root beside the one it was before. */
