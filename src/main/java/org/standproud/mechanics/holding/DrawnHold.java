@@ -22,7 +22,6 @@ import org.standproud.setup.JawSurface;
 import org.standproud.setup.Material;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
-import org.standproud.setup.Seat;
 import org.standproud.setup.Stock;
 import org.standproud.setup.Stop;
 
@@ -217,8 +216,6 @@ public final class DrawnHold {
   }
 
   private JawGrip grip(HoldDraw draw, double towardN, double awayN) {
-    Seat seat = hold.seat();
-    Stop stop = hold.stop();
     return new JawGrip(
         draw.clampingForceN(),
         draw.friction(),
@@ -227,9 +224,9 @@ public final class DrawnHold {
         lengthM,
         stock.thicknessM(),
         gripM,
-        seat == Seat.PARALLELS || seat == Seat.BED,
-        stop == Stop.PLUS_X || stop == Stop.BOTH,
-        stop == Stop.MINUS_X || stop == Stop.BOTH);
+        draw.seated(),
+        draw.stop() == Stop.PLUS_X || draw.stop() == Stop.BOTH,
+        draw.stop() == Stop.MINUS_X || draw.stop() == Stop.BOTH);
   }
 
   private static double combined(GripLimit grip, HoldDraw draw) {

@@ -123,7 +123,7 @@ public enum Unknown {
   FEED_MARKS("how level the teeth stand", "cutter.runOut"),
   /** Roughness over that of the feed marks. */
   ROUGHENING("how cleanly the edges cut", "cutter.edge"),
-  /** Whether a stop that is not spoken of stands there. */
+  /** Whether a stop that is not given stands there. */
   STOP(
       "whether a stop stands at either end",
       "hold.stop",
@@ -172,7 +172,7 @@ public enum Unknown {
 
   /** Whether the margins of a hold hang on it. */
   boolean decidesTheHold() {
-    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN;
+    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN || this == STOP || this == SEAT;
   }
 
   /** As a machinist would say it. */

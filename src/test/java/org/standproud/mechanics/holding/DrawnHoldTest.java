@@ -25,6 +25,7 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.StockSurface;
+import org.standproud.setup.Stop;
 import org.standproud.setup.Vise;
 
 /**
@@ -43,7 +44,7 @@ class DrawnHoldTest {
             List.of(packing)),
         ViseHoldingTest.stock(StockSurface.MACHINED, 0.0),
         load,
-        FaceState.UNKNOWN);
+        FaceState.CLEAN);
   }
 
   private static Packing wire(PackingKind kind, JawSide side) {
@@ -67,6 +68,8 @@ class DrawnHoldTest {
         .5,
         205e9,
         310e6,
+        true,
+        Stop.NONE,
         peaks,
         Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray());
   }
@@ -240,7 +243,7 @@ class DrawnHoldTest {
 
   private static List<String> assumed(Hold hold) {
     HoldingInput input = input(ViseHoldingTest.load(0, 100, 0, .06));
-    return ViseHolding.of(new HoldingInput(hold, input.stock(), input.load(), FaceState.UNKNOWN))
+    return ViseHolding.of(new HoldingInput(hold, input.stock(), input.load(), FaceState.CLEAN))
         .assumptions()
         .stream()
         .map(Assumption::input)
@@ -248,7 +251,7 @@ class DrawnHoldTest {
   }
 
   @Test
-  void aSeatAndAStopThatNobodyToldAreTakenAsNotThere() {
+  void aSeatAndAStopThatAreNotGivenAreAssumptions() {
     Hold told = input(ViseHoldingTest.load(0, 100, 0, .06)).hold();
     assertThat(assumed(told)).doesNotContain("hold.seat", "hold.stop");
     assertThat(assumed(told.but().seat(null).held())).contains("hold.seat");
@@ -264,7 +267,7 @@ class DrawnHoldTest {
     assertThatThrownBy(
             () ->
                 ViseHolding.of(
-                    new HoldingInput(lifting, input.stock(), input.load(), FaceState.UNKNOWN)))
+                    new HoldingInput(lifting, input.stock(), input.load(), FaceState.CLEAN)))
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining("tilt of the movable jaw");
   }
