@@ -153,8 +153,7 @@ class ViseHoldingTest {
     ViseHolding into =
         ViseHolding.of(new HoldingInput(stopped, stock, load(1200, 0, 0, 0.06), FaceState.CLEAN));
     ViseHolding off =
-        ViseHolding.of(
-            new HoldingInput(stopped, stock, load(-1200, 0, 0, 0.06), FaceState.CLEAN));
+        ViseHolding.of(new HoldingInput(stopped, stock, load(-1200, 0, 0, 0.06), FaceState.CLEAN));
     assertThat(into.slipMargin().likely()).isEqualTo(Margin.GREATEST);
     assertThat(off.slipMargin().likely()).isCloseTo(5, within(1e-9));
     assertThat(into.combinedMargin().likely()).isGreaterThan(off.combinedMargin().likely());
