@@ -177,8 +177,8 @@ class ViseHoldingTest {
     assertThat(holding.clampingForceN().likely()).isCloseTo(23_190, within(10.0));
     assertThat(holding.clampingForceN().low()).isLessThan(9_000);
     assertThat(holding.assumptions())
-        .extracting(a -> a.input())
-        .contains("hold.clampingForce", "hold.jawFriction");
+        .extracting(a -> a.input().text())
+        .contains("/hold/clampingForce", "/hold/jawFriction");
     assertThat(holding.friction()).isEqualTo(new Band(0.10, 0.14, 0.20));
   }
 
@@ -193,8 +193,8 @@ class ViseHoldingTest {
                 FaceState.CLEAN));
     assertThat(holding.clampingForceN().high()).isEqualTo(40_000);
     assertThat(holding.assumptions())
-        .extracting(a -> a.input())
-        .contains("hold.vise.greatestClampingForce");
+        .extracting(a -> a.input().text())
+        .contains("/hold/vise/greatestClampingForce");
   }
 
   @Test

@@ -23,8 +23,8 @@ import static org.standproud.mechanics.evidence.Vocabulary.VISE_FORCE;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.coupling.EndLoad;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.holding.DrawnHold;
@@ -33,21 +33,23 @@ import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.RequestFields;
 
 /** Whether the vise holds the stock against the cut. */
 final class HoldingFacts {
 
   private static final Basis VISE =
       Basis.on(
-          "hold.vise",
-          "hold.clampingForce",
-          "hold.handleTorque",
-          "hold.jawFriction",
-          "hold.gripDepth",
-          "hold.packing",
-          "hold.seat",
-          "hold.stop",
-          "stock");
+          HoldFields.VISE,
+          HoldFields.CLAMPING_FORCE,
+          HoldFields.HANDLE_TORQUE,
+          HoldFields.JAW_FRICTION,
+          HoldFields.GRIP_DEPTH,
+          HoldFields.PACKING,
+          HoldFields.SEAT,
+          HoldFields.STOP,
+          RequestFields.STOCK);
 
   private HoldingFacts() {}
 
@@ -95,16 +97,16 @@ final class HoldingFacts {
 
   private static void stateClaim(DrawnCut cut, FactSheet sheet) {
     Hold hold = cut.setup().hold();
-    Basis said = Basis.on("hold.clampingForce");
+    Basis stated = Basis.of(STATED_CLAMPING_FORCE);
     if (hold.clampingForceN() == null) {
-      sheet.missing(STATED_CLAMPING_FORCE, "the clamping force, if it was measured", said);
+      sheet.missing(STATED_CLAMPING_FORCE, stated);
     } else {
       sheet.number(
           STATED_CLAMPING_FORCE,
           cut.draws(),
           draw -> cut.sample().at(Unknown.CLAMPING_FORCE, draw),
-          said);
+          stated);
     }
-    sheet.number(VISE_FORCE, hold.vise().greatestClampingForceN(), Basis.on("hold.vise"));
+    sheet.stated(VISE_FORCE, hold.vise().greatestClampingForceN());
   }
 }

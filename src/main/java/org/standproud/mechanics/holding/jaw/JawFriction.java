@@ -5,8 +5,8 @@ import static org.standproud.mechanics.OutsideValidity.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
@@ -15,6 +15,7 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.StockSurface;
+import org.standproud.setup.request.HoldFields;
 
 /**
  * Static friction of one jaw face against the stock, the lesser of the two faces: a pure number.
@@ -116,7 +117,7 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
     List<Assumption> list = new ArrayList<>();
     list.add(
         new Assumption(
-            "hold.jawFriction",
+            HoldFields.JAW_FRICTION,
             "friction taken as " + band.low() + " to " + band.high() + " for the weaker face",
             source));
     return list;
