@@ -65,9 +65,14 @@ public final class DrawnHold {
   public record Margins(
       double combined, double slip, double lift, double tipTowardFixed, double tipAway) {
 
+    /** The least of all together and of both tips. */
+    public double hold() {
+      return Math.min(combined, Math.min(tipTowardFixed, tipAway));
+    }
+
     /** The least of them. */
     public double least() {
-      return Math.min(Math.min(combined, Math.min(slip, lift)), Math.min(tipTowardFixed, tipAway));
+      return Math.min(hold(), Math.min(slip, lift));
     }
   }
 
