@@ -75,6 +75,7 @@ public final class AccessTable {
               "/v1/rule-base/**",
               Set.of(RULE_EDITOR, RULE_PUBLISHER),
               "check, try and propose cards; see what they would change"),
+          new Row(READ, "/tap-test", ANY_ROLE, "the page that listens to a tapped plate"),
           new Row(READ, "/", ANY_ROLE, "the page to describe a set-up"),
           new Row(WRITE, "/", Set.of(CALLER), "judge the set-up on the page"),
           new Row(WRITE, "/draft", ANY_ROLE, "judge the set-up on the page without a record"),

@@ -64,6 +64,9 @@ final class Browser implements AutoCloseable {
         "--disable-dev-shm-usage",
         "--hide-scrollbars",
         "--force-color-profile=srgb",
+        "--use-fake-ui-for-media-stream",
+        "--use-fake-device-for-media-stream",
+        "--use-file-for-fake-audio-capture=" + TapSound.FILE,
         "--lang=en");
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     ChromeDriverService service =
