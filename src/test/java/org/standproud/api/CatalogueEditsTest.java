@@ -137,7 +137,7 @@ class CatalogueEditsTest {
     assertThat(history.size()).isEqualTo(2);
     assertThat(history.get(0).has("revision")).isFalse();
     assertThat(history.get(0).get("note").stringValue()).isEqualTo("given back");
-    assertThat(history.get(1).at("/told/diameter").doubleValue()).isEqualTo(63);
+    assertThat(history.get(1).at("/item/diameter").doubleValue()).isEqualTo(63);
     assertThat(service.get(CUTTER + "never%20here/history").statusCode()).isEqualTo(404);
   }
 
@@ -183,8 +183,8 @@ class CatalogueEditsTest {
             RunningService.json(service.get(CUTTER + "inch%20mill")).get("diameter").doubleValue())
         .isEqualTo(63.5);
     JsonNode told = RunningService.json(service.get(CUTTER + "inch%20mill/history")).get(0);
-    assertThat(told.at("/told/units").stringValue()).isEqualTo("inch");
-    assertThat(told.at("/told/diameter").doubleValue()).isEqualTo(2.5);
+    assertThat(told.at("/item/units").stringValue()).isEqualTo("inch");
+    assertThat(told.at("/item/diameter").doubleValue()).isEqualTo(2.5);
   }
 
   @Test
@@ -290,9 +290,9 @@ class CatalogueEditsTest {
       delimiter = '|',
       value = {
         "name,DC,DC [in]|columns for the field diameter",
-        "name,Ø|There is no column",
-        "name,DC [mm|There is no column",
-        "name|There is no row"
+        "name,Ø|Unknown column",
+        "name,DC [mm|Unknown column",
+        "name|There are no rows"
       })
   void aTableThatIsNoneIsRefusedAsAWhole(String headings, String told) {
     HttpResponse<String> refused = table("", headings + "\n");

@@ -156,7 +156,7 @@ class EventsTest {
       }
       String self = "/v1/subscriptions/" + subscription.get("id").stringValue();
       JsonNode dead = deliveryOnceIn(self, "dead");
-      assertThat(dead.get("said").stringValue()).isEqualTo("500");
+      assertThat(dead.get("result").stringValue()).isEqualTo("500");
       assertThat(dead.get("tries").intValue()).isEqualTo(3);
       assertThat(RunningService.json(service.get(self)).get("dead").intValue()).isEqualTo(1);
 

@@ -9,14 +9,14 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.publishing.CardEdit;
 
 /**
- * A change of cards as it is sent, with what is to be done with it.
+ * The body of a change of cards.
  *
- * @param files the text of each card file by its path; null takes the file away
- * @param onto the revision it was written against
- * @param author who wrote it
+ * @param files the text of each card file by path; null deletes the file
+ * @param onto the revision it is based on
+ * @param author its author
  * @param note why
- * @param setup the set-up to try it on
- * @param record the assessment to try it on
+ * @param setup a set-up to try it on
+ * @param record an assessment to try it on
  */
 record EditBody(
     @Nullable Map<String, @Nullable String> files,

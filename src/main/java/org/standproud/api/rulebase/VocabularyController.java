@@ -14,7 +14,7 @@ import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
-/** The facts that rule cards may speak of. */
+/** The facts that rule cards can use. */
 @Tag(name = "Rules")
 @RestController
 class VocabularyController {
@@ -24,12 +24,12 @@ class VocabularyController {
    *
    * @param name its name in cards and answers
    * @param type number, list of numbers, word, or yes or no
-   * @param meaning what it means
-   * @param formula what gives it
-   * @param unit the unit of its numbers, absent for pure numbers and what is no number
-   * @param least least number that makes sense
-   * @param greatest greatest number that makes sense
-   * @param words the words it may be
+   * @param meaning its meaning
+   * @param formula its formula
+   * @param unit the unit of its numbers, absent for pure numbers and non-numbers
+   * @param least lower bound
+   * @param greatest upper bound
+   * @param words the possible words
    */
   record Term(
       String name,
@@ -63,8 +63,8 @@ class VocabularyController {
 
   @Operation(
       operationId = "getVocabulary",
-      summary = "The facts that cards may speak of",
-      description = "Each with its meaning, unit, range and the formula that gives it.")
+      summary = "List the facts that cards can use",
+      description = "Each with its meaning, unit, range and formula.")
   @ApiResponse(responseCode = "200", description = "Every fact.")
   @GetMapping(path = "/v1/vocabulary", produces = MediaType.APPLICATION_JSON_VALUE)
   List<Term> vocabulary(@RequestParam(defaultValue = "metric") UnitSystem units) {
