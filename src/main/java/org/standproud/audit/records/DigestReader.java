@@ -13,8 +13,8 @@ import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
 
 /**
- * Answers in short, newest first, a page at a time. One that has no numbers beside it yet is read
- * whole, and its numbers are put there for the next time.
+ * Reads digests of answers, newest first, a page at a time. If a record has none yet, it is read
+ * whole and its digest is stored.
  */
 final class DigestReader {
 
@@ -27,15 +27,15 @@ final class DigestReader {
   /**
    * A row.
    *
-   * @param sequence place of its record
+   * @param sequence position of its record
    * @param id id of its record
-   * @param jobOrder the job order, null if none was given
+   * @param jobOrder the job order, or null
    * @param verdict the verdict
-   * @param numbers the numbers
+   * @param numbers the digest
    */
   record Row(long sequence, UUID id, @Nullable String jobOrder, String verdict, byte[] numbers) {
 
-    /** The row of an answer, null if no numbers are left or wanted. */
+    /** The row of an answer, null if it has no digest or needs none. */
     static @Nullable Row of(long sequence, AuditRecord answer, EvidenceDigest inShort) {
       byte[] numbers = inShort.of(answer);
       return numbers == null
@@ -44,7 +44,7 @@ final class DigestReader {
               sequence, answer.id(), answer.asked().jobOrder(), answer.judged().verdict(), numbers);
     }
 
-    /** Whether it is what an answer says. */
+    /** Whether it agrees with the answer. */
     boolean agrees(AuditRecord answer, EvidenceDigest inShort) {
       return id.equals(answer.id())
           && Objects.equals(jobOrder, answer.asked().jobOrder())
@@ -63,10 +63,10 @@ final class DigestReader {
     return LongStream.iterate(
             tables.head().sequence(), last -> last > 0, last -> last - ROWS_AT_A_TIME)
         .boxed()
-        .flatMap(last -> told(Math.max(1, last - ROWS_AT_A_TIME + 1), last));
+        .flatMap(last -> digests(Math.max(1, last - ROWS_AT_A_TIME + 1), last));
   }
 
-  private Stream<DigestRecord> told(long first, long last) {
+  private Stream<DigestRecord> digests(long first, long last) {
     Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
     Map<Long, Row> kept = tables.shorts(first, last);
     return tables.answers(first, last).stream()
@@ -88,7 +88,7 @@ final class DigestReader {
   }
 
   private Optional<Row> made(long place) {
-    // Locked, so that nobody takes the text away while its numbers are put beside it.
+    // Locked, so that the text is not removed while its digest is stored.
     RecordTables.Row whole = tables.lock(place);
     Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
     if (made != null) {

@@ -10,16 +10,16 @@ import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.Link;
 
 /**
- * A record made ready in its caller's thread, so that the one writer only seals and inserts.
+ * A record prepared in its caller's thread, so that the single writer only seals and inserts.
  *
  * @param record the record
- * @param columns what its row repeats of it
+ * @param columns its index columns
  * @param body its text
- * @param packed its text as the row holds it
- * @param findings what its rows of findings say
- * @param numbers what lies beside it in short
- * @param taken the records whose texts go in the same transaction
- * @param alongside what else is written in the same transaction
+ * @param packed its compressed text
+ * @param findings its rows of findings
+ * @param numbers its digest
+ * @param taken the records whose texts are removed in the same transaction
+ * @param alongside further writes in the same transaction
  */
 record Prepared(
     ChainRecord record,
@@ -31,25 +31,25 @@ record Prepared(
     List<Masked> taken,
     TransactionalWrite alongside) {
 
-  /** What an acceptance leaves among the findings, so that it can be found and counted by card. */
+  /** The finding row of an acceptance, so that it can be found and counted by card. */
   static final String ACCEPTED = "accepted";
 
   /**
-   * A record of which something is taken.
+   * A record that loses text.
    *
-   * @param sequence its place
-   * @param digest SHA-256 of the text that was sealed
-   * @param left what is left of it
+   * @param sequence its position
+   * @param digest SHA-256 of the sealed text
+   * @param left the rest of it
    */
   record Masked(long sequence, String digest, ChainRecord left) {}
 
-  /** A record that stands in a chain already, by the very text that was sealed. */
+  /** A record that is in a chain already, with its sealed text. */
   static Prepared of(Link link) {
     return of(
         ChainRecord.from(link.text()), link.text(), null, List.of(), TransactionalWrite.NOTHING);
   }
 
-  /** An answer whose numbers in short are at hand. */
+  /** An answer whose digest is in memory. */
   static Prepared of(AuditRecord record, byte @Nullable [] numbers, TransactionalWrite alongside) {
     return of(record, record.body(), numbers, List.of(), alongside);
   }
