@@ -16,25 +16,25 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.request.SpokenAccount;
 
 /**
- * What is sent about a set-up, in the caller's units.
+ * The answer to a request, in the caller's units.
  *
- * @param id id of the assessment, to be printed on the traveler
- * @param time when it was made
- * @param job what it is for
+ * @param id id of the assessment; print it on the traveler
+ * @param time time of the assessment
+ * @param job the job
  * @param units the units of its numbers, unless a number names its own
- * @param verdict what to do: run, run with care, do not run, not judged
- * @param summary the verdict in one sentence with what decided it
+ * @param verdict run, run with care, do not run, not judged
+ * @param summary the verdict in one sentence with the deciding finding
  * @param chance how likely the hold is to hold; absent if nothing has to hold or the formulas do
- *     not reach
+ *     not apply
  * @param score 0 to 100
- * @param subScores the same for each thing that cards protect
- * @param findings what the cards have to say, gravest first, and who answers for going on
- * @param measureFirst what to measure or state, most wanted first
- * @param assumptions what was taken for words of a shop and for inputs that were not given
+ * @param subScores the score for each thing that cards protect
+ * @param findings the findings of the cards, most severe first, with their acceptances
+ * @param measureFirst what to measure or state, most useful first
+ * @param assumptions the assumptions for spoken names and for inputs that were not given
  * @param evidence every fact with its band
- * @param cautions the usual cautions
- * @param versions what it was made with
- * @param links where to find it again, and what it stands on
+ * @param cautions the cautions of every answer
+ * @param versions the versions that produced it
+ * @param links links to the assessment and its details
  */
 public record AssessmentDocument(
     UUID id,
@@ -55,12 +55,12 @@ public record AssessmentDocument(
     Links links) {
 
   /**
-   * Where to find an assessment and what it stands on.
+   * Links to an assessment and its details.
    *
    * @param self the assessment
    * @param trace the result of every card and why
    * @param evidence every fact in SI units with its formula, inputs and assumptions
-   * @param acceptances what people have decided about its findings by now
+   * @param acceptances acceptances of its findings
    * @param remedies the nearest set-ups that work
    * @param otherHolds other ways to hold the job
    * @param questions what to measure first

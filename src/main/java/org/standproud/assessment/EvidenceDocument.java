@@ -29,12 +29,12 @@ public record EvidenceDocument(List<FactLine> facts) {
       Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
 
   /**
-   * One fact with what it stood on.
+   * One fact with its formula and inputs.
    *
    * @param value its value
-   * @param formula what gave it
-   * @param inputs the request paths or other facts it was computed from
-   * @param assumptions what was assumed on the way
+   * @param formula its formula
+   * @param inputs the request paths or facts it is computed from
+   * @param assumptions the assumptions made
    */
   public record FactLine(
       FactValue value, String formula, List<String> inputs, List<Assumption> assumptions) {}
@@ -44,15 +44,15 @@ public record EvidenceDocument(List<FactLine> facts) {
   }
 
   /**
-   * Evidence as it was kept; facts that this program no longer has a name for are left out.
+   * Recorded evidence; facts that this program no longer has are left out.
    *
-   * @param kept what a record holds
+   * @param kept the evidence of a record
    */
   public static Evidence read(CanonicalJson kept) {
     return kept(kept).evidence();
   }
 
-  /** The lines as they were stored, also with unknown names. */
+  /** The lines as recorded, including unknown names. */
   static EvidenceDocument kept(CanonicalJson kept) {
     return MAPPER.readValue(kept.text(), EvidenceDocument.class);
   }

@@ -28,7 +28,7 @@ public record TraceDocument(
     String ruleBase, List<CardResult> cards, Map<String, String> judgements) {
 
   /**
-   * What one card came to.
+   * The outcome of one card.
    *
    * @param card its id
    * @param title its claim
@@ -37,10 +37,10 @@ public record TraceDocument(
    * @param share the share of the draws in which all its conditions hold, 0 to 1
    * @param speaksAbove the share above which the card fires, 0 to 1
    * @param silencedBy id of the card that finds the same with a higher severity, absent if none
-   * @param severity its severity after every change
+   * @param severity its severity after all changes
    * @param changes the changes of severity
-   * @param scope what each selector of its scope came to
-   * @param conditions what each condition came to
+   * @param scope the outcome of each selector of its scope
+   * @param conditions the outcome of each condition
    * @param margin how far the whole card is from flipping, absent if no number can flip it
    */
   public record CardResult(
@@ -62,13 +62,13 @@ public record TraceDocument(
    *
    * @param by id of the card that changed it
    * @param overrides whether it set the severity outright
-   * @param to the severity it gives
-   * @param because why
+   * @param to the new severity
+   * @param because the reason
    */
   public record SeverityChange(String by, boolean overrides, String to, String because) {}
 
   /**
-   * What one condition came to.
+   * The outcome of one condition.
    *
    * @param written the condition as written in the card
    * @param words the condition in words
@@ -92,14 +92,14 @@ public record TraceDocument(
    *
    * @param comparison the comparison in words
    * @param unit SI unit of both sides, absent for a pure number
-   * @param place which number of a list it is about, counted from 1; absent if about none
+   * @param place position in a list, from 1; absent if it is not about a list
    * @param value likely value of the left side: its median
    * @param low 5th percentile of the left side
    * @param high 95th percentile of the left side
    * @param threshold likely value of the right side
-   * @param clearance distance between the likely values, negative while what flags the card holds
+   * @param clearance distance between the likely values, negative while the card's condition holds
    * @param adverse the same in the draw at the level of the card, counted from the worst
-   * @param flips for each fact in the comparison, where it would have to be
+   * @param flips for each fact in the comparison, the value at which it flips
    */
   public record Distance(
       String comparison,
@@ -114,7 +114,7 @@ public record TraceDocument(
       List<Flip> flips) {}
 
   /**
-   * Where a fact would have to be for a comparison to flip.
+   * The value of a fact at which a comparison flips.
    *
    * @param fact the fact
    * @param unit its SI unit, absent for a pure number
@@ -130,7 +130,7 @@ public record TraceDocument(
       @Nullable Double certain) {}
 
   /**
-   * The account of a trace.
+   * The document of a trace.
    *
    * @param trace the results of the cards
    */
@@ -141,7 +141,7 @@ public record TraceDocument(
         trace.revision(), each(trace.cards(), TraceDocument::line), judgements);
   }
 
-  /** How far each card was from flipping, by id of the card, where a number decides. */
+  /** How far each card was from flipping, by card id, where a number decides. */
   public Map<String, Distance> margins() {
     Map<String, Distance> margins = new TreeMap<>();
     for (CardResult card : cards) {
@@ -212,7 +212,7 @@ public record TraceDocument(
         change.certain());
   }
 
-  /** Without streams: a trace has a thousand lists of at most one item, and a stream costs more. */
+  /** No streams: a trace has a thousand lists of at most one item, and streams cost more. */
   private static <T, A> List<A> each(List<T> items, Function<T, A> account) {
     if (items.isEmpty()) {
       return List.of();

@@ -15,7 +15,7 @@ import org.standproud.refusal.BadParameterException;
 import org.standproud.refusal.BodyTooLargeException;
 import tools.jackson.databind.JsonNode;
 
-/** A set-up a line; or an object of two members, its key and the set-up. */
+/** One set-up a line; or an object with a key and a set-up. */
 public final class NdjsonEntries implements OrderedParallelism.Source<Entry> {
 
   private static final String KEY = "idempotencyKey";

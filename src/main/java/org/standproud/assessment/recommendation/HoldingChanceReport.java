@@ -8,17 +8,17 @@ import org.standproud.mechanics.sampling.HoldingChance;
 import org.standproud.setup.Band;
 
 /**
- * How likely the hold of an assessment is to hold, by seeded sampling of all that is not known.
+ * How likely the hold of an assessment is to hold, by seeded sampling of everything unknown.
  *
  * @param assessment the assessment it is about
  * @param probability share of the draws that hold, 0 to 1
  * @param standardError of the probability, of the sampling only
- * @param draws how many set-ups were drawn
- * @param seed the same seed gives the same answer
- * @param holdsFrom least margin, capacity over demand, from which on a draw holds
+ * @param draws number of draws
+ * @param seed the seed; the same seed gives the same answer
+ * @param holdsFrom least margin (capacity over demand) at which a draw holds
  * @param leastMargin least margin of the draws
- * @param measureFirst what contributes to the doubt, most first
- * @param cautions the usual cautions
+ * @param measureFirst the unknowns by contribution to the doubt, largest first
+ * @param cautions the cautions of every answer
  */
 public record HoldingChanceReport(
     UUID assessment,
@@ -46,20 +46,19 @@ public record HoldingChanceReport(
   }
 
   /**
-   * The least margin of the draws: a twentieth of them lies below the low one, half below the
-   * middle one, a twentieth above the high one.
+   * The least margin of the draws as percentiles.
    *
-   * @param low the fifth hundredth
+   * @param low 5th percentile
    * @param middle the median
-   * @param high the ninety-fifth hundredth
+   * @param high 95th percentile
    */
   record MarginOfDraws(double low, double middle, double high) {}
 
   /**
-   * What one unknown adds to the doubt.
+   * The contribution of one unknown to the doubt.
    *
-   * @param unknown which, as a machinist would say it
-   * @param input path in the request by which a better value comes in
+   * @param unknown its name, as a machinist would say it
+   * @param input path in the request for a better value
    * @param share its share of the variance of the rank of the least margin, on its own, 0 to 1
    */
   record ShareOfDoubt(String unknown, String input, double share) {
