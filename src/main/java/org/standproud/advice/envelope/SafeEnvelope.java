@@ -23,20 +23,20 @@ import org.standproud.setup.units.QuantityKind;
  * @param cut depth over feed per tooth on a top edge, over radial depth on a broad side; inside, no
  *     stop fails or is open
  * @param speed depth over the speeds of the machine; at each, no stop fails or is open and no
- *     caution speaks of vibration
+ *     caution is about vibration
  */
 public record SafeEnvelope(Envelope cut, Envelope speed) {
 
-  /** Columns and levels of an envelope unless others are asked for. */
+  /** Default number of columns and levels of an envelope. */
   public static final int FINENESS = 40;
 
   private static final double LEAST_DEPTH_M = 0.05e-3;
 
   /**
-   * The envelopes of a set-up at the usual fineness.
+   * The envelopes of a set-up with the default number of columns.
    *
    * @param setup the set-up
-   * @param ruleBase the cards
+   * @param ruleBase the rule base
    */
   public static SafeEnvelope of(Setup setup, RuleBase ruleBase) {
     return of(setup, new Trials(ruleBase), FINENESS);
