@@ -3,15 +3,15 @@ package org.standproud.rules.card;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is wrong with a card, where, and how to put it right.
+ * An error in a card, its position, and a correction.
  *
  * @param file the file
  * @param line line, from 1
  * @param column column, from 1
- * @param fragment the text that is wrong
+ * @param fragment the wrong text
  * @param message why it is refused
- * @param nearest the known name that was probably meant, or null
- * @param example something in its place that works, or null
+ * @param nearest the known name probably meant, or null
+ * @param example an example that works, or null
  */
 public record CardError(
     String file,
@@ -27,7 +27,7 @@ public record CardError(
     return new CardError(file, where.line(), where.column(), where.text(), message, null, null);
   }
 
-  /** All of it on one line. */
+  /** The error on one line. */
   @Override
   public String toString() {
     return file

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id SHA-256 over content, author, note, time and parent, in hexadecimal
  * @param contentHash SHA-256 over the canonical content of all cards, in hexadecimal
- * @param author who published it
- * @param note why
- * @param time when
+ * @param author its publisher
+ * @param note the reason
+ * @param time time of publication
  * @param parent the revision before it, or null for the first
  */
 public record Revision(

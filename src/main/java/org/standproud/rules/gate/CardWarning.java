@@ -7,15 +7,16 @@ import org.standproud.rules.engine.CompiledCard;
 import org.standproud.setup.Worded;
 
 /**
- * Something odd about a card that is no error: it can serve, but its author should look again.
+ * Something unusual in a card that is no error: it can go into service, but its author should look
+ * again.
  *
- * @param kind what is odd
+ * @param kind the kind of warning
  * @param card id of the card
- * @param place where and what, in the shape of an error
+ * @param place position and message, like an error
  */
 public record CardWarning(Kind kind, String card, CardError place) {
 
-  /** What can be odd. */
+  /** The kinds of warning. */
   public enum Kind implements Worded {
     /** Its scope and conditions contradict each other: it can never hold. */
     NEVER_HOLDS,
@@ -40,7 +41,7 @@ public record CardWarning(Kind kind, String card, CardError place) {
     return new CardWarning(kind, card.id(), CardError.at(card.card().file(), where, message));
   }
 
-  /** All of it on one line. */
+  /** The warning on one line. */
   @Override
   public String toString() {
     return place.toString();

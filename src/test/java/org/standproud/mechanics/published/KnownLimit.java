@@ -20,7 +20,7 @@ public record KnownLimit(Subject subject, String beyond, String then) {
 
   private static final List<Consumer<KnownLimit>> READERS = new CopyOnWriteArrayList<>();
 
-  static void hearing(Consumer<KnownLimit> reader, Runnable tests) {
+  static void collect(Consumer<KnownLimit> reader, Runnable tests) {
     READERS.add(reader);
     try {
       tests.run();
