@@ -125,7 +125,7 @@ class CounselTest {
   }
 
   @Test
-  void aHoldBeyondTheFormulasHasNoChanceToTell() {
+  void aHoldBeyondTheFormulasHasNoChance() {
     ObjectNode barely = RunningService.seed("12");
     ((ObjectNode) barely.get("hold")).put("gripDepth", 0.7);
     HttpResponse<String> judged = service.assess(barely);

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.IntegrationTest;
 
-/** A service that asks nobody who he is keeps to its own machine. */
+/** A service without access control keeps to its own machine. */
 @IntegrationTest
 class OpenServiceTest {
 

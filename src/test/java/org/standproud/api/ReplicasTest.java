@@ -99,7 +99,7 @@ class ReplicasTest {
   }
 
   @Test
-  void whereItTakesTwoNobodyPublishesHisOwnCards() {
+  void withTwoPersonApprovalAuthorsCannotPublishTheirOwnCards() {
     try (RunningService service = start("--standproud.rules.two-persons=true")) {
       String first = revision(service);
       JsonNode waits = propose(service, mild(), "Ann");

@@ -108,7 +108,7 @@ final class ParameterFilter extends OncePerRequestFilter {
       while ((read = in.read(piece)) >= 0) {
         form.write(piece, 0, read);
         if (form.size() > mostBytes) {
-          String detail = "A form has at most " + mostBytes + "The form was cut short.";
+          String detail = "A form has at most " + mostBytes + " bytes.";
           refuse(request, response, RefusalKind.TOO_LARGE, detail);
           return null;
         }
@@ -122,7 +122,7 @@ final class ParameterFilter extends OncePerRequestFilter {
       boolean stalled =
           e instanceof SocketTimeoutException || e.getCause() instanceof SocketTimeoutException;
       RefusalKind kind = stalled ? RefusalKind.TOO_SLOW : RefusalKind.REFUSED;
-      refuse(request, response, kind, stalled ? kind.meaning() : "The form broke off.");
+      refuse(request, response, kind, stalled ? kind.meaning() : "The form was cut short.");
       return null;
     }
   }

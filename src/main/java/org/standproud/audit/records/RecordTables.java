@@ -292,7 +292,7 @@ public final class RecordTables {
         .list();
   }
 
-  /** What the cards said, by the place of the record, from one place to another. */
+  /** The findings of the records in a range, by position of the record. */
   Map<Long, List<RecordedFinding>> findingsByRecord(long first, long last) {
     return findings(first, last).stream()
         .collect(
@@ -303,7 +303,9 @@ public final class RecordTables {
 
   private List<FindingRow> findings(long first, long last) {
     return client
-        .sql("The findings of the records in a range, by position of the record.")
+        .sql(
+            "select sequence, card_id, severity, kind from audit_finding"
+                + " where sequence between ? and ? order by sequence, place")
         .params(first, last)
         .query(
             (rs, n) ->

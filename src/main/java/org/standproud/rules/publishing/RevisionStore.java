@@ -29,12 +29,12 @@ public interface RevisionStore {
   /**
    * The text of each file of a revision by its path, if there is such a revision.
    *
-   * <p>The files whose text no revision ever had.
+   * @param revision its id
    */
   Optional<Map<String, String>> files(String revision);
 
   /**
-   * Of some files those whose text no revision ever had.
+   * The files whose text no revision ever had.
    *
    * @param files the text of each file by its path
    * @return the paths

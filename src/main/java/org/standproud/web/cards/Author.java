@@ -3,7 +3,7 @@ package org.standproud.web.cards;
 import java.security.Principal;
 import org.standproud.access.Caller;
 
-/** The author of a change: the signed-in caller, or the name typed where nobody has to sign in. */
+/** The author of a change: the signed-in caller, or without access control the name typed. */
 final class Author {
 
   private Author() {}

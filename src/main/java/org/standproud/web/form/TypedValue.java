@@ -21,7 +21,7 @@ final class TypedValue {
   /** Typed for a value that is not known, as opposed to one from the catalogue. */
   static final String NOT_KNOWN = "?";
 
-  /** Conversion leaves digits such as 500.00000000000006 that nobody typed. */
+  /** Conversion leaves digits such as 500.00000000000006 that were not typed. */
   private static final MathContext SHOWN = new MathContext(12);
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;

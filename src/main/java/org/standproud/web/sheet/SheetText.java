@@ -39,8 +39,8 @@ class SheetText {
    * Writes it.
    *
    * @param recorded the assessment
-   * @param plan the passes, if there are cards to plan them by
    * @param plan the passes, if there are cards to judge them
+   * @param paper the paper
    * @param room how many findings are printed in full
    */
   String of(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper, SheetDensity room) {

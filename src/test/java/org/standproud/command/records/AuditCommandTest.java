@@ -128,7 +128,7 @@ class AuditCommandTest {
   }
 
   @Test
-  void nothingIsOverwrittenAndAWordThatIsNoCommandIsToldSo() throws Exception {
+  void nothingIsOverwrittenAndAnUnknownCommandIsReported() throws Exception {
     Path zip = Files.createFile(place.resolve("saved.zip"));
     assertThat(audit("backup", zip.toString(), "--directory", data.toString())).isEqualTo(2);
     assertThat(Files.size(zip)).isZero();

@@ -12,20 +12,20 @@ class EvidenceTest {
 
   private static EvidenceValue value(Fact fact, double number) {
     return new EvidenceValue(
-        fact, new Value.Quantity(Band.exactly(number)), List.of("told"), List.of());
+        fact, new Value.Quantity(Band.exactly(number)), List.of("given"), List.of());
   }
 
-  private static final Evidence TOLD =
+  private static final Evidence GIVEN =
       new Evidence(List.of(value(Vocabulary.GRIP_DEPTH, .008), value(Vocabulary.PASS_TIME, 60)));
 
   @Test
-  void whatIsToldIsFoundAndWhatIsNotIsMissingByItsName() {
-    assertThat(TOLD.get(Vocabulary.PASS_TIME)).isEqualTo(new Value.Quantity(Band.exactly(60)));
-    assertThat(TOLD.detail(Vocabulary.PASS_TIME).inputs()).containsExactly("told");
-    Fact untold = Vocabulary.all().get(Vocabulary.all().size() / 2);
+  void whatIsGivenIsFoundAndWhatIsNotIsMissingByItsName() {
+    assertThat(GIVEN.get(Vocabulary.PASS_TIME)).isEqualTo(new Value.Quantity(Band.exactly(60)));
+    assertThat(GIVEN.detail(Vocabulary.PASS_TIME).inputs()).containsExactly("given");
+    Fact missing = Vocabulary.all().get(Vocabulary.all().size() / 2);
     Evidence none = new Evidence(List.of());
-    assertThat(none.get(untold)).isEqualTo(new Value.Missing(untold.name()));
-    assertThat(none.detail(untold).value()).isEqualTo(new Value.Missing(untold.name()));
+    assertThat(none.get(missing)).isEqualTo(new Value.Missing(missing.name()));
+    assertThat(none.detail(missing).value()).isEqualTo(new Value.Missing(missing.name()));
   }
 
   @Test
@@ -40,10 +40,10 @@ class EvidenceTest {
 
   @Test
   void aValuePutInPlaceOfAnotherKeepsItsPlaceInTheOrder() {
-    Evidence changed = TOLD.with(List.of(value(Vocabulary.GRIP_DEPTH, .020)));
+    Evidence changed = GIVEN.with(List.of(value(Vocabulary.GRIP_DEPTH, .020)));
     assertThat(changed.values())
         .containsExactly(value(Vocabulary.GRIP_DEPTH, .020), value(Vocabulary.PASS_TIME, 60));
-    assertThat(TOLD.values()).contains(value(Vocabulary.GRIP_DEPTH, .008));
+    assertThat(GIVEN.values()).contains(value(Vocabulary.GRIP_DEPTH, .008));
   }
 
   @Test

@@ -47,7 +47,7 @@ class RuleBaseTest {
         source: {kind: common practice}
         since: 2026-11-25
         owner: shop engineer
-        message: told
+        message: tall
         remedy: change it
         why: It is so.
         examples:

@@ -27,7 +27,9 @@ import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.RuleTrace;
 
-/** When a card speaks: above the level of its severity, draw by draw, unless a graver one does. */
+/**
+ * When a card fires: above the level of its severity, draw by draw, unless a more severe one does.
+ */
 class SpeakingTest {
 
   private static final Levels LEVELS =

@@ -213,7 +213,7 @@ class ConditionParserTest {
   }
 
   @Test
-  void passesNobodyToldOfLeaveItOpenAndAreNotAPlanOfNone() throws Exception {
+  void passesNotGivenLeaveItOpenAndAreNotAPlanOfNone() throws Exception {
     assertThat(parse(SOME_DEEP).evaluate(READINGS, Judgements.NONE).truth())
         .isEqualTo(Truth.UNKNOWN);
     assertThat(parse(EVERY_DEEP).evaluate(READINGS, Judgements.NONE).truth())
@@ -250,7 +250,7 @@ class ConditionParserTest {
   }
 
   @Test
-  void aListIsSpokenOfInWords() throws Exception {
+  void aListIsWrittenInWords() throws Exception {
     assertThat(parse(SOME_DEEP).toWords())
         .isEqualTo("for some d of depths of passes, d is more than deep grip (12 mm)");
     assertThat(parse(EVERY_DEEP + " and packed").toWords())

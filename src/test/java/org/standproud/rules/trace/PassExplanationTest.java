@@ -32,7 +32,7 @@ class PassExplanationTest {
   }
 
   @Test
-  void aShopThatWorksInInchesIsToldInInches() {
+  void aShopThatWorksInInchesReadsInches() {
     assertThat(
             words(
                 Shop.evidence(Shop.STICK_OUT, 0.0508, Shop.GRIP_DEPTH, 0.0254),
@@ -42,7 +42,7 @@ class PassExplanationTest {
   }
 
   @Test
-  void theNearestOfSeveralConditionsIsTold() {
+  void theNearestOfSeveralConditionsIsNamed() {
     Evidence wide =
         Shop.evidence(
             Shop.OPERATION,
@@ -73,7 +73,7 @@ class PassExplanationTest {
   }
 
   @Test
-  void aWordThatKeptACardQuietIsTold() {
+  void aWordThatExcludedACardIsNamed() {
     Evidence stopped =
         Shop.evidence(
             Shop.OPERATION,
