@@ -58,14 +58,16 @@ public record HoldingChanceReport(
    * The contribution of one unknown to the doubt.
    *
    * @param unknown its name, as a machinist would say it
-   * @param input path in the request for a better value
+   * @param input JSON Pointer of the field for a better value
    * @param share its share of the variance of the rank of the least margin, on its own, 0 to 1
    */
   record ShareOfDoubt(String unknown, String input, double share) {
 
     private static ShareOfDoubt of(Contribution contribution) {
       return new ShareOfDoubt(
-          contribution.unknown().words(), contribution.unknown().path(), contribution.share());
+          contribution.unknown().words(),
+          contribution.unknown().input().text(),
+          contribution.share());
     }
   }
 }
