@@ -46,7 +46,7 @@ class EventsConfiguration {
         outbox,
         new WebhookDelivery(outbox, subscriptions, guard, CLOCK),
         keys,
-        new OutboxDispatcher.Patience(
+        new OutboxDispatcher.RetryPolicy(
             properties.tries(), properties.firstWait(), properties.poll(), properties.deadKept()));
   }
 }

@@ -39,26 +39,26 @@ final class OutboxDispatcher implements SmartLifecycle {
    * @param poll how often the outbox is polled
    * @param deadKept how long dead rows are kept
    */
-  record Patience(int tries, Duration firstWait, Duration poll, Duration deadKept) {}
+  record RetryPolicy(int tries, Duration firstWait, Duration poll, Duration deadKept) {}
 
   OutboxDispatcher(
       DataSource dataSource,
       Outbox outbox,
       WebhookDelivery sending,
       IdempotencyKeyRepository keys,
-      Patience patience) {
+      RetryPolicy policy) {
     RecurringTask<Void> clearing =
         Tasks.recurring("clear away", FixedDelay.of(CLEARING))
             .execute(
                 (instance, context) -> {
                   keys.forgetExpired();
-                  outbox.forgetDead(patience.deadKept());
+                  outbox.forgetDead(policy.deadKept());
                 });
     this.scheduler =
-        Scheduler.create(dataSource, task(outbox, sending, patience))
+        Scheduler.create(dataSource, task(outbox, sending, policy))
             .startTasks(clearing)
             .threads(THREADS)
-            .pollingInterval(patience.poll())
+            .pollingInterval(policy.poll())
             // A row that a crashed service was sending is taken over after a minute.
             .heartbeatInterval(HEARTBEAT)
             // The outbox records the subscriber's failure; it is not a fault of the service.
@@ -66,18 +66,18 @@ final class OutboxDispatcher implements SmartLifecycle {
             .build();
   }
 
-  private static Task<Void> task(Outbox outbox, WebhookDelivery sending, Patience patience) {
+  private static Task<Void> task(Outbox outbox, WebhookDelivery sending, RetryPolicy policy) {
     SubscriberLanes lanes = new SubscriberLanes(THREADS_OF_ONE, System::nanoTime);
     return Tasks.custom(Outbox.TASK, Void.class)
         .onFailure(
             (failed, operations) -> {
               UUID id = UUID.fromString(failed.getExecution().taskInstance.getId());
-              int tries = outbox.find(id).map(Outbox.Row::tries).orElse(patience.tries());
-              if (tries >= patience.tries()) {
+              int tries = outbox.find(id).map(Outbox.Row::tries).orElse(policy.tries());
+              if (tries >= policy.tries()) {
                 outbox.giveUp(id);
                 operations.stop();
               } else {
-                operations.reschedule(failed, failed.getTimeDone().plus(wait(tries, patience)));
+                operations.reschedule(failed, failed.getTimeDone().plus(wait(tries, policy)));
               }
             })
         .execute(
@@ -88,7 +88,7 @@ final class OutboxDispatcher implements SmartLifecycle {
                 if (place == null) {
                   // Not an attempt: no request was sent to the subscriber.
                   return (done, operations) ->
-                      operations.reschedule(done, done.getTimeDone().plus(patience.poll()));
+                      operations.reschedule(done, done.getTimeDone().plus(policy.poll()));
                 }
                 sending.send(id);
                 return new CompletionHandler.OnCompleteRemove<>();
@@ -97,9 +97,9 @@ final class OutboxDispatcher implements SmartLifecycle {
   }
 
   /** The wait after so many attempts; it doubles each time. */
-  private static Duration wait(int tries, Patience patience) {
+  private static Duration wait(int tries, RetryPolicy policy) {
     int doublings = Math.min(Math.max(0, tries - 1), MOST_DOUBLINGS);
-    return patience.firstWait().multipliedBy(1L << doublings);
+    return policy.firstWait().multipliedBy(1L << doublings);
   }
 
   @Override

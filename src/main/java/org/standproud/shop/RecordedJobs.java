@@ -32,7 +32,7 @@ final class RecordedJobs implements PastJobs {
 
   @Override
   public Stream<PastJob> open() {
-    return records.inShort().limit(most).map(RecordedJobs::job);
+    return records.digests().limit(most).map(RecordedJobs::job);
   }
 
   private static PastJob job(DigestRecord record) {

@@ -19,7 +19,7 @@ final class BoundaryTrace {
 
   private final Setup setup;
   private final EnvelopeAxis across;
-  private final Stands stands;
+  private final Objections objections;
   private final Trials trials;
   private final double[] columns;
   private final double[] depthsM;
@@ -27,7 +27,7 @@ final class BoundaryTrace {
   private boolean steady = true;
 
   /** Which findings count against a cut. */
-  interface Stands {
+  interface Objections {
     List<String> against(Judged judged);
   }
 
@@ -43,13 +43,13 @@ final class BoundaryTrace {
   BoundaryTrace(
       Setup setup,
       EnvelopeAxis across,
-      Stands stands,
+      Objections objections,
       Trials trials,
       double[] columns,
       double[] depthsM) {
     this.setup = setup;
     this.across = across;
-    this.stands = stands;
+    this.objections = objections;
     this.trials = trials;
     this.columns = columns;
     this.depthsM = depthsM;
@@ -131,6 +131,6 @@ final class BoundaryTrace {
   }
 
   private List<String> against(double at, int level) {
-    return stands.against(trials.of(across.with(setup, at, depthsM[level])));
+    return objections.against(trials.of(across.with(setup, at, depthsM[level])));
   }
 }

@@ -101,13 +101,14 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
       Setup setup,
       EnvelopeAxis across,
       String holds,
-      BoundaryTrace.Stands stands,
+      BoundaryTrace.Objections objections,
       Trials trials,
       int fineness) {
     int before = trials.count();
     double[] depthsM = depthsM(setup, fineness);
     BoundaryTrace trace =
-        new BoundaryTrace(setup, across, stands, trials, across.columns(setup, fineness), depthsM);
+        new BoundaryTrace(
+            setup, across, objections, trials, across.columns(setup, fineness), depthsM);
     List<Column> columns =
         trace.edges().stream().map(edge -> column(edge, across, depthsM, setup)).toList();
     Set<String> always = always(trace.edges());
@@ -120,7 +121,7 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
         columns,
         shown(across.kind(), across.of(setup), setup),
         shown(QuantityKind.LENGTH, setup.cut().axialDepthM(), setup),
-        stands.against(trials.of(setup)).isEmpty(),
+        objections.against(trials.of(setup)).isEmpty(),
         List.copyOf(always),
         titles(columns, trials.ruleBase()),
         trace.steady(),

@@ -49,7 +49,8 @@ class AcceptancesController {
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Acceptances.Asked.class))))
+              content =
+                  @Content(schema = @Schema(implementation = Acceptances.AcceptanceRequest.class))))
   @ApiResponse(
       responseCode = "201",
       description = "The acceptance is on disk.",
@@ -58,7 +59,7 @@ class AcceptancesController {
   ResponseEntity<ShownAcceptance> accept(
       @PathVariable UUID id, HttpServletRequest request, Principal caller)
       throws IOException, InterruptedException {
-    Acceptances.Asked asked = bodies.read(request, Acceptances.Asked.class);
+    Acceptances.AcceptanceRequest asked = bodies.read(request, Acceptances.AcceptanceRequest.class);
     ShownAcceptance given = acceptances.accept(id, asked, caller);
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances")).body(given);
   }
@@ -79,7 +80,8 @@ class AcceptancesController {
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Acceptances.TakenBack.class))))
+              content =
+                  @Content(schema = @Schema(implementation = Acceptances.WithdrawalRequest.class))))
   @ApiResponse(responseCode = "201", description = "The acceptance is withdrawn.")
   @PostMapping(path = "/{acceptance}/withdrawal", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Void> withdraw(
@@ -88,7 +90,7 @@ class AcceptancesController {
       HttpServletRequest request,
       Principal caller)
       throws IOException, InterruptedException {
-    Acceptances.TakenBack asked = bodies.read(request, Acceptances.TakenBack.class);
+    Acceptances.WithdrawalRequest asked = bodies.read(request, Acceptances.WithdrawalRequest.class);
     acceptances.withdraw(id, acceptance, asked, caller);
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances")).build();
   }

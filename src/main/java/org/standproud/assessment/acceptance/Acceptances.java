@@ -38,16 +38,16 @@ public class Acceptances {
   }
 
   /**
-   * A request to accept a finding.
+   * A finding that someone signs off.
    *
    * @param card id of the card whose finding is accepted
    * @param reason the reason
    * @param by the person who signs it off
-   * @param expires expiry, at most a year ahead
-   * @param forJobOrder whether it covers later assessments of the same job order too
+   * @param expires expiry; at most 366 days ahead
+   * @param forJobOrder whether it also covers later assessments of the same job order
    */
   @Schema(name = "AcceptanceRequest")
-  public record Asked(
+  public record AcceptanceRequest(
       String card, String reason, Signature by, Instant expires, boolean forJobOrder) {}
 
   /**
@@ -57,7 +57,7 @@ public class Acceptances {
    * @param by the person who withdraws it
    */
   @Schema(name = "WithdrawalRequest")
-  public record TakenBack(String reason, Signature by) {}
+  public record WithdrawalRequest(String reason, Signature by) {}
 
   /**
    * A finding with its acceptances.
@@ -65,10 +65,10 @@ public class Acceptances {
    * @param card the card
    * @param kind its kind, as answered
    * @param severity its severity, as answered
-   * @param acceptances its acceptances: in force, stale or withdrawn
+   * @param acceptances its acceptances: in force, stale or withdrawn; may be empty
    */
   @Schema(name = "DecidedFinding")
-  public record Decided(
+  public record DecidedFinding(
       String card, String kind, String severity, List<ShownAcceptance> acceptances) {}
 
   /**
@@ -78,7 +78,7 @@ public class Acceptances {
    * @param verdict its verdict, which acceptances never change
    * @param findings every finding, accepted or not
    */
-  public record Decisions(UUID assessment, String verdict, List<Decided> findings) {}
+  public record Decisions(UUID assessment, String verdict, List<DecidedFinding> findings) {}
 
   /**
    * Records that a person accepts a finding and runs anyway.
@@ -89,7 +89,7 @@ public class Acceptances {
    * @throws NotFoundException if there is no such assessment
    * @throws BadParameterException if it cannot be accepted
    */
-  public ShownAcceptance accept(UUID id, Asked asked, Principal caller)
+  public ShownAcceptance accept(UUID id, AcceptanceRequest asked, Principal caller)
       throws InterruptedException {
     AuditRecord record = standing(id);
     refuseMasked(record, asked);
@@ -123,7 +123,7 @@ public class Acceptances {
         record.findings().stream()
             .map(
                 f ->
-                    new Decided(
+                    new DecidedFinding(
                         f.cardId(), f.kind(), f.severity(), shown(all, f.cardId(), record, now)))
             .toList());
   }
@@ -138,7 +138,7 @@ public class Acceptances {
    * @throws NotFoundException if the assessment has no such acceptance
    * @throws BadParameterException if it cannot be withdrawn
    */
-  public void withdraw(UUID id, UUID acceptance, TakenBack asked, Principal caller)
+  public void withdraw(UUID id, UUID acceptance, WithdrawalRequest asked, Principal caller)
       throws InterruptedException {
     if (book.find(acceptance).filter(a -> a.assessment().equals(id)).isEmpty()) {
       throw new NotFoundException("The assessment has no acceptance with this id.");
@@ -147,7 +147,7 @@ public class Acceptances {
   }
 
   /** A masked job order is no job order. */
-  private static void refuseMasked(AuditRecord record, Asked asked) {
+  private static void refuseMasked(AuditRecord record, AcceptanceRequest asked) {
     if (asked.forJobOrder() && Mask.WITHHELD.equals(record.asked().jobOrder())) {
       throw new BadParameterException(
           "forJobOrder", "the job order of this assessment is withheld");
@@ -166,7 +166,11 @@ public class Acceptances {
   }
 
   private static Acceptance acceptance(
-      Asked asked, Person by, AuditRecord record, RecordedFinding finding, CanonicalJson line) {
+      AcceptanceRequest asked,
+      Person by,
+      AuditRecord record,
+      RecordedFinding finding,
+      CanonicalJson line) {
     try {
       return new Acceptance(
           AuditRecord.newId(),
@@ -185,7 +189,7 @@ public class Acceptances {
     }
   }
 
-  private static Withdrawal withdrawal(TakenBack asked, Person by, UUID acceptance) {
+  private static Withdrawal withdrawal(WithdrawalRequest asked, Person by, UUID acceptance) {
     try {
       return new Withdrawal(AuditRecord.newId(), CLOCK.instant(), acceptance, by, asked.reason());
     } catch (IllegalArgumentException e) {

@@ -20,9 +20,9 @@ import org.standproud.audit.canonical.CanonicalJson;
  * @param reason the reason
  * @param given time of the acceptance
  * @param expires expiry
- * @param forJobOrder whether it covers later assessments of the same job order too
- * @param state whether it still covers the finding
- * @param because why it is stale or who withdrew it; empty while it is in force
+ * @param forJobOrder whether it also covers later assessments of the same job order
+ * @param state in force, stale (expired, or the card's finding has changed) or withdrawn
+ * @param because why it is stale, or who withdrew it and why; empty while it is in force
  */
 public record ShownAcceptance(
     UUID id,

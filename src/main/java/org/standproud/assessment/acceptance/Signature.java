@@ -6,7 +6,7 @@ import org.standproud.audit.Person;
 import org.standproud.refusal.BadParameterException;
 
 /**
- * The person who signs off a decision, as given in the request.
+ * A person who signs off a decision.
  *
  * @param name name, as the shop knows it
  * @param role the role that entitles the person to decide, such as foreman

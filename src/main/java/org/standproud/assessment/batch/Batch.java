@@ -85,11 +85,11 @@ public final class Batch implements AutoCloseable {
   private LineResult answer(Entry entry, String caller) {
     Map<String, String> columns = Map.of();
     try {
-      Entry.Wanted wanted = entry.reading().read();
-      columns = wanted.columns();
-      IdempotencyKey key = wanted.key() == null ? null : new IdempotencyKey(caller, wanted.key());
+      Entry.Parsed parsed = entry.reading().read();
+      columns = parsed.columns();
+      IdempotencyKey key = parsed.key() == null ? null : new IdempotencyKey(caller, parsed.key());
       return LineResult.judged(
-          entry.line(), assessor.assess(wanted.request(), caller, key).record());
+          entry.line(), assessor.assess(parsed.request(), caller, key).record());
     } catch (SetupRejectedException e) {
       return LineResult.refused(entry.line(), problems.render(e), named(e, columns));
     } catch (InterruptedException e) {

@@ -17,7 +17,7 @@ public record Entry(long line, Reading reading) {
   interface Reading {
 
     /** The parsed line; throws the exception of a single request. */
-    Wanted read();
+    Parsed read();
   }
 
   /**
@@ -27,5 +27,5 @@ public record Entry(long line, Reading reading) {
    * @param key its idempotency key, or null
    * @param columns the column of each field, empty if there are no columns
    */
-  record Wanted(SetupRequest request, @Nullable String key, Map<String, String> columns) {}
+  record Parsed(SetupRequest request, @Nullable String key, Map<String, String> columns) {}
 }

@@ -8,10 +8,11 @@ import org.standproud.assessment.RefusalRenderer;
 import org.standproud.audit.AuditRecord;
 
 /**
- * The result of a line.
+ * The result for one line or row of a batch.
  *
- * @param line number of the line or row, from 1
- * @param status the status of a single request: 201, or that of the problem
+ * @param line number of its line or row, from 1; blank lines count, a heading does not
+ * @param status the HTTP status that a single request would get; 201 if it was judged, otherwise
+ *     that of the problem
  * @param id id of the assessment; print it on the traveler
  * @param jobOrder job order of the set-up, if it names one
  * @param verdict the verdict in words
@@ -19,7 +20,7 @@ import org.standproud.audit.AuditRecord;
  * @param ruleBase revision of the rule base that judged it
  * @param self link to the whole answer
  * @param problem why it was not judged
- * @param columns for a row of a table, the column of each field in the problem
+ * @param columns for a row of a table, the heading of the column behind each pointer in the problem
  */
 public record LineResult(
     long line,

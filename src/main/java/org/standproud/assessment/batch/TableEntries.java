@@ -102,7 +102,7 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
         });
   }
 
-  private Entry.Wanted read(CSVRecord cells) {
+  private Entry.Parsed read(CSVRecord cells) {
     if (!cells.isConsistent()) {
       throw new MalformedRequestException(
           "the row has " + cells.size() + " cells, the heading has another number");
@@ -119,7 +119,7 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
               }
             });
     String key = map.key() == null ? null : cells.get(map.key());
-    return new Entry.Wanted(
+    return new Entry.Parsed(
         new SetupRequest(setup.setup()), key == null || key.isEmpty() ? null : key, columns);
   }
 }

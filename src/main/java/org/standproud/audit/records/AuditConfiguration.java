@@ -39,15 +39,15 @@ class AuditConfiguration {
       DataSource dataSource,
       ChainKeys seal,
       AuditProperties properties,
-      ObjectProvider<AppendListener> following,
-      ObjectProvider<EvidenceDigest> inShort) {
+      ObjectProvider<AppendListener> listener,
+      ObjectProvider<EvidenceDigest> digest) {
     return new Records(
         dataSource,
         seal,
         new CheckpointFile(properties.checkpoints()),
         Clock.systemUTC(),
-        following.getIfAvailable(() -> AppendListener.NOTHING),
-        inShort.getIfAvailable(() -> EvidenceDigest.NOTHING));
+        listener.getIfAvailable(() -> AppendListener.NOTHING),
+        digest.getIfAvailable(() -> EvidenceDigest.NOTHING));
   }
 
   @Bean

@@ -22,7 +22,7 @@ final class DigestReader {
 
   private final RecordTables tables;
   private final TransactionTemplate transaction;
-  private final EvidenceDigest inShort;
+  private final EvidenceDigest digest;
 
   /**
    * A row.
@@ -36,8 +36,8 @@ final class DigestReader {
   record Row(long sequence, UUID id, @Nullable String jobOrder, String verdict, byte[] numbers) {
 
     /** The row of an answer, null if it has no digest or needs none. */
-    static @Nullable Row of(long sequence, AuditRecord answer, EvidenceDigest inShort) {
-      byte[] numbers = inShort.of(answer);
+    static @Nullable Row of(long sequence, AuditRecord answer, EvidenceDigest digest) {
+      byte[] numbers = digest.of(answer);
       return numbers == null
           ? null
           : new Row(
@@ -45,18 +45,18 @@ final class DigestReader {
     }
 
     /** Whether it agrees with the answer. */
-    boolean agrees(AuditRecord answer, EvidenceDigest inShort) {
+    boolean agrees(AuditRecord answer, EvidenceDigest digest) {
       return id.equals(answer.id())
           && Objects.equals(jobOrder, answer.asked().jobOrder())
           && verdict.equals(answer.judged().verdict())
-          && inShort.agree(numbers, answer);
+          && digest.agree(numbers, answer);
     }
   }
 
-  DigestReader(RecordTables tables, TransactionTemplate transaction, EvidenceDigest inShort) {
+  DigestReader(RecordTables tables, TransactionTemplate transaction, EvidenceDigest digest) {
     this.tables = tables;
     this.transaction = transaction;
-    this.inShort = inShort;
+    this.digest = digest;
   }
 
   Stream<DigestRecord> stream() {
@@ -82,7 +82,7 @@ final class DigestReader {
   }
 
   private Optional<Row> whole(long place, @Nullable Row kept) {
-    return kept != null && inShort.reads(kept.numbers())
+    return kept != null && digest.reads(kept.numbers())
         ? Optional.of(kept)
         : transaction.execute(status -> made(place));
   }
@@ -90,7 +90,7 @@ final class DigestReader {
   private Optional<Row> made(long place) {
     // Locked, so that the text is not removed while its digest is stored.
     RecordTables.Row whole = tables.lock(place);
-    Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
+    Row made = Row.of(place, AuditRecord.from(whole.link().text()), digest);
     if (made != null) {
       tables.replaceShort(made);
     }

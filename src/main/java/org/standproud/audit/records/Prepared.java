@@ -19,7 +19,7 @@ import org.standproud.audit.chain.Link;
  * @param findings its rows of findings
  * @param numbers its digest
  * @param taken the records whose texts are removed in the same transaction
- * @param alongside further writes in the same transaction
+ * @param extra further writes in the same transaction
  */
 record Prepared(
     ChainRecord record,
@@ -29,7 +29,7 @@ record Prepared(
     List<RecordedFinding> findings,
     byte @Nullable [] numbers,
     List<Masked> taken,
-    TransactionalWrite alongside) {
+    TransactionalWrite extra) {
 
   /** The finding row of an acceptance, so that it can be found and counted by card. */
   static final String ACCEPTED = "accepted";
@@ -50,13 +50,13 @@ record Prepared(
   }
 
   /** An answer whose digest is in memory. */
-  static Prepared of(AuditRecord record, byte @Nullable [] numbers, TransactionalWrite alongside) {
-    return of(record, record.body(), numbers, List.of(), alongside);
+  static Prepared of(AuditRecord record, byte @Nullable [] numbers, TransactionalWrite extra) {
+    return of(record, record.body(), numbers, List.of(), extra);
   }
 
-  static Prepared of(ChainRecord record, EvidenceDigest inShort, TransactionalWrite alongside) {
-    byte[] numbers = record instanceof AuditRecord answer ? inShort.of(answer) : null;
-    return of(record, record.body(), numbers, List.of(), alongside);
+  static Prepared of(ChainRecord record, EvidenceDigest digest, TransactionalWrite extra) {
+    byte[] numbers = record instanceof AuditRecord answer ? digest.of(answer) : null;
+    return of(record, record.body(), numbers, List.of(), extra);
   }
 
   static Prepared taking(ChainRecord order, List<Masked> taken) {
@@ -68,7 +68,7 @@ record Prepared(
       CanonicalJson body,
       byte @Nullable [] numbers,
       List<Masked> taken,
-      TransactionalWrite alongside) {
+      TransactionalWrite extra) {
     body.sha256(); // Kept with the text, so that the writer finds it.
     return new Prepared(
         record,
@@ -78,7 +78,7 @@ record Prepared(
         findings(record),
         numbers,
         taken,
-        alongside);
+        extra);
   }
 
   static List<RecordedFinding> findings(ChainRecord record) {

@@ -112,17 +112,17 @@ public final class RecordTables {
   void insert(List<Link> links, List<Prepared> records, ChainKey key) {
     List<Object[]> rows = new ArrayList<>();
     List<Object[]> findings = new ArrayList<>();
-    List<@Nullable Object[]> inShort = new ArrayList<>();
+    List<@Nullable Object[]> digests = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
       rows.add(row(links.get(i), records.get(i), key));
-      List<RecordedFinding> said = records.get(i).findings();
-      for (int place = 0; place < said.size(); place++) {
-        findings.add(row(links.get(i).sequence(), place, said.get(place)));
+      List<RecordedFinding> recorded = records.get(i).findings();
+      for (int place = 0; place < recorded.size(); place++) {
+        findings.add(row(links.get(i).sequence(), place, recorded.get(place)));
       }
       byte[] numbers = records.get(i).numbers();
       if (numbers != null) {
         Columns c = records.get(i).columns();
-        inShort.add(
+        digests.add(
             new @Nullable Object[] {
               links.get(i).sequence(), c.id(), c.jobOrder(), c.verdict(), numbers
             });
@@ -130,7 +130,7 @@ public final class RecordTables {
     }
     jdbc.batchUpdate(INSERT_RECORD, rows);
     jdbc.batchUpdate(INSERT_FINDING, findings);
-    jdbc.batchUpdate(INSERT_SHORT, inShort);
+    jdbc.batchUpdate(INSERT_SHORT, digests);
   }
 
   void mask(Prepared.Masked masked, ChainKey key) {

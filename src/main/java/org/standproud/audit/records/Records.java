@@ -42,8 +42,8 @@ public final class Records implements AutoCloseable {
   private final RecordTables tables;
   private final TransactionTemplate transaction;
   private final ChainKeys seal;
-  private final AppendListener following;
-  private final EvidenceDigest inShort;
+  private final AppendListener listener;
+  private final EvidenceDigest digest;
   private final DigestReader shorts;
   private final RuleBaseArchive ruleBases;
   private final RecordSearch search;
@@ -72,8 +72,8 @@ public final class Records implements AutoCloseable {
    * @param seal keys that seal records and sign checkpoints
    * @param outside file of checkpoints
    * @param clock clock for checkpoints
-   * @param following called for every record and rule base in its transaction
-   * @param inShort computes the digest of every answer
+   * @param listener called for every record and rule base in its transaction
+   * @param digest computes the digest of every answer
    * @throws IllegalStateException if another key sealed the records there, or if the database holds
    *     less than the checkpoints state
    */
@@ -82,9 +82,9 @@ public final class Records implements AutoCloseable {
       ChainKeys seal,
       CheckpointFile outside,
       Clock clock,
-      AppendListener following,
-      EvidenceDigest inShort) {
-    this(dataSource, seal, outside, clock, following, inShort, LARGEST_GROUP);
+      AppendListener listener,
+      EvidenceDigest digest) {
+    this(dataSource, seal, outside, clock, listener, digest, LARGEST_GROUP);
   }
 
   /** Sets another limit on records in one transaction, to measure its effect. */
@@ -93,20 +93,20 @@ public final class Records implements AutoCloseable {
       ChainKeys seal,
       CheckpointFile outside,
       Clock clock,
-      AppendListener following,
-      EvidenceDigest inShort,
+      AppendListener listener,
+      EvidenceDigest digest,
       int largestGroup) {
     PackedText.load();
-    this.inShort = inShort;
+    this.digest = digest;
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.seal = seal;
-    this.following = following;
-    this.ruleBases = new RuleBaseArchive(dataSource, following);
+    this.listener = listener;
+    this.ruleBases = new RuleBaseArchive(dataSource, listener);
     claimChain();
     this.search = new RecordSearch(dataSource, seal.key());
-    this.shorts = new DigestReader(tables, transaction, inShort);
-    this.audit = new StoredChain(tables, seal, ruleBases, inShort, outside, clock);
+    this.shorts = new DigestReader(tables, transaction, digest);
+    this.audit = new StoredChain(tables, seal, ruleBases, digest, outside, clock);
     computeDigest();
     this.checkpoints = new Checkpoints(tables::head, seal, outside, clock);
     this.writer = new GroupCommit<>(this::commit, MOST_WAITING, largestGroup, PATIENCE);
@@ -134,19 +134,18 @@ public final class Records implements AutoCloseable {
    * neither.
    *
    * @param record the record
-   * @param alongside the other write, in the same transaction
+   * @param extra the other write, in the same transaction
    * @return its position, once both are on disk
    * @throws StoreBusy if too many records wait
    * @throws RecordNotStored if they could not be stored
    * @throws InterruptedException if interrupted; both may be stored nevertheless
    */
-  public Stored append(ChainRecord record, TransactionalWrite alongside)
-      throws InterruptedException {
+  public Stored append(ChainRecord record, TransactionalWrite extra) throws InterruptedException {
     if (record instanceof Withholding) {
       throw new IllegalArgumentException(
           "texts are withheld by Retention, together with its record");
     }
-    return writer.append(Prepared.of(record, inShort, alongside));
+    return writer.append(Prepared.of(record, digest, extra));
   }
 
   /**
@@ -170,16 +169,16 @@ public final class Records implements AutoCloseable {
    * @param record the record
    * @param numbers exactly the bytes that the {@link EvidenceDigest} of this store computes from
    *     the record
-   * @param alongside the other write, in the same transaction
+   * @param extra the other write, in the same transaction
    * @return its position, once all are on disk
    * @throws StoreBusy if too many records wait
    * @throws RecordNotStored if they could not be stored
    * @throws InterruptedException if interrupted; they may be stored nevertheless
    */
-  public Stored append(AuditRecord record, byte[] numbers, TransactionalWrite alongside)
+  public Stored append(AuditRecord record, byte[] numbers, TransactionalWrite extra)
       throws InterruptedException {
-    boolean wanted = inShort != EvidenceDigest.NOTHING;
-    return writer.append(Prepared.of(record, wanted ? numbers : null, alongside));
+    boolean wanted = digest != EvidenceDigest.NOTHING;
+    return writer.append(Prepared.of(record, wanted ? numbers : null, extra));
   }
 
   /** Stores a record of removal in the chain and removes the texts, in one transaction. */
@@ -268,7 +267,7 @@ public final class Records implements AutoCloseable {
    * Every answer with a digest, as its digest, newest first, as a lazy stream that reads a page at
    * a time.
    */
-  public Stream<DigestRecord> inShort() {
+  public Stream<DigestRecord> digests() {
     return shorts.stream();
   }
 
@@ -434,8 +433,8 @@ public final class Records implements AutoCloseable {
     }
     tables.insert(links, group, seal.key());
     group.forEach(record -> record.taken().forEach(taken -> tables.mask(taken, seal.key())));
-    group.forEach(record -> record.alongside().write());
-    following.records(group.stream().map(Prepared::record).toList());
+    group.forEach(record -> record.extra().write());
+    listener.records(group.stream().map(Prepared::record).toList());
     tables.moveHead(links.get(links.size() - 1), digest);
     return links;
   }

@@ -22,12 +22,12 @@ public final class RuleBaseArchive {
 
   private final JdbcClient client;
   private final TransactionTemplate transaction;
-  private final AppendListener following;
+  private final AppendListener listener;
 
-  public RuleBaseArchive(DataSource dataSource, AppendListener following) {
+  public RuleBaseArchive(DataSource dataSource, AppendListener listener) {
     this.client = JdbcClient.create(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
-    this.following = following;
+    this.listener = listener;
   }
 
   /**
@@ -43,7 +43,7 @@ public final class RuleBaseArchive {
       transaction.executeWithoutResult(
           status -> {
             insert(ruleBase);
-            following.ruleBase(ruleBase);
+            listener.ruleBase(ruleBase);
           });
     } catch (DuplicateKeyException another) {
       if (find(ruleBase.revision().id())

@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
  * How often a card was used in a period.
  *
  * @param cardId the card
- * @param inService whether it is in the given rule base
+ * @param inService whether it is in the rule base in service
  * @param fails findings that fail
  * @param opens findings that could not be judged
- * @param accepted findings that were accepted
- * @param last time of its last finding, null if none in the period
+ * @param accepted findings that were signed off
+ * @param last time of its last finding; absent if none in the period
  */
 public record RuleUse(
     String cardId,

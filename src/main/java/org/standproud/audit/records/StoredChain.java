@@ -34,7 +34,7 @@ final class StoredChain {
   private final RecordTables tables;
   private final ChainKeys seal;
   private final RuleBaseArchive ruleBases;
-  private final EvidenceDigest inShort;
+  private final EvidenceDigest digest;
   private final CheckpointFile outside;
   private final Clock clock;
   private final List<ChainedLog> logs = new CopyOnWriteArrayList<>();
@@ -43,13 +43,13 @@ final class StoredChain {
       RecordTables tables,
       ChainKeys seal,
       RuleBaseArchive ruleBases,
-      EvidenceDigest inShort,
+      EvidenceDigest digest,
       CheckpointFile outside,
       Clock clock) {
     this.tables = tables;
     this.seal = seal;
     this.ruleBases = ruleBases;
-    this.inShort = inShort;
+    this.digest = digest;
     this.outside = outside;
     this.clock = clock;
   }
@@ -147,7 +147,7 @@ final class StoredChain {
       return Columns.of(record).equals(row.columns())
           && Prepared.findings(record).equals(findings)
           && (beside == null
-              || record instanceof AuditRecord answer && beside.agrees(answer, inShort));
+              || record instanceof AuditRecord answer && beside.agrees(answer, digest));
     } catch (NotCanonical e) {
       return false;
     }

@@ -3,15 +3,15 @@ package org.standproud.rules.card;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An error in a card, its position, and a correction.
+ * An error in a card.
  *
  * @param file the file
- * @param line line, from 1
- * @param column column, from 1
+ * @param line the line, from 1
+ * @param column the column, from 1
  * @param fragment the wrong text
- * @param message why it is refused
- * @param nearest the known name probably meant, or null
- * @param example an example that works, or null
+ * @param message what is wrong with it
+ * @param nearest the known name or unit probably meant
+ * @param example an example that works
  */
 public record CardError(
     String file,

@@ -64,19 +64,19 @@ final class TracingEvaluation extends Evaluation {
     CompiledCard compiled = cards.get(card);
     List<PreparedCondition> prepared = compiled.prepared();
     int scope = compiled.scope().size();
-    ConditionTrace[] said = new ConditionTrace[prepared.size()];
-    traces[card] = said;
+    ConditionTrace[] written = new ConditionTrace[prepared.size()];
+    traces[card] = written;
     ConditionWriter writer = writer(compiled.level(levels));
-    DrawTruth truth = judge(writer, prepared, said, 0, scope, DrawTruth.TRUE);
+    DrawTruth truth = judge(writer, prepared, written, 0, scope, DrawTruth.TRUE);
     applies[card] = truth;
-    return truth.isFalse() ? truth : judge(writer, prepared, said, scope, said.length, truth);
+    return truth.isFalse() ? truth : judge(writer, prepared, written, scope, written.length, truth);
   }
 
   /** Evaluates conditions on facts alone. */
   private static DrawTruth judge(
       ConditionWriter writer,
       List<PreparedCondition> prepared,
-      @Nullable ConditionTrace[] said,
+      @Nullable ConditionTrace[] written,
       int from,
       int to,
       DrawTruth before) {
@@ -85,7 +85,7 @@ final class TracingEvaluation extends Evaluation {
       PreparedCondition condition = prepared.get(i);
       if (!condition.judges()) {
         ConditionTrace trace = writer.trace(condition);
-        said[i] = trace;
+        written[i] = trace;
         truth = truth.and(trace.draws());
       }
     }
@@ -101,13 +101,13 @@ final class TracingEvaluation extends Evaluation {
   /** Evaluates the rest, or all conditions on judgements again, and combines everything. */
   private DrawTruth complete(int card, ConditionWriter writer, boolean again) {
     List<PreparedCondition> prepared = cards.get(card).prepared();
-    @Nullable ConditionTrace[] said = traces[card];
+    @Nullable ConditionTrace[] written = traces[card];
     DrawTruth truth = DrawTruth.TRUE;
-    for (int i = 0; i < said.length; i++) {
-      ConditionTrace trace = said[i];
+    for (int i = 0; i < written.length; i++) {
+      ConditionTrace trace = written[i];
       if (trace == null || (again && prepared.get(i).judges())) {
         trace = writer.trace(prepared.get(i));
-        said[i] = trace;
+        written[i] = trace;
       }
       truth = truth.and(trace.draws());
     }
@@ -135,7 +135,7 @@ final class TracingEvaluation extends Evaluation {
     if ((compiled.card().flags() && !truth.isFalse()) != flagged(card)) {
       throw new IllegalStateException("the engine and the condition disagree on " + compiled.id());
     }
-    ConditionTrace[] said = traces[card];
+    ConditionTrace[] written = traces[card];
     int scope = compiled.scope().size();
     return new CardTrace(
         compiled.card(),
@@ -144,11 +144,11 @@ final class TracingEvaluation extends Evaluation {
         weighing.severity(card),
         level,
         weighing.changed(card),
-        list(said, 0, scope),
-        elsewhere ? unasked(compiled, writer) : list(said, scope, said.length),
+        list(written, 0, scope),
+        elsewhere ? unasked(compiled, writer) : list(written, scope, written.length),
         truth.truth() == Truth.UNKNOWN || elsewhere
             ? null
-            : writer.margins().ofAll(compiled.all(), Arrays.asList(said)),
+            : writer.margins().ofAll(compiled.all(), Arrays.asList(written)),
         placeholders(compiled),
         null);
   }

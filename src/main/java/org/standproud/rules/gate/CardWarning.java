@@ -7,12 +7,11 @@ import org.standproud.rules.engine.CompiledCard;
 import org.standproud.setup.Worded;
 
 /**
- * Something unusual in a card that is no error: it can go into service, but its author should look
- * again.
+ * Something unusual in a card that is allowed.
  *
- * @param kind the kind of warning
+ * @param kind never holds, never acts, same conditions, shadowed or judgement unread
  * @param card id of the card
- * @param place position and message, like an error
+ * @param place the place, and what is unusual
  */
 public record CardWarning(Kind kind, String card, CardError place) {
 

@@ -7,15 +7,16 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What would change for past jobs.
+ * What would change for past jobs. Their recorded evidence is judged again; it is not computed
+ * again.
  *
  * @param revision the revision used
  * @param jobs number of jobs judged
  * @param complete false if the work was cancelled before the last job
- * @param verdicts number of jobs by change of verdict, such as "run -> do not run"
- * @param changed the first jobs whose verdict changes, at most {@link #MOST_NAMED}, by record
+ * @param verdicts number of jobs by change of verdict, such as "run -&gt; do not run"
+ * @param changed the first jobs whose verdict changes, at most 1000
  * @param byCard the changes by card, for cards with a change
- * @param unreadable records whose evidence does not fit the vocabulary, at most {@link #MOST_NAMED}
+ * @param unreadable records whose evidence this program cannot read, at most 1000
  */
 public record ImpactReport(
     String revision,
@@ -58,10 +59,10 @@ public record ImpactReport(
   /**
    * A job that would get another verdict.
    *
-   * @param record id of its record
-   * @param jobOrder the job order, or null
-   * @param from the old verdict
-   * @param to the new verdict
+   * @param record id of its assessment
+   * @param jobOrder its ISA-95 job order
+   * @param from the verdict it got
+   * @param to the verdict it would get
    */
   public record VerdictChange(String record, @Nullable String jobOrder, String from, String to) {}
 
@@ -72,7 +73,7 @@ public record ImpactReport(
    * @param vanishes number of jobs in which its finding disappears
    * @param changes number of jobs in which its finding has another severity, or changes between
    *     open and fail
-   * @param records the first of these jobs by record, at most {@link #MOST_NAMED_A_CARD}
+   * @param records the first of these assessments, at most 20
    */
   public record CardImpact(long appears, long vanishes, long changes, List<String> records) {
     /** Copies the list. */

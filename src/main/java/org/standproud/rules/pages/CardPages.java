@@ -64,7 +64,7 @@ public final class CardPages {
             + (card.revised().isEmpty() ? "." : ", revised " + card.revised() + "."));
     conditions(compiled, lines);
     level(compiled, lines);
-    said(card, lines);
+    findings(card, lines);
     lines.add("");
     lines.add("## Why");
     lines.add("");
@@ -149,7 +149,7 @@ public final class CardPages {
         .collect(Collectors.joining());
   }
 
-  private static void said(Card card, List<String> lines) {
+  private static void findings(Card card, List<String> lines) {
     if (!card.message().text().isEmpty()) {
       lines.add("");
       lines.add("## Says");

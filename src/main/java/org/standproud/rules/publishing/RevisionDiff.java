@@ -11,12 +11,11 @@ import org.standproud.rules.card.Example;
 import org.standproud.rules.card.Written;
 
 /**
- * The differences between the cards of two revisions, card by card; layout and comments are
- * ignored.
+ * The differences between two revisions; layout and comments are ignored.
  *
- * @param added ids of the cards only the later one has
- * @param removed ids of the cards only the earlier one has
- * @param changed the changed parts of each card in both
+ * @param added ids of the cards only in the later one
+ * @param removed ids of the cards only in the earlier one
+ * @param changed the changed parts of each card in both, by id
  */
 public record RevisionDiff(
     List<String> added, List<String> removed, Map<String, List<PartChange>> changed) {
@@ -31,9 +30,9 @@ public record RevisionDiff(
   /**
    * A part of a card that changed.
    *
-   * @param field its key in the card; the name of the limit for a limit
-   * @param before the text before, empty if it did not exist
-   * @param after the text now, empty if it was removed
+   * @param field the part
+   * @param before the text before; empty if it did not exist
+   * @param after the text now; empty if it was removed
    */
   public record PartChange(String field, String before, String after) {}
 

@@ -59,8 +59,8 @@ public record AcceptanceForm(
   }
 
   /** The request for the service; only if there are no errors. */
-  Acceptances.Asked asked() {
-    return new Acceptances.Asked(
+  Acceptances.AcceptanceRequest asked() {
+    return new Acceptances.AcceptanceRequest(
         card, reason, new Signature(name, role), end().orElseThrow(), forJobOrder);
   }
 

@@ -100,7 +100,7 @@ class OneRecordPages {
       acceptances.withdraw(
           id,
           acceptance,
-          new Acceptances.TakenBack(reason, new Signature(name.strip(), role.strip())),
+          new Acceptances.WithdrawalRequest(reason, new Signature(name.strip(), role.strip())),
           caller);
       return seeOther(id, card);
     } catch (BadParameterException | IllegalArgumentException e) {

@@ -27,15 +27,15 @@ public record SearchForm(
   /** Reads the submitted form. */
   static SearchForm of(Map<String, String> sent) {
     return new SearchForm(
-        said(sent, "jobOrder"),
-        said(sent, "card"),
-        said(sent, "severity"),
-        said(sent, "verdict"),
-        said(sent, "from"),
-        said(sent, "until"));
+        field(sent, "jobOrder"),
+        field(sent, "card"),
+        field(sent, "severity"),
+        field(sent, "verdict"),
+        field(sent, "from"),
+        field(sent, "until"));
   }
 
-  private static String said(Map<String, String> sent, String name) {
+  private static String field(Map<String, String> sent, String name) {
     return sent.getOrDefault(name, "").strip();
   }
 

@@ -33,16 +33,16 @@ public record CardDraft(
    */
   static CardDraft of(Map<String, String> sent, Principal caller) {
     return new CardDraft(
-        said(sent, "file"),
+        field(sent, "file"),
         sent.getOrDefault("text", "").replace("\r\n", "\n"),
-        said(sent, "onto"),
-        Author.of(caller, said(sent, "author")),
-        said(sent, "note"),
-        said(sent, "on"),
-        said(sent, "record"));
+        field(sent, "onto"),
+        Author.of(caller, field(sent, "author")),
+        field(sent, "note"),
+        field(sent, "on"),
+        field(sent, "record"));
   }
 
-  private static String said(Map<String, String> sent, String name) {
+  private static String field(Map<String, String> sent, String name) {
     return sent.getOrDefault(name, "").strip();
   }
 

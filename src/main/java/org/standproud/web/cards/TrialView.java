@@ -45,13 +45,13 @@ public record TrialView(
   static TrialView of(String on, CardTrials.TrialAnswer answer, UnitSystem units) {
     return new TrialView(
         on,
-        said(answer.draft()),
-        said(answer.inService()),
+        words(answer.draft()),
+        words(answer.inService()),
         answer.cards().stream().map(card -> CardLine.of(card, units)).toList(),
         moves(findings(answer.inService()), findings(answer.draft())));
   }
 
-  private static @Nullable String said(CardTrials.@Nullable Side side) {
+  private static @Nullable String words(CardTrials.@Nullable Side side) {
     return side == null ? null : side.verdict() + ", " + side.score() + " of 100";
   }
 

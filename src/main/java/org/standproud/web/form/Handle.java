@@ -49,31 +49,31 @@ public record Handle(
     boolean inch = units == UnitSystem.INCH;
     String coarse = inch ? "0.05" : "1";
     String fine = inch ? "0.005" : "0.1";
-    Making making = new Making(values, QuantityKind.LENGTH.unit(units));
+    FormValues form = new FormValues(values, QuantityKind.LENGTH.unit(units));
     List<Handle> handles = new ArrayList<>();
-    handles.add(across(making, coarse, fine));
-    handles.add(making.of("/cut/axialDepth", "axialDepth", 0, "depth", true, fine));
-    handles.add(making.of("/hold/gripDepth", "gripDepth", 0, "stock", true, coarse));
+    handles.add(across(form, coarse, fine));
+    handles.add(form.of("/cut/axialDepth", "axialDepth", 0, "depth", true, fine));
+    handles.add(form.of("/hold/gripDepth", "gripDepth", 0, "stock", true, coarse));
     for (int i = 0; i < FormReading.items("/hold/packing", values); i++) {
       String path = PACKING + i + "/depth";
-      handles.add(making.of(path, "packing", i + 1, "packing", true, coarse));
+      handles.add(form.of(path, "packing", i + 1, "packing", true, coarse));
     }
     handles.removeIf(handle -> handle.value.isEmpty());
     return List.copyOf(handles);
   }
 
   /** A broad side may give the overlap of the cutter instead of the position of its axis. */
-  private static Handle across(Making making, String coarse, String fine) {
+  private static Handle across(FormValues form, String coarse, String fine) {
     String depth = "/cut/radialDepth";
-    if (making.isSet(depth)) {
-      String side = making.values.getOrDefault("/cut/side", "");
+    if (form.isSet(depth)) {
+      String side = form.values.getOrDefault("/cut/side", "");
       boolean toward = !side.equals(JawSide.FIXED.words());
-      return making.of(depth, "radialDepth", 0, "cutter", toward, fine);
+      return form.of(depth, "radialDepth", 0, "cutter", toward, fine);
     }
-    return making.of("/cut/offset", "offset", 0, "cutter", true, coarse);
+    return form.of("/cut/offset", "offset", 0, "cutter", true, coarse);
   }
 
-  private record Making(Map<String, String> values, UnitCode unit) {
+  private record FormValues(Map<String, String> values, UnitCode unit) {
 
     boolean isSet(String path) {
       return !values.getOrDefault(path, "").isBlank();
