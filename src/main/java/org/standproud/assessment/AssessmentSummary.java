@@ -7,21 +7,20 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * An answer for a traveler or a dispatcher: verdict and findings in less than 2 kB. It is read from
- * the recorded answer, so that both agree.
+ * An assessment in less than 2 kB, for a traveler or a dispatcher; read from the recorded answer.
  *
  * @param id id of the assessment; print it on the traveler
- * @param verdict run, run with care, do not run, not judged
- * @param summary the verdict in one sentence with the deciding finding
- * @param score 0 to 100
- * @param holds the share of the draws in which the hold holds, 0 to 1; absent if nothing has to
+ * @param verdict what to do: run, run with care, do not run, not judged
+ * @param summary the verdict with the deciding finding, its number, and what to do
+ * @param score 0 to 100. The verdict does not depend on it.
+ * @param holds the share of the draws in which the stock holds, 0 to 1; absent if nothing has to
  *     hold or the formulas do not apply
- * @param letsGo the share in which it lets go, 0 to 1; absent likewise
- * @param findings the first findings, most severe first
+ * @param letsGo the share in which it lets go; absent likewise
+ * @param findings the first three findings, most severe first
  * @param furtherFindings number of further findings
  * @param measureFirst what to measure first; absent if nothing is missing
- * @param caution the first caution of every answer; all of them are in the whole answer
- * @param links where the whole answer and the printed sheet are
+ * @param caution the first caution of every answer; show it. The whole answer has all of them.
+ * @param links links to the whole answer and the printed sheet
  */
 public record AssessmentSummary(
     String id,
@@ -49,8 +48,8 @@ public record AssessmentSummary(
    *
    * @param card id of the card, the reason code
    * @param severity stop, caution or note
-   * @param kind fail or open (SARIF 2.1.0 kinds)
-   * @param share the share of the draws in which it happens, 0 to 1
+   * @param kind fail, or open if it could not be judged
+   * @param share the share of the draws in which it happens, 0 to 1; 0 if not known
    * @param message message for the machinist, in the caller's units
    */
   public record FindingSummary(

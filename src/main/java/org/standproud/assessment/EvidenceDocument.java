@@ -16,7 +16,7 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * All evidence for one set-up, in SI units and unrounded, in the order of the vocabulary.
+ * All evidence, in SI units and unrounded.
  *
  * @param facts every fact
  */
@@ -30,7 +30,7 @@ public record EvidenceDocument(List<FactLine> facts) {
       Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
 
   /**
-   * One fact with its formula and inputs.
+   * A fact with its formula and inputs.
    *
    * @param value its value
    * @param formula the class of its formula, or that the request states it

@@ -11,7 +11,8 @@ import org.standproud.assessment.acceptance.ShownAcceptance;
  * A finding with its acceptances, which change neither the finding nor the verdict.
  *
  * @param finding the finding of the card
- * @param acceptances its acceptances; absent if there are none
+ * @param acceptances who signed it off, for this job order; absent if not signed off. Acceptances
+ *     change neither the finding nor the verdict.
  */
 @Schema(name = "Finding")
 public record FindingDocument(

@@ -18,11 +18,11 @@ import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * The result of every card for one set-up, fired or not; numbers in SI units.
+ * The outcome of every card, fired or not; numbers in SI units, unrounded.
  *
  * @param ruleBase the revision of the rule base
  * @param cards every card, in the order of their ids
- * @param judgements every named judgement with its truth: true, false, either or unknown
+ * @param judgements every named judgement with its truth
  */
 public record TraceDocument(
     String ruleBase, List<CardResult> cards, Map<String, String> judgements) {
@@ -32,16 +32,18 @@ public record TraceDocument(
    *
    * @param card its id
    * @param title its claim
-   * @param kind fail, pass, open, notApplicable (SARIF 2.1.0) or informational
-   * @param truth true, false, either (it holds in some draws only) or unknown
-   * @param share the share of the draws in which all its conditions hold, 0 to 1
-   * @param speaksAbove the share above which the card fires, 0 to 1
-   * @param silencedBy id of the card that finds the same with a higher severity, absent if none
+   * @param kind fail, pass, open or notApplicable (SARIF 2.1.0); informational for a card that only
+   *     derives or eases
+   * @param truth true, false, either (it holds in some draws only) or unknown (a fact is missing)
+   * @param share share of the draws in which all its conditions hold, 0 to 1
+   * @param speaksAbove the share above which the card fires
+   * @param silencedBy id of the card that finds the same with a higher severity; absent if none
+   *     does
    * @param severity its severity after all changes
    * @param changes the changes of severity
    * @param scope the outcome of each selector of its scope
    * @param conditions the outcome of each condition
-   * @param margin how far the whole card is from flipping, absent if no number can flip it
+   * @param margin how far the whole card is from flipping; absent if no number can flip it
    */
   public record CardResult(
       String card,
@@ -58,10 +60,10 @@ public record TraceDocument(
       @Nullable Distance margin) {}
 
   /**
-   * A change of severity.
+   * A change of severity that took place.
    *
    * @param by id of the card that changed it
-   * @param overrides whether it set the severity outright
+   * @param overrides whether it set the severity outright, instead of easing it
    * @param to the new severity
    * @param because the reason
    */
@@ -71,12 +73,12 @@ public record TraceDocument(
    * The outcome of one condition.
    *
    * @param written the condition as written in the card
-   * @param words the condition in words
+   * @param words the condition in words, with the limits filled in
    * @param truth true, false, either or unknown
-   * @param share the share of the draws in which it holds, 0 to 1
+   * @param share share of the draws in which it holds, 0 to 1
    * @param facts the facts in it with their values
    * @param unknown why it cannot be judged; empty unless it is unknown
-   * @param margin how far it is from flipping, absent if no number can flip it
+   * @param margin how far it is from flipping; absent if no number can flip it
    */
   public record ConditionResult(
       String written,
@@ -88,17 +90,19 @@ public record TraceDocument(
       @Nullable Distance margin) {}
 
   /**
-   * How far a comparison is from flipping.
+   * How far a comparison is from flipping; clearances are negative while the card's condition
+   * holds.
    *
    * @param comparison the comparison in words
-   * @param unit SI unit of both sides, absent for a pure number
+   * @param unit SI unit of both sides; absent for a pure number
    * @param place position in a list, from 1; absent if it is not about a list
-   * @param value likely value of the left side: its median
+   * @param value likely value of the left side, its median
    * @param low 5th percentile of the left side
    * @param high 95th percentile of the left side
    * @param threshold likely value of the right side
-   * @param clearance distance between the likely values, negative while the card's condition holds
-   * @param adverse the same in the draw at the level of the card, counted from the worst
+   * @param clearance distance between the likely values
+   * @param adverse the same in the draw at the level of the card, counted from the worst. Where it
+   *     turns negative, the card begins to fire.
    * @param flips for each fact in the comparison, the value at which it flips
    */
   public record Distance(
@@ -117,10 +121,10 @@ public record TraceDocument(
    * The value of a fact at which a comparison flips.
    *
    * @param fact the fact
-   * @param unit its SI unit, absent for a pure number
+   * @param unit its SI unit; absent for a pure number
    * @param from its likely value now
-   * @param likely where it flips with every other fact at its likely value, absent if nowhere
-   * @param certain where the card starts or stops firing, absent if nowhere
+   * @param likely where it flips with every other fact at its likely value; absent if nowhere
+   * @param certain where it flips whatever the other facts are; absent if nowhere
    */
   public record Flip(
       String fact,

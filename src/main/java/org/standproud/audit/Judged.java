@@ -3,10 +3,10 @@ package org.standproud.audit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Verdict and score of an answer.
+ * An answer in brief.
  *
  * @param verdict the verdict in words
- * @param score score from 0 to 100, null if the set-up was not judged
+ * @param score 0 to 100
  */
 public record Judged(String verdict, @Nullable Double score) {
 

@@ -7,9 +7,8 @@ import org.jspecify.annotations.Nullable;
  * A person who decides.
  *
  * @param name name, as the shop knows it
- * @param role the role that entitles the person to decide, such as foreman
- * @param caller the caller that sent the decision and vouches for the name; null in records from
- *     before callers were recorded
+ * @param role the role that entitles the person to decide
+ * @param caller the caller that sent it; absent in records from before callers were identified
  */
 public record Person(
     String name, String role, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String caller) {

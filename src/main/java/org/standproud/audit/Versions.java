@@ -1,11 +1,11 @@
 package org.standproud.audit;
 
 /**
- * The versions that produced an answer; the same versions must give the same answer again.
+ * The versions that produced an answer.
  *
  * @param ruleBase revision of the rule base
- * @param catalogue revision of the catalogue that resolved the set-up
- * @param engine version of the program
+ * @param catalogue revision of the catalogue
+ * @param engine version of this program
  */
 public record Versions(String ruleBase, String catalogue, String engine) {
 

@@ -32,11 +32,11 @@ public record CatalogueRevision(
   }
 
   /**
-   * A changed item.
+   * An item that was changed.
    *
    * @param shelf the shelf
    * @param name the name of the item
-   * @param revision its new revision; null if it was removed
+   * @param revision its new revision; absent if it was removed
    * @param content the item as written; null if it was removed, or where only the change is listed
    */
   @Schema(name = "CatalogueChange")

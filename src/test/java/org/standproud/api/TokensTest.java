@@ -102,7 +102,8 @@ class TokensTest {
   }
 
   @Test
-  void aTokenOfAnotherSignerForAnotherServiceExpiredOrWithoutACallerIsRefused() throws JOSEException {
+  void aTokenOfAnotherSignerForAnotherServiceExpiredOrWithoutACallerIsRefused()
+      throws JOSEException {
     RSAKey stranger = new RSAKeyGenerator(2048).keyID("one").generate();
     assertThat(get("/v1/rules", signed(claims("caller").build(), stranger)).statusCode())
         .isEqualTo(401);

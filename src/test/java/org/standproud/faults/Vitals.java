@@ -64,7 +64,8 @@ record Vitals(
   }
 
   private static double sum(String metrics, String begin) {
-    return metrics.lines()
+    return metrics
+        .lines()
         .filter(line -> line.startsWith(begin))
         .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))
         .sum();

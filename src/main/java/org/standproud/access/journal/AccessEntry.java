@@ -7,10 +7,10 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Worded;
 
 /**
- * An event in the access journal.
+ * A denied call, or a change of a key.
  *
  * @param id its id; ids increase with time
- * @param kind what happened
+ * @param kind denied, key made, key rotated, key revoked, signed in or entries removed
  * @param first time, or time of the first
  * @param last time of the last
  * @param times number of calls counted in it
@@ -40,14 +40,16 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
   }
 
   /**
-   * Caller, key and address. Of a call, only the row of the access table is stored, not the
-   * address: text that a stranger chooses is stored nowhere.
+   * The caller and address of a denied call, or the key and what was done with it.
+   *
+   * <p>Of a call, only the row of the access table is stored, not the address: text that a stranger
+   * chooses is stored nowhere.
    *
    * @param caller the caller, as far as authenticated
    * @param keyId the key, if it is a key of this service
    * @param address network address of the caller
    * @param method HTTP method
-   * @param place the row of the access table
+   * @param place the row of the access table that the address falls under
    * @param status HTTP status of the answer
    * @param note a description
    */

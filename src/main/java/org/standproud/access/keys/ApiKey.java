@@ -7,16 +7,16 @@ import org.standproud.access.Caller;
 import org.standproud.access.Role;
 
 /**
- * A key without its secret.
+ * A key without its secret, which is not stored.
  *
  * @param id its id in lists and records; not secret
- * @param caller its caller, as in records
- * @param roles roles of the caller
+ * @param caller name of the caller, as records show it
+ * @param roles the roles of the caller
  * @param madeAt time of creation
  * @param madeBy its creator
  * @param expiresAt expiry
- * @param revokedAt time of revocation, null if not revoked
- * @param replaces the key it replaces, null if none
+ * @param revokedAt time of revocation; absent if not revoked
+ * @param replaces the key it replaces; absent if none
  */
 public record ApiKey(
     String id,

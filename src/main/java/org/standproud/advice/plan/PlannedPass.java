@@ -13,7 +13,7 @@ import org.standproud.advice.Quantity;
  * @param axialDepth a_p
  * @param offset cutter axis from the middle of the thickness, positive toward the fixed jaw
  * @param feed which way the cutter moves along the jaws
- * @param mode climb, conventional or both; null if it could not be determined
+ * @param mode climb, conventional or both; null if not known
  * @param feedPerTooth f_z
  * @param spindleSpeed n
  * @param edges the required state of the edges

@@ -5,7 +5,7 @@ package org.standproud.advice.remedy;
  *
  * @param passes number of passes that replace one pass
  * @param cutBefore likely time of the pass before
- * @param cutAfter likely time of all passes after, with returns and depth settings between them
+ * @param cutAfter likely time of all passes after, with the returns and depth settings between them
  * @param setUpLeast least time to make the changes
  * @param setUpLikely likely time to make the changes
  * @param setUpGreatest greatest time to make the changes

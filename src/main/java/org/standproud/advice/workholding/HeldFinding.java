@@ -7,7 +7,7 @@ import org.standproud.rules.trace.CardTrace;
  *
  * @param card id of the card
  * @param title its claim
- * @param severity {@code stop}, {@code caution} or {@code note}
+ * @param severity stop, caution or note
  */
 public record HeldFinding(String card, String title, String severity) {
 

@@ -9,8 +9,8 @@ import org.standproud.advice.Quantity;
  *
  * @param way what it is
  * @param argument what to do and why, or why not, in two sentences
- * @param verdict by every card that does not read facts of jaws or packing; {@code not judged} if a
- *     stop is open; null if it cannot be done
+ * @param verdict by every card that is not about jaws or packing; not judged if a stop is open;
+ *     null if it cannot be done
  * @param score by the same cards
  * @param against the cards against it, most severe first
  * @param open the cards that could not be judged in that hold, most severe first

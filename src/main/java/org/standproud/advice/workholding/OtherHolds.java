@@ -15,17 +15,17 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * The other ways to hold a job, best first. Each is judged by every card that does not read facts
- * of jaws and packing, with the margins of that hold in place of the vise's. What cannot be
- * computed for it, such as its natural frequency, is left open, and an open stop leaves it not
- * judged. Where one pass does not hold, the same depth is taken in as few passes as do, fed as
- * proposed or the other way, with the cutter proposed or the likeliest other one of the shop.
+ * The other ways to hold a job, best first. Each is judged by every card that is not about jaws and
+ * packing, with the margins of that hold in place of the vise's. What cannot be computed for it,
+ * such as its natural frequency, is left open, and an open stop leaves it not judged. Where one
+ * pass does not hold, the same depth is taken in as few passes as do, fed as proposed or the other
+ * way, with the cutter proposed or the likeliest other one of the shop.
  *
  * @param recommended whether to prefer them: the vise cannot be made right and one of them holds
  * @param conclusion the conclusion, in one sentence
  * @param holds each way
  * @param judgedBy ids of the cards used
- * @param notAsked ids of the cards that read facts of jaws and packing
+ * @param notAsked ids of the cards about jaws and packing, which are left out
  */
 public record OtherHolds(
     boolean recommended,

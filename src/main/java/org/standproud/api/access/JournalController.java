@@ -34,10 +34,10 @@ class JournalController {
   }
 
   /**
-   * A page of the journal, newest first.
+   * A page of the access journal, newest first.
    *
    * @param entries the entries
-   * @param next cursor for the next page; null on the last page
+   * @param next cursor for the next page; absent on the last page
    */
   @Schema(name = "AccessJournal")
   record Page(List<AccessEntry> entries, @Nullable UUID next) {}

@@ -49,8 +49,10 @@ class KeysController {
   /**
    * A request for a key.
    *
-   * @param caller name of the caller, as records show it
-   * @param roles roles of the caller, in words
+   * @param caller name of the caller, as records will show it: up to 100 letters, digits, spaces
+   *     and . _ &#64; / -.
+   * @param roles roles of the caller, at least one of: caller, rule editor, rule publisher,
+   *     auditor, operator
    * @param expires expiry, at most 366 days ahead
    */
   @Schema(name = "KeyRequest")
@@ -60,7 +62,7 @@ class KeysController {
    * A request to rotate a key.
    *
    * @param expires expiry of the new key, at most 366 days ahead
-   * @param overlap how long the old key stays valid, ISO 8601, at most 30 days
+   * @param overlap how long the old key stays valid, ISO 8601 such as P7D, at most 30 days
    */
   @Schema(name = "RotationRequest")
   record RotationRequest(Instant expires, String overlap) {}
@@ -69,7 +71,7 @@ class KeysController {
    * A new key.
    *
    * @param key the key as stored
-   * @param text the bearer token; returned only once
+   * @param text the bearer token, for Authorization: Bearer &lt;text&gt;; returned only once
    */
   @Schema(name = "IssuedKey")
   record Issued(ApiKey key, String text) {

@@ -22,13 +22,13 @@ record AssessmentList(List<AssessmentLine> assessments, @Nullable String next) {
    * @param id its id
    * @param time time of the assessment
    * @param jobOrder ISA-95 job order
-   * @param workMaster ISA-95 work master, if any
-   * @param operation operation of the job, if any
+   * @param workMaster ISA-95 work master
+   * @param operation operation of the job
    * @param machine name of the machine
    * @param caller the caller
    * @param verdict the verdict in words
-   * @param score score from 0 to 100
-   * @param versions versions of rules, catalogue and engine
+   * @param score 0 to 100
+   * @param versions the versions that produced it
    * @param sequence its position in the chain of records
    * @param self link to it
    */

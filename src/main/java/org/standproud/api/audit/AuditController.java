@@ -79,10 +79,11 @@ class AuditController {
   /**
    * A request to remove texts from old records.
    *
-   * @param before records created before this time
-   * @param mask what to remove
-   * @param by who orders it
-   * @param reason why
+   * @param before assessments before this time
+   * @param mask what to remove: CALLER, CALLER_AND_JOB, or ACCOUNT (all but id, time, verdict,
+   *     score, versions and findings)
+   * @param by the person who orders it
+   * @param reason the reason
    */
   @Schema(name = "WithholdingRequest")
   record WithholdingOrder(Instant before, Mask mask, Signature by, String reason) {}

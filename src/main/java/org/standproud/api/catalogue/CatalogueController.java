@@ -44,7 +44,7 @@ class CatalogueController {
   /**
    * The names in the catalogue.
    *
-   * @param revision SHA-256 of its content
+   * @param revision SHA-256 of its content; catalogues with the same revision hold the same numbers
    * @param shelves the names on each shelf
    */
   record CatalogueContents(String revision, Map<String, List<String>> shelves) {}
@@ -52,12 +52,12 @@ class CatalogueController {
   /**
    * A revision of an item.
    *
-   * @param revision SHA-256 of the item; null if it was removed
+   * @param revision SHA-256 of the item in canonical JSON (RFC 8785); absent if it was removed
    * @param time time of the change
    * @param author author of the change
    * @param note why
-   * @param catalogue revision of the catalogue after the change
-   * @param item the item; null if it was removed
+   * @param catalogue the revision of the catalogue after the change
+   * @param item the item, with the units of its plain numbers; absent if it was removed
    */
   @Schema(name = "ItemRevision")
   record ItemRevision(

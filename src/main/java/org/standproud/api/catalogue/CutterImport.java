@@ -58,7 +58,7 @@ class CutterImport {
    * The result for a row.
    *
    * @param row its number, from 1; headings do not count
-   * @param name the name of the cutter; null if the row has none
+   * @param name the name of the cutter; absent if the row has none
    * @param status new, changed, unchanged or refused
    * @param errors errors in the row; may be empty
    */

@@ -31,7 +31,8 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
  * Adds to the contract what the code alone does not contain: the meaning of each field of an answer
- * and whether it is always there (from {@code contract/words.yaml}), the request, and the problems.
+ * and whether it is always there (from {@code contract/words.yaml}, made from the javadoc of the
+ * records), the request, and the problems.
  */
 @Configuration(proxyBeanMethods = false)
 @Lazy

@@ -68,21 +68,23 @@ class SubscriptionsController {
   /**
    * A request for a subscription.
    *
-   * @param target where to send events
-   * @param types types of the events
+   * @param target where events are sent, by POST; https, or a host that the settings of the service
+   *     name as inside
+   * @param types the types of events
    */
   @Schema(name = "SubscriptionRequest")
   record SubscriptionRequest(String target, List<String> types) {}
 
   /**
-   * A subscription.
+   * A webhook subscription.
    *
    * @param id its id
    * @param target where events are sent
-   * @param types types of the events
-   * @param madeBy who created it
-   * @param madeAt when it was created
-   * @param secret signs its events; returned only when it is created
+   * @param types the types of events
+   * @param madeBy its creator
+   * @param madeAt time of creation
+   * @param secret signs every event (Standard Webhooks); returned only when the subscription is
+   *     created
    * @param waiting number of events not sent yet
    * @param dead number of events no longer tried
    */
@@ -102,9 +104,9 @@ class SubscriptionsController {
    *
    * @param id id of the delivery
    * @param event id of the event
-   * @param type its type
+   * @param type type of the event
    * @param made time of the event
-   * @param state waiting, or dead when no longer tried
+   * @param state waiting, or dead when it is no longer tried
    * @param tries number of attempts
    * @param tried time of the last attempt
    * @param result result of the last attempt: the status, or the error

@@ -43,7 +43,7 @@ class DraftsController {
    * The result of the gate.
    *
    * @param passes whether they could be published
-   * @param errors errors by file, line and column
+   * @param errors every error, by file, line and column
    * @param warnings what is unusual but allowed
    */
   record CardCheck(boolean passes, List<CardError> errors, List<CardWarning> warnings) {}

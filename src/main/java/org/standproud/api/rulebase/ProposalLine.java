@@ -9,7 +9,7 @@ import org.standproud.rules.publishing.Proposal;
  *
  * @param id its id
  * @param proposer its author
- * @param note why
+ * @param note the reason
  * @param time time of the proposal
  * @param onto the revision it is based on
  * @param self link to it

@@ -43,8 +43,8 @@ class ProposalsController {
    * A proposal with what it changes.
    *
    * @param proposal summary of the proposal
-   * @param changes differences from the cards in service
-   * @param files the text of each card file by path
+   * @param changes the differences from the cards last published
+   * @param files the text of each card file by its path
    */
   @Schema(name = "ProposedCards")
   record ProposedCards(ProposalLine proposal, RevisionDiff changes, Map<String, String> files) {}

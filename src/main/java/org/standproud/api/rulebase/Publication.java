@@ -15,13 +15,13 @@ import org.standproud.rules.publishing.PublishResult;
 import org.standproud.shop.CardsRejectedException;
 
 /**
- * The result of a submission that was not refused; either revision or proposal is present.
+ * The result of a submission; either a revision is in service or a proposal is pending.
  *
  * @param changed whether another revision is now in service
- * @param revision the revision now in service; absent if the cards wait for publication
+ * @param revision the revision in service
  * @param proposal the pending proposal
  * @param warnings what is unusual but allowed in the cards
- * @param impact what changes for past jobs
+ * @param impact what changes for past jobs; present if the revision changed
  */
 record Publication(
     boolean changed,

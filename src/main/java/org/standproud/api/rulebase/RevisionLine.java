@@ -8,11 +8,11 @@ import org.standproud.rules.publishing.StoredRevision;
  * A summary line of a revision.
  *
  * @param number its number, from 1
- * @param id its id
+ * @param id its id, a hash over its cards, author, note, time and parent
  * @param contentHash hash of the content of its cards; equal for revisions with equal content
  * @param author its author
- * @param publisher who published it
- * @param note why
+ * @param publisher its publisher
+ * @param note the reason
  * @param time time of publication
  * @param parent the revision before it
  * @param self link to its cards

@@ -45,7 +45,7 @@ class RevisionsController {
    * A revision with its cards.
    *
    * @param revision summary of the revision
-   * @param files the text of each card file by path
+   * @param files the text of each card file by its path
    */
   @Schema(name = "RevisionCards")
   record RevisionCards(RevisionLine revision, Map<String, String> files) {}

@@ -22,8 +22,8 @@ import org.standproud.rules.engine.RuleBase;
  * @param appliesTo the words each fact may have for the card to apply
  * @param limits its named limits as written
  * @param conditions its conditions; all must hold
- * @param derives the judgement it derives, if any
- * @param changes its effect on another card's finding, if any
+ * @param derives the judgement it derives
+ * @param changes its effect on another card's finding
  * @param speaksAbove the share of the draws above which it fires, 0 to 1
  * @param silencedBy ids of cards whose more severe finding means the same
  * @param message message for the machinist, with the names of facts in braces
@@ -66,11 +66,11 @@ record RuleCard(
   record FindingChange(String card, Severity to, String because) {}
 
   /**
-   * An example.
+   * An example that a card must get right.
    *
    * @param says the set-up in words
    * @param expect the result the card must have
-   * @param base demonstration set-up it starts from, if any
+   * @param base demonstration set-up it starts from
    * @param given values of facts
    */
   record RuleExample(

@@ -50,12 +50,12 @@ class RulesController {
   }
 
   /**
-   * The result of a reload.
+   * The result of a reload of the folder of cards.
    *
    * @param revision the revision now in service
    * @param changed whether the revision changed
    * @param rules number of its cards
-   * @param proposal the change that waits for a second person
+   * @param proposal the change that waits for a second person; nothing changed yet
    */
   record Reloaded(String revision, boolean changed, int rules, @Nullable ProposalLine proposal) {}
 

@@ -21,14 +21,14 @@ import org.standproud.setup.units.QuantityKind;
 class VocabularyController {
 
   /**
-   * A fact.
+   * A fact that cards can use.
    *
    * @param name its name in cards and answers
    * @param type number, list of numbers, word, or yes or no
    * @param meaning its meaning
    * @param formula the class of the formula that gives it, or that the request states it
    * @param field the field of the request that states it, absent if it is computed
-   * @param unit the unit of its numbers, absent for pure numbers and non-numbers
+   * @param unit unit of its numbers; absent for a pure number
    * @param least lower bound
    * @param greatest upper bound
    * @param words the possible words

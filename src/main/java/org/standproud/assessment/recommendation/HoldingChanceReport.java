@@ -12,13 +12,16 @@ import org.standproud.setup.Band;
  *
  * @param assessment the assessment it is about
  * @param probability share of the draws that hold, 0 to 1
- * @param standardError of the probability, of the sampling only
+ * @param standardError standard error of the probability. It reflects the number of draws only, not
+ *     a wrong band.
  * @param draws number of draws
- * @param seed the seed; the same seed gives the same answer
- * @param holdsFrom least margin (capacity over demand) at which a draw holds
+ * @param seed the seed; the same seed and number of draws give the same answer
+ * @param holdsFrom least margin (capacity over demand) at which a draw holds, the least of slip,
+ *     lift, tip and all together. It contains no safety factor.
  * @param leastMargin least margin of the draws
- * @param measureFirst the unknowns by contribution to the doubt, largest first
- * @param cautions the cautions of every answer
+ * @param measureFirst the unknowns by their contribution to the doubt, largest first: measure the
+ *     first. Exactly known inputs are left out.
+ * @param cautions the cautions of every answer; show them
  */
 public record HoldingChanceReport(
     UUID assessment,
@@ -46,11 +49,11 @@ public record HoldingChanceReport(
   }
 
   /**
-   * The least margin of the draws as percentiles.
+   * How the least margin spreads over the draws.
    *
-   * @param low 5th percentile
-   * @param middle the median
-   * @param high 95th percentile
+   * @param low 5 % of the draws lie below it
+   * @param middle 50 % of the draws lie below it
+   * @param high 5 % of the draws lie above it
    */
   record MarginOfDraws(double low, double middle, double high) {}
 
@@ -59,7 +62,8 @@ public record HoldingChanceReport(
    *
    * @param unknown its name, as a machinist would say it
    * @param input JSON Pointer of the field for a better value
-   * @param share its share of the variance of the rank of the least margin, on its own, 0 to 1
+   * @param share its own share of the variance of the rank of the least margin, 0 to 1. Joint
+   *     effects of several unknowns are in no share.
    */
   record ShareOfDoubt(String unknown, String input, double share) {
 

@@ -3,9 +3,9 @@ package org.standproud.audit.chain;
 /**
  * A place where the chain differs from what was written.
  *
- * @param kind kind of the change
+ * @param kind the kind of change
  * @param first first position affected
- * @param last last position affected; equals {@code first} for a single record
+ * @param last last position affected
  * @param explanation one sentence for the auditor
  */
 public record ChainFault(Kind kind, long first, long last, String explanation) {

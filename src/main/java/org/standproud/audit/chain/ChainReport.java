@@ -6,8 +6,8 @@ import java.util.List;
  * The result of a chain check.
  *
  * @param intact number of intact records
- * @param last position of the last intact record, 0 if there is none
- * @param faults every place where the chain is broken, empty if it is intact
+ * @param last position of the last of them
+ * @param faults every break of the chain; empty if it is intact
  */
 public record ChainReport(long intact, long last, List<ChainFault> faults) {
 

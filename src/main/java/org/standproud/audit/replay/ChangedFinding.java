@@ -14,14 +14,14 @@ import tools.jackson.databind.JsonNode;
  *
  * @param card the card
  * @param change appears, vanishes or changes
- * @param recorded the finding on record, null if there is none
- * @param now the finding now, null if there is none
+ * @param recorded the finding in the record; absent if there is none
+ * @param now the finding now; absent if there is none
  */
 public record ChangedFinding(
     String card, String change, @Nullable FindingInBrief recorded, @Nullable FindingInBrief now) {
 
   /**
-   * The main fields of a finding.
+   * A finding in brief.
    *
    * @param kind its kind
    * @param severity its severity

@@ -7,7 +7,7 @@ import org.standproud.audit.Judged;
 /**
  * A recorded set-up judged by another rule base.
  *
- * @param record id of the record
+ * @param record id of the assessment
  * @param recordedRuleBase the revision that judged it then
  * @param ruleBase the revision that judges it now
  * @param recorded verdict and score then

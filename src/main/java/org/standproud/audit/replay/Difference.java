@@ -8,12 +8,12 @@ import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A difference between two JSON texts.
+ * One difference between recorded and replayed parts.
  *
  * @param part the part of the record
  * @param pointer the place in it (RFC 6901)
- * @param recorded the recorded value as JSON, null if there is none
- * @param now the value now as JSON, null if there is none
+ * @param recorded the recorded value, as JSON text; absent if there is none
+ * @param now the value now, as JSON text; absent if there is none
  */
 public record Difference(
     String part, String pointer, @Nullable String recorded, @Nullable String now) {

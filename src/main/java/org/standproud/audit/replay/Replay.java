@@ -6,14 +6,14 @@ import java.util.UUID;
 /**
  * The result of a replay.
  *
- * @param record id of the record
+ * @param record id of the assessment
  * @param ruleBase the revision that judged it
- * @param outcome whether it is the same answer
- * @param explanation in one sentence
+ * @param outcome whether the answer is the same, byte for byte; differs; or cannot be given
+ * @param explanation the outcome in one sentence
  * @param versions versions that differ from the record
  * @param differences where the parts differ, in order of dependence: setup, evidence, trace, answer
  * @param catalogueToday where today's catalogue would make another set-up of the request; the
- *     replay itself uses the recorded set-up
+ *     replay uses the recorded set-up
  */
 public record Replay(
     UUID record,

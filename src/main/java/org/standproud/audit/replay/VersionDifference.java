@@ -3,7 +3,7 @@ package org.standproud.audit.replay;
 /**
  * A version that differs from the recorded one.
  *
- * @param of engine, catalogue, vocabulary or rule base
+ * @param of engine, catalogue or vocabulary
  * @param recorded the version then
  * @param now the version now
  */

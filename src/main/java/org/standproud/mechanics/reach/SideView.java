@@ -17,9 +17,9 @@ import org.standproud.setup.request.HoldFields;
  * the run-out, against jaws, stock and stops in the plane of X and Z.
  *
  * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. Without a
- * given height it may be anywhere from the jaw top to the top of the stock, and half
- * way is taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet,
- * which is sure only of what stands across the whole thickness.
+ * given height it may be anywhere from the jaw top to the top of the stock, and half way is taken
+ * as likely. Depth of the view is left out: whatever overlaps here is taken to meet, which is sure
+ * only of what stands across the whole thickness.
  */
 public final class SideView {
 

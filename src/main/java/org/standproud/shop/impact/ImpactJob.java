@@ -34,7 +34,7 @@ public final class ImpactJob implements Impact.Progress {
   }
 
   /**
-   * Its progress.
+   * Progress of the work on past jobs.
    *
    * @param id its id
    * @param author who started it
@@ -42,7 +42,7 @@ public final class ImpactJob implements Impact.Progress {
    * @param state waiting, running, done, cancelled or failed
    * @param done number of jobs judged
    * @param total number of jobs
-   * @param report what would change; null until it has ended
+   * @param report the report; present once the work has ended
    */
   @Schema(name = "ImpactProgress")
   public record Account(

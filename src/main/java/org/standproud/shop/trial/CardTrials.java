@@ -47,12 +47,12 @@ public final class CardTrials {
   }
 
   /**
-   * The result of a trial.
+   * The result of trying cards on a set-up.
    *
-   * @param draft the result with the draft; null if the cards do not compile
-   * @param inService the result with the cards in service; null if there are none
-   * @param cards the outcome of each changed card, with reasons; empty if they do not compile
-   * @param errors errors that the gate would report
+   * @param draft the result with the draft; absent if the cards do not compile
+   * @param inService the result with the cards in service; absent if there are none
+   * @param cards the outcome of each changed card, with reasons; numbers in SI units
+   * @param errors the errors that the gate would report
    * @param warnings what is unusual but allowed
    */
   public record TrialAnswer(
@@ -76,11 +76,11 @@ public final class CardTrials {
   /**
    * The finding of one card.
    *
-   * @param card its id
+   * @param card id of the card
    * @param title its claim
    * @param severity its severity after all changes
    * @param kind fail or open
-   * @param message its message
+   * @param message its message, in the units of the set-up
    */
   public record TrialFinding(
       String card, String title, String severity, String kind, String message) {}

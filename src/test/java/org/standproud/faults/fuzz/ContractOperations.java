@@ -80,7 +80,8 @@ public final class ContractOperations {
           new Parameter(p.get("name").stringValue(), p.get("in").stringValue(), p.path("schema")));
     }
     List<Body> bodies = new ArrayList<>();
-    description.at("/requestBody/content")
+    description
+        .at("/requestBody/content")
         .properties()
         .forEach(
             body ->

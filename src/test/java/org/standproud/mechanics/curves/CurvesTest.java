@@ -48,7 +48,8 @@ class CurvesTest {
     assertThat(end.underCutterM().low()).isCloseTo(computed.low(), EXACT);
     assertThat(end.underCutterM().likely()).isCloseTo(computed.likely(), EXACT);
     Fact.Number range = (Fact.Number) Vocabulary.EDGE_DEFLECTION.type();
-    assertThat(Math.min(range.greatest(), end.underCutterM().high())).isCloseTo(computed.high(), EXACT);
+    assertThat(Math.min(range.greatest(), end.underCutterM().high()))
+        .isCloseTo(computed.high(), EXACT);
     assertThat(end.cutterAtEndM()).isCloseTo(computed.likely(), EXACT);
     assertThat(end.xM()).isCloseTo(FACE_MILLED.stock().lengthM() / 2, within(1e-12));
   }

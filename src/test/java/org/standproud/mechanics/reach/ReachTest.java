@@ -304,7 +304,8 @@ class ReachTest {
 
   private static @Nullable Double roomM(Clamp... clamps) {
     Setup given = broadSide(END_MILL, .004, -.012);
-    return Reach.of(held(given, given.hold().but().clamps(List.of(clamps)).held())).clampClearanceM();
+    return Reach.of(held(given, given.hold().but().clamps(List.of(clamps)).held()))
+        .clampClearanceM();
   }
 
   private static Clamp clamp(JawSide side, double alongM, double gapM, double heightM) {
