@@ -236,7 +236,7 @@ class PagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"other-holds", "questions", "plots", "plan", "plan?remove=2"})
-  void counselHasAPageOfItsOwnAndAPartForTheAnswerPage(String part) throws Exception {
+  void recommendationsHaveTheirOwnPageAndAFragmentForTheAnswerPage(String part) throws Exception {
     String address = "/assessments/" + assessed(SeedSetups.json(FINE)) + "/" + part;
     assertThat(page(address)).contains("Back to the answer").contains("<html");
     String inPlace =

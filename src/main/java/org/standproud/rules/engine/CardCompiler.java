@@ -318,7 +318,7 @@ public final class CardCompiler {
         error(
             card,
             id,
-            "a card is silenced by a graver one; this is a " + other.severity().words(),
+            "a card is silenced by a more severe one; this is a " + other.severity().words(),
             null,
             null);
       }

@@ -23,7 +23,7 @@ public record CardWarning(Kind kind, String card, CardError place) {
     NEVER_ACTS,
     /** Another card has the same scope and conditions. */
     SAME_CONDITIONS,
-    /** Whenever it flags, another card flags too and is graver. */
+    /** Whenever it flags, another card flags too and is more severe. */
     SHADOWED,
     /** No card reads the judgement it derives. */
     JUDGEMENT_UNREAD,

@@ -177,7 +177,8 @@ final class CatalogueReview {
         && card.facts.equals(other.facts)
         && other.claims.stream()
             .allMatch(needed -> card.claims.stream().anyMatch(needed::followsFrom))) {
-      String message = "whenever this card flags, " + other.card.id() + " flags too and is graver";
+      String message =
+          "whenever this card flags, " + other.card.id() + " flags too and is more severe";
       warn(Kind.SHADOWED, card.card, card.card.card().id(), message);
     }
   }

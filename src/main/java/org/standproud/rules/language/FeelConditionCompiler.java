@@ -187,7 +187,7 @@ final class FeelConditionCompiler {
       QuantifiedExpressionNode node, Condition.Join join, String name, Fact list)
       throws ConditionRefused {
     if (!reads(node.getExpression(), name)) {
-      throw refuse(node, "what follows satisfies says nothing of " + name);
+      throw refuse(node, "the part after satisfies does not use " + name);
     }
     int slot = names.facts().slot(list);
     bound = new Bound(name, null, new Term.Member(name, list, slot));
@@ -478,7 +478,7 @@ final class FeelConditionCompiler {
 
   private ConditionRefused listNotNumber(NameRefNode node) {
     String example = "some x in " + name(node) + " satisfies x > 0";
-    return refuse(node, "this fact is a list: say it of some or every one in it", null, example);
+    return refuse(node, "this fact is a list: use some or every over it", null, example);
   }
 
   private Typed named(NameRefNode node) throws ConditionRefused {

@@ -59,7 +59,7 @@ public record PassExplanation(
         condition,
         deeper.margin,
         others,
-        card + " is quiet because it is not so that " + condition + tail + " " + deeper.words);
+        card + " passed because this does not hold: " + condition + tail + " " + deeper.words);
   }
 
   /**
@@ -95,14 +95,14 @@ public record PassExplanation(
         trace.margin(),
         0,
         trace.id()
-            + " is quiet because all of this together is seldom so: "
+            + " passed because all of this is rarely true together: "
             + all
             + rarely(trace.share(), trace.level())
             + ".");
   }
 
   private static String rarely(double share, double level) {
-    return " (in " + percent(share) + " of the draws; it speaks above " + percent(level) + ")";
+    return " (in " + percent(share) + " of the draws; it fires above " + percent(level) + ")";
   }
 
   private static String percent(double share) {
@@ -122,7 +122,7 @@ public record PassExplanation(
       boolean scope,
       UnitSystem units) {
     StringBuilder words = new StringBuilder(card);
-    words.append(scope ? " is about set-ups where " : " is quiet because it is not so that ");
+    words.append(scope ? " is about set-ups where " : " passed because this does not hold: ");
     words.append(condition.words());
     if (condition.truth() == Truth.EITHER) {
       words.append(rarely(condition.draws().share(), level));

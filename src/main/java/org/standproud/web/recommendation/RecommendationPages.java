@@ -151,7 +151,7 @@ class RecommendationPages {
   }
 
   private ModelAndView page(String part, String title, UUID id, boolean inPlace) {
-    return new ModelAndView(inPlace ? "counsel :: " + part : "counsel")
+    return new ModelAndView(inPlace ? "recommendation :: " + part : "recommendation")
         .addObject("part", part)
         .addObject("inPlace", inPlace)
         .addObject("title", title)

@@ -181,7 +181,7 @@ class SpeakingTest {
       delimiter = '|',
       value = {
         "silenced by: [Z] | there is no card with this id",
-        "silenced by: [C] | a card is silenced by a graver one; this is a note",
+        "silenced by: [C] | a card is silenced by a more severe one; this is a note",
         "silenced by: [B] | a card is silenced by the finding of another",
       })
   void whoCannotSilenceIsRefused(String line, String message) {
