@@ -59,7 +59,7 @@ class AdviserTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void itIsNeverRunWhileAStopIsToldOfAnyKind(String name) {
+  void itIsNeverRunWhileAStopOfAnyKindIsReported(String name) {
     Advice advice = advice(name);
     if (advice.findings().stream().anyMatch(f -> f.severity().equals("stop"))) {
       assertThat(advice.verdict()).isIn("do not run", "not judged");

@@ -3,7 +3,7 @@ package org.standproud.advice.compare;
 import org.standproud.advice.Quantity;
 
 /**
- * One thing that differs between two set-ups, in the caller's units.
+ * One field that differs between two set-ups, in the caller's units.
  *
  * @param field path in the request
  * @param from value before

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param card id of the card
  * @param title its claim
- * @param severity {@code stop} or {@code caution}
+ * @param severity stop or caution
  * @param remedies the changes, best first; empty if no single change clears it
  */
 public record CardRemedies(String card, String title, String severity, List<Remedy> remedies) {

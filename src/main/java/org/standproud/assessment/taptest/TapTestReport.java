@@ -14,7 +14,7 @@ import org.standproud.refusal.BadParameterException;
  * @param measuredNote the note as {@code hold.measuredNote}: two standard errors to either side
  * @param measuredDamping the damping ratio as {@code hold.measuredDamping}, likewise
  * @param taps how many taps were clear; the mean of them is taken
- * @param cautions the usual cautions
+ * @param cautions the cautions of every answer; show them
  */
 public record TapTestReport(
     NoteRange measuredNote, DampingRange measuredDamping, int taps, List<String> cautions) {

@@ -2,7 +2,7 @@ package org.standproud.rules.card;
 
 import org.standproud.setup.Worded;
 
-/** How grave a finding is, least first. */
+/** Severity of a finding, least first. */
 public enum Severity implements Worded {
   /** Worth knowing (SARIF level note). */
   NOTE("note"),
