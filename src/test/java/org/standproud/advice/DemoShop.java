@@ -89,8 +89,7 @@ public final class DemoShop {
 
   /** What is advised for a demonstration set-up: a long search, made once in a process. */
   public static Remedies remedies(String name) {
-    return REMEDIES.computeIfAbsent(
-        name, each -> Remedies.of(setup(each), CARDS, CATALOGUE));
+    return REMEDIES.computeIfAbsent(name, each -> Remedies.of(setup(each), CARDS, CATALOGUE));
   }
 
   /** Trials by the shop's cards. */

@@ -7,8 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.standproud.GeneratedPages;
 import org.standproud.ComputationTest;
+import org.standproud.GeneratedPages;
 
 /** The page of remedies says what the service says today. */
 @ComputationTest

@@ -46,8 +46,7 @@ class RemediesTest {
   }
 
   private static RemedySearch search(String name) {
-    return SEARCHES.computeIfAbsent(
-        name, each -> search(DemoShop.setup(each), DemoShop.trials()));
+    return SEARCHES.computeIfAbsent(name, each -> search(DemoShop.setup(each), DemoShop.trials()));
   }
 
   @ParameterizedTest
@@ -191,8 +190,7 @@ class RemediesTest {
     for (String name : DemoShop.names()) {
       Setup setup = DemoShop.setup(name);
       boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
-      List<ChangeKind> kinds =
-          search(name).ladders().stream().map(Ladder::kind).toList();
+      List<ChangeKind> kinds = search(name).ladders().stream().map(Ladder::kind).toList();
       assertThat(kinds.contains(ChangeKind.MODE)).isEqualTo(side);
       assertThat(kinds.contains(ChangeKind.DIRECTION)).isEqualTo(!side);
       assertThat(kinds.contains(ChangeKind.SIDE_DEPTH)).isEqualTo(side);

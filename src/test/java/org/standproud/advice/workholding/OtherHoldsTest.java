@@ -32,8 +32,7 @@ class OtherHoldsTest {
   private static final Map<String, OtherHolds> WHERE_THE_VISE_CANNOT = new ConcurrentHashMap<>();
 
   private static OtherHolds whereTheViseCannot(String name) {
-    return WHERE_THE_VISE_CANNOT.computeIfAbsent(
-        name, each -> of(DemoShop.setup(each), false));
+    return WHERE_THE_VISE_CANNOT.computeIfAbsent(name, each -> of(DemoShop.setup(each), false));
   }
 
   private static OtherHolds of(Setup setup, boolean viseCan) {
