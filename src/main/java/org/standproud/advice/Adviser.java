@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;

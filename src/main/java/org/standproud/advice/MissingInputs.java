@@ -3,7 +3,7 @@ package org.standproud.advice;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;

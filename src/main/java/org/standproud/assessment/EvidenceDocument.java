@@ -6,11 +6,12 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.standproud.audit.canonical.CanonicalJson;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.request.FieldPointer;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -32,12 +33,12 @@ public record EvidenceDocument(List<FactLine> facts) {
    * One fact with what it stood on.
    *
    * @param value its value
-   * @param formula what gave it
-   * @param inputs the request paths or other facts it was computed from
+   * @param formula the class of the formula that gave it, or that the request states it
+   * @param inputs the fields of the request it was computed from
    * @param assumptions what was assumed on the way
    */
   public record FactLine(
-      FactValue value, String formula, List<String> inputs, List<Assumption> assumptions) {}
+      FactValue value, String formula, List<FieldPointer> inputs, List<Assumption> assumptions) {}
 
   static EvidenceDocument of(Evidence evidence) {
     return new EvidenceDocument(evidence.values().stream().map(EvidenceDocument::line).toList());

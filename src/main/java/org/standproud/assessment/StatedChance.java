@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.stage.JointEvidence;
 import org.standproud.mechanics.sampling.Contribution;
@@ -20,7 +20,7 @@ import org.standproud.mechanics.sampling.Unknown;
  * @param letsGo the share in which it lets go, 0 to 1
  * @param ways how it lets go, the most likely first; ways that no draw shows are left out
  * @param decidedBy the unknown that most decides it; absent if nothing of it is unknown
- * @param input path in the request by which a better value comes in; absent likewise
+ * @param input JSON Pointer of the field by which a better value comes in; absent likewise
  * @param measure how to measure or state it; absent likewise
  */
 public record StatedChance(
@@ -62,7 +62,7 @@ public record StatedChance(
         lettingGo.share(),
         ways(lettingGo),
         deciding == null ? null : deciding.words(),
-        deciding == null ? null : deciding.path(),
+        deciding == null ? null : deciding.input().text(),
         deciding == null ? null : measure(deciding, joint.evidence()));
   }
 
@@ -77,7 +77,7 @@ public record StatedChance(
   private static String measure(Unknown unknown, Evidence evidence) {
     return evidence.values().stream()
         .flatMap(value -> value.assumptions().stream())
-        .filter(assumption -> assumption.input().equals(unknown.path()))
+        .filter(assumption -> assumption.input().equals(unknown.input()))
         .map(Assumption::measure)
         .flatMap(measure -> Optional.ofNullable(measure).stream())
         .findFirst()

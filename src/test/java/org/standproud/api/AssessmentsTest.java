@@ -106,7 +106,7 @@ class AssessmentsTest {
     assertThat(fact(said, "force law").get("value").stringValue())
         .isEqualTo("al 6061-t6 with carbide, set 160");
     assertThat(said.get("assumptions").toString())
-        .contains("stock.material.forceCoefficients", "no axial terms")
+        .contains("/stock/material/forceCoefficients", "no axial terms")
         .doesNotContain("measured in ISO 513 group");
 
     JsonNode steel = assess(example.replace("\"6061-T6\"", "\"1045 hot rolled\""));

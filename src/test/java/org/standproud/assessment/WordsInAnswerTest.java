@@ -47,10 +47,10 @@ class WordsInAnswerTest {
             .answer()
             .text();
     assertThat(answer)
-        .contains("stock.material: aluminum plate (typical)")
-        .contains("hold.vise: 6 inch vise (typical)")
-        .contains("machine: knee mill (typical)")
-        .contains("cutter: 2 inch face mill, carbide (typical)")
-        .contains("hold.clamping: firm");
+        .contains("/stock/material: aluminum plate (typical)")
+        .contains("/hold/vise: 6 inch vise (typical)")
+        .contains("/machine: knee mill (typical)")
+        .contains("/cutter: 2 inch face mill, carbide (typical)")
+        .contains("/hold/clamping: firm");
   }
 }

@@ -17,6 +17,9 @@ import org.standproud.setup.units.Dimension;
 /** A small vocabulary and a reader of units for the tests of rules. */
 public final class Shop {
 
+  /** Where the values of these facts come from does not matter to rules. */
+  public static final Fact.Origin GIVEN = new Fact.Computed(Shop.class, null);
+
   public static final Fact STICK_OUT = length("stick-out");
   public static final Fact GRIP_DEPTH = length("grip depth");
   public static final Fact THICKNESS = length("stock thickness");
@@ -27,15 +30,14 @@ public final class Shop {
   public static final Fact STAGE = words("stage", "rough", "finish");
   public static final Fact OPERATION = words("operation", "top edge", "broad side");
   public static final Fact STOP = words("stop", "none", "left", "right");
-  public static final Fact PACKED =
-      new Fact("packed", new Fact.YesNo(), "packing is used", "given");
+  public static final Fact PACKED = new Fact("packed", new Fact.YesNo(), "packing is used", GIVEN);
 
   public static final Fact DEPTHS =
       new Fact(
           "depths of passes",
           new Fact.Numbers(new Fact.Number(Dimension.LENGTH, 0, 10)),
           "depths",
-          "given");
+          GIVEN);
 
   public static final List<Fact> VOCABULARY =
       List.of(
@@ -63,11 +65,11 @@ public final class Shop {
   }
 
   private static Fact number(String name, Dimension dimension, double least, double greatest) {
-    return new Fact(name, new Fact.Number(dimension, least, greatest), name, "given");
+    return new Fact(name, new Fact.Number(dimension, least, greatest), name, GIVEN);
   }
 
   private static Fact words(String name, String... allowed) {
-    return new Fact(name, new Fact.Word(List.of(allowed)), name, "given");
+    return new Fact(name, new Fact.Word(List.of(allowed)), name, GIVEN);
   }
 
   /**

@@ -150,7 +150,7 @@ class PagesTest {
     assertThat(answer)
         .contains("Measure first")
         .contains("Assumed")
-        .contains("hold.jawFriction")
+        .contains("/hold/jawFriction")
         .contains("inputs known")
         .contains("<dt>Measure</dt>")
         .contains(id)

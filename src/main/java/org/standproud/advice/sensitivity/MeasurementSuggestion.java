@@ -2,11 +2,12 @@ package org.standproud.advice.sensitivity;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.request.FieldPointer;
 
 /**
  * One thing to find out.
  *
- * @param input path in the request
+ * @param input where it stands in the request
  * @param measure how to find out
  * @param changesVerdict whether the verdict depends on it
  * @param share part of the uncertainty of the deciding fact, on its bad side, that goes if this is
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param answers what the answer would be for each thing it may turn out to be
  */
 public record MeasurementSuggestion(
-    String input,
+    FieldPointer input,
     String measure,
     boolean changesVerdict,
     @Nullable Double share,

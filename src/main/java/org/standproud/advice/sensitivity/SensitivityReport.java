@@ -65,7 +65,7 @@ public record SensitivityReport(
                     .thenComparing(MeasurementSuggestion::spread, Comparator.reverseOrder())
                     .thenComparing(
                         q -> Optional.ofNullable(q.share()).orElse(0.0), Comparator.reverseOrder())
-                    .thenComparing(MeasurementSuggestion::input))
+                    .thenComparing(q -> q.input().text()))
             .toList();
     return new SensitivityReport(
         base.verdict().words(),

@@ -23,6 +23,14 @@ import org.standproud.setup.Stock;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.Worded;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.CutterFields;
+import org.standproud.setup.request.Field;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.MachineFields;
+import org.standproud.setup.request.MaterialFields;
+import org.standproud.setup.request.StockFields;
 import org.standproud.setup.units.QuantityKind;
 
 /** Everything in a set-up that is not known exactly and that somebody at the machine could find. */
@@ -59,13 +67,13 @@ final class Unknowns {
   private void clamping() {
     Hold h = setup.hold();
     banded(
-        "hold.clampingForce",
+        HoldFields.CLAMPING_FORCE,
         "the clamping force, with a force gauge between the jaws",
         QuantityKind.FORCE,
         h.clampingForceN() != null ? h.clampingForceN() : fact(Vocabulary.CLAMPING_FORCE),
         b -> SetupEditor.of(setup).clamping(b, h.handleTorqueNm(), h.jawFriction()).done());
     banded(
-        "hold.jawFriction",
+        HoldFields.JAW_FRICTION,
         "the friction, by the pull at which a clamped piece starts to slide",
         QuantityKind.NUMBER,
         h.jawFriction() != null ? h.jawFriction() : fact(Vocabulary.JAW_FRICTION),
@@ -75,27 +83,27 @@ final class Unknowns {
   private void seating() {
     Hold h = setup.hold();
     words(
-        "hold.stop",
+        HoldFields.STOP,
         "whether a stop stands at either end",
         h.stop(),
         Stop.values(),
         stop -> SetupEditor.of(setup).stop(stop).done());
     if (h.stop() != Stop.NONE) {
       span(
-          "hold.stopHeight",
+          HoldFields.STOP_HEIGHT,
           "the height of the top of the stop above the jaws",
           h.stopHeightM(),
           setup.stickOutM(),
           m -> SetupEditor.of(setup).hold(h.but().stopHeight(m).held()).done());
     }
     words(
-        "hold.seat",
+        HoldFields.SEAT,
         "what the underside sits on, and whether parallels can be pulled out by hand",
         h.seat(),
         Seat.values(),
         seat -> SetupEditor.of(setup).seating(seat, h.stop(), h.viseRunOutM()).done());
     span(
-        "hold.viseRunOut",
+        HoldFields.VISE_RUN_OUT,
         "the run of the fixed jaw, with an indicator and the spindle stopped",
         h.viseRunOutM(),
         VISE_RUN_OUT_M,
@@ -105,19 +113,19 @@ final class Unknowns {
   private void faces() {
     Stock s = setup.stock();
     words(
-        "stock.surface",
+        StockFields.SURFACE,
         "how the gripped faces were made",
         s.surface(),
         StockSurface.values(),
         f -> SetupEditor.of(setup).faces(f, s.highSpotM(), s.deburred()).done());
     span(
-        "stock.highSpot",
+        StockFields.HIGH_SPOT,
         "the highest spot of the gripped faces, with a straight edge and feelers",
         s.highSpotM(),
         HIGH_SPOT_M,
         m -> SetupEditor.of(setup).faces(s.surface(), m, s.deburred()).done());
     yesNo(
-        "stock.deburred",
+        StockFields.DEBURRED,
         "whether the gripped edges were deburred",
         s.deburred(),
         yes -> SetupEditor.of(setup).faces(s.surface(), s.highSpotM(), yes).done());
@@ -125,13 +133,13 @@ final class Unknowns {
 
   private void cutter() {
     words(
-        "cutter.edge",
+        CutterFields.EDGE,
         "the state of the edges, with a loupe and the spindle stopped",
         setup.cutter().edge(),
         EdgeCondition.values(),
         edge -> SetupEditor.of(setup).edges(edge, setup.cutter().runOutM()).done());
     span(
-        "cutter.runOut",
+        CutterFields.RUN_OUT,
         "the run-out of the cutter, with an indicator, turned by hand",
         setup.cutter().runOutM(),
         CUTTER_RUN_OUT_M,
@@ -142,19 +150,19 @@ final class Unknowns {
     Boolean x = setup.cut().slideLocked();
     Boolean others = setup.cut().otherSlidesLocked();
     yesNo(
-        "cut.slideLocked",
+        CutFields.SLIDE_LOCKED,
         "whether the X slide is snugged for drag",
         x,
         yes -> SetupEditor.of(setup).slides(yes, others).done());
     yesNo(
-        "cut.otherSlidesLocked",
+        CutFields.OTHERS_LOCKED,
         "whether the slides that do not feed are locked",
         others,
         yes -> SetupEditor.of(setup).slides(x, yes).done());
     Machine m = setup.machine();
     if (!m.preloadedScrew()) {
       banded(
-          "machine.gibPreload",
+          MachineFields.GIB_PRELOAD,
           "the drag of the table, with a spring balance and the screw free",
           QuantityKind.FORCE,
           m.gibPreloadN(),
@@ -165,14 +173,14 @@ final class Unknowns {
   private void cut() {
     Band feed = HandFeed.feedPerToothM(setup.cut());
     banded(
-        "cut.feedPerTooth",
+        CutFields.FEED_PER_TOOTH,
         "the feed the hand really gives, by timing a pass of air",
         QuantityKind.LENGTH,
         feed,
         // A band of next to no width is not taken for one value that a hand then spreads again.
         b -> SetupEditor.of(setup).feed(hairWide(b)).done());
     banded(
-        "stock.material.specificCuttingForce",
+        MaterialFields.SPECIFIC_FORCE,
         "the grade and hardness of the stock",
         QuantityKind.STRESS,
         setup.stock().material().specificCuttingForcePa(),
@@ -260,7 +268,7 @@ final class Unknowns {
   }
 
   private void banded(
-      String input,
+      Field<?, ?> input,
       String measure,
       QuantityKind kind,
       @Nullable Band band,
@@ -270,7 +278,7 @@ final class Unknowns {
           v -> new Unknown.Case(wording.words(kind, v), with.apply(Band.exactly(v)));
       all.add(
           new Unknown(
-              input,
+              FieldPointer.to(input),
               measure,
               List.of(at.apply(band.low()), at.apply(band.high())),
               with.apply(Band.exactly(band.likely()))));
@@ -278,7 +286,7 @@ final class Unknowns {
   }
 
   private void span(
-      String input,
+      Field<?, ?> input,
       String measure,
       @Nullable Double given,
       double most,
@@ -286,16 +294,18 @@ final class Unknowns {
     if (given == null) {
       Function<Double, Unknown.Case> at =
           v -> new Unknown.Case(wording.words(QuantityKind.LENGTH, v), with.apply(v));
-      all.add(new Unknown(input, measure, List.of(at.apply(0.0), at.apply(most)), null));
+      all.add(
+          new Unknown(
+              FieldPointer.to(input), measure, List.of(at.apply(0.0), at.apply(most)), null));
     }
   }
 
   private <W extends Worded> void words(
-      String input, String measure, @Nullable W given, W[] choices, Function<W, Setup> with) {
+      Field<?, ?> input, String measure, @Nullable W given, W[] choices, Function<W, Setup> with) {
     if (given == null) {
       all.add(
           new Unknown(
-              input,
+              FieldPointer.to(input),
               measure,
               Arrays.stream(choices)
                   .map(word -> new Unknown.Case(word.words(), with.apply(word)))
@@ -305,11 +315,11 @@ final class Unknowns {
   }
 
   private void yesNo(
-      String input, String measure, @Nullable Boolean given, Function<Boolean, Setup> with) {
+      Field<?, ?> input, String measure, @Nullable Boolean given, Function<Boolean, Setup> with) {
     if (given == null) {
       all.add(
           new Unknown(
-              input,
+              FieldPointer.to(input),
               measure,
               List.of(
                   new Unknown.Case("yes", with.apply(true)),

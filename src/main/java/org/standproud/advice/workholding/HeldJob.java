@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.standproud.advice.whatif.SetupEditor;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
@@ -19,6 +19,8 @@ import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 import org.standproud.setup.Vise;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.RequestFields;
 
 /**
  * The job as it stands in another hold: for forces, reach and cutter a jaw as high as the backing
@@ -56,13 +58,13 @@ record HeldJob(
 
   private static final Assumption SHORT_AND_BACKED =
       new Assumption(
-          "hold",
+          RequestFields.HOLD,
           "what stands free by no more than its thickness is taken to spring by nothing",
           "own assumption, no source");
 
   private static final Assumption ANYWHERE =
       new Assumption(
-          "machine",
+          RequestFields.MACHINE,
           "the hold is bolted down where the cut lies in the middle of the travel across",
           "common practice, no source");
 
@@ -157,6 +159,6 @@ record HeldJob(
   }
 
   private static EvidenceValue value(Fact fact, Value value, List<Assumption> assumed) {
-    return new EvidenceValue(fact, value, List.of("another hold"), assumed);
+    return new EvidenceValue(fact, value, List.of(FieldPointer.to(RequestFields.HOLD)), assumed);
   }
 }

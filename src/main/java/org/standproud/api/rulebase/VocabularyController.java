@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.RestController;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.units.QuantityKind;
 
 /** The facts that rule cards may speak of. */
@@ -25,7 +26,8 @@ class VocabularyController {
    * @param name its name in cards and answers
    * @param type number, list of numbers, word, or yes or no
    * @param meaning what it means
-   * @param formula what gives it
+   * @param formula the class of the formula that gives it, or that the request states it
+   * @param field the field of the request that states it, absent for what is computed
    * @param unit the unit of its numbers, absent for pure numbers and what is no number
    * @param least least number that makes sense
    * @param greatest greatest number that makes sense
@@ -36,6 +38,7 @@ class VocabularyController {
       String type,
       String meaning,
       String formula,
+      @Nullable FieldPointer field,
       @Nullable String unit,
       @Nullable Double least,
       @Nullable Double greatest,
@@ -50,6 +53,7 @@ class VocabularyController {
             fact.type() instanceof Fact.Numbers ? "list of numbers" : "number",
             fact.meaning(),
             fact.formula(),
+            fact.field(),
             kind == QuantityKind.NUMBER ? null : kind.unit(units).code(),
             kind.show(number.least(), units).value(),
             kind.show(number.greatest(), units).value(),
@@ -57,7 +61,8 @@ class VocabularyController {
       }
       List<String> words = fact.type() instanceof Fact.Word word ? word.allowed() : null;
       String type = words == null ? "yes or no" : "word";
-      return new Term(fact.name(), type, fact.meaning(), fact.formula(), null, null, null, words);
+      return new Term(
+          fact.name(), type, fact.meaning(), fact.formula(), fact.field(), null, null, null, words);
     }
   }
 

@@ -59,14 +59,16 @@ public record HoldingChanceReport(
    * What one unknown adds to the doubt.
    *
    * @param unknown which, as a machinist would say it
-   * @param input path in the request by which a better value comes in
+   * @param input JSON Pointer of the field by which a better value comes in
    * @param share its share of the variance of the rank of the least margin, on its own, 0 to 1
    */
   record ShareOfDoubt(String unknown, String input, double share) {
 
     private static ShareOfDoubt of(Contribution contribution) {
       return new ShareOfDoubt(
-          contribution.unknown().words(), contribution.unknown().path(), contribution.share());
+          contribution.unknown().words(),
+          contribution.unknown().input().text(),
+          contribution.share());
     }
   }
 }

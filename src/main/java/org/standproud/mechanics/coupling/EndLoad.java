@@ -1,6 +1,6 @@
 package org.standproud.mechanics.coupling;
 
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.force.AxisForce;
 import org.standproud.mechanics.force.PathForces;
 import org.standproud.mechanics.force.PathPeaks;
@@ -8,6 +8,7 @@ import org.standproud.mechanics.holding.slip.HoldingLoad;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.RequestFields;
 
 /**
  * What a pass asks of the hold: its forces at an upper end of the stock, where their lever is
@@ -19,7 +20,7 @@ public final class EndLoad {
   /** What is taken for the springing back. */
   public static final Assumption REBOUND =
       new Assumption(
-          "cut",
+          RequestFields.CUT,
           "a plate struck and let go pushes back with a fifth of the greatest push across the jaws",
           "common practice, no source");
 

@@ -3,14 +3,15 @@ package org.standproud.mechanics.cutter;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.CuttingRange;
 import org.standproud.setup.Material;
+import org.standproud.setup.request.CutterFields;
 
 /**
  * How a cutter stands one pass.
@@ -122,13 +123,13 @@ public record CutterStanding(
     assumptions.add(EdgeRounding.ASSUMPTION);
     assumptions.add(
         new Assumption(
-            "cutter.edgeRadius",
+            CutterFields.EDGE_RADIUS,
             "an edge cuts chips thicker than 0.2 to 0.4 of its rounding",
             "micro-milling literature, from memory"));
     if (!endMill) {
       assumptions.add(
           new Assumption(
-              "cutter.shankDiameter",
+              CutterFields.SHANK,
               "the arbor is steel with a yield stress of 600 to 1000 MPa",
               "common practice, no source"));
     }

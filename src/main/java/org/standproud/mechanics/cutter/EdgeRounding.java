@@ -1,9 +1,10 @@
 package org.standproud.mechanics.cutter;
 
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.request.CutterFields;
 
 /**
  * Rounding of an edge after use over its rounding when new. Common practice, no source: the factors
@@ -14,7 +15,7 @@ public final class EdgeRounding {
   /** What is taken for the edge after use. */
   public static final Assumption ASSUMPTION =
       new Assumption(
-          "cutter.edge",
+          CutterFields.EDGE,
           "the rounding of an edge in use is 1 to 4 times that of a new one, by its state",
           "common practice, no source");
 

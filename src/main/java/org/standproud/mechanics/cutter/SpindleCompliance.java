@@ -1,9 +1,10 @@
 package org.standproud.mechanics.cutter;
 
 import org.hipparchus.util.FastMath;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
+import org.standproud.setup.request.MachineFields;
 
 /**
  * How far spindle and holder give at the cutting end for a unit force there.
@@ -21,7 +22,7 @@ public final class SpindleCompliance {
   /** What is taken for the tilt of the spindle, which no machine record holds. */
   public static final Assumption TILT =
       new Assumption(
-          "machine.spindleStiffness",
+          MachineFields.SPINDLE_STIFFNESS,
           "the spindle tilts about a point at least 0.15 m behind its nose, likely 0.30 m",
           "common practice, no source");
 

@@ -1,9 +1,10 @@
 package org.standproud.mechanics.cutter;
 
 import org.jspecify.annotations.Nullable;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.request.CutterFields;
 
 /**
  * Width of the land worn behind an edge. The greatest is the uniform wear of 0.3 mm at which ISO
@@ -15,7 +16,7 @@ public final class WornLand {
   /** What is taken for the land. */
   public static final Assumption ASSUMPTION =
       new Assumption(
-          "cutter.edge",
+          CutterFields.EDGE,
           "a land of 0.01 to 0.3 mm, by the state of the edges, rubs on the waves of the cut",
           "ISO 8688-1:1989, greatest value; else common practice, no source");
 

@@ -1,12 +1,13 @@
 package org.standproud.mechanics.drive;
 
 import java.util.List;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutFields;
 
 /**
  * What a hand on the wheel makes of a feed per tooth: from half to twice of what was meant, if the
@@ -20,7 +21,7 @@ public final class HandFeed {
   /** What is taken for the evenness of a hand. */
   public static final Assumption ASSUMPTION =
       new Assumption(
-          "cut.feedPerTooth",
+          CutFields.FEED_PER_TOOTH,
           "a hand feeds from half to twice of what was meant",
           "common practice, no source");
 

@@ -3,11 +3,12 @@ package org.standproud.mechanics.drive;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Machine;
+import org.standproud.setup.request.CutFields;
 
 /**
  * What holds a table back against a pull: mu (m g + F_down) + mu F_gib + drag of a partly locked
@@ -87,7 +88,7 @@ public record TableFriction(Band holdN, List<Assumption> assumptions) {
     if (locked == null) {
       return List.of(
           new Assumption(
-              "cut.slideLocked",
+              CutFields.SLIDE_LOCKED,
               "the slide may run free: 0 to 600 N of drag from its lock, likely none",
               "common practice, no source",
               "whether the X slide is partly locked for drag"));
@@ -95,7 +96,7 @@ public record TableFriction(Band holdN, List<Assumption> assumptions) {
     return locked
         ? List.of(
             new Assumption(
-                "cut.slideLocked",
+                CutFields.SLIDE_LOCKED,
                 "a slide that is partly locked and can still be fed drags with 100 to 600 N",
                 "common practice, no source"))
         : List.of();

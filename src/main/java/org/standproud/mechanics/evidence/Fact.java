@@ -2,6 +2,7 @@ package org.standproud.mechanics.evidence;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.units.Dimension;
 import org.standproud.setup.units.QuantityKind;
 
@@ -12,15 +13,14 @@ import org.standproud.setup.units.QuantityKind;
  *     spaces and hyphens
  * @param type what kind of value it has
  * @param meaning what it means, in one sentence
- * @param formula the class or statement that gives it
+ * @param origin the field that states it, or the formula that computes it
  * @param leeway how far a shop can change its number; null if it cannot, or not for one set-up
  */
-public record Fact(
-    String name, Type type, String meaning, String formula, @Nullable Leeway leeway) {
+public record Fact(String name, Type type, String meaning, Origin origin, @Nullable Leeway leeway) {
 
   /** A fact that a shop cannot change to please a card. */
-  public Fact(String name, Type type, String meaning, String formula) {
-    this(name, type, meaning, formula, null);
+  public Fact(String name, Type type, String meaning, Origin origin) {
+    this(name, type, meaning, origin, null);
   }
 
   /**
@@ -37,6 +37,29 @@ public record Fact(
       return to >= least * from && to <= greatest * from;
     }
   }
+
+  /** Where the value of a fact comes from. */
+  public sealed interface Origin permits Stated, Computed {
+
+    /** What to measure or state where there is no value; null if there always is one. */
+    @Nullable String question();
+  }
+
+  /**
+   * The request states it.
+   *
+   * @param field where
+   * @param question what to measure or state where it is not known; null if it has to be given
+   */
+  public record Stated(FieldPointer field, @Nullable String question) implements Origin {}
+
+  /**
+   * Mechanics computes it.
+   *
+   * @param formula the class whose javadoc gives formula, units, validity and source
+   * @param question what to measure or state where an input is missing; null if none can be
+   */
+  public record Computed(Class<?> formula, @Nullable String question) implements Origin {}
 
   /** What kind of value a fact has. */
   public sealed interface Type permits Number, Numbers, Word, YesNo {}
@@ -87,6 +110,18 @@ public record Fact(
   @Override
   public int hashCode() {
     return name.hashCode();
+  }
+
+  /** The field of the request that states it; null if it is computed. */
+  public @Nullable FieldPointer field() {
+    return origin instanceof Stated stated ? stated.field : null;
+  }
+
+  /** What gives it, for answers: the name of a class, or that the request states it. */
+  public String formula() {
+    return origin instanceof Computed computed
+        ? computed.formula.getSimpleName()
+        : "as the request says";
   }
 
   /** Dimension, units and range of its number or numbers; null if it has none. */

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutterFields;
+import org.standproud.setup.request.RequestFields;
 
 /**
  * What one pass leaves on the surface, vibration left aside.
@@ -37,19 +39,19 @@ public record SurfaceFinish(
 
   private static final Assumption PROUD_TOOTH =
       new Assumption(
-          "cutter.runOut",
+          CutterFields.RUN_OUT,
           "one tooth stands proud of the rest, so marks lie one turn apart; at best one tooth apart",
           "common practice, no source");
 
   private static final Assumption TRAIL_ANGLE =
       new Assumption(
-          "cutter.trailAngle",
+          RequestFields.CUTTER,
           "the end edge trails by up to 10 degrees",
           "common practice, no source");
 
   private static final Assumption EDGE =
       new Assumption(
-          "cutter.edge",
+          CutterFields.EDGE,
           "the surface is rougher than its feed marks by a factor for the state of the edges, 1 to 8"
               + " if that is not known",
           "common practice, no source");

@@ -1,9 +1,10 @@
 package org.standproud.mechanics.finish;
 
 import org.hipparchus.util.FastMath;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
+import org.standproud.setup.request.RequestFields;
 
 /**
  * Hollow that an end-cutting mill leaves when its spindle leans in the feed direction: c = R (1 -
@@ -23,7 +24,7 @@ public final class TramError {
   /** What is taken for the tram, which no set-up states. */
   public static final Assumption ASSUMPTION =
       new Assumption(
-          "machine.tram",
+          RequestFields.MACHINE,
           "the spindle leans by 0 to 0.05 mm over 200 mm, likely 0.02 mm over 300 mm",
           "common practice, no source; 0.02 to 0.03 over 300 is what ISO 1701 permits, from memory");
 

@@ -3,14 +3,15 @@ package org.standproud.mechanics.force;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.Material;
 import org.standproud.setup.MaterialGroup;
 import org.standproud.setup.ToolMaterial;
+import org.standproud.setup.request.CutterFields;
 
 /**
  * Kienzle's law for one stock and one cutter, with the corrections of the German textbooks (values
@@ -68,7 +69,7 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
     if (cutter.edge() == null) {
       assumptions.add(
           new Assumption(
-              "cutter.edge",
+              CutterFields.EDGE,
               "the edge may be anything from fresh to worn: force factor 1.0 to 1.5, radial to"
                   + " tangential force 0.2 to 1.0; a chipped tooth is not assumed",
               "wear factor from German textbooks, from memory; ratio common practice, no source",

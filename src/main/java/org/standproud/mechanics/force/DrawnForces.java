@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.PassGeometry;
 import org.standproud.mechanics.engagement.PassStretch;
 import org.standproud.mechanics.engagement.PassTravel;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 
 /**

@@ -5,12 +5,13 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.engagement.EdgeInCut;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.EdgeCondition;
+import org.standproud.setup.request.CutterFields;
 
 /**
  * The inputs of a pass without bands: the likely case, and the corners of the bands.
@@ -76,7 +77,7 @@ record ForceCases(ForceCase likely, List<ForceCase> corners, List<Assumption> as
     }
     assumptions.add(
         new Assumption(
-            "cutter.runOut",
+            CutterFields.RUN_OUT,
             "run-out not measured: half of the cutters under 0.018 mm, a twentieth over 0.05 mm,"
                 + " turned the worst way",
             "common practice, no source",
@@ -97,7 +98,7 @@ record ForceCases(ForceCase likely, List<ForceCase> corners, List<Assumption> as
       absent.add(first);
       assumptions.add(
           new Assumption(
-              "cutter.chippedTeeth",
+              CutterFields.CHIPPED,
               "edges are chipped, which is not said: one tooth is taken not to cut, so that the"
                   + " tooth behind it takes a double bite",
               "common practice, no source",

@@ -1,7 +1,7 @@
 package org.standproud.mechanics.force;
 
 import java.util.List;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.Setup;

@@ -2,11 +2,13 @@ package org.standproud.mechanics.force;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.Material;
 import org.standproud.setup.ToolMaterial;
+import org.standproud.setup.request.Field;
+import org.standproud.setup.request.MaterialFields;
 
 /**
  * The linear-edge law of one published set for one stock and one cutter, as bands.
@@ -32,7 +34,7 @@ import org.standproud.setup.ToolMaterial;
  */
 record PublishedForce(ForceModel.LinearEdge model, List<Assumption> assumptions) {
 
-  private static final String INPUT = "stock.material.forceCoefficients";
+  private static final Field<?, ?> INPUT = MaterialFields.FORCE_COEFFICIENTS;
   private static final String SOURCE =
       "table 5 of Chin. J. Mech. Eng. 2021, doi 10.1186/s10033-021-00536-9";
 

@@ -2,9 +2,9 @@ package org.standproud.mechanics.history;
 
 import java.util.List;
 import java.util.Optional;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.drive.HandFeed;
 import org.standproud.mechanics.engagement.PassStretch;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.force.ForceInput;
 import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.force.PathForces;

@@ -7,14 +7,15 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Machine;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.MachineFields;
 
 /**
  * Whether a set-up goes into the machine and what meets what on the way. All margins in m, positive
@@ -54,7 +55,7 @@ public record Reach(
 
   private static final Assumption MIDDLE_OF_TRAVEL =
       new Assumption(
-          "machine.travelY",
+          MachineFields.TRAVEL_Y,
           "the middle of the stock stands at the middle of the Y travel",
           "common practice, no source");
 

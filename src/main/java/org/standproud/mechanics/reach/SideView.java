@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.setup.Band;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
+import org.standproud.setup.request.HoldFields;
 
 /**
  * The pass seen along Y: what cutter and holder sweep from the start of the lead-in to the end of
@@ -25,7 +26,7 @@ public final class SideView {
   /** What is taken for the height of a stop that is not told. */
   public static final Assumption STOP_HEIGHT =
       new Assumption(
-          "hold.stopHeight",
+          HoldFields.STOP_HEIGHT,
           "a stop may stand as low as the jaw top or as high as the top of the stock",
           "conservative choice",
           "the height of the top of the stop above the jaws");

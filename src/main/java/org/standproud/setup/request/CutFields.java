@@ -20,16 +20,16 @@ import org.standproud.setup.Stage;
  * The fields of the pass. Some say one thing in two ways; {@link PlannedPassFields} brings them to
  * the one way in which a {@link Cut} keeps them.
  */
-final class CutFields {
+public final class CutFields {
 
-  static final Choice<Cut, Operation> OPERATION =
+  public static final Choice<Cut, Operation> OPERATION =
       Choice.of("operation", Operation.class, Cut::operation, "which face is milled");
-  static final Choice<Cut, Stage> STAGE =
+  public static final Choice<Cut, Stage> STAGE =
       Choice.of("stage", Stage.class, Cut::stage, "rough or finish");
-  static final Quantity<Cut> AXIAL_DEPTH =
+  public static final Quantity<Cut> AXIAL_DEPTH =
       Quantity.of(
           "axialDepth", LENGTH, 1e-6, 0.3, Cut::axialDepthM, "a_p, depth along the cutter axis");
-  static final Quantity<Cut> OFFSET =
+  public static final Quantity<Cut> OFFSET =
       Quantity.<Cut>of(
               "offset",
               LENGTH,
@@ -38,11 +38,11 @@ final class CutFields {
               Cut::offsetM,
               "cutter axis from the middle of the thickness, positive toward the fixed jaw")
           .mayBeUnknown();
-  static final Choice<Cut, JawSide> SIDE =
+  public static final Choice<Cut, JawSide> SIDE =
       Choice.<Cut, JawSide>of(
               "side", JawSide.class, cut -> null, "broad side only: the side that is milled")
           .mayBeUnknown();
-  static final Quantity<Cut> RADIAL_DEPTH =
+  public static final Quantity<Cut> RADIAL_DEPTH =
       Quantity.<Cut>of(
               "radialDepth",
               LENGTH,
@@ -51,18 +51,18 @@ final class CutFields {
               cut -> null,
               "broad side only: a_e, taken off across the jaws; with side, in place of offset")
           .mayBeUnknown();
-  static final Choice<Cut, FeedDirection> FEED =
+  public static final Choice<Cut, FeedDirection> FEED =
       Choice.<Cut, FeedDirection>of(
               "feed", FeedDirection.class, Cut::feed, "which way the cutter moves along the jaws")
           .mayBeUnknown();
-  static final Choice<Cut, Mode> MODE =
+  public static final Choice<Cut, Mode> MODE =
       Choice.<Cut, Mode>of(
               "mode",
               Mode.class,
               cut -> null,
               "climb or conventional; in place of feed, or with it")
           .mayBeUnknown();
-  static final Quantity<Cut> SPINDLE =
+  public static final Quantity<Cut> SPINDLE =
       Quantity.<Cut>of(
               "spindleSpeed",
               SPINDLE_SPEED,
@@ -71,7 +71,7 @@ final class CutFields {
               Cut::spindleSpeedRevPerS,
               "n, spindle speed")
           .mayBeUnknown();
-  static final Quantity<Cut> CUTTING =
+  public static final Quantity<Cut> CUTTING =
       Quantity.<Cut>of(
               "cuttingSpeed",
               CUTTING_SPEED,
@@ -80,11 +80,11 @@ final class CutFields {
               cut -> null,
               "v_c, cutting speed, in place of spindleSpeed")
           .mayBeUnknown();
-  static final BandField<Cut> FEED_PER_TOOTH =
+  public static final BandField<Cut> FEED_PER_TOOTH =
       BandField.<Cut>of(
               "feedPerTooth", LENGTH, 0.1e-6, 2e-3, Cut::feedPerToothM, "f_z, feed per tooth")
           .mayBeUnknown();
-  static final BandField<Cut> TABLE =
+  public static final BandField<Cut> TABLE =
       BandField.<Cut>of(
               "tableFeed",
               TABLE_FEED,
@@ -93,28 +93,28 @@ final class CutFields {
               cut -> null,
               "v_f, table feed, in place of feedPerTooth")
           .mayBeUnknown();
-  static final Choice<Cut, HandFeedPace> HAND_FEED =
+  public static final Choice<Cut, HandFeedPace> HAND_FEED =
       Choice.<Cut, HandFeedPace>of(
               "handFeed",
               HandFeedPace.class,
               cut -> null,
               "how fast the hand wheel is turned, in place of feedPerTooth and tableFeed")
           .mayBeUnknown();
-  static final Choice<Cut, FeedDrive> FEED_DRIVE =
+  public static final Choice<Cut, FeedDrive> FEED_DRIVE =
       Choice.of("feedDrive", FeedDrive.class, Cut::feedDrive, "hand or power feed");
-  static final BooleanField<Cut> SLIDE_LOCKED =
+  public static final BooleanField<Cut> SLIDE_LOCKED =
       new BooleanField<>(
           "slideLocked",
           false,
           Cut::slideLocked,
           "whether the X slide is partly locked to add drag");
-  static final BooleanField<Cut> OTHERS_LOCKED =
+  public static final BooleanField<Cut> OTHERS_LOCKED =
       new BooleanField<>(
           "otherSlidesLocked",
           false,
           Cut::otherSlidesLocked,
           "whether the slides that do not feed are locked");
-  static final Quantity<Cut> LEAD_IN =
+  public static final Quantity<Cut> LEAD_IN =
       Quantity.<Cut>of(
               "leadIn",
               LENGTH,
@@ -125,9 +125,9 @@ final class CutFields {
                   + " if left out")
           .mayBeUnknown();
 
-  static final Choice<PlannedCut, Stage> PLANNED_STAGE =
+  public static final Choice<PlannedCut, Stage> PLANNED_STAGE =
       Choice.of("stage", Stage.class, PlannedCut::stage, "rough or finish");
-  static final Quantity<PlannedCut> PLANNED_AXIAL_DEPTH =
+  public static final Quantity<PlannedCut> PLANNED_AXIAL_DEPTH =
       Quantity.of(
           "axialDepth",
           LENGTH,
@@ -135,7 +135,7 @@ final class CutFields {
           AXIAL_DEPTH.range().greatest(),
           PlannedCut::axialDepthM,
           "a_p, depth along the cutter axis");
-  static final Quantity<PlannedCut> PLANNED_RADIAL_DEPTH =
+  public static final Quantity<PlannedCut> PLANNED_RADIAL_DEPTH =
       Quantity.<PlannedCut>of(
               "radialDepth",
               LENGTH,
@@ -144,7 +144,7 @@ final class CutFields {
               PlannedCut::radialDepthM,
               "a_e, taken off across the jaws: needed on a broad side, not for a top edge")
           .mayBeUnknown();
-  static final BandField<PlannedCut> PLANNED_FEED =
+  public static final BandField<PlannedCut> PLANNED_FEED =
       BandField.<PlannedCut>of(
               "feedPerTooth",
               LENGTH,

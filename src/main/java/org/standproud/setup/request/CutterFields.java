@@ -14,26 +14,26 @@ import org.standproud.setup.Spin;
 import org.standproud.setup.ToolMaterial;
 
 /** The fields of a cutter in its holder. */
-final class CutterFields {
+public final class CutterFields {
 
   static final int MOST_TEETH = 60;
 
-  static final Text<Cutter> NAME =
+  public static final Text<Cutter> NAME =
       new Text<>("name", 80, true, Cutter::name, "name in the catalogue");
-  static final Choice<Cutter, CutterKind> KIND =
+  public static final Choice<Cutter, CutterKind> KIND =
       Choice.of("kind", CutterKind.class, Cutter::kind, "family");
-  static final Choice<Cutter, ToolMaterial> TOOL_MATERIAL =
+  public static final Choice<Cutter, ToolMaterial> TOOL_MATERIAL =
       Choice.of("toolMaterial", ToolMaterial.class, Cutter::toolMaterial, "edge material");
-  static final Choice<Cutter, Spin> SPIN =
+  public static final Choice<Cutter, Spin> SPIN =
       Choice.of("spin", Spin.class, Cutter::spin, "sense of rotation seen from above");
-  static final Quantity<Cutter> DIAMETER =
+  public static final Quantity<Cutter> DIAMETER =
       Quantity.of("diameter", LENGTH, 0.5e-3, 0.5, Cutter::diameterM, "DC, cutting diameter");
-  static final Count<Cutter> TEETH =
+  public static final Count<Cutter> TEETH =
       new Count<>("teeth", 1, MOST_TEETH, Cutter::teeth, "ZEFP, effective teeth");
-  static final Quantity<Cutter> GREATEST_DEPTH =
+  public static final Quantity<Cutter> GREATEST_DEPTH =
       Quantity.of(
           "greatestDepth", LENGTH, 0.1e-3, 0.3, Cutter::greatestDepthM, "APMX, greatest depth");
-  static final Quantity<Cutter> OVERHANG =
+  public static final Quantity<Cutter> OVERHANG =
       Quantity.of(
           "overhang",
           LENGTH,
@@ -41,9 +41,9 @@ final class CutterFields {
           0.8,
           Cutter::overhangM,
           "LPR, spindle nose to cutting end, holder included");
-  static final Quantity<Cutter> STICK_OUT =
+  public static final Quantity<Cutter> STICK_OUT =
       Quantity.of("stickOut", LENGTH, 2e-3, 0.5, Cutter::stickOutM, "holder face to cutting end");
-  static final Quantity<Cutter> FLUTE_LENGTH =
+  public static final Quantity<Cutter> FLUTE_LENGTH =
       Quantity.of(
           "fluteLength",
           LENGTH,
@@ -51,10 +51,10 @@ final class CutterFields {
           0.4,
           Cutter::fluteLengthM,
           "length of the fluted part, or of the cutter body");
-  static final Quantity<Cutter> SHANK =
+  public static final Quantity<Cutter> SHANK =
       Quantity.of(
           "shankDiameter", LENGTH, 1e-3, 0.16, Cutter::shankDiameterM, "shank or arbor diameter");
-  static final Quantity<Cutter> HOLDER =
+  public static final Quantity<Cutter> HOLDER =
       Quantity.of(
           "holderDiameter",
           LENGTH,
@@ -62,7 +62,7 @@ final class CutterFields {
           0.3,
           Cutter::holderDiameterM,
           "greatest diameter of the holder");
-  static final Quantity<Cutter> ENTERING_ANGLE =
+  public static final Quantity<Cutter> ENTERING_ANGLE =
       Quantity.of(
           "enteringAngle",
           ANGLE,
@@ -70,9 +70,9 @@ final class CutterFields {
           Math.toRadians(95),
           Cutter::enteringAngleRad,
           "KAPR, entering angle");
-  static final Quantity<Cutter> CORNER_RADIUS =
+  public static final Quantity<Cutter> CORNER_RADIUS =
       Quantity.of("cornerRadius", LENGTH, 0, 0.05, Cutter::cornerRadiusM, "RE, corner radius");
-  static final Quantity<Cutter> HELIX =
+  public static final Quantity<Cutter> HELIX =
       Quantity.of(
           "helix",
           ANGLE,
@@ -80,33 +80,33 @@ final class CutterFields {
           Math.toRadians(60),
           Cutter::helixRad,
           "FHA, helix angle, positive if it lifts the chips whichever the spin, zero if straight");
-  static final Quantity<Cutter> RAKE =
+  public static final Quantity<Cutter> RAKE =
       Quantity.of(
           "rake", ANGLE, Math.toRadians(-30), Math.toRadians(40), Cutter::rakeRad, "radial rake");
-  static final Quantity<Cutter> WIPER =
+  public static final Quantity<Cutter> WIPER =
       Quantity.of(
           "wiper", LENGTH, 0, 0.02, Cutter::wiperM, "BS, length of the wiper flat, zero if none");
-  static final Quantity<Cutter> EDGE_RADIUS =
+  public static final Quantity<Cutter> EDGE_RADIUS =
       Quantity.of("edgeRadius", LENGTH, 0.1e-6, 1e-3, Cutter::edgeRadiusM, "rounding of the edge");
-  static final Choice<Cutter, EdgeCondition> EDGE =
+  public static final Choice<Cutter, EdgeCondition> EDGE =
       Choice.<Cutter, EdgeCondition>of(
               "edge", EdgeCondition.class, Cutter::edge, "state of the edges")
           .mayBeUnknown();
-  static final Counts<Cutter> CHIPPED =
+  public static final Counts<Cutter> CHIPPED =
       new Counts<>(
           "chippedTeeth",
           MOST_TEETH - 1,
           MOST_TEETH,
           Cutter::chippedTeeth,
           "numbers from 0 of teeth that are chipped");
-  static final Counts<Cutter> MISSING =
+  public static final Counts<Cutter> MISSING =
       new Counts<>(
           "missingTeeth",
           MOST_TEETH - 1,
           MOST_TEETH,
           Cutter::missingTeeth,
           "numbers from 0 of teeth that are missing");
-  static final Quantity<Cutter> RUN_OUT =
+  public static final Quantity<Cutter> RUN_OUT =
       Quantity.<Cutter>of(
               "runOut", LENGTH, 0, 2e-3, Cutter::runOutM, "radial run-out, total indicator reading")
           .mayBeUnknown();

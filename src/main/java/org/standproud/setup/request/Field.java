@@ -10,7 +10,7 @@ import tools.jackson.databind.JsonNode;
  * @param <O> the record that owns the field
  * @param <T> the value of the field
  */
-sealed interface Field<O, T>
+public sealed interface Field<O, T>
     permits Quantity,
         BandField,
         Quantities,

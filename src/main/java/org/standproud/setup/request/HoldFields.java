@@ -26,15 +26,15 @@ import org.standproud.setup.Vise;
 import org.standproud.setup.catalogue.Catalogue;
 
 /** The fields of the hold. */
-final class HoldFields {
+public final class HoldFields {
 
-  static final Choice<Packing, JawSide> SIDE =
+  public static final Choice<Packing, JawSide> SIDE =
       Choice.of("side", JawSide.class, Packing::side, "the jaw it lies against");
-  static final Choice<Packing, PackingKind> KIND =
+  public static final Choice<Packing, PackingKind> KIND =
       Choice.of("kind", PackingKind.class, Packing::kind, "its shape");
-  static final Choice<Packing, PackingMaterial> MADE_OF =
+  public static final Choice<Packing, PackingMaterial> MADE_OF =
       Choice.of("material", PackingMaterial.class, Packing::material, "what it is made of");
-  static final Quantity<Packing> SIZE =
+  public static final Quantity<Packing> SIZE =
       Quantity.of(
           "size",
           LENGTH,
@@ -42,7 +42,7 @@ final class HoldFields {
           0.03,
           Packing::sizeM,
           "diameter of a wire, thickness of any other kind");
-  static final Quantity<Packing> DEPTH =
+  public static final Quantity<Packing> DEPTH =
       Quantity.<Packing>of(
               "depth",
               LENGTH,
@@ -56,9 +56,9 @@ final class HoldFields {
       new ObjectSchema<>(
           "packing", List.of(SIDE, KIND, MADE_OF, SIZE, DEPTH), HoldFields::checkPacking);
 
-  static final Choice<Clamp, JawSide> CLAMP_SIDE =
+  public static final Choice<Clamp, JawSide> CLAMP_SIDE =
       Choice.of("side", JawSide.class, Clamp::side, "the side of the stock on which it stands");
-  static final Quantity<Clamp> CLAMP_ALONG =
+  public static final Quantity<Clamp> CLAMP_ALONG =
       Quantity.of(
           "along",
           LENGTH,
@@ -66,9 +66,9 @@ final class HoldFields {
           2,
           Clamp::alongM,
           "place of its middle along X from the middle of the stock");
-  static final Quantity<Clamp> CLAMP_LENGTH =
+  public static final Quantity<Clamp> CLAMP_LENGTH =
       Quantity.of("length", LENGTH, 1e-3, 1, Clamp::lengthM, "how long it is along the jaws");
-  static final Quantity<Clamp> CLAMP_GAP =
+  public static final Quantity<Clamp> CLAMP_GAP =
       Quantity.<Clamp>of(
               "gap",
               LENGTH,
@@ -77,13 +77,13 @@ final class HoldFields {
               Clamp::gapM,
               "distance from the side of the stock to its nearest face; taken to touch if left out")
           .mayBeUnknown();
-  static final Quantity<Clamp> CLAMP_HEIGHT =
+  public static final Quantity<Clamp> CLAMP_HEIGHT =
       Quantity.of("height", LENGTH, 0, 0.5, Clamp::heightM, "height of its top above the jaw top");
   static final ObjectSchema<Clamp> CLAMP_SHAPE =
       new ObjectSchema<>(
           "clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
 
-  static final ObjectField<Hold, Vise> VISE =
+  public static final ObjectField<Hold, Vise> VISE =
       ObjectField.onShelf(
           "vise",
           ViseFields.SHAPE,
@@ -91,18 +91,18 @@ final class HoldFields {
           () -> SpokenShop.VISES,
           Hold::vise,
           "the vise");
-  static final Quantity<Hold> GRIP_DEPTH =
+  public static final Quantity<Hold> GRIP_DEPTH =
       Quantity.of(
           "gripDepth", LENGTH, 0.5e-3, 0.3, Hold::gripDepthM, "height of stock inside the jaws");
-  static final BandField<Hold> CLAMPING_FORCE =
+  public static final BandField<Hold> CLAMPING_FORCE =
       BandField.<Hold>of(
               "clampingForce", FORCE, 50, 500_000, Hold::clampingForceN, "clamping force")
           .mayBeUnknown();
-  static final BandField<Hold> HANDLE_TORQUE =
+  public static final BandField<Hold> HANDLE_TORQUE =
       BandField.<Hold>of(
               "handleTorque", TORQUE, 0.5, 1000, Hold::handleTorqueNm, "torque on the screw")
           .mayBeUnknown();
-  static final Choice<Hold, HandleEffort> CLAMPING =
+  public static final Choice<Hold, HandleEffort> CLAMPING =
       Choice.<Hold, HandleEffort>of(
               "clamping",
               HandleEffort.class,
@@ -110,7 +110,7 @@ final class HoldFields {
               "how hard the handle was pulled, in words; a handleTorque beside it stands in their"
                   + " place")
           .mayBeUnknown();
-  static final Quantity<Hold> HANDLE_LENGTH =
+  public static final Quantity<Hold> HANDLE_LENGTH =
       Quantity.<Hold>of(
               "handleLength",
               LENGTH,
@@ -119,11 +119,11 @@ final class HoldFields {
               hold -> null,
               "length of the handle at which clamping was pulled, from the screw to the hand")
           .mayBeUnknown();
-  static final Choice<Hold, JawFaces> FACES =
+  public static final Choice<Hold, JawFaces> FACES =
       Choice.<Hold, JawFaces>of(
               "faces", JawFaces.class, Hold::faces, "what is on the gripped faces")
           .mayBeUnknown();
-  static final BandField<Hold> JAW_FRICTION =
+  public static final BandField<Hold> JAW_FRICTION =
       BandField.<Hold>of(
               "jawFriction",
               NUMBER,
@@ -132,14 +132,14 @@ final class HoldFields {
               Hold::jawFriction,
               "coefficient of friction between stock and jaw")
           .mayBeUnknown();
-  static final ListField<Hold, Packing> PACKING =
+  public static final ListField<Hold, Packing> PACKING =
       new ListField<>("packing", PACKING_SHAPE, 4, false, Hold::packing, "packing, perhaps none");
-  static final Choice<Hold, Seat> SEAT =
+  public static final Choice<Hold, Seat> SEAT =
       Choice.<Hold, Seat>of("seat", Seat.class, Hold::seat, "what the underside sits on")
           .mayBeUnknown();
-  static final Choice<Hold, Stop> STOP =
+  public static final Choice<Hold, Stop> STOP =
       Choice.<Hold, Stop>of("stop", Stop.class, Hold::stop, "where a stop stands").mayBeUnknown();
-  static final Quantity<Hold> STOP_HEIGHT =
+  public static final Quantity<Hold> STOP_HEIGHT =
       Quantity.<Hold>of(
               "stopHeight",
               LENGTH,
@@ -148,7 +148,7 @@ final class HoldFields {
               Hold::stopHeightM,
               "height of the top of the stop above the jaw top; 0 for one that ends below it")
           .mayBeUnknown();
-  static final ListField<Hold, Clamp> CLAMPS =
+  public static final ListField<Hold, Clamp> CLAMPS =
       new ListField<>(
           "clamps",
           CLAMP_SHAPE,
@@ -156,7 +156,7 @@ final class HoldFields {
           false,
           Hold::clamps,
           "clamps and straps that stand beside the stock; if left out, nothing is known of any");
-  static final Quantity<Hold> VISE_RUN_OUT =
+  public static final Quantity<Hold> VISE_RUN_OUT =
       Quantity.<Hold>of(
               "viseRunOut",
               LENGTH,
@@ -166,7 +166,7 @@ final class HoldFields {
               "deviation of the fixed jaw from the table travel over its width")
           .mayBeUnknown();
 
-  static final BandField<Hold> MEASURED_NOTE =
+  public static final BandField<Hold> MEASURED_NOTE =
       BandField.<Hold>of(
               "measuredNote",
               FREQUENCY,
@@ -175,7 +175,7 @@ final class HoldFields {
               hold -> hold.measured().noteHz(),
               "lowest note of the stock in this hold, tapped at an end of its top edge")
           .mayBeUnknown();
-  static final BandField<Hold> MEASURED_DAMPING =
+  public static final BandField<Hold> MEASURED_DAMPING =
       BandField.<Hold>of(
               "measuredDamping",
               NUMBER,
@@ -184,7 +184,7 @@ final class HoldFields {
               hold -> hold.measured().dampingRatio(),
               "damping over critical, from the decay of the measured note")
           .mayBeUnknown();
-  static final BandField<Hold> MEASURED_STIFFNESS =
+  public static final BandField<Hold> MEASURED_STIFFNESS =
       BandField.<Hold>of(
               "measuredStiffness",
               STIFFNESS,

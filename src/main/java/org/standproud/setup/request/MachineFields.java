@@ -16,12 +16,12 @@ import org.standproud.setup.MachineKind;
 import org.standproud.setup.PowerPoint;
 
 /** The fields of a machine. */
-final class MachineFields {
+public final class MachineFields {
 
   /** Above this no spindle that holds a milling cutter turns: 200,000 rpm. */
   static final double GREATEST_SPEED_REV_PER_S = 90_000.0 / 60;
 
-  static final Quantity<PowerPoint> AT_SPEED =
+  public static final Quantity<PowerPoint> AT_SPEED =
       Quantity.of(
           "speed",
           SPINDLE_SPEED,
@@ -29,22 +29,22 @@ final class MachineFields {
           GREATEST_SPEED_REV_PER_S,
           PowerPoint::speedRevPerS,
           "spindle speed");
-  static final Quantity<PowerPoint> POWER_THERE =
+  public static final Quantity<PowerPoint> POWER_THERE =
       Quantity.of("power", POWER, 1, 1e6, PowerPoint::powerW, "power at the motor");
   static final ObjectSchema<PowerPoint> POWER_POINT =
       new ObjectSchema<>("point of the power curve", List.of(AT_SPEED, POWER_THERE));
 
-  static final Text<Machine> NAME =
+  public static final Text<Machine> NAME =
       new Text<>("name", 80, true, Machine::name, "name in the catalogue");
-  static final Choice<Machine, MachineKind> KIND =
+  public static final Choice<Machine, MachineKind> KIND =
       Choice.of("kind", MachineKind.class, Machine::kind, "how it is driven");
-  static final Quantity<Machine> TRAVEL_X =
+  public static final Quantity<Machine> TRAVEL_X =
       Quantity.of("travelX", LENGTH, 0.05, 10, Machine::travelXM, "table travel along X");
-  static final Quantity<Machine> TRAVEL_Y =
+  public static final Quantity<Machine> TRAVEL_Y =
       Quantity.of("travelY", LENGTH, 0.03, 10, Machine::travelYM, "saddle travel along Y");
-  static final Quantity<Machine> TRAVEL_Z =
+  public static final Quantity<Machine> TRAVEL_Z =
       Quantity.of("travelZ", LENGTH, 0.03, 5, Machine::travelZM, "knee or head travel along Z");
-  static final Quantity<Machine> NOSE_TO_TABLE =
+  public static final Quantity<Machine> NOSE_TO_TABLE =
       Quantity.of(
           "noseToTable",
           LENGTH,
@@ -52,16 +52,16 @@ final class MachineFields {
           5,
           Machine::noseToTableM,
           "greatest distance from spindle nose to table");
-  static final Quantity<Machine> QUILL =
+  public static final Quantity<Machine> QUILL =
       Quantity.of("quillTravel", LENGTH, 0, 1, Machine::quillTravelM, "quill travel, zero if none");
-  static final Quantities<Machine> SPEEDS =
+  public static final Quantities<Machine> SPEEDS =
       new Quantities<>(
           "speeds",
           new Range(SPINDLE_SPEED, 0.1, GREATEST_SPEED_REV_PER_S),
           64,
           Machine::speedsRevPerS,
           "speeds of a geared or stepped head, rising; none if stepless");
-  static final Quantity<Machine> LEAST_SPEED =
+  public static final Quantity<Machine> LEAST_SPEED =
       Quantity.of(
           "leastSpeed",
           SPINDLE_SPEED,
@@ -69,7 +69,7 @@ final class MachineFields {
           GREATEST_SPEED_REV_PER_S,
           Machine::leastSpeedRevPerS,
           "least spindle speed");
-  static final Quantity<Machine> GREATEST_SPEED =
+  public static final Quantity<Machine> GREATEST_SPEED =
       Quantity.of(
           "greatestSpeed",
           SPINDLE_SPEED,
@@ -77,10 +77,10 @@ final class MachineFields {
           GREATEST_SPEED_REV_PER_S,
           Machine::greatestSpeedRevPerS,
           "greatest spindle speed");
-  static final ListField<Machine, PowerPoint> POWER_CURVE =
+  public static final ListField<Machine, PowerPoint> POWER_CURVE =
       new ListField<>(
           "power", POWER_POINT, 64, true, Machine::power, "power curve of the motor, rising speed");
-  static final BandField<Machine> EFFICIENCY =
+  public static final BandField<Machine> EFFICIENCY =
       BandField.of(
           "driveEfficiency",
           NUMBER,
@@ -88,15 +88,15 @@ final class MachineFields {
           1,
           Machine::driveEfficiency,
           "power at the cutter over power at the motor");
-  static final Quantity<Machine> BACKLASH =
+  public static final Quantity<Machine> BACKLASH =
       Quantity.of("backlash", LENGTH, 0, 5e-3, Machine::backlashM, "lost motion of the X screw");
-  static final BooleanField<Machine> PRELOADED =
+  public static final BooleanField<Machine> PRELOADED =
       new BooleanField<>(
           "preloadedScrew",
           true,
           Machine::preloadedScrew,
           "whether the X screw is free of lost motion either way");
-  static final Quantity<Machine> MOVING_MASS =
+  public static final Quantity<Machine> MOVING_MASS =
       Quantity.of(
           "movingMass",
           MASS,
@@ -104,7 +104,7 @@ final class MachineFields {
           50_000,
           Machine::movingMassKg,
           "mass of table, vise and stock that the X screw moves");
-  static final BandField<Machine> SLIDE_FRICTION =
+  public static final BandField<Machine> SLIDE_FRICTION =
       BandField.of(
           "slideFriction",
           NUMBER,
@@ -112,10 +112,10 @@ final class MachineFields {
           0.6,
           Machine::slideFriction,
           "coefficient of friction of the X slide");
-  static final BandField<Machine> GIB_PRELOAD =
+  public static final BandField<Machine> GIB_PRELOAD =
       BandField.of(
           "gibPreload", FORCE, 0, 50_000, Machine::gibPreloadN, "force of the gib on the X slide");
-  static final BandField<Machine> SPINDLE_STIFFNESS =
+  public static final BandField<Machine> SPINDLE_STIFFNESS =
       BandField.of(
           "spindleStiffness",
           STIFFNESS,
@@ -123,7 +123,7 @@ final class MachineFields {
           5e9,
           Machine::spindleStiffnessNPerM,
           "stiffness of spindle and holder across the axis at the nose");
-  static final Quantity<Machine> GREATEST_FEED =
+  public static final Quantity<Machine> GREATEST_FEED =
       Quantity.<Machine>of(
               "greatestFeed",
               TABLE_FEED,

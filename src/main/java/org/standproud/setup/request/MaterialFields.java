@@ -14,9 +14,9 @@ import org.standproud.setup.Material;
 import org.standproud.setup.MaterialGroup;
 
 /** The fields of a stock material. */
-final class MaterialFields {
+public final class MaterialFields {
 
-  static final Quantity<CuttingRange> LEAST_SPEED =
+  public static final Quantity<CuttingRange> LEAST_SPEED =
       Quantity.of(
           "leastSpeed",
           CUTTING_SPEED,
@@ -24,7 +24,7 @@ final class MaterialFields {
           3000.0 / 60,
           CuttingRange::leastSpeedMPerS,
           "least published cutting speed v_c");
-  static final Quantity<CuttingRange> GREATEST_SPEED =
+  public static final Quantity<CuttingRange> GREATEST_SPEED =
       Quantity.of(
           "greatestSpeed",
           CUTTING_SPEED,
@@ -32,7 +32,7 @@ final class MaterialFields {
           3000.0 / 60,
           CuttingRange::greatestSpeedMPerS,
           "greatest published cutting speed v_c");
-  static final Quantity<CuttingRange> LEAST_FEED =
+  public static final Quantity<CuttingRange> LEAST_FEED =
       Quantity.of(
           "leastFeedPerTooth",
           LENGTH,
@@ -40,7 +40,7 @@ final class MaterialFields {
           2e-3,
           CuttingRange::leastFeedPerToothM,
           "least published feed per tooth f_z");
-  static final Quantity<CuttingRange> GREATEST_FEED =
+  public static final Quantity<CuttingRange> GREATEST_FEED =
       Quantity.of(
           "greatestFeedPerTooth",
           LENGTH,
@@ -57,11 +57,11 @@ final class MaterialFields {
             OrderCheck.check(v, LEAST_FEED, GREATEST_FEED, place);
           });
 
-  static final Text<Material> NAME =
+  public static final Text<Material> NAME =
       new Text<>("name", 80, true, Material::name, "name in the catalogue");
-  static final Choice<Material, MaterialGroup> GROUP =
+  public static final Choice<Material, MaterialGroup> GROUP =
       Choice.of("group", MaterialGroup.class, Material::group, "ISO 513 group");
-  static final BandField<Material> SPECIFIC_FORCE =
+  public static final BandField<Material> SPECIFIC_FORCE =
       BandField.of(
           "specificCuttingForce",
           STRESS,
@@ -69,30 +69,30 @@ final class MaterialFields {
           10e9,
           Material::specificCuttingForcePa,
           "kc1.1, main cutting force per chip section of 1 mm by 1 mm");
-  static final BandField<Material> CHIP_EXPONENT =
+  public static final BandField<Material> CHIP_EXPONENT =
       BandField.of(
           "chipExponent", NUMBER, 0, 0.6, Material::chipExponent, "mc, the Kienzle exponent");
-  static final BandField<Material> MODULUS_E =
+  public static final BandField<Material> MODULUS_E =
       BandField.of(
           "youngsModulus", MODULUS, 1e9, 800e9, Material::youngsModulusPa, "modulus of elasticity");
-  static final Quantity<Material> POISSON =
+  public static final Quantity<Material> POISSON =
       Quantity.of("poissonsRatio", NUMBER, 0, 0.49, Material::poissonsRatio, "Poisson's ratio");
-  static final Quantity<Material> DENSITY_RHO =
+  public static final Quantity<Material> DENSITY_RHO =
       Quantity.of("density", DENSITY, 500, 25_000, Material::densityKgPerM3, "density");
-  static final BandField<Material> YIELD =
+  public static final BandField<Material> YIELD =
       BandField.of("yield", STRESS, 5e6, 4e9, Material::yieldPa, "yield or 0.2 % proof stress");
-  static final Quantity<Material> HARDNESS =
+  public static final Quantity<Material> HARDNESS =
       Quantity.<Material>of(
               "hardness", NUMBER, 5, 900, Material::hardnessBrinell, "Brinell hardness")
           .mayBeUnknown();
-  static final ObjectField<Material, CuttingRange> HSS =
+  public static final ObjectField<Material, CuttingRange> HSS =
       ObjectField.of("hss", RANGE, Material::hss, "cutting data for high-speed steel");
-  static final ObjectField<Material, CuttingRange> CARBIDE =
+  public static final ObjectField<Material, CuttingRange> CARBIDE =
       ObjectField.of("carbide", RANGE, Material::carbide, "cutting data for cemented carbide");
-  static final Text<Material> SOURCE =
+  public static final Text<Material> SOURCE =
       new Text<>("source", 400, true, Material::source, "where the row was read, and how surely");
 
-  static final Choice<Material, ForceCoefficients> FORCE_COEFFICIENTS =
+  public static final Choice<Material, ForceCoefficients> FORCE_COEFFICIENTS =
       Choice.<Material, ForceCoefficients>of(
               "forceCoefficients",
               ForceCoefficients.class,

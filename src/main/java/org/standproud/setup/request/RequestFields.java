@@ -13,30 +13,30 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 
 /** The fields of a whole request. */
-final class RequestFields {
+public final class RequestFields {
 
-  static final Text<JobReference> JOB_ORDER =
+  public static final Text<JobReference> JOB_ORDER =
       new Text<>("jobOrder", 80, true, JobReference::jobOrder, "the job order");
-  static final Text<JobReference> WORK_MASTER =
+  public static final Text<JobReference> WORK_MASTER =
       new Text<>("workMaster", 80, false, JobReference::workMaster, "the work master");
-  static final Text<JobReference> JOB_OPERATION =
+  public static final Text<JobReference> JOB_OPERATION =
       new Text<>("operation", 80, false, JobReference::operation, "operation of the work master");
   static final ObjectSchema<JobReference> JOB_SHAPE =
       new ObjectSchema<>("job", List.of(JOB_ORDER, WORK_MASTER, JOB_OPERATION));
 
-  static final Choice<Setup, UnitSystem> UNITS =
+  public static final Choice<Setup, UnitSystem> UNITS =
       Choice.of(
           "units", UnitSystem.class, Setup::units, "units of plain numbers and of the answer");
-  static final Text<Setup> NOTE =
+  public static final Text<Setup> NOTE =
       new Text<>("note", 400, false, setup -> null, "a remark, kept by no one and read by no rule");
-  static final ObjectField<Setup, JobReference> JOB =
+  public static final ObjectField<Setup, JobReference> JOB =
       ObjectField.of("job", JOB_SHAPE, Setup::job, "what it is for, in ISA-95 words");
-  static final ObjectField<Setup, Stock> STOCK =
+  public static final ObjectField<Setup, Stock> STOCK =
       ObjectField.of(
           "stock", StockFields.SHAPE, Setup::stock, "the piece as it stands in the hold");
-  static final ObjectField<Setup, Hold> HOLD =
+  public static final ObjectField<Setup, Hold> HOLD =
       ObjectField.of("hold", HoldFields.SHAPE, Setup::hold, "how it is held");
-  static final ObjectField<Setup, Machine> MACHINE =
+  public static final ObjectField<Setup, Machine> MACHINE =
       ObjectField.onShelf(
           "machine",
           MachineFields.SHAPE,
@@ -44,7 +44,7 @@ final class RequestFields {
           () -> SpokenShop.MACHINES,
           Setup::machine,
           "the machine");
-  static final ObjectField<Setup, Cutter> CUTTER =
+  public static final ObjectField<Setup, Cutter> CUTTER =
       ObjectField.onShelf(
           "cutter",
           CutterFields.SHAPE,
@@ -52,9 +52,9 @@ final class RequestFields {
           () -> SpokenShop.CUTTERS,
           Setup::cutter,
           "the cutter");
-  static final ObjectField<Setup, Cut> CUT =
+  public static final ObjectField<Setup, Cut> CUT =
       ObjectField.of("cut", CutFields.SHAPE, Setup::cut, "the pass that is asked about");
-  static final ListField<Setup, PlannedCut> PASSES =
+  public static final ListField<Setup, PlannedCut> PASSES =
       new ListField<>(
           "passes",
           CutFields.PLANNED_SHAPE,

@@ -33,22 +33,26 @@ public final class SpokenAccount {
   public static List<String> taken(Setup setup) {
     SpokenAccount account = new SpokenAccount(setup.units());
     Hold hold = setup.hold();
-    account.item("stock.material", CatalogueSection.MATERIALS, setup.stock().material());
-    account.item("hold.vise", CatalogueSection.VISES, hold.vise());
-    account.item("machine", CatalogueSection.MACHINES, setup.machine());
-    account.item("cutter", CatalogueSection.CUTTERS, setup.cutter());
+    account.item(StockFields.MATERIAL, CatalogueSection.MATERIALS, setup.stock().material());
+    account.item(HoldFields.VISE, CatalogueSection.VISES, hold.vise());
+    account.item(RequestFields.MACHINE, CatalogueSection.MACHINES, setup.machine());
+    account.item(RequestFields.CUTTER, CatalogueSection.CUTTERS, setup.cutter());
     account.pull(hold);
     return List.copyOf(account.lines);
   }
 
-  private <P> void item(String where, CatalogueSection<P> kind, P item) {
+  private <P> void item(Field<?, ?> where, CatalogueSection<P> kind, P item) {
     Values values = kind.shape().of(item);
     String name = values.need(kind.name());
     if (name.endsWith(SpokenItems.TYPICAL)) {
       List<String> taken = new ArrayList<>();
       describe(kind.shape(), values, taken);
       lines.add(
-          where + ": " + name + " is not of the catalogue; taken as " + String.join(", ", taken));
+          FieldPointer.to(where)
+              + ": "
+              + name
+              + " is not of the catalogue; taken as "
+              + String.join(", ", taken));
     }
   }
 
@@ -56,7 +60,8 @@ public final class SpokenAccount {
     Band torque = hold.handleTorqueNm();
     if (hold.effort() != null && torque != null) {
       lines.add(
-          "hold.clamping: "
+          FieldPointer.to(HoldFields.CLAMPING)
+              + ": "
               + hold.effort().words()
               + ", taken as "
               + text(HoldFields.HANDLE_TORQUE.range(), torque)

@@ -9,15 +9,15 @@ import org.standproud.setup.StockSurface;
 import org.standproud.setup.catalogue.Catalogue;
 
 /** The fields of the stock. */
-final class StockFields {
+public final class StockFields {
 
-  static final Quantity<Stock> LENGTH_X =
+  public static final Quantity<Stock> LENGTH_X =
       Quantity.of("length", LENGTH, 5e-3, 3, Stock::lengthM, "length along the jaws");
-  static final Quantity<Stock> THICKNESS =
+  public static final Quantity<Stock> THICKNESS =
       Quantity.of("thickness", LENGTH, 0.5e-3, 0.5, Stock::thicknessM, "thickness across the jaws");
-  static final Quantity<Stock> HEIGHT =
+  public static final Quantity<Stock> HEIGHT =
       Quantity.of("height", LENGTH, 5e-3, 1, Stock::heightM, "whole height, gripped part included");
-  static final ObjectField<Stock, Material> MATERIAL =
+  public static final ObjectField<Stock, Material> MATERIAL =
       ObjectField.onShelf(
           "material",
           MaterialFields.SHAPE,
@@ -25,7 +25,7 @@ final class StockFields {
           () -> SpokenShop.MATERIALS,
           Stock::material,
           "what it is made of");
-  static final Choice<Stock, StockSurface> SURFACE =
+  public static final Choice<Stock, StockSurface> SURFACE =
       Choice.<Stock, StockSurface>of(
               "surface",
               StockSurface.class,
@@ -33,7 +33,7 @@ final class StockFields {
               "condition of the faces the jaws bear on")
           .alsoSaid("bright drawn", StockSurface.MACHINED)
           .mayBeUnknown();
-  static final Quantity<Stock> HIGH_SPOT =
+  public static final Quantity<Stock> HIGH_SPOT =
       Quantity.<Stock>of(
               "highSpot",
               LENGTH,
@@ -42,7 +42,7 @@ final class StockFields {
               Stock::highSpotM,
               "greatest height of a high spot on a gripped face")
           .mayBeUnknown();
-  static final BooleanField<Stock> DEBURRED =
+  public static final BooleanField<Stock> DEBURRED =
       new BooleanField<>(
           "deburred", false, Stock::deburred, "whether the gripped edges were deburred");
 

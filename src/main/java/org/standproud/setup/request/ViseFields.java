@@ -12,14 +12,14 @@ import org.standproud.setup.JawSurface;
 import org.standproud.setup.Vise;
 
 /** The fields of a vise. */
-final class ViseFields {
+public final class ViseFields {
 
-  static final Quantity<ClampScrew> MEAN_DIAMETER =
+  public static final Quantity<ClampScrew> MEAN_DIAMETER =
       Quantity.of(
           "meanDiameter", LENGTH, 4e-3, 0.1, ClampScrew::meanDiameterM, "mean thread diameter");
-  static final Quantity<ClampScrew> LEAD =
+  public static final Quantity<ClampScrew> LEAD =
       Quantity.of("lead", LENGTH, 0.5e-3, 0.03, ClampScrew::leadM, "axial travel per turn");
-  static final Quantity<ClampScrew> HALF_ANGLE =
+  public static final Quantity<ClampScrew> HALF_ANGLE =
       Quantity.of(
           "threadHalfAngle",
           ANGLE,
@@ -27,7 +27,7 @@ final class ViseFields {
           Math.toRadians(45),
           ClampScrew::threadHalfAngleRad,
           "half of the thread angle, zero for a square thread");
-  static final BandField<ClampScrew> THREAD_FRICTION =
+  public static final BandField<ClampScrew> THREAD_FRICTION =
       BandField.of(
           "threadFriction",
           NUMBER,
@@ -35,7 +35,7 @@ final class ViseFields {
           0.6,
           ClampScrew::threadFriction,
           "coefficient of friction in the thread");
-  static final Quantity<ClampScrew> COLLAR_DIAMETER =
+  public static final Quantity<ClampScrew> COLLAR_DIAMETER =
       Quantity.of(
           "collarDiameter",
           LENGTH,
@@ -43,7 +43,7 @@ final class ViseFields {
           0.2,
           ClampScrew::collarDiameterM,
           "mean diameter of the thrust collar");
-  static final BandField<ClampScrew> COLLAR_FRICTION =
+  public static final BandField<ClampScrew> COLLAR_FRICTION =
       BandField.of(
           "collarFriction",
           NUMBER,
@@ -57,14 +57,15 @@ final class ViseFields {
           List.of(
               MEAN_DIAMETER, LEAD, HALF_ANGLE, THREAD_FRICTION, COLLAR_DIAMETER, COLLAR_FRICTION));
 
-  static final Text<Vise> NAME = new Text<>("name", 80, true, Vise::name, "name in the catalogue");
-  static final Quantity<Vise> JAW_WIDTH =
+  public static final Text<Vise> NAME =
+      new Text<>("name", 80, true, Vise::name, "name in the catalogue");
+  public static final Quantity<Vise> JAW_WIDTH =
       Quantity.of("jawWidth", LENGTH, 0.02, 1, Vise::jawWidthM, "width of the jaws along X");
-  static final Quantity<Vise> JAW_HEIGHT =
+  public static final Quantity<Vise> JAW_HEIGHT =
       Quantity.of("jawHeight", LENGTH, 5e-3, 0.3, Vise::jawHeightM, "height of the jaw face");
-  static final Quantity<Vise> OPENING =
+  public static final Quantity<Vise> OPENING =
       Quantity.of("greatestOpening", LENGTH, 0.01, 1, Vise::greatestOpeningM, "greatest opening");
-  static final Quantity<Vise> BED_HEIGHT =
+  public static final Quantity<Vise> BED_HEIGHT =
       Quantity.of(
           "bedHeight",
           LENGTH,
@@ -72,9 +73,9 @@ final class ViseFields {
           0.5,
           Vise::bedHeightM,
           "height of the bed of the vise above the table");
-  static final ObjectField<Vise, ClampScrew> SCREW =
+  public static final ObjectField<Vise, ClampScrew> SCREW =
       ObjectField.of("screw", SCREW_SHAPE, Vise::screw, "the screw");
-  static final Quantity<Vise> GREATEST_FORCE =
+  public static final Quantity<Vise> GREATEST_FORCE =
       Quantity.of(
           "greatestClampingForce",
           FORCE,
@@ -82,9 +83,9 @@ final class ViseFields {
           500_000,
           Vise::greatestClampingForceN,
           "the force its maker allows");
-  static final Choice<Vise, JawSurface> JAW_SURFACE =
+  public static final Choice<Vise, JawSurface> JAW_SURFACE =
       Choice.of("jawSurface", JawSurface.class, Vise::jawSurface, "the jaw faces");
-  static final BandField<Vise> FIXED_STIFFNESS =
+  public static final BandField<Vise> FIXED_STIFFNESS =
       BandField.of(
           "fixedJawStiffness",
           STIFFNESS,
@@ -92,7 +93,7 @@ final class ViseFields {
           1e10,
           Vise::fixedJawStiffnessNPerM,
           "stiffness of the fixed jaw against a force across it at the jaw top");
-  static final BandField<Vise> MOVABLE_STIFFNESS =
+  public static final BandField<Vise> MOVABLE_STIFFNESS =
       BandField.of(
           "movableJawStiffness",
           STIFFNESS,
@@ -100,7 +101,7 @@ final class ViseFields {
           1e10,
           Vise::movableJawStiffnessNPerM,
           "stiffness of the movable jaw against a force across it at the jaw top");
-  static final BandField<Vise> LIFT =
+  public static final BandField<Vise> LIFT =
       BandField.of(
           "movableJawLift",
           ANGLE,

@@ -6,8 +6,9 @@ import java.util.Map;
 import org.standproud.assessment.EvidenceDocument;
 import org.standproud.assessment.TraceDocument;
 import org.standproud.audit.AuditRecord;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.FieldPointer;
 import org.standproud.web.recorded.CardLine;
 import org.standproud.web.recorded.CardLine.Outcome;
 import org.standproud.web.recorded.FactWords;
@@ -57,7 +58,7 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
     return new FactLine(
         FactWords.of(line.value(), units),
         line.formula(),
-        line.inputs(),
+        line.inputs().stream().map(FieldPointer::text).toList(),
         line.assumptions().stream().map(Assumption::statement).toList());
   }
 }

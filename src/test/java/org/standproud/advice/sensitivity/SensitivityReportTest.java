@@ -41,17 +41,17 @@ class SensitivityReportTest {
   void everythingNobodyMeasuredIsAskedFor() {
     SensitivityReport ask = SensitivityReport.of(DemoShop.setup("12"), DemoShop.CARDS);
     assertThat(ask.questions())
-        .extracting(MeasurementSuggestion::input)
+        .extracting(q -> q.input().text())
         .contains(
-            "stock.surface",
-            "stock.highSpot",
-            "hold.seat",
-            "hold.stop",
-            "hold.stopHeight",
-            "cutter.edge",
-            "cutter.runOut",
-            "hold.clampingForce",
-            "hold.jawFriction");
+            "/stock/surface",
+            "/stock/highSpot",
+            "/hold/seat",
+            "/hold/stop",
+            "/hold/stopHeight",
+            "/cutter/edge",
+            "/cutter/runOut",
+            "/hold/clampingForce",
+            "/hold/jawFriction");
   }
 
   @Test
@@ -63,8 +63,9 @@ class SensitivityReportTest {
             .slides(false, true)
             .done();
     assertThat(SensitivityReport.of(told, DemoShop.CARDS).questions())
-        .extracting(MeasurementSuggestion::input)
-        .doesNotContain("hold.clampingForce", "hold.jawFriction", "cut.slideLocked", "hold.stop");
+        .extracting(q -> q.input().text())
+        .doesNotContain(
+            "/hold/clampingForce", "/hold/jawFriction", "/cut/slideLocked", "/hold/stop");
   }
 
   @Test
@@ -90,7 +91,7 @@ class SensitivityReportTest {
     SensitivityReport ask = SensitivityReport.of(DemoShop.setup("03"), DemoShop.CARDS);
     MeasurementSuggestion force =
         ask.questions().stream()
-            .filter(q -> q.input().equals("hold.clampingForce"))
+            .filter(q -> q.input().text().equals("/hold/clampingForce"))
             .findFirst()
             .orElseThrow();
     assertThat(force.answers().get(0).stops()).containsAll(force.answers().get(1).stops());

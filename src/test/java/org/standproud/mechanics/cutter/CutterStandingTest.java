@@ -94,7 +94,7 @@ class CutterStandingTest {
   @Test
   void aFaceMillBendsInItsArborNotInItsBody() {
     CutterStanding face = standing(SmallShop.faceMill(), Band.exactly(500));
-    assertThat(face.assumptions()).anyMatch(a -> a.input().equals("cutter.shankDiameter"));
+    assertThat(face.assumptions()).anyMatch(a -> a.input().text().equals("/cutter/shankDiameter"));
     assertThat(face.bendingStressPa().likely())
         .isCloseTo(32 * 500 * .05 / (FastMath.PI * FastMath.pow(.022, 3)), within(1.0));
   }

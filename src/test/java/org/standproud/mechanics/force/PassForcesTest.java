@@ -219,14 +219,16 @@ class PassForcesTest {
     PassForces unsure = forces(known.edges(null, List.of(), List.of(), null));
     assertThat(sure.assumptions()).isEmpty();
     assertThat(unsure.assumptions())
-        .extracting("input")
-        .containsExactly("cutter.edge", "cutter.runOut");
+        .extracting(a -> a.input().text())
+        .containsExactly("/cutter/edge", "/cutter/runOut");
     Band wide = unsure.steady().greatestInPlaneN();
     Band narrow = sure.steady().greatestInPlaneN();
     assertThat(wide.high()).isGreaterThan(narrow.high());
     assertThat(wide.low()).isLessThanOrEqualTo(narrow.low());
     PassForces chipped = forces(known.edges(EdgeCondition.CHIPPED, List.of(), List.of(), 0.0));
-    assertThat(chipped.assumptions()).extracting("input").containsExactly("cutter.chippedTeeth");
+    assertThat(chipped.assumptions())
+        .extracting(a -> a.input().text())
+        .containsExactly("/cutter/chippedTeeth");
   }
 
   @Test

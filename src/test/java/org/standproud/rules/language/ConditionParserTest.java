@@ -56,7 +56,7 @@ class ConditionParserTest {
 
   @Test
   void aFactWhoseNameTheLanguageCannotReadIsFoundOut() {
-    Fact bad = new Fact("if + then", new Fact.YesNo(), "x", "given");
+    Fact bad = new Fact("if + then", new Fact.YesNo(), "x", Shop.GIVEN);
     FactTable table = new FactTable(List.of(bad));
     assertThat(new ConditionParser(table, Set.of()).unreadableNames()).containsExactly("if + then");
   }

@@ -105,12 +105,12 @@ class SpokenWordsTest {
     List<String> taken = SpokenAccount.taken(accepted(request()));
     assertThat(taken).hasSize(5);
     assertThat(taken.get(0))
-        .startsWith("stock.material: mild steel (typical)")
+        .startsWith("/stock/material: mild steel (typical)")
         .contains("specificCuttingForce 1350 to 1990 MPa");
-    assertThat(taken.get(1)).startsWith("hold.vise: 6 inch vise").contains("jawHeight 44 mm");
-    assertThat(taken.get(2)).startsWith("machine: knee mill").contains("backlash 0.3 mm");
-    assertThat(taken.get(3)).startsWith("cutter: 63 mm face mill").contains("teeth 5");
-    assertThat(taken.get(4)).startsWith("hold.clamping: firm").contains("N.m on the screw");
+    assertThat(taken.get(1)).startsWith("/hold/vise: 6 inch vise").contains("jawHeight 44 mm");
+    assertThat(taken.get(2)).startsWith("/machine: knee mill").contains("backlash 0.3 mm");
+    assertThat(taken.get(3)).startsWith("/cutter: 63 mm face mill").contains("teeth 5");
+    assertThat(taken.get(4)).startsWith("/hold/clamping: firm").contains("N.m on the screw");
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.setup.JawSide;
+import org.standproud.setup.request.CutFields;
 
 /** What the first touch does to the stock. */
 final class ContactFacts {
@@ -18,7 +19,7 @@ final class ContactFacts {
   private ContactFacts() {}
 
   static void state(DrawnCut cut, FactSheet sheet) {
-    Basis basis = ForceFacts.basis(cut).and(Basis.on("cut.feed", "cut.leadIn"));
+    Basis basis = ForceFacts.basis(cut).and(Basis.on(CutFields.FEED, CutFields.LEAD_IN));
     int n = cut.draws();
     double offsetM = cut.setup().cut().offsetM();
     boolean beyond = Math.abs(offsetM) > cut.setup().stock().thicknessM() / 2;

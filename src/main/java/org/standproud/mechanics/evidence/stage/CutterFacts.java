@@ -24,6 +24,9 @@ import org.standproud.mechanics.spindle.SpindleLoad;
 import org.standproud.setup.Band;
 import org.standproud.setup.CuttingRange;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** How the cutter stands the pass, and whether the spindle drives it. */
 final class CutterFacts {
@@ -36,7 +39,7 @@ final class CutterFacts {
     DrawnCutter cutter = DrawnCutter.of(setup.cutter());
     Basis basis =
         ForceFacts.basis(cut)
-            .and(Basis.on("machine"))
+            .and(Basis.on(RequestFields.MACHINE))
             .assuming(CutterStanding.assumptions(setup.cutter()));
     int n = cut.draws();
     IntToDoubleFunction peakN = cut.ofPass(DrawnPass::inPlaneN);
@@ -49,16 +52,16 @@ final class CutterFacts {
                 sample.at(Unknown.TOOL_STRENGTH, draw),
                 peakN.applyAsDouble(draw) * cutter.stressPaPerN()),
         basis);
-    sheet.number(CUTTER_SLENDERNESS, cutter.overhangRatio(), Basis.on("cutter"));
+    sheet.number(CUTTER_SLENDERNESS, cutter.overhangRatio(), Basis.on(RequestFields.CUTTER));
     CuttingRange range = setup.stock().material().rangeFor(setup.cutter().toolMaterial());
     double speed = Math.PI * setup.cutter().diameterM() * setup.cut().spindleSpeedRevPerS();
-    Basis published = Basis.on("stock.material", "cutter", "cut.spindleSpeed");
+    Basis published = Basis.on(StockFields.MATERIAL, RequestFields.CUTTER, CutFields.SPINDLE);
     sheet.number(SPEED_RATIO, speed / range.greatestSpeedMPerS(), published);
     sheet.number(
         FEED_RATIO,
         n,
         draw -> sample.at(Unknown.FEED, draw) / range.greatestFeedPerToothM(),
-        published.and(Basis.on("cut.feedPerTooth")));
+        published.and(Basis.on(CutFields.FEED_PER_TOOTH)));
     sheet.number(
         CHIP_MARGIN,
         n,
@@ -91,8 +94,9 @@ final class CutterFacts {
     double motorW = new PowerCurve(setup.machine().power()).powerW(revPerS);
     double radiusM = setup.cutter().diameterM() / 2;
     double speedMPerS = 2 * Math.PI * radiusM * revPerS;
-    Basis basis = ForceFacts.basis(cut).and(Basis.on("machine", "cut.spindleSpeed"));
-    sheet.yesNo(SPEED_AVAILABLE, load.speedInRange(), Basis.on("machine", "cut.spindleSpeed"));
+    Basis basis = ForceFacts.basis(cut).and(Basis.on(RequestFields.MACHINE, CutFields.SPINDLE));
+    sheet.yesNo(
+        SPEED_AVAILABLE, load.speedInRange(), Basis.on(RequestFields.MACHINE, CutFields.SPINDLE));
     IntToDoubleFunction meanN = cut.ofPass(DrawnPass::meanTangentialN);
     sheet.number(
         POWER_MARGIN,

@@ -25,6 +25,9 @@ import org.standproud.setup.Cut;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Machine;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** Whether the cut pulls the table, and how long the pass takes. */
 final class DriveFacts {
@@ -57,7 +60,7 @@ final class DriveFacts {
                     / Math.max(pullN.applyAsDouble(draw), LEAST_PULL_N));
     Basis basis =
         ForceFacts.basis(cut)
-            .and(Basis.on("machine", "cut.feed", "cut.slideLocked"))
+            .and(Basis.on(RequestFields.MACHINE, CutFields.FEED, CutFields.SLIDE_LOCKED))
             .assuming(TableFriction.lockAssumptions(planned.slideLocked()))
             .assuming(HandFeed.assumptions(planned));
     int n = cut.draws();
@@ -77,12 +80,13 @@ final class DriveFacts {
 
   static void stateFeed(Setup setup, JointSample sample, FactSheet sheet) {
     TableFeed feed = TableFeed.of(setup.machine(), setup.cut(), setup.cutter().teeth());
-    Basis drive = Basis.on("machine", "cut.feedDrive");
+    Basis drive = Basis.on(RequestFields.MACHINE, CutFields.FEED_DRIVE);
     sheet.yesNo(POWER_FEED_FITTED, feed.driveFitted(), drive);
-    Basis basis = drive.and(Basis.on("cut.feedPerTooth", "cut.spindleSpeed", "cutter"));
+    Basis basis =
+        drive.and(Basis.on(CutFields.FEED_PER_TOOTH, CutFields.SPINDLE, RequestFields.CUTTER));
     Band overGreatest = feed.overGreatest();
     if (overGreatest == null) {
-      sheet.missing(TABLE_FEED_RATIO, "the greatest table feed of the machine under power", basis);
+      sheet.missing(TABLE_FEED_RATIO, basis);
     } else {
       double perFeed = overGreatest.likely() / setup.cut().feedPerToothM().likely();
       sheet.number(
@@ -105,6 +109,11 @@ final class DriveFacts {
         PASS_TIME,
         sample.draws(),
         draw -> wayM / (perFeed * sample.at(Unknown.FEED, draw)),
-        Basis.on("stock.length", "cut.leadIn", "cut.feedPerTooth", "cut.spindleSpeed", "cutter"));
+        Basis.on(
+            StockFields.LENGTH_X,
+            CutFields.LEAD_IN,
+            CutFields.FEED_PER_TOOTH,
+            CutFields.SPINDLE,
+            RequestFields.CUTTER));
   }
 }

@@ -19,12 +19,17 @@ import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** What the plan view of the pass says: the arc, the chips, what the cutter reaches past. */
 final class EngagementFacts {
 
-  private static final Basis PLAN = Basis.on("cut.offset", "cutter", "stock.thickness", "cut.feed");
-  private static final Basis CHIP = PLAN.and(Basis.on("cut.feedPerTooth", "cut.axialDepth"));
+  private static final Basis PLAN =
+      Basis.on(CutFields.OFFSET, RequestFields.CUTTER, StockFields.THICKNESS, CutFields.FEED);
+  private static final Basis CHIP =
+      PLAN.and(Basis.on(CutFields.FEED_PER_TOOTH, CutFields.AXIAL_DEPTH));
 
   private EngagementFacts() {}
 
@@ -33,7 +38,7 @@ final class EngagementFacts {
     sheet.word(MODE, cutting.mode(), PLAN);
     sheet.number(RADIAL_DEPTH, cutting.engagedWidthM(), PLAN);
     sheet.number(
-        WALL_LEFT, StandingCut.wallLeftM(cutting, setup), PLAN.and(Basis.on("cut.operation")));
+        WALL_LEFT, StandingCut.wallLeftM(cutting, setup), PLAN.and(Basis.on(CutFields.OPERATION)));
     sheet.yesNo(COVERS_STOCK, cutting.coversStock(), PLAN);
     sheet.number(
         LEAST_COVER, Math.min(cutting.overhangFixedSideM(), cutting.overhangMovableSideM()), PLAN);

@@ -17,6 +17,7 @@ import org.standproud.mechanics.sampling.JointSample;
 import org.standproud.mechanics.sampling.LettingGo;
 import org.standproud.mechanics.sampling.SamplingPlan;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.RequestFields;
 
 /**
  * Works a set-up through every stage of the mechanics. Where a stage refuses its input as outside
@@ -121,7 +122,7 @@ public final class EvidenceGathering {
               cut,
               plate::deflectionM,
               CutterFacts.deflectionM(cut, DrawnCutter.of(setup.cutter())),
-              facts.basis().and(Basis.on("machine", "cutter")),
+              facts.basis().and(Basis.on(RequestFields.MACHINE, RequestFields.CUTTER)),
               sheet);
         });
   }

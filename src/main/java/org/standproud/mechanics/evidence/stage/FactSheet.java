@@ -1,13 +1,14 @@
 package org.standproud.mechanics.evidence.stage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
@@ -17,6 +18,8 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
 import org.standproud.setup.Worded;
+import org.standproud.setup.request.Field;
+import org.standproud.setup.request.FieldPointer;
 
 /** Collects the values of the facts of one set-up while its mechanics is worked through. */
 final class FactSheet {
@@ -28,11 +31,17 @@ final class FactSheet {
   private final List<String> refusals = new ArrayList<>();
   private final List<String> questions = new ArrayList<>();
 
-  /** What an entry stood on: request paths or other facts, and what was assumed. */
-  record Basis(List<String> inputs, List<Assumption> assumptions) {
+  /** What an entry stood on: fields of the request, and what was assumed. */
+  record Basis(List<FieldPointer> inputs, List<Assumption> assumptions) {
 
-    static Basis on(String... inputs) {
-      return new Basis(List.of(inputs), List.of());
+    static Basis on(Field<?, ?>... inputs) {
+      return new Basis(Arrays.stream(inputs).map(FieldPointer::to).toList(), List.of());
+    }
+
+    /** The field that states a fact; nothing for a computed one. */
+    static Basis of(Fact fact) {
+      FieldPointer field = fact.field();
+      return new Basis(field == null ? List.of() : List.of(field), List.of());
     }
 
     Basis assuming(List<Assumption> more) {
@@ -42,9 +51,9 @@ final class FactSheet {
     }
 
     Basis and(Basis other) {
-      List<String> paths = new ArrayList<>(inputs);
-      other.inputs.stream().filter(p -> !paths.contains(p)).forEach(paths::add);
-      return new Basis(paths, assumptions).assuming(other.assumptions);
+      List<FieldPointer> fields = new ArrayList<>(inputs);
+      other.inputs.stream().filter(f -> !fields.contains(f)).forEach(fields::add);
+      return new Basis(fields, assumptions).assuming(other.assumptions);
     }
   }
 
@@ -136,31 +145,39 @@ final class FactSheet {
     put(fact, new Value.Truth(yes), basis);
   }
 
-  void missing(Fact fact, String measure, Basis basis) {
-    put(fact, new Value.Missing(measure), basis);
+  /** Nothing, until the question of the fact is answered. */
+  void missing(Fact fact, Basis basis) {
+    String question = fact.origin().question();
+    if (question == null) {
+      throw new IllegalStateException("nothing is asked where " + fact.name() + " is missing");
+    }
+    put(fact, new Value.Missing(question), basis);
   }
 
-  void given(Fact fact, @Nullable Double value, String path, String measure) {
+  /** A number as the request states it; missing if it is null. */
+  void stated(Fact fact, @Nullable Double value) {
     if (value == null) {
-      missing(fact, measure, Basis.on(path));
+      missing(fact, Basis.of(fact));
     } else {
-      number(fact, value, Basis.on(path));
+      number(fact, value, Basis.of(fact));
     }
   }
 
-  void given(Fact fact, @Nullable Worded value, String path, String measure) {
+  /** A word as the request states it; missing if it is null. */
+  void stated(Fact fact, @Nullable Worded value) {
     if (value == null) {
-      missing(fact, measure, Basis.on(path));
+      missing(fact, Basis.of(fact));
     } else {
-      word(fact, value, Basis.on(path));
+      word(fact, value, Basis.of(fact));
     }
   }
 
-  void given(Fact fact, @Nullable Boolean value, String path, String measure) {
+  /** Yes or no as the request states it; missing if it is null. */
+  void stated(Fact fact, @Nullable Boolean value) {
     if (value == null) {
-      missing(fact, measure, Basis.on(path));
+      missing(fact, Basis.of(fact));
     } else {
-      yesNo(fact, value, Basis.on(path));
+      yesNo(fact, value, Basis.of(fact));
     }
   }
 

@@ -13,6 +13,8 @@ import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Band;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.RequestFields;
 
 /** What the pass leaves on the surface and in the size. */
 final class FinishFacts {
@@ -32,7 +34,8 @@ final class FinishFacts {
                     setup.cutter(),
                     sample.at(Unknown.FEED, draw) * sample.at(Unknown.FEED_MARKS, draw))
                 * sample.at(Unknown.ROUGHENING, draw),
-        Basis.on("cutter", "cut.feedPerTooth", "cut.operation").assuming(finish.assumptions()));
+        Basis.on(RequestFields.CUTTER, CutFields.FEED_PER_TOOTH, CutFields.OPERATION)
+            .assuming(finish.assumptions()));
   }
 
   /**
@@ -52,7 +55,7 @@ final class FinishFacts {
           draw -> stockM.applyAsDouble(draw) + cutterM.applyAsDouble(draw),
           basis);
     } else {
-      sheet.number(SIZE_ERROR, 0, Basis.on("cut.operation"));
+      sheet.number(SIZE_ERROR, 0, Basis.on(CutFields.OPERATION));
     }
   }
 }

@@ -16,15 +16,22 @@ import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.sampling.DrawnCut;
-import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.JawSide;
-import org.standproud.setup.Stop;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** How hard the cut pushes the stock, and which way, over the whole pass. */
 final class ForceFacts {
 
   private static final Basis CUT =
-      Basis.on("stock.material", "cutter", "cut.axialDepth", "cut.offset", "cut.feedPerTooth");
+      Basis.on(
+          StockFields.MATERIAL,
+          RequestFields.CUTTER,
+          CutFields.AXIAL_DEPTH,
+          CutFields.OFFSET,
+          CutFields.FEED_PER_TOOTH);
 
   /** A push up to this share of the greatest in-plane force does not count as one. */
   private static final double NEGLIGIBLE_SHARE = 0.02;
@@ -52,7 +59,10 @@ final class ForceFacts {
     sheet.number(LIFT_FORCE, n, cut.ofPass(p -> Math.max(0, p.peaks().greatestZN())), basis);
     sheet.number(LENGTHWISE_FORCE, n, either, basis);
     sheet.number(
-        UNSTOPPED_PUSH, n, unstopped(cut, plusX, minusX, either), basis.and(Basis.on("hold.stop")));
+        UNSTOPPED_PUSH,
+        n,
+        unstopped(cut, plusX, minusX, either),
+        basis.and(Basis.on(HoldFields.STOP)));
     IntToDoubleFunction inPlane = cut.ofPass(DrawnPass::inPlaneN);
     sheet.yesNo(
         LENGTHWISE_BOTH_WAYS,
@@ -70,24 +80,18 @@ final class ForceFacts {
         basis);
   }
 
-  /** A stop that nobody mentioned stands at the worse end in half of the shops. */
+  /** What no stop takes. */
   private static IntToDoubleFunction unstopped(
       DrawnCut cut,
       IntToDoubleFunction plusX,
       IntToDoubleFunction minusX,
       IntToDoubleFunction either) {
-    Stop stop = cut.setup().hold().stop();
-    if (stop == null) {
-      return draw ->
-          cut.sample().at(Unknown.STOP, draw) < 0.5
-              ? either.applyAsDouble(draw)
-              : Math.min(plusX.applyAsDouble(draw), minusX.applyAsDouble(draw));
-    }
-    return switch (stop) {
-      case NONE -> either;
-      case PLUS_X -> minusX;
-      case MINUS_X -> plusX;
-      case BOTH -> draw -> 0;
-    };
+    return draw ->
+        switch (cut.stop(draw)) {
+          case NONE -> either.applyAsDouble(draw);
+          case PLUS_X -> minusX.applyAsDouble(draw);
+          case MINUS_X -> plusX.applyAsDouble(draw);
+          case BOTH -> 0;
+        };
   }
 }

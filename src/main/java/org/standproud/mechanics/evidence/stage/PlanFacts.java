@@ -22,12 +22,12 @@ import org.standproud.setup.Band;
 import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
+import org.standproud.setup.request.RequestFields;
 
 /** The passes planned on a set-up, by the numbers they are told in; nothing is computed of them. */
 final class PlanFacts {
 
-  private static final Basis PASSES = Basis.on("passes");
-  private static final String TELL = "the passes planned on this set-up, in order";
+  private static final Basis PASSES = Basis.on(RequestFields.PASSES);
 
   private final List<PlannedCut> passes;
   private final FactSheet sheet;
@@ -44,10 +44,10 @@ final class PlanFacts {
 
   private void state() {
     sheet.yesNo(PASSES_TOLD, !passes.isEmpty(), PASSES);
-    sheet.given(NUMBER_OF_PASSES, known((double) passes.size()), "passes", TELL);
-    list(AXIAL_DEPTHS, pass -> Band.exactly(pass.axialDepthM()), TELL);
-    list(RADIAL_DEPTHS, PlanFacts::radialDepth, "the passes planned on a broad side");
-    list(FEEDS_OF_PASSES, PlannedCut::feedPerToothM, "the feed per tooth of every planned pass");
+    sheet.stated(NUMBER_OF_PASSES, known((double) passes.size()));
+    list(AXIAL_DEPTHS, pass -> Band.exactly(pass.axialDepthM()));
+    list(RADIAL_DEPTHS, PlanFacts::radialDepth);
+    list(FEEDS_OF_PASSES, PlannedCut::feedPerToothM);
     List<Double> roughing = takes(Stage.ROUGH);
     depths(ROUGHING_DEPTHS, roughing);
     depths(FINISHING_DEPTHS, takes(Stage.FINISH));
@@ -55,7 +55,11 @@ final class PlanFacts {
     List<Double> all = passes.stream().map(PlannedCut::takesM).toList();
     int last = all.size() - 1;
     depths(EARLIER_DEPTHS, all.subList(0, Math.max(0, last)));
-    sheet.given(LAST_PASS_DEPTH, last < 0 ? null : all.get(last), "passes", TELL);
+    if (last < 0) {
+      sheet.missing(LAST_PASS_DEPTH, PASSES);
+    } else {
+      sheet.number(LAST_PASS_DEPTH, all.get(last), PASSES);
+    }
   }
 
   private @Nullable Double known(double number) {
@@ -67,10 +71,10 @@ final class PlanFacts {
   }
 
   /** One number a pass; the list is missing if that of any pass is. */
-  private void list(Fact fact, Function<PlannedCut, @Nullable Band> number, String measure) {
+  private void list(Fact fact, Function<PlannedCut, @Nullable Band> number) {
     List<Band> told = passes.stream().map(number).filter(Objects::nonNull).toList();
     if (passes.isEmpty() || told.size() < passes.size()) {
-      sheet.missing(fact, measure, PASSES);
+      sheet.missing(fact, PASSES);
     } else {
       sheet.numbers(fact, told, PASSES);
     }
@@ -78,7 +82,7 @@ final class PlanFacts {
 
   private void depths(Fact fact, List<Double> depthsM) {
     if (passes.isEmpty()) {
-      sheet.missing(fact, TELL, PASSES);
+      sheet.missing(fact, PASSES);
     } else {
       sheet.numbers(fact, depthsM.stream().map(Band::exactly).toList(), PASSES);
     }

@@ -13,9 +13,9 @@ import static org.standproud.mechanics.evidence.Vocabulary.VIBRATION_AMPLITUDE;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.cutter.SpindleCompliance;
 import org.standproud.mechanics.cutter.WornLand;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.mechanics.evidence.CutMember;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.holding.HoldAssumptions;
@@ -24,13 +24,17 @@ import org.standproud.mechanics.vibration.CoupledDepth;
 import org.standproud.mechanics.vibration.QuietSpeeds;
 import org.standproud.mechanics.vibration.Stability;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.MachineFields;
+import org.standproud.setup.request.RequestFields;
 
 /** How the standing plate gives and rings, and how plate and cutter swing and chatter. */
 final class PlateFacts {
 
   private static final Assumption DAMPING =
       new Assumption(
-          "hold.measuredDamping",
+          HoldFields.MEASURED_DAMPING,
           "the stock in its vise damps by 0.01 to 0.05 of critical",
           "common practice, no source",
           "the damping of the stock in its vise, by a tap and how its note dies away");
@@ -39,25 +43,25 @@ final class PlateFacts {
       List.of(
           SpindleCompliance.TILT,
           new Assumption(
-              "machine.spindleStiffness",
+              MachineFields.SPINDLE_STIFFNESS,
               "the spindle rings at 250 to 1000 Hz by itself and the taper turns by one rad for 0.3"
                   + " to 3 MN.m",
               "taper: Erturk, Ozguven and Budak, IJMTM 46 (2006) 1901, from memory; spindle: common"
                   + " practice, no source"),
           new Assumption(
-              "machine.spindleStiffness",
+              MachineFields.SPINDLE_STIFFNESS,
               "cutter and spindle damp by 0.013 to 0.12 of critical",
               "thirteen measured modes: Hajdu and others, IJMTM 149 (2020) 103516; Altintas,"
                   + " Manufacturing Automation, 2012, p. 156"));
 
   private static final Basis PLATE =
       Basis.on(
-          "stock",
-          "hold.gripDepth",
-          "hold.vise",
-          "hold.packing",
-          "hold.measuredNote",
-          "hold.measuredStiffness");
+          RequestFields.STOCK,
+          HoldFields.GRIP_DEPTH,
+          HoldFields.VISE,
+          HoldFields.PACKING,
+          HoldFields.MEASURED_NOTE,
+          HoldFields.MEASURED_STIFFNESS);
 
   /** Tooth-passing harmonics that carry enough force to shake a plate on their own. */
   private static final double LOW_HARMONICS = 4;
@@ -84,11 +88,12 @@ final class PlateFacts {
     sheet.number(NATURAL_FREQUENCY, n, plate::firstHz, standing);
     Basis ringing =
         basis
-            .and(Basis.on("cut.spindleSpeed"))
-            .and(Basis.on("hold.measuredDamping"))
+            .and(Basis.on(CutFields.SPINDLE))
+            .and(Basis.on(HoldFields.MEASURED_DAMPING))
             .assuming(
                 setup.hold().measured().dampingRatio() == null ? List.of(DAMPING) : List.of());
-    Basis swinging = ringing.and(Basis.on("machine", "cutter")).assuming(TOOL);
+    Basis swinging =
+        ringing.and(Basis.on(RequestFields.MACHINE, RequestFields.CUTTER)).assuming(TOOL);
     sheet.number(TUNING, n, this::tuning, ringing);
     sheet.number(SLOWER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::slowerRevPerS), ringing);
     sheet.number(FASTER_QUIET_SPEED, n, draw -> quiet(draw, QuietSpeeds::fasterRevPerS), ringing);

@@ -15,6 +15,12 @@ import org.standproud.setup.Machine;
 import org.standproud.setup.Material;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.CutterFields;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.MachineFields;
+import org.standproud.setup.request.StockFields;
 
 /**
  * Whether the values of a set-up go together. A value may lie within the range of its field and
@@ -47,6 +53,9 @@ final class Plausibility {
   /** How far a measured note may lie above that of a plate clamped in rock: error of both. */
   private static final double MOST_OVER_ROCK = 1.2;
 
+  private static final String FEED =
+      FieldPointer.to(CutFields.FEED_PER_TOOTH) + ", " + FieldPointer.to(CutFields.SPINDLE);
+
   private final List<String> questions = new ArrayList<>();
 
   private Plausibility() {}
@@ -76,7 +85,9 @@ final class Plausibility {
       double allowedN = hold.vise().greatestClampingForceN();
       ask(
           torque.likely() > MOST_TORQUE_NM || forceN > MOST_OVER_VISE * allowedN,
-          "the torque on the handle (hold.handleTorque): %.0f N.m is no pull of a hand, and would"
+          "the torque on the handle ("
+              + FieldPointer.to(HoldFields.HANDLE_TORQUE)
+              + "): %.0f N.m is no pull of a hand, and would"
               + " press with %.0f kN in a vise that allows %.0f kN",
           torque.likely(),
           forceN / 1e3,
@@ -85,7 +96,9 @@ final class Plausibility {
     Double runOut = hold.viseRunOutM();
     ask(
         runOut != null && runOut > MOST_VISE_RUN_OUT_M,
-        "how far the fixed jaw runs out (hold.viseRunOut): %.1f mm is more than any vise that was"
+        "how far the fixed jaw runs out ("
+            + FieldPointer.to(HoldFields.VISE_RUN_OUT)
+            + "): %.1f mm is more than any vise that was"
             + " indicated",
         runOut == null ? 0 : runOut * 1e3);
   }
@@ -103,7 +116,9 @@ final class Plausibility {
     Double spot = setup.stock().highSpotM();
     ask(
         spot != null && spot > MOST_HIGH_SPOT_M,
-        "the high spot of the gripped faces (stock.highSpot): %.1f mm is a step, not a spot",
+        "the high spot of the gripped faces ("
+            + FieldPointer.to(StockFields.HIGH_SPOT)
+            + "): %.1f mm is a step, not a spot",
         spot == null ? 0 : spot * 1e3);
   }
 
@@ -124,7 +139,9 @@ final class Plausibility {
                     / (12 * (1 - poisson * poisson) * material.densityKgPerM3()));
     ask(
         note.low() > MOST_OVER_ROCK * rockHz,
-        "the note of the plate when tapped (hold.measuredNote): %.0f Hz is more than this plate"
+        "the note of the plate when tapped ("
+            + FieldPointer.to(HoldFields.MEASURED_NOTE)
+            + "): %.0f Hz is more than this plate"
             + " could have if it were clamped in rock, %.0f Hz; it is not its lowest note",
         note.low(),
         rockHz);
@@ -136,13 +153,17 @@ final class Plausibility {
         cutter.kind() == CutterKind.END_MILL
             && shank > COMMON_SHANK_M
             && shank > MOST_SHANK * cutter.diameterM(),
-        "the diameter of the shank (cutter.shankDiameter): %.0f mm on a cutter of %.1f mm",
+        "the diameter of the shank ("
+            + FieldPointer.to(CutterFields.SHANK)
+            + "): %.0f mm on a cutter of %.1f mm",
         shank * 1e3,
         cutter.diameterM() * 1e3);
     Double runOut = cutter.runOutM();
     ask(
         runOut != null && runOut > MOST_CUTTER_RUN_OUT_M,
-        "the run-out of the cutter (cutter.runOut): %.2f mm leaves one tooth to cut alone",
+        "the run-out of the cutter ("
+            + FieldPointer.to(CutterFields.RUN_OUT)
+            + "): %.2f mm leaves one tooth to cut alone",
         runOut == null ? 0 : runOut * 1e3);
   }
 
@@ -150,7 +171,9 @@ final class Plausibility {
     double stiffness = machine.spindleStiffnessNPerM().likely();
     ask(
         stiffness < LEAST_SPINDLE_N_PER_M,
-        "the stiffness of the spindle (machine.spindleStiffness): %.2f N/um is that of a hand"
+        "the stiffness of the spindle ("
+            + FieldPointer.to(MachineFields.SPINDLE_STIFFNESS)
+            + "): %.2f N/um is that of a hand"
             + " drill",
         stiffness / 1e6);
   }
@@ -161,13 +184,15 @@ final class Plausibility {
     Double greatest = machine.greatestFeedMPerS();
     ask(
         power && greatest != null && feed > MOST_OVER_FEED * greatest,
-        "the feed (cut.feedPerTooth, cut.spindleSpeed): together they ask for %.0f mm/min of a"
+        "the feed ("
+            + FEED
+            + "): together they ask for %.0f mm/min of a"
             + " machine that feeds at most %.0f mm/min",
         feed * 6e4,
         greatest == null ? 0 : greatest * 6e4);
     ask(
         !power && feed > MOST_HAND_FEED_M_PER_S,
-        "the feed (cut.feedPerTooth, cut.spindleSpeed): no hand winds %.0f mm/min",
+        "the feed (" + FEED + "): no hand winds %.0f mm/min",
         feed * 6e4);
   }
 }

@@ -53,7 +53,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.WIPER;
 
 import java.util.List;
 import java.util.Optional;
-import org.standproud.mechanics.evidence.Assumption;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
@@ -67,6 +67,10 @@ import org.standproud.setup.Machine;
 import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** The facts that the request itself states, or that follow from it by plain arithmetic. */
 final class ProposedFacts {
@@ -90,92 +94,63 @@ final class ProposedFacts {
 
   private static void stateStock(Setup setup, FactSheet sheet) {
     Stock stock = setup.stock();
-    sheet.word(MATERIAL_GROUP, stock.material().group(), Basis.on("stock.material"));
-    sheet.word(
-        FORCE_LAW, stock.material().forceLaw(), Basis.on("stock.material.forceCoefficients"));
-    sheet.number(STOCK_DENSITY, stock.material().densityKgPerM3(), Basis.on("stock.material"));
-    sheet.given(
-        STOCK_SURFACE,
-        stock.surface(),
-        "stock.surface",
-        "whether the gripped faces are machined, rolled, sawn or cast");
-    sheet.number(STOCK_LENGTH, stock.lengthM(), Basis.on("stock.length"));
-    sheet.number(STOCK_THICKNESS, stock.thicknessM(), Basis.on("stock.thickness"));
-    sheet.number(STOCK_HEIGHT, stock.heightM(), Basis.on("stock.height"));
-    sheet.given(
-        HIGH_SPOT,
-        stock.highSpotM(),
-        "stock.highSpot",
-        "the highest spot of the gripped faces, with a straight edge and feelers");
-    sheet.given(
-        DEBURRED, stock.deburred(), "stock.deburred", "whether the gripped edges were deburred");
-    sheet.number(STICK_OUT, setup.stickOutM(), Basis.on("stock.height", "hold.gripDepth"));
+    sheet.stated(MATERIAL_GROUP, stock.material().group());
+    sheet.stated(FORCE_LAW, stock.material().forceLaw());
+    sheet.stated(STOCK_DENSITY, stock.material().densityKgPerM3());
+    sheet.stated(STOCK_SURFACE, stock.surface());
+    sheet.stated(STOCK_LENGTH, stock.lengthM());
+    sheet.stated(STOCK_THICKNESS, stock.thicknessM());
+    sheet.stated(STOCK_HEIGHT, stock.heightM());
+    sheet.stated(HIGH_SPOT, stock.highSpotM());
+    sheet.stated(DEBURRED, stock.deburred());
+    sheet.number(STICK_OUT, setup.stickOutM(), Basis.on(StockFields.HEIGHT, HoldFields.GRIP_DEPTH));
   }
 
   private static void stateHold(Hold hold, boolean unnamedBlock, FactSheet sheet) {
-    sheet.number(GRIP_DEPTH, hold.gripDepthM(), Basis.on("hold.gripDepth"));
-    sheet.given(SEAT, hold.seat(), "hold.seat", "what the underside of the stock sits on");
-    sheet.given(STOP, hold.stop(), "hold.stop", "whether a stop stands at either end");
-    sheet.given(
-        STOP_HEIGHT,
-        hold.stopHeightM(),
-        "hold.stopHeight",
-        "the height of the top of the stop above the jaws");
-    sheet.yesNo(CLAMPS_TOLD, !hold.clamps().isEmpty() || unnamedBlock, Basis.on("hold.clamps"));
-    sheet.word(JAW_SURFACE, hold.vise().jawSurface(), Basis.on("hold.vise"));
-    sheet.number(JAW_WIDTH, hold.vise().jawWidthM(), Basis.on("hold.vise"));
-    sheet.number(JAW_HEIGHT, hold.vise().jawHeightM(), Basis.on("hold.vise"));
-    sheet.given(
-        VISE_RUN_OUT,
-        hold.viseRunOutM(),
-        "hold.viseRunOut",
-        "the run of the fixed jaw along the table travel, with an indicator");
+    sheet.stated(GRIP_DEPTH, hold.gripDepthM());
+    sheet.stated(SEAT, hold.seat());
+    sheet.stated(STOP, hold.stop());
+    sheet.stated(STOP_HEIGHT, hold.stopHeightM());
+    sheet.stated(CLAMPS_TOLD, !hold.clamps().isEmpty() || unnamedBlock);
+    sheet.stated(JAW_SURFACE, hold.vise().jawSurface());
+    sheet.stated(JAW_WIDTH, hold.vise().jawWidthM());
+    sheet.stated(JAW_HEIGHT, hold.vise().jawHeightM());
+    sheet.stated(VISE_RUN_OUT, hold.viseRunOutM());
     statePacking(hold, JawSide.FIXED, FIXED_JAW_PACKING, FIXED_PACKING_DEPTH, sheet);
     statePacking(hold, JawSide.MOVABLE, MOVABLE_JAW_PACKING, MOVABLE_PACKING_DEPTH, sheet);
   }
 
   private static void statePacking(
       Hold hold, JawSide side, Fact kind, Fact depth, FactSheet sheet) {
-    Basis basis = Basis.on("hold.packing");
     Optional<Packing> packing =
         hold.packing().stream().filter(piece -> piece.side() == side).findFirst();
     if (packing.isPresent()) {
-      sheet.word(kind, packing.get().kind(), basis);
-      sheet.number(depth, packing.get().depthM(), basis);
+      sheet.stated(kind, packing.get().kind());
+      sheet.stated(depth, packing.get().depthM());
     } else {
-      sheet.put(kind, new Value.Text("none"), basis);
-      sheet.missing(depth, "there is no packing on the " + side.words(), basis);
+      sheet.put(kind, new Value.Text("none"), Basis.of(kind));
+      sheet.missing(depth, Basis.of(depth));
     }
   }
 
   private static void stateMachine(Machine machine, FactSheet sheet) {
-    Basis basis = Basis.on("machine");
-    sheet.word(MACHINE_KIND, machine.kind(), basis);
-    sheet.number(BACKLASH, machine.backlashM(), basis);
-    sheet.yesNo(PRELOADED_SCREW, machine.preloadedScrew(), basis);
+    sheet.stated(MACHINE_KIND, machine.kind());
+    sheet.stated(BACKLASH, machine.backlashM());
+    sheet.stated(PRELOADED_SCREW, machine.preloadedScrew());
   }
 
   private static void stateCutter(Cutter cutter, FactSheet sheet) {
-    Basis basis = Basis.on("cutter");
-    sheet.word(CUTTER_KIND, cutter.kind(), basis);
-    sheet.word(TOOL_MATERIAL, cutter.toolMaterial(), basis);
-    sheet.given(
-        EDGE_CONDITION,
-        cutter.edge(),
-        "cutter.edge",
-        "the state of the cutting edges, with a loupe");
-    sheet.number(CUTTER_DIAMETER, cutter.diameterM(), basis);
-    sheet.number(TOOTH_COUNT, cutter.teeth(), basis);
-    sheet.number(MISSING_TEETH, cutter.missingTeeth().size(), basis);
-    sheet.number(CHIPPED_TEETH, cutter.chippedTeeth().size(), basis);
-    sheet.number(CORNER_RADIUS, cutter.cornerRadiusM(), basis);
-    sheet.number(WIPER, cutter.wiperM(), basis);
-    sheet.number(CUTTER_STICK_OUT, cutter.stickOutM(), basis);
-    sheet.given(
-        CUTTER_RUN_OUT,
-        cutter.runOutM(),
-        "cutter.runOut",
-        "the run-out of the cutter in the spindle, with an indicator");
+    sheet.stated(CUTTER_KIND, cutter.kind());
+    sheet.stated(TOOL_MATERIAL, cutter.toolMaterial());
+    sheet.stated(EDGE_CONDITION, cutter.edge());
+    sheet.stated(CUTTER_DIAMETER, cutter.diameterM());
+    sheet.stated(TOOTH_COUNT, (double) cutter.teeth());
+    sheet.stated(MISSING_TEETH, (double) cutter.missingTeeth().size());
+    sheet.stated(CHIPPED_TEETH, (double) cutter.chippedTeeth().size());
+    sheet.stated(CORNER_RADIUS, cutter.cornerRadiusM());
+    sheet.stated(WIPER, cutter.wiperM());
+    sheet.stated(CUTTER_STICK_OUT, cutter.stickOutM());
+    sheet.stated(CUTTER_RUN_OUT, cutter.runOutM());
   }
 
   private static void stateCut(
@@ -183,16 +158,16 @@ final class ProposedFacts {
     Cut cut = setup.cut();
     Cutter cutter = setup.cutter();
     double teethPerS = cut.spindleSpeedRevPerS() * cutter.teeth();
-    Basis speed = Basis.on("cut.spindleSpeed", "cutter");
-    Basis feed = Basis.on("cut.feedPerTooth").assuming(assumedFeed);
-    sheet.word(OPERATION, cut.operation(), Basis.on("cut.operation"));
-    sheet.word(STAGE, cut.stage(), Basis.on("cut.stage"));
-    sheet.number(AXIAL_DEPTH, cut.axialDepthM(), Basis.on("cut.axialDepth"));
-    sheet.number(CUTTER_OFFSET, cut.offsetM(), Basis.on("cut.offset"));
-    sheet.word(FEED_DIRECTION, cut.feed(), Basis.on("cut.feed"));
-    sheet.word(FEED_DRIVE, cut.feedDrive(), Basis.on("cut.feedDrive"));
+    Basis speed = Basis.on(CutFields.SPINDLE, RequestFields.CUTTER);
+    Basis feed = Basis.of(FEED_PER_TOOTH).assuming(assumedFeed);
+    sheet.stated(OPERATION, cut.operation());
+    sheet.stated(STAGE, cut.stage());
+    sheet.stated(AXIAL_DEPTH, cut.axialDepthM());
+    sheet.stated(CUTTER_OFFSET, cut.offsetM());
+    sheet.stated(FEED_DIRECTION, cut.feed());
+    sheet.stated(FEED_DRIVE, cut.feedDrive());
     sheet.number(FEED_PER_TOOTH, sample.draws(), draw -> sample.at(Unknown.FEED, draw), feed);
-    sheet.number(SPINDLE_SPEED, cut.spindleSpeedRevPerS(), Basis.on("cut.spindleSpeed"));
+    sheet.stated(SPINDLE_SPEED, cut.spindleSpeedRevPerS());
     sheet.number(
         TABLE_FEED,
         sample.draws(),
@@ -200,15 +175,7 @@ final class ProposedFacts {
         speed.and(feed));
     sheet.number(CUTTING_SPEED, Math.PI * cutter.diameterM() * cut.spindleSpeedRevPerS(), speed);
     sheet.number(TOOTH_FREQUENCY, teethPerS, speed);
-    sheet.given(
-        SLIDE_LOCKED,
-        cut.slideLocked(),
-        "cut.slideLocked",
-        "whether the X slide is partly locked for drag");
-    sheet.given(
-        OTHER_SLIDES_LOCKED,
-        cut.otherSlidesLocked(),
-        "cut.otherSlidesLocked",
-        "whether the slides that do not feed are locked");
+    sheet.stated(SLIDE_LOCKED, cut.slideLocked());
+    sheet.stated(OTHER_SLIDES_LOCKED, cut.otherSlidesLocked());
   }
 }

@@ -23,12 +23,21 @@ import org.standproud.mechanics.sampling.JointSample;
 import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** Whether it goes in, and what meets what on the way. */
 final class ReachFacts {
 
   private static final Basis ROOM =
-      Basis.on("machine", "hold.vise", "stock.height", "hold.gripDepth", "cutter");
+      Basis.on(
+          RequestFields.MACHINE,
+          HoldFields.VISE,
+          StockFields.HEIGHT,
+          HoldFields.GRIP_DEPTH,
+          RequestFields.CUTTER);
 
   /** Steps of the height of a stop that nobody told, with straight lines between. */
   private static final int HEIGHTS = 16;
@@ -44,24 +53,31 @@ final class ReachFacts {
     clearance(JAW_CLEARANCE, reach, jaws, sheet, basis);
     clearance(HOLDER_CLEARANCE, reach, EnumSet.complementOf(EnumSet.copyOf(jaws)), sheet, basis);
     stops(reach, setup, sample, sheet);
-    sheet.given(
-        CLAMP_CLEARANCE,
-        toClampsM(reach, setup),
-        "hold.clamps",
-        "where the clamps beside the stock stand and how high");
+    Double toClampsM = toClampsM(reach, setup);
+    Basis clamps = Basis.on(HoldFields.CLAMPS);
+    if (toClampsM == null) {
+      sheet.missing(CLAMP_CLEARANCE, clamps);
+    } else {
+      sheet.number(CLAMP_CLEARANCE, toClampsM, clamps);
+    }
     sheet.number(
         EDGE_LENGTH_LEFT,
         setup.cutter().greatestDepthM() - setup.cut().axialDepthM(),
-        Basis.on("cutter", "cut.axialDepth"));
+        Basis.on(RequestFields.CUTTER, CutFields.AXIAL_DEPTH));
   }
 
   private static void stops(Reach reach, Setup setup, JointSample sample, FactSheet sheet) {
     Double heightM = setup.hold().stopHeightM();
     Basis basis =
-        ROOM.and(Basis.on("hold.stop", "hold.stopHeight", "cut.leadIn", "cut.axialDepth"))
+        ROOM.and(
+                Basis.on(
+                    HoldFields.STOP,
+                    HoldFields.STOP_HEIGHT,
+                    CutFields.LEAD_IN,
+                    CutFields.AXIAL_DEPTH))
             .assuming(heightM != null ? List.of() : List.of(SideView.STOP_HEIGHT));
     if (reach.stopClearanceM() == null) {
-      sheet.missing(STOP_CLEARANCE, "there is no stop that the cutter could meet", basis);
+      sheet.missing(STOP_CLEARANCE, basis);
     } else if (heightM != null) {
       sheet.number(STOP_CLEARANCE, reach.stopClearanceM(), basis);
     } else {
@@ -108,7 +124,6 @@ final class ReachFacts {
         .mapToDouble(Clearance::marginM)
         .min()
         .ifPresentOrElse(
-            marginM -> sheet.number(fact, marginM, basis),
-            () -> sheet.missing(fact, "the sizes of cutter and holder", basis));
+            marginM -> sheet.number(fact, marginM, basis), () -> sheet.missing(fact, basis));
   }
 }

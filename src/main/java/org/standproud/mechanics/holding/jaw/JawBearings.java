@@ -4,8 +4,8 @@ import static org.standproud.mechanics.OutsideValidity.within;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.JawSurface;
@@ -13,6 +13,7 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.Stock;
 import org.standproud.setup.StockSurface;
+import org.standproud.setup.request.StockFields;
 
 /**
  * Where each jaw may bear on the stock, at the adverse, the likely and the favourable end of what
@@ -176,7 +177,7 @@ public record JawBearings(
 
   private static Assumption assumedSpot(double assumedM) {
     return new Assumption(
-        "stock.highSpot",
+        StockFields.HIGH_SPOT,
         "high spots up to " + assumedM * 1e3 + " mm taken on the gripped faces",
         "common practice, no source",
         "the highest spot of the gripped faces, with a straight edge and feelers");

@@ -5,8 +5,8 @@ import static org.standproud.mechanics.OutsideValidity.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
@@ -15,6 +15,7 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.StockSurface;
+import org.standproud.setup.request.HoldFields;
 
 /**
  * Static friction of one jaw face against the stock, the lesser of the two faces: a pure number.
@@ -53,7 +54,7 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
    *
    * @param hold the hold
    * @param surface condition of the gripped faces; null if not known
-   * @param state whether the faces are oily
+   * @param state whether the faces are oily, or whether that is not known
    * @throws OutsideValidity if a given coefficient is not within 0.01 to 1
    */
   public static JawFriction of(Hold hold, @Nullable StockSurface surface, FaceState state) {
@@ -94,13 +95,18 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
     return packing.material() == PackingMaterial.ALUMINIUM ? SOFT : SKIN;
   }
 
-  /** Oil: the likely value falls to the least, the least by three tenths but not below grease. */
-  private static Band oiled(Band band, FaceState state) {
-    if (state != FaceState.OILY) {
-      return band;
+  /**
+   * Oil: the likely value falls to the least, the least by three tenths but not below grease. Faces
+   * of which nothing is known are anything from oily to dry, one as likely as the other.
+   */
+  private static Band oiled(Band dry, FaceState state) {
+    if (state == FaceState.CLEAN) {
+      return dry;
     }
-    double low = Math.min(band.low(), Math.max(GREASED, 0.7 * band.low()));
-    return new Band(low, band.low(), band.likely());
+    double least = Math.min(dry.low(), Math.max(GREASED, 0.7 * dry.low()));
+    return state == FaceState.OILY
+        ? new Band(least, dry.low(), dry.likely())
+        : new Band(least, (dry.low() + dry.likely()) / 2, dry.high());
   }
 
   private static List<Assumption> stated(Band band, JawSurface jaw) {
@@ -111,7 +117,7 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
     List<Assumption> list = new ArrayList<>();
     list.add(
         new Assumption(
-            "hold.jawFriction",
+            HoldFields.JAW_FRICTION,
             "friction taken as " + band.low() + " to " + band.high() + " for the weaker face",
             source));
     return list;

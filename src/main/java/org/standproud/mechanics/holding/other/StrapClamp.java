@@ -4,9 +4,10 @@ import static org.standproud.mechanics.OutsideValidity.within;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
+import org.standproud.setup.request.RequestFields;
 
 /**
  * The force of one strap clamp on the work.
@@ -52,7 +53,7 @@ public record StrapClamp(Band forceN, List<Assumption> assumptions) {
             ? List.of()
             : List.of(
                 new Assumption(
-                    "clamp.torque",
+                    RequestFields.HOLD,
                     "clamp nut torque taken as 20 to 60 N.m",
                     "common practice, no source"));
     return new StrapClamp(bolt.times(heelToBoltM / (heelToBoltM + boltToWorkM)), assumptions);

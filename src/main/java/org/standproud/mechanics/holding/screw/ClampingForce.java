@@ -5,10 +5,12 @@ import static org.standproud.mechanics.OutsideValidity.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
-import org.standproud.mechanics.evidence.Assumption;
 import org.standproud.setup.Band;
 import org.standproud.setup.Vise;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.ViseFields;
 
 /**
  * The clamping force of a vise: as given, else from the torque on the screw, else from a practice
@@ -30,7 +32,7 @@ public record ClampingForce(Band forceN, List<Assumption> assumptions) {
   /** What is taken for the pull of a hand on the handle. */
   public static final Assumption HAND_TORQUE =
       new Assumption(
-          "hold.clampingForce",
+          HoldFields.CLAMPING_FORCE,
           "the handle is pulled with 30 to 116 N.m in nine shops of ten, half of them under 60, and"
               + " three screws of ten are worn or dirty and lose up to half the force",
           "common practice, no source",
@@ -62,7 +64,7 @@ public record ClampingForce(Band forceN, List<Assumption> assumptions) {
       force = fromHandCrank(vise);
       assumptions.add(
           new Assumption(
-              "hold.clampingForce",
+              HoldFields.CLAMPING_FORCE,
               "hand crank torque taken as 60 to 100 N.m, and half the force at the low end for a"
                   + " worn or dirty screw",
               "common practice, no source",
@@ -85,7 +87,7 @@ public record ClampingForce(Band forceN, List<Assumption> assumptions) {
     }
     assumptions.add(
         new Assumption(
-            "hold.vise.greatestClampingForce",
+            ViseFields.GREATEST_FORCE,
             "clamping force held to the greatest the vise allows",
             "the vise's own figure"));
     return force.map(f -> Math.min(f, greatest));

@@ -207,15 +207,15 @@ class JointEvidenceTest {
     Setup setup = DemoShop.setup("01");
     Hold hold = setup.hold();
     assertThat(asked(held(setup, hold.but().clamping(null, Band.exactly(1000), null).held())))
-        .contains("hold.handleTorque");
+        .contains("/hold/handleTorque");
     assertThat(asked(held(setup, hold.but().clamping(null, Band.exactly(300), null).held())))
-        .contains("hold.handleTorque");
-    assertThat(asked(held(setup, hold.but().viseRunOut(0.01).held()))).contains("hold.viseRunOut");
-    assertThat(asked(standing(setup, 5e-3))).contains("stock.highSpot");
-    assertThat(asked(with(setup, soft(setup.machine())))).contains("machine.spindleStiffness");
+        .contains("/hold/handleTorque");
+    assertThat(asked(held(setup, hold.but().viseRunOut(0.01).held()))).contains("/hold/viseRunOut");
+    assertThat(asked(standing(setup, 5e-3))).contains("/stock/highSpot");
+    assertThat(asked(with(setup, soft(setup.machine())))).contains("/machine/spindleStiffness");
     Setup endMill = DemoShop.setup("04");
-    assertThat(asked(with(endMill, thick(endMill.cutter())))).contains("cutter.shankDiameter");
-    assertThat(asked(with(setup, hasty(setup.cut())))).contains("cut.feedPerTooth");
+    assertThat(asked(with(endMill, thick(endMill.cutter())))).contains("/cutter/shankDiameter");
+    assertThat(asked(with(setup, hasty(setup.cut())))).contains("/cut/feedPerTooth");
     assertThat(EvidenceGathering.of(setup).get(Vocabulary.HOLDING_MARGIN))
         .isInstanceOf(Value.Quantity.class);
   }

@@ -20,6 +20,8 @@ import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
 import org.standproud.setup.HeldMeasurement;
 import org.standproud.setup.Setup;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.HoldFields;
 
 /** What a shop measured on the stock stands in place of what is worked out. */
 class MeasuredHoldTest {
@@ -83,10 +85,11 @@ class MeasuredHoldTest {
     Evidence assumed = EvidenceGathering.of(DemoShop.setup("12"));
     Evidence known = EvidenceGathering.of(measured("12", null, new Band(.018, .02, .022), null));
     assertThat(assumed.detail(Vocabulary.STABILITY_MARGIN).assumptions())
-        .anyMatch(a -> a.input().equals("hold.measuredDamping"));
+        .anyMatch(a -> a.input().text().equals("/hold/measuredDamping"));
     assertThat(known.detail(Vocabulary.STABILITY_MARGIN).assumptions())
-        .noneMatch(a -> a.input().equals("hold.measuredDamping"));
-    assertThat(known.detail(Vocabulary.STABILITY_MARGIN).inputs()).contains("hold.measuredDamping");
+        .noneMatch(a -> a.input().text().equals("/hold/measuredDamping"));
+    assertThat(known.detail(Vocabulary.STABILITY_MARGIN).inputs())
+        .contains(FieldPointer.to(HoldFields.MEASURED_DAMPING));
   }
 
   @Test
@@ -94,7 +97,7 @@ class MeasuredHoldTest {
     Evidence evidence = EvidenceGathering.of(measured("03", Band.exactly(5000), null, null));
     Value value = evidence.get(Vocabulary.STABILITY_MARGIN);
     assertThat(value).isInstanceOf(Value.Missing.class);
-    assertThat(((Value.Missing) value).measure()).contains("hold.measuredNote");
+    assertThat(((Value.Missing) value).measure()).contains("/hold/measuredNote");
   }
 
   static Stream<Setup> otherStandings() {

@@ -14,6 +14,8 @@ import org.standproud.setup.Band;
 import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.RequestFields;
 
 /** What the planned passes are told in, reckoned by hand: [derived] by plain differences. */
 class PlanFactsTest {
@@ -97,7 +99,8 @@ class PlanFactsTest {
     Evidence alone = planned();
     Evidence plan = planned(pass(Stage.ROUGH, 0.0005), pass(Stage.FINISH, 0.0002));
     for (Fact fact : Vocabulary.all()) {
-      boolean ofThePlan = plan.detail(fact).inputs().contains("passes");
+      boolean ofThePlan =
+          plan.detail(fact).inputs().contains(FieldPointer.to(RequestFields.PASSES));
       if (!ofThePlan) {
         assertThat(plan.get(fact)).as(fact.name()).isEqualTo(alone.get(fact));
       }
