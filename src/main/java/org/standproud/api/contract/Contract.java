@@ -125,6 +125,7 @@ class Contract {
   /**
    * The empty key tells of the whole; a name with a question mark of a field that may be absent.
    */
+  @SuppressWarnings("rawtypes") // as the library has it
   private static void describe(
       Map<String, Schema> schemas, String name, Map<String, String> fields) {
     Schema<?> schema = schemas.get(name);
@@ -147,6 +148,7 @@ class Contract {
         });
   }
 
+  @SuppressWarnings("rawtypes")
   private static Schema<?> property(Schema<?> schema, String field) {
     Map<String, Schema> properties = schema.getProperties();
     Schema<?> property = properties == null ? null : properties.get(field);
