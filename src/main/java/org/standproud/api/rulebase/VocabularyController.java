@@ -62,15 +62,7 @@ class VocabularyController {
       List<String> words = fact.type() instanceof Fact.Word word ? word.allowed() : null;
       String type = words == null ? "yes or no" : "word";
       return new Term(
-          fact.name(),
-          type,
-          fact.meaning(),
-          fact.formula(),
-          fact.field(),
-          null,
-          null,
-          null,
-          words);
+          fact.name(), type, fact.meaning(), fact.formula(), fact.field(), null, null, null, words);
     }
   }
 

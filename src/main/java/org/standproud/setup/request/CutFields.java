@@ -37,6 +37,7 @@ public final class CutFields {
               0.6,
               Cut::offsetM,
               "cutter axis from the middle of the thickness, positive toward the fixed jaw")
+          .called("cutter offset")
           .mayBeUnknown();
   public static final Choice<Cut, JawSide> SIDE =
       Choice.<Cut, JawSide>of(
@@ -54,6 +55,7 @@ public final class CutFields {
   public static final Choice<Cut, FeedDirection> FEED =
       Choice.<Cut, FeedDirection>of(
               "feed", FeedDirection.class, Cut::feed, "which way the cutter moves along the jaws")
+          .called("feed direction")
           .mayBeUnknown();
   public static final Choice<Cut, Mode> MODE =
       Choice.<Cut, Mode>of(
@@ -107,7 +109,8 @@ public final class CutFields {
           "slideLocked",
           false,
           Cut::slideLocked,
-          "whether the X slide is partly locked to add drag");
+          "whether the X slide is partly locked to add drag",
+          "X slide snugged");
   public static final BooleanField<Cut> OTHERS_LOCKED =
       new BooleanField<>(
           "otherSlidesLocked",
@@ -123,6 +126,7 @@ public final class CutFields {
               Cut::leadInM,
               "cutter axis to the end of the stock where the feed starts; just clear of the stock"
                   + " if left out")
+          .called("lead-in")
           .mayBeUnknown();
 
   public static final Choice<PlannedCut, Stage> PLANNED_STAGE =

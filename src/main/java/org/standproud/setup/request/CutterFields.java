@@ -29,7 +29,7 @@ public final class CutterFields {
   public static final Quantity<Cutter> DIAMETER =
       Quantity.of("diameter", LENGTH, 0.5e-3, 0.5, Cutter::diameterM, "DC, cutting diameter");
   public static final Count<Cutter> TEETH =
-      new Count<>("teeth", 1, MOST_TEETH, Cutter::teeth, "ZEFP, effective teeth");
+      new Count<>("teeth", 1, MOST_TEETH, Cutter::teeth, "ZEFP, effective teeth", "teeth");
   public static final Quantity<Cutter> GREATEST_DEPTH =
       Quantity.of(
           "greatestDepth", LENGTH, 0.1e-3, 0.3, Cutter::greatestDepthM, "APMX, greatest depth");
@@ -91,6 +91,7 @@ public final class CutterFields {
   public static final Choice<Cutter, EdgeCondition> EDGE =
       Choice.<Cutter, EdgeCondition>of(
               "edge", EdgeCondition.class, Cutter::edge, "state of the edges")
+          .called("edges")
           .mayBeUnknown();
   public static final Counts<Cutter> CHIPPED =
       new Counts<>(
@@ -109,6 +110,7 @@ public final class CutterFields {
   public static final Quantity<Cutter> RUN_OUT =
       Quantity.<Cutter>of(
               "runOut", LENGTH, 0, 2e-3, Cutter::runOutM, "radial run-out, total indicator reading")
+          .called("cutter run-out")
           .mayBeUnknown();
 
   static final ObjectSchema<Cutter> SHAPE =

@@ -136,7 +136,7 @@ public final class FieldGuide {
     return null;
   }
 
-  private static @Nullable QuantityKind kind(Field<?, ?> field) {
+  static @Nullable QuantityKind kind(Field<?, ?> field) {
     if (field instanceof Quantity<?> quantity) {
       return quantity.range().kind();
     } else if (field instanceof BandField<?> banded) {

@@ -12,11 +12,14 @@ import org.standproud.setup.catalogue.Catalogue;
 public final class StockFields {
 
   public static final Quantity<Stock> LENGTH_X =
-      Quantity.of("length", LENGTH, 5e-3, 3, Stock::lengthM, "length along the jaws");
+      Quantity.of("length", LENGTH, 5e-3, 3, Stock::lengthM, "length along the jaws")
+          .called("stock length");
   public static final Quantity<Stock> THICKNESS =
-      Quantity.of("thickness", LENGTH, 0.5e-3, 0.5, Stock::thicknessM, "thickness across the jaws");
+      Quantity.of("thickness", LENGTH, 0.5e-3, 0.5, Stock::thicknessM, "thickness across the jaws")
+          .called("stock thickness");
   public static final Quantity<Stock> HEIGHT =
-      Quantity.of("height", LENGTH, 5e-3, 1, Stock::heightM, "whole height, gripped part included");
+      Quantity.of("height", LENGTH, 5e-3, 1, Stock::heightM, "whole height, gripped part included")
+          .called("stock height");
   public static final ObjectField<Stock, Material> MATERIAL =
       ObjectField.onShelf(
           "material",
@@ -32,6 +35,7 @@ public final class StockFields {
               Stock::surface,
               "condition of the faces the jaws bear on")
           .alsoSaid("bright drawn", StockSurface.MACHINED)
+          .called("gripped faces")
           .mayBeUnknown();
   public static final Quantity<Stock> HIGH_SPOT =
       Quantity.<Stock>of(
