@@ -15,12 +15,12 @@ import org.standproud.setup.Material;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Stage;
 import org.standproud.setup.UnitSystem;
-import org.standproud.setup.request.KnownParts;
-import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.request.CutFields;
 import org.standproud.setup.request.Field;
 import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.KnownParts;
 import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.units.QuantityKind;
 
 /**
  * What a draft assumes of a set-up as long as it is not entered, so that a first answer needs about

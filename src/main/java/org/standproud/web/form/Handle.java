@@ -11,16 +11,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.Field;
 import org.standproud.setup.request.FieldGuide.Sort;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.RequestFields;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
 import org.standproud.setup.units.UnitSpelling;
 import tools.jackson.databind.JsonNode;
-import org.standproud.setup.request.CutFields;
-import org.standproud.setup.request.Field;
-import org.standproud.setup.request.FieldPointer;
-import org.standproud.setup.request.HoldFields;
-import org.standproud.setup.request.RequestFields;
 
 /**
  * A length that can be changed in steps, by a button or by dragging what it places in a drawing.

@@ -15,12 +15,12 @@ import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Worded;
-import org.standproud.setup.units.QuantityKind;
-import org.standproud.web.words.PageWords;
 import org.standproud.setup.request.CutFields;
 import org.standproud.setup.request.Field;
 import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.units.QuantityKind;
+import org.standproud.web.words.PageWords;
 
 /**
  * The numbers of a set-up that somebody has to set at the machine, in the order of setting them.
@@ -112,7 +112,9 @@ final class MachineSettings {
     add(words.of("sheet.depth"), figures.length(cut.axialDepthM()));
     addFact(words.of("sheet.width"), Vocabulary.RADIAL_DEPTH);
     add(words.of("sheet.offset"), offset(cut.offsetM()));
-    add(words.of("sheet.feed"), choice(CutFields.FEED, cut.feed()) + ", " + cut.feedDrive().words());
+    add(
+        words.of("sheet.feed"),
+        choice(CutFields.FEED, cut.feed()) + ", " + cut.feedDrive().words());
     add(words.of("sheet.speed"), figures.of(QuantityKind.SPINDLE_SPEED, cut.spindleSpeedRevPerS()));
     add(words.of("sheet.tooth"), figures.of(QuantityKind.LENGTH, cut.feedPerToothM()));
     addFact(words.of("sheet.table"), Vocabulary.TABLE_FEED);
@@ -138,6 +140,8 @@ final class MachineSettings {
   }
 
   private String choice(Field<?, ?> field, @Nullable Worded choice) {
-    return choice == null ? words.of("sheet.unknown") : words.choice(FieldPointer.to(field).text(), choice.words());
+    return choice == null
+        ? words.of("sheet.unknown")
+        : words.choice(FieldPointer.to(field).text(), choice.words());
   }
 }

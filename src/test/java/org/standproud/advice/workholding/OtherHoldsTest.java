@@ -4,17 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.IntegrationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Quantity;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.rules.card.Severity;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
@@ -52,7 +55,7 @@ class OtherHoldsTest {
   void theCardsThatLimitTheHoldOfAViseStandAgainstAHoldBelowTheirLimits(String name) {
     for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
       if (hold.cannot() == null && low(hold.margins().get(4)) < 1) {
-        assertThat(hold.verdict()).as(hold.way()).isNotEqualTo("run");
+        assertThat(hold.verdict()).as(hold.way()).isNotEqualTo(Verdict.RUN);
         assertThat(hold.against()).isNotEmpty();
       }
     }
@@ -87,7 +90,8 @@ class OtherHoldsTest {
       Setup setup = DemoShop.setup(name);
       assertThat(of(setup, true).recommended()).isFalse();
       OtherHolds holds = of(setup, false);
-      boolean runs = List.of("run", "run with care").contains(holds.holds().get(0).verdict());
+      boolean runs =
+          Set.of(Verdict.RUN, Verdict.RUN_WITH_CARE).contains(holds.holds().get(0).verdict());
       assertThat(holds.recommended()).isEqualTo(runs);
     }
   }
@@ -96,8 +100,8 @@ class OtherHoldsTest {
   @MethodSource("names")
   void aHoldWithAStopThatCouldNotBeJudgedIsNeverShownAsSafe(String name) {
     for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
-      if (hold.open().stream().anyMatch(open -> open.severity().equals("stop"))) {
-        assertThat(hold.verdict()).isIn("not judged", "do not run");
+      if (hold.open().stream().anyMatch(open -> open.severity() == Severity.STOP)) {
+        assertThat(hold.verdict()).isIn(Verdict.NOT_JUDGED, Verdict.DO_NOT_RUN);
       }
     }
   }
@@ -106,7 +110,7 @@ class OtherHoldsTest {
   void howItRingsInAnotherHoldIsLeftOpenAndSaid() {
     for (OtherHold hold : of(DemoShop.setup("03"), false).holds()) {
       assertThat(hold.open()).extracting(HeldFinding::card).contains("VIB-001", "VIB-002");
-      assertThat(hold.verdict()).isNotEqualTo("run");
+      assertThat(hold.verdict()).isNotEqualTo(Verdict.RUN);
     }
   }
 
