@@ -52,6 +52,7 @@ public final class AccessTable {
           new Row(READ, "/v1/assessments/**", ANY_ROLE, "assessments and all they stand on"),
           new Row(WRITE, "/v1/assessments/**", Set.of(CALLER), "judge set-ups; accept findings"),
           new Row(ANY_METHOD, "/v1/subscriptions/**", Set.of(OPERATOR), "who is sent which events"),
+          new Row(WRITE, "/v1/tap-tests", ANY_ROLE, "find note and damping in a recording"),
           new Row(READ, "/v1/vocabulary", ANY_ROLE, "the facts that cards read"),
           new Row(READ, "/v1/catalogue/**", ANY_ROLE, "machines, vises, cutters, materials"),
           new Row(WRITE, "/v1/catalogue/**", Set.of(RULE_EDITOR), "change the catalogue"),

@@ -135,10 +135,30 @@ public class RequestBodies {
    * @throws MalformedRequestException if it is not UTF-8
    */
   public String text(HttpServletRequest request, int limitBytes) throws IOException {
+    return new BodyText(limitBytes).of(received(request, limitBytes));
+  }
+
+  /**
+   * The body of a call that has a limit of its own, as bytes.
+   *
+   * @param limitBytes most bytes
+   * @throws BodyTooLargeException if it is longer than the limit, whatever length it claims
+   * @throws BodyTooSlowException if it takes longer to arrive than it may
+   */
+  public byte[] bytes(HttpServletRequest request, int limitBytes) throws IOException {
+    byte[] body = received(request, limitBytes);
+    if (body.length > limitBytes) {
+      throw new BodyTooLargeException(limitBytes);
+    }
+    return body;
+  }
+
+  /** At most one byte more than there may be. */
+  private byte[] received(HttpServletRequest request, int limitBytes) throws IOException {
     if (request.getContentLengthLong() > limitBytes) {
       throw new BodyTooLargeException(limitBytes);
     }
-    return new BodyText(limitBytes).of(inTime(request.getInputStream(), limitBytes + 1));
+    return inTime(request.getInputStream(), limitBytes + 1);
   }
 
   /** Looks at the clock after each piece; a caller who sends none runs into the server's limit. */

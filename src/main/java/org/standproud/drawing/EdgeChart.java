@@ -21,7 +21,7 @@ public final class EdgeChart {
    */
   public static String of(EdgeCurve edge, UnitSystem units, String name) {
     InUnits shown = new InUnits(units);
-    QuantityKind small = QuantityKind.SMALL_LENGTH;
+    QuantityKind small = QuantityKind.LENGTH;
     List<Double> xs = shown.all(QuantityKind.LENGTH, edge.points(), p -> p.xM());
     List<Double> low = shown.all(small, edge.points(), p -> p.underCutterM().low());
     List<Double> likely = shown.all(small, edge.points(), p -> p.underCutterM().likely());

@@ -18,7 +18,6 @@ public record Figures(UnitSystem units) {
 
   private static final MathContext THREE = new MathContext(3);
   private static final double NOTHING = 1e-3;
-  private static final double SMALL_M = 1e-3;
   private static final int MM_PLACES = 2;
   private static final int INCH_PLACES = 4;
 
@@ -51,9 +50,9 @@ public record Figures(UnitSystem units) {
     return Math.abs(value) < NOTHING ? "0" : plain(BigDecimal.valueOf(value).round(THREE));
   }
 
-  /** A deflection in m, in the small unit until that takes four figures. */
+  /** A deflection in m, which may be far smaller than a dial shows. */
   public String deflection(double metres) {
-    return metres < SMALL_M ? of(QuantityKind.SMALL_LENGTH, metres) : length(metres);
+    return of(QuantityKind.LENGTH, metres);
   }
 
   /** A unit as it is lettered on a drawing: micrometre and newton metre have their own signs. */

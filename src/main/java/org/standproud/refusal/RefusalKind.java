@@ -34,6 +34,10 @@ public enum RefusalKind {
   IMPORT_REFUSED(
       "The import is refused",
       "The member rows lists what is wrong with each row, if anything. Nothing was changed."),
+  /** A recording that cannot be read, or in which nothing is to be measured. */
+  RECORDING_REFUSED(
+      "The recording holds no measurement",
+      "The detail says what is wrong with it and how to record again. Nothing was changed."),
   /** The resource changed since the caller fetched it. */
   PRECONDITION_FAILED(
       "The resource has changed",

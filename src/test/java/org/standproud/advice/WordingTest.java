@@ -62,7 +62,7 @@ class WordingTest {
   void whereItLetsGoInSomeDrawsThatIsAdded() {
     Value some = new Value.Quantity(Sample.of(new double[] {1e-4, 1e-4, Double.NaN, 1e-4, 1e-4}));
     assertThat(METRIC.words(Vocabulary.EDGE_DEFLECTION, some, Side.HIGH))
-        .isEqualTo("100 um, or it lets go");
+        .isEqualTo("0.1 mm, or it lets go");
   }
 
   @Test

@@ -14,7 +14,12 @@ public final class Problems {
   public static HttpStatus status(RefusalKind kind) {
     return switch (kind) {
       case MALFORMED_REQUEST, BAD_PARAMETER, REFUSED -> HttpStatus.BAD_REQUEST;
-      case SETUP_REFUSED, CARDS_REFUSED, ITEM_REFUSED, IMPORT_REFUSED, KEY_REUSED ->
+      case SETUP_REFUSED,
+          CARDS_REFUSED,
+          ITEM_REFUSED,
+          IMPORT_REFUSED,
+          RECORDING_REFUSED,
+          KEY_REUSED ->
           HttpStatus.UNPROCESSABLE_CONTENT;
       case PRECONDITION_FAILED -> HttpStatus.PRECONDITION_FAILED;
       case PRECONDITION_REQUIRED -> HttpStatus.PRECONDITION_REQUIRED;

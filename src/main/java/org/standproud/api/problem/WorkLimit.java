@@ -28,6 +28,7 @@ public final class WorkLimit implements HandlerInterceptor {
           "/v1/assessments/*/plan",
           "/v1/assessments/*/chance",
           "/v1/rule-base/checks",
+          "/v1/tap-tests",
           "/v1/rule-base/trials",
           "/assessments/*/remedies",
           "/assessments/*/other-holds",

@@ -4,8 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.Arrays;
 import org.erdtman.jcs.NumberToJSON;
 import tools.jackson.core.Base64Variant;
 import tools.jackson.core.JsonEncoding;
@@ -39,8 +38,10 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
   /** Up to here every whole number is written by its digits, and a long holds them. */
   private static final double DIGITS_ONLY = 1e15;
 
-  /** The member written last in each object that is open. */
-  private final Deque<String> names = new ArrayDeque<>();
+  /** The member written last in each object that is open, the innermost at {@link #depth}. */
+  private String[] names = new String[16];
+
+  private int depth = -1;
 
   CanonicalGenerator(OutputStream utf8) {
     super(FACTORY.createGenerator(ObjectWriteContext.empty(), utf8, JsonEncoding.UTF8), false);
@@ -48,25 +49,25 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
 
   @Override
   public JsonGenerator writeStartObject() {
-    names.push("");
+    open();
     return super.writeStartObject();
   }
 
   @Override
   public JsonGenerator writeStartObject(Object value) {
-    names.push("");
+    open();
     return super.writeStartObject(value);
   }
 
   @Override
   public JsonGenerator writeStartObject(Object value, int size) {
-    names.push("");
+    open();
     return super.writeStartObject(value, size);
   }
 
   @Override
   public JsonGenerator writeEndObject() {
-    names.pop();
+    depth--;
     return super.writeEndObject();
   }
 
@@ -82,13 +83,19 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
     return super.writeName(name);
   }
 
+  private void open() {
+    depth++;
+    names = depth < names.length ? names : Arrays.copyOf(names, 2 * depth);
+    names[depth] = "";
+  }
+
   /** String compares by UTF-16 code unit, which is the order of RFC 8785 section 3.2.3. */
   private void next(String name) {
-    String before = names.pop();
+    String before = names[depth];
     if (before.compareTo(name) > 0) {
       throw new NotCanonical("member " + name + " comes after " + before);
     }
-    names.push(name);
+    names[depth] = name;
   }
 
   @Override

@@ -112,12 +112,11 @@ public final class CanonicalJson {
    * characters under 20 are written by their number.
    */
   private static boolean holdsHalfAPair(byte[] utf8) {
-    for (int i = 0; i < utf8.length; i++) {
-      if (utf8[i] == '\\') {
-        i++; // What is escaped may be a backslash.
-        if (utf8[i] == 'u' && utf8[i + 1] != '0') {
-          return true;
-        }
+    // One character a byte, because a search in a text is many times as quick as one by byte.
+    String bytes = new String(utf8, StandardCharsets.ISO_8859_1);
+    for (int at = bytes.indexOf('\\'); at >= 0; at = bytes.indexOf('\\', at + 2)) {
+      if (bytes.charAt(at + 1) == 'u' && bytes.charAt(at + 2) != '0') {
+        return true;
       }
     }
     return false;

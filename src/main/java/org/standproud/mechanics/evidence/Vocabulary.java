@@ -5,7 +5,6 @@ import static org.standproud.setup.units.QuantityKind.FORCE;
 import static org.standproud.setup.units.QuantityKind.FREQUENCY;
 import static org.standproud.setup.units.QuantityKind.LENGTH;
 import static org.standproud.setup.units.QuantityKind.NUMBER;
-import static org.standproud.setup.units.QuantityKind.SMALL_LENGTH;
 import static org.standproud.setup.units.QuantityKind.STIFFNESS;
 import static org.standproud.setup.units.QuantityKind.TIME;
 import static org.standproud.setup.units.QuantityKind.TORQUE;
@@ -31,6 +30,7 @@ import org.standproud.mechanics.finish.FeedMarks;
 import org.standproud.mechanics.finish.SurfaceError;
 import org.standproud.mechanics.force.DrawnForces;
 import org.standproud.mechanics.holding.DrawnHold;
+import org.standproud.mechanics.holding.WeakestWay;
 import org.standproud.mechanics.holding.contact.ElasticRoot;
 import org.standproud.mechanics.holding.contact.StockBow;
 import org.standproud.mechanics.holding.jaw.BestPackingDepth;
@@ -357,7 +357,7 @@ public final class Vocabulary {
   public static final Fact FEEDS_OF_PASSES =
       list(
           "feeds of passes",
-          SMALL_LENGTH,
+          LENGTH,
           0,
           0.01,
           "f_z of each planned pass, in order.",
@@ -421,16 +421,13 @@ public final class Vocabulary {
   public static final Fact ENGAGEMENT_ANGLE =
       number("engagement angle", ANGLE, 0, 7, "Arc in cut.", by(Engagement.class));
   public static final Fact GREATEST_CHIP =
-      number(
-          "greatest chip", SMALL_LENGTH, 0, 0.01, "Greatest chip thickness.", by(Engagement.class));
+      number("greatest chip", LENGTH, 0, 0.01, "Greatest chip thickness.", by(Engagement.class));
   public static final Fact MEAN_CHIP =
-      number("mean chip", SMALL_LENGTH, 0, 0.01, "Mean chip thickness.", by(Engagement.class));
+      number("mean chip", LENGTH, 0, 0.01, "Mean chip thickness.", by(Engagement.class));
   public static final Fact ENTRY_CHIP =
-      number(
-          "entry chip", SMALL_LENGTH, 0, 0.01, "Chip where a tooth enters.", by(Engagement.class));
+      number("entry chip", LENGTH, 0, 0.01, "Chip where a tooth enters.", by(Engagement.class));
   public static final Fact EXIT_CHIP =
-      number(
-          "exit chip", SMALL_LENGTH, 0, 0.01, "Chip where a tooth leaves.", by(Engagement.class));
+      number("exit chip", LENGTH, 0, 0.01, "Chip where a tooth leaves.", by(Engagement.class));
 
   // Forces on the stock.
   public static final Fact FORCE_LAW =
@@ -571,6 +568,17 @@ public final class Vocabulary {
           "holding margin",
           "Least multiple of the load that slips, tips and lifts together.",
           by(GripLimit.class));
+  public static final Fact LEAST_HOLD_MARGIN =
+      margin(
+          "least hold margin",
+          "Least of the holding margin and of both tip margins, in which friction does not count.",
+          by(GripLimit.class));
+  public static final Fact WEAKEST_WAY =
+      word(
+          "weakest way",
+          WeakestWay.values(),
+          "How the stock would leave the jaws first, in the draws that hold least.",
+          by(WeakestWay.class));
   public static final Fact CONTACT_RATIO =
       number(
           "contact ratio",
@@ -622,13 +630,7 @@ public final class Vocabulary {
           "Greatest pressure of jaw or packing over the yield of the stock.",
           by(DrawnHold.class));
   public static final Fact CLAMP_BOW =
-      number(
-          "clamp bow",
-          SMALL_LENGTH,
-          0,
-          0.1,
-          "Bow of the stock under the jaws.",
-          by(StockBow.class));
+      number("clamp bow", LENGTH, 0, 0.1, "Bow of the stock under the jaws.", by(StockBow.class));
   public static final Fact BEST_PACKING_DEPTH =
       number(
           "best packing depth",
@@ -643,7 +645,7 @@ public final class Vocabulary {
   public static final Fact EDGE_DEFLECTION =
       number(
           "edge deflection",
-          SMALL_LENGTH,
+          LENGTH,
           0,
           0.05,
           "Static deflection under the peak force at the worse of middle and end.",
@@ -696,7 +698,7 @@ public final class Vocabulary {
   public static final Fact VIBRATION_AMPLITUDE =
       number(
           "vibration amplitude",
-          SMALL_LENGTH,
+          LENGTH,
           0,
           0.05,
           "Forced vibration of plate and cutter against each other at the cut.",
@@ -722,7 +724,7 @@ public final class Vocabulary {
   public static final Fact CUTTER_DEFLECTION =
       number(
           "cutter deflection",
-          SMALL_LENGTH,
+          LENGTH,
           0,
           0.05,
           "Deflection of the cutter, its holder and the spindle.",
@@ -808,7 +810,7 @@ public final class Vocabulary {
   public static final Fact BITE_AFTER_LURCH =
       number(
           "bite after lurch",
-          SMALL_LENGTH,
+          LENGTH,
           0,
           0.05,
           "Chip of the tooth that follows when the table lurches.",
@@ -861,7 +863,7 @@ public final class Vocabulary {
   public static final Fact SIZE_ERROR =
       number(
           "size error",
-          SMALL_LENGTH,
+          LENGTH,
           0,
           0.05,
           "Deflection of plate and cutter left in the surface.",

@@ -22,7 +22,6 @@ import org.standproud.setup.JawSurface;
 import org.standproud.setup.Material;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
-import org.standproud.setup.Seat;
 import org.standproud.setup.Stock;
 import org.standproud.setup.Stop;
 
@@ -66,9 +65,14 @@ public final class DrawnHold {
   public record Margins(
       double combined, double slip, double lift, double tipTowardFixed, double tipAway) {
 
+    /** The least of all together and of both tips. */
+    public double hold() {
+      return Math.min(combined, Math.min(tipTowardFixed, tipAway));
+    }
+
     /** The least of them. */
     public double least() {
-      return Math.min(Math.min(combined, Math.min(slip, lift)), Math.min(tipTowardFixed, tipAway));
+      return Math.min(hold(), Math.min(slip, lift));
     }
   }
 
@@ -217,8 +221,6 @@ public final class DrawnHold {
   }
 
   private JawGrip grip(HoldDraw draw, double towardN, double awayN) {
-    Seat seat = hold.seat();
-    Stop stop = hold.stop();
     return new JawGrip(
         draw.clampingForceN(),
         draw.friction(),
@@ -227,9 +229,9 @@ public final class DrawnHold {
         lengthM,
         stock.thicknessM(),
         gripM,
-        seat == Seat.PARALLELS || seat == Seat.BED,
-        stop == Stop.PLUS_X || stop == Stop.BOTH,
-        stop == Stop.MINUS_X || stop == Stop.BOTH);
+        draw.seated(),
+        draw.stop() == Stop.PLUS_X || draw.stop() == Stop.BOTH,
+        draw.stop() == Stop.MINUS_X || draw.stop() == Stop.BOTH);
   }
 
   private static double combined(GripLimit grip, HoldDraw draw) {

@@ -1,6 +1,7 @@
 package org.standproud.mechanics.holding;
 
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
+import org.standproud.setup.Stop;
 
 /**
  * One value of each thing a hold depends on.
@@ -21,6 +22,8 @@ import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
  * @param packingYieldPlace place in the band of its yield, 0 to 1
  * @param modulusPa Young's modulus of the stock in Pa
  * @param yieldPa yield of the stock in Pa
+ * @param seated whether the underside sits on something
+ * @param stop at which end a stop stands
  * @param peaks greatest forces each way, rebound included
  * @param corners x, y and z of the forces that act, each at one moment
  */
@@ -40,5 +43,7 @@ public record HoldDraw(
     double packingYieldPlace,
     double modulusPa,
     double yieldPa,
+    boolean seated,
+    Stop stop,
     Peaks peaks,
     double[] corners) {}

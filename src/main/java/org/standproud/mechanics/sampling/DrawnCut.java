@@ -25,7 +25,9 @@ import org.standproud.mechanics.holding.screw.ScrewThread;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.Hold;
+import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stop;
 import org.standproud.setup.Vise;
 
 /** The cut and the hold of one set-up in every draw of its unknowns. */
@@ -35,6 +37,11 @@ public final class DrawnCut {
   private static final double CLEAN_SCREWS = 0.7;
 
   private static final double WORN_SCREW_LOSS = 0.5;
+
+  /** Shops that set no stop, and that hang the stock in the jaws: common practice, no source. */
+  private static final double WITHOUT_STOP = 0.5;
+
+  private static final double WITHOUT_SEAT = 0.1;
 
   private final Setup setup;
   private final JointSample sample;
@@ -269,6 +276,30 @@ public final class DrawnCut {
     return Math.min(clean * worn, vise.greatestClampingForceN());
   }
 
+  /**
+   * At which end a stop stands in a draw: where none is spoken of, none in half of the shops and
+   * one at the end that the cut pushes to most in the other half.
+   */
+  public Stop stop(int draw) {
+    Stop given = setup.hold().stop();
+    if (given != null) {
+      return given;
+    }
+    DrawnPass pass = passes[draw];
+    if (pass == null || sample.at(Unknown.STOP, draw) < WITHOUT_STOP) {
+      return Stop.NONE;
+    }
+    Peaks peaks = EndLoad.peaks(pass.peaks());
+    return peaks.plusXN() >= peaks.minusXN() ? Stop.PLUS_X : Stop.MINUS_X;
+  }
+
+  private boolean isSeated(int draw) {
+    Seat given = setup.hold().seat();
+    return given == null
+        ? sample.at(Unknown.SEAT, draw) >= WITHOUT_SEAT
+        : given == Seat.PARALLELS || given == Seat.BED;
+  }
+
   /** Between the thickness of the stock and the length of jaw, every ratio alike. */
   private double spanM(DrawnHold held, double share) {
     double least = setup.stock().thicknessM();
@@ -297,6 +328,8 @@ public final class DrawnCut {
         sample.at(Unknown.PACKING_YIELD, draw),
         sample.at(Unknown.MODULUS, draw),
         sample.at(Unknown.YIELD, draw),
+        isSeated(draw),
+        stop(draw),
         peaks,
         corners);
   }

@@ -134,7 +134,7 @@ public enum Unknown {
   FEED_MARKS("how level the teeth stand", CutterFields.RUN_OUT),
   /** Roughness over that of the feed marks. */
   ROUGHENING("how cleanly the edges cut", CutterFields.EDGE),
-  /** Whether a stop that is not spoken of stands there. */
+  /** Whether a stop that is not given stands there. */
   STOP(
       "whether a stop stands at either end",
       HoldFields.STOP,
@@ -184,7 +184,7 @@ public enum Unknown {
 
   /** Whether the margins of a hold hang on it. */
   boolean decidesTheHold() {
-    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN;
+    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN || this == STOP || this == SEAT;
   }
 
   /** As a machinist would say it. */

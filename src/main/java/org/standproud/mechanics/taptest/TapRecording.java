@@ -32,6 +32,12 @@ import org.standproud.mechanics.OutsideValidity;
  */
 public record TapRecording(double[] samples, double ratePerS) {
 
+  /** Lowest note that can be looked for, Hz. */
+  public static final double LOWEST_HZ = 5;
+
+  /** Highest note that can be looked for, as a part of the sampling rate. */
+  public static final double HIGHEST = 0.45;
+
   private static final double BAND = 0.25;
   private static final int AFTER_CYCLES = 2;
 
@@ -121,8 +127,8 @@ public record TapRecording(double[] samples, double ratePerS) {
    * @throws OutsideValidity if the range is empty or beyond what the rate can show
    */
   public Finding note(double lowestHz, double highestHz) {
-    within("lowest frequency", lowestHz, 5, 0.45 * ratePerS, "Hz");
-    within("highest frequency", highestHz, lowestHz, 0.45 * ratePerS, "Hz");
+    within("lowest frequency", lowestHz, LOWEST_HZ, HIGHEST * ratePerS, "Hz");
+    within("highest frequency", highestHz, lowestHz, HIGHEST * ratePerS, "Hz");
     double[] centred = centred();
     List<Integer> blows = blows(centred);
     if (blows.isEmpty()) {

@@ -42,6 +42,11 @@ public final class CoupledDepth {
   private final double[] before = new double[4];
   private final double[] at = new double[4];
 
+  /** Waves between two teeth at each root, NaN until asked for. */
+  private final double[] waves = new double[4];
+
+  private final double[] wavesBefore = new double[4];
+
   /**
    * Room for modes.
    *
@@ -115,14 +120,19 @@ public final class CoupledDepth {
     for (int i = 0; i < count; i++) {
       double f = points[i];
       solve(i);
+      Arrays.fill(waves, Double.NaN);
       if (i > 0) {
         alongside();
         for (int b = 0; b < 4; b += 2) {
           double s0 = -before[b];
           double s1 = -roots[b];
           if (Math.max(s0, s1) > best) {
-            double k0 = waves(points[i - 1], before[b], before[b + 1], teeth, revPerS);
+            double k0 = wavesBefore[b];
+            if (Double.isNaN(k0)) {
+              k0 = waves(points[i - 1], before[b], before[b + 1], teeth, revPerS);
+            }
             double k1 = waves(f, roots[b], roots[b + 1], teeth, revPerS);
+            waves[b] = k1;
             double part = crossing(k0, k1, s0, s1);
             double found = part < 0 ? 0 : s0 + part * (s1 - s0);
             if (found > best) {
@@ -135,6 +145,7 @@ public final class CoupledDepth {
         }
       }
       System.arraycopy(roots, 0, before, 0, 4);
+      System.arraycopy(waves, 0, wavesBefore, 0, 4);
     }
     return new Limit(
         Math.min(StabilityLobes.CAP_M, 1 / (best * depthFactor)),

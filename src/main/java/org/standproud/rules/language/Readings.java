@@ -14,6 +14,9 @@ public final class Readings {
   private final FactTable table;
   private final Value[] values;
 
+  /** What each number comes to, filled when first read; two threads write the same. */
+  private final @Nullable Estimate[] estimates;
+
   /** One value that stands before those in the array; a copy of all would be dear to make. */
   private final int changedSlot;
 
@@ -36,15 +39,22 @@ public final class Readings {
     shrunk = false;
     List<Fact> facts = table.facts();
     values = new Value[facts.size()];
+    estimates = new Estimate[values.length];
     for (int i = 0; i < values.length; i++) {
       values[i] = typed(facts.get(i), evidence.get(facts.get(i)));
     }
   }
 
   private Readings(
-      FactTable table, Value[] values, int changedSlot, @Nullable Value changed, boolean shrunk) {
+      FactTable table,
+      Value[] values,
+      @Nullable Estimate[] estimates,
+      int changedSlot,
+      @Nullable Value changed,
+      boolean shrunk) {
     this.table = table;
     this.values = values;
+    this.estimates = estimates;
     this.changedSlot = changedSlot;
     this.changed = changed;
     this.shrunk = shrunk;
@@ -93,6 +103,28 @@ public final class Readings {
     return shrunk ? likely(values[slot]) : values[slot];
   }
 
+  /** What the number in a slot comes to over the draws. */
+  Estimate estimate(int slot, Fact fact) {
+    if (changed != null && slot == changedSlot) {
+      return estimate(changed, fact);
+    }
+    Estimate known = estimates[slot];
+    if (known == null) {
+      known = estimate(at(slot), fact);
+      estimates[slot] = known;
+    }
+    return known;
+  }
+
+  private static Estimate estimate(Value value, Fact fact) {
+    if (value instanceof Value.Quantity q) {
+      return Estimate.Known.of(q.sample());
+    }
+    return value instanceof Value.Missing missing && missing.letsGo()
+        ? Estimate.Known.NOWHERE
+        : new Estimate.Unknown(fact.name() + " is not known");
+  }
+
   /** These readings with one number put in the place of another. */
   public Readings with(Fact fact, Band band) {
     return with(table.slot(fact), band);
@@ -101,8 +133,8 @@ public final class Readings {
   private Readings with(int slot, Band band) {
     Value value = new Value.Quantity(band);
     return changed == null || slot == changedSlot
-        ? new Readings(table, values, slot, value, shrunk)
-        : new Readings(table, all(), slot, value, false);
+        ? new Readings(table, values, estimates, slot, value, shrunk)
+        : new Readings(table, all(), new Estimate[values.length], slot, value, false);
   }
 
   /**
@@ -119,7 +151,7 @@ public final class Readings {
   /** These readings with every number, word or answer the likely one in every draw. */
   public Readings atLikely() {
     Value one = changed == null ? null : likely(changed);
-    return new Readings(table, values, changedSlot, one, true);
+    return new Readings(table, values, new Estimate[values.length], changedSlot, one, true);
   }
 
   private static Value likely(Value value) {

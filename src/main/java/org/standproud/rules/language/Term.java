@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.standproud.mechanics.evidence.Fact;
-import org.standproud.mechanics.evidence.Value;
 
 /**
  * A numeric expression, evaluated draw by draw, so that a fact that occurs twice is the same both
@@ -28,15 +27,6 @@ public sealed interface Term {
     }
     String gap = known.gap();
     return Estimate.of(values, gap == null ? TOO_LARGE : gap);
-  }
-
-  private static Estimate of(Value value, Fact fact) {
-    if (value instanceof Value.Quantity q) {
-      return Estimate.Known.of(q.sample());
-    }
-    return value instanceof Value.Missing missing && missing.letsGo()
-        ? Estimate.Known.NOWHERE
-        : new Estimate.Unknown(fact.name() + " is not known");
   }
 
   /** What the expression comes to for these readings. */
@@ -103,7 +93,7 @@ public sealed interface Term {
   record Measured(Fact fact, int slot) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return of(readings.at(slot), fact);
+      return readings.estimate(slot, fact);
     }
 
     @Override
@@ -127,7 +117,7 @@ public sealed interface Term {
   record Member(String name, Fact list, int slot) implements Term {
     @Override
     public Estimate estimate(Readings readings, Judgements judgements) {
-      return of(readings.at(slot), list);
+      return readings.estimate(slot, list);
     }
 
     @Override

@@ -56,6 +56,7 @@ enum Clearance {
     int place = Math.min(finite - 1, (int) (level * draws));
     return finite == 0
         ? Double.NaN
-        : new KthSelector().select(Arrays.copyOf(each, finite), null, place);
+        : new KthSelector()
+            .select(finite == draws ? each : Arrays.copyOf(each, finite), null, place);
   }
 }

@@ -3,7 +3,9 @@ package org.standproud.rules.trace;
 import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Estimate;
 import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
@@ -12,8 +14,8 @@ import org.standproud.rules.language.Term;
 /**
  * Brings a fact to one side: what it would have to be, in each draw, for a term to come to a number
  * with every other part of the term as it is in that draw. It works for terms in which the fact
- * stands once and under arithmetic alone, which is nearly all; null for any other. A value is NaN
- * where the way there leads through a division by zero.
+ * stands once, and not in the condition of a choice, which is nearly all; null for any other. A
+ * value is NaN where no value of the fact brings the term to that number.
  *
  * @param fact the fact
  * @param readings the values of the facts
@@ -39,6 +41,10 @@ record InverseTerm(Fact fact, Readings readings, Judgements judgements) {
       return value(opposite.term(), negative);
     } else if (term instanceof Term.Magnitude size) {
       return magnitude(size, wanted);
+    } else if (term instanceof Term.Extreme extreme) {
+      return extreme(extreme, wanted);
+    } else if (term instanceof Term.Chosen chosen) {
+      return chosen(chosen, wanted);
     }
     return null;
   }
@@ -55,6 +61,56 @@ record InverseTerm(Fact fact, Readings readings, Judgements judgements) {
           return value < 0 ? Double.NaN : Math.copySign(value, now.at(draw, signed.length));
         });
     return value(size.term(), signed);
+  }
+
+  /** The term with the fact decides only where no other is beyond the number already. */
+  private double @Nullable [] extreme(Term.Extreme extreme, double[] wanted) {
+    Term holder = null;
+    double[] values = wanted;
+    for (Term term : extreme.terms()) {
+      if (!isIn(term, fact)) {
+        if (!(now(term) instanceof Estimate.Known other)) {
+          return null;
+        }
+        values = unlessBeyond(values, other, extreme.greatest());
+      } else if (holder != null) {
+        return null;
+      } else {
+        holder = term;
+      }
+    }
+    return holder == null ? null : value(holder, values);
+  }
+
+  private static double[] unlessBeyond(double[] wanted, Estimate.Known other, boolean greatest) {
+    double[] values = new double[Math.max(wanted.length, other.size())];
+    Arrays.setAll(
+        values,
+        draw -> {
+          double want = at(wanted, draw, values.length);
+          double value = other.at(draw, values.length);
+          return (greatest ? value <= want : value >= want) ? want : Double.NaN;
+        });
+    return values;
+  }
+
+  private double @Nullable [] chosen(Term.Chosen chosen, double[] wanted) {
+    boolean then = isIn(chosen.then(), fact);
+    AtomicBoolean decides = new AtomicBoolean();
+    chosen.condition().facts(one -> decides.compareAndSet(false, one.equals(fact)));
+    if (decides.get() || then && isIn(chosen.otherwise(), fact)) {
+      return null;
+    }
+    DrawTruth truth = chosen.condition().evaluate(readings, judgements);
+    DrawSet taken = then ? truth.holds() : truth.fails();
+    double[] values = new double[Math.max(wanted.length, truth.draws())];
+    Arrays.setAll(
+        values,
+        draw ->
+            taken.contains((int) ((long) draw * truth.draws() / values.length))
+                ? at(wanted, draw, values.length)
+                : Double.NaN);
+    return value(then ? chosen.then() : chosen.otherwise(), values);
   }
 
   /** Whether the fact stands in a term. */

@@ -207,7 +207,8 @@ public final class MarginFinder {
       boolean othersLikely) {
     Readings others = othersLikely ? likely() : readings;
     Clearance clearance = Clearance.of(comparison.relation(), holds);
-    return new ThresholdSolver(
+    ThresholdSolver solver =
+        new ThresholdSolver(
             x -> {
               Readings moved = others.with(fact, Band.exactly(x));
               return comparison.left().estimate(moved, judgements) instanceof Estimate.Known a
@@ -216,32 +217,43 @@ public final class MarginFinder {
                   : Double.NaN;
             },
             range.least(),
-            range.greatest())
-        .nearest(from, guesses(comparison, fact, others));
+            range.greatest());
+    double[] each = crossings(comparison, fact, others);
+    if (each == null) {
+      return solver.nearest(from);
+    }
+    double[] places = rising(each);
+    int place = Math.min(places.length - 1, (int) (level * each.length));
+    return places.length == 0
+        ? solver.among(from, places)
+        : solver.among(from, places, place, places.length - 1 - place);
+  }
+
+  private static double[] rising(double[] each) {
+    double[] finite = new double[each.length];
+    int count = 0;
+    for (double value : each) {
+      if (Double.isFinite(value)) {
+        finite[count++] = value;
+      }
+    }
+    double[] rising = Arrays.copyOf(finite, count);
+    Arrays.sort(rising);
+    return rising;
   }
 
   /**
-   * Where the side that the fact stands in comes to the other, in the draws at the level from
-   * either end: nearly every comparison flips at one of these, and looking there first spares the
-   * search.
+   * Where, in each draw, the side that the fact stands in comes to the other: the comparison flips
+   * at one of these or nowhere. Null if the fact stands in both or in none that can be solved.
    */
-  private double[] guesses(Comparison comparison, Fact fact, Readings others) {
+  private double @Nullable [] crossings(Comparison comparison, Fact fact, Readings others) {
     boolean left = InverseTerm.isIn(comparison.left(), fact);
     Term side = left ? comparison.left() : comparison.right();
     Term other = left ? comparison.right() : comparison.left();
     if (InverseTerm.isIn(other, fact)
         || !(other.estimate(others, judgements) instanceof Estimate.Known known)) {
-      return new double[0];
+      return null;
     }
-    double[] each = new InverseTerm(fact, others, judgements).value(side, known);
-    double[] finite =
-        each == null
-            ? new double[0]
-            : Arrays.stream(each).filter(Double::isFinite).sorted().toArray();
-    if (each == null || finite.length <= 1) {
-      return finite;
-    }
-    int place = Math.min(finite.length - 1, (int) (level * each.length));
-    return new double[] {finite[place], finite[finite.length - 1 - place]};
+    return new InverseTerm(fact, others, judgements).value(side, known);
   }
 }

@@ -6,9 +6,9 @@ import org.hipparchus.exception.MathRuntimeException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the zero of a function nearest to a start: by one secant step where the function is a
- * straight line, else by widening steps to both sides and Brent's method in the first bracket
- * found.
+ * Finds the zero of a function nearest to a start: among known places where there are such, by one
+ * secant step where the function is a straight line, else by widening steps to both sides and
+ * Brent's method in the first bracket found.
  */
 final class ThresholdSolver {
 
@@ -30,21 +30,59 @@ final class ThresholdSolver {
   }
 
   /**
-   * A zero near the start and within the range, or null; the function may be NaN where it has no
-   * value.
+   * The zero of a function that rises or falls all the way and has its zero, if any, at one of some
+   * places; null if it has none within the range.
    *
    * @param start where to begin
-   * @param guesses where the only zero is, if it is at one of them
+   * @param places where the zero may be, in rising order
+   * @param first the places to look at first, by their number
    */
-  @Nullable Double nearest(double start, double... guesses) {
+  @Nullable Double among(double start, double[] places, int... first) {
     double atStart = function.applyAsDouble(start);
     if (Double.isNaN(atStart) || atStart == 0) {
       return atStart == 0 ? (Double) start : null;
     }
-    for (double guess : guesses) {
-      if (within(guess) && isZero(function.applyAsDouble(guess), atStart)) {
-        return guess;
+    for (int place : first) {
+      if (within(places[place]) && isZero(function.applyAsDouble(places[place]), atStart)) {
+        return places[place];
       }
+    }
+    // The start is on one side of the zero: the side of the last place, or else of the first.
+    int low = 0;
+    int high = places.length - 1;
+    boolean above = high >= 0 && function.applyAsDouble(places[high]) > 0 == atStart > 0;
+    while (low < high) {
+      int middle = above ? (low + high) / 2 : (low + high + 1) / 2;
+      boolean likeStart = function.applyAsDouble(places[middle]) > 0 == atStart > 0;
+      if (above) {
+        low = likeStart ? low : middle + 1;
+        high = likeStart ? middle : high;
+      } else {
+        low = likeStart ? middle : low;
+        high = likeStart ? high : middle - 1;
+      }
+    }
+    for (int place : new int[] {low, low - 1, low + 1}) {
+      if (place >= 0
+          && place < places.length
+          && within(places[place])
+          && isZero(function.applyAsDouble(places[place]), atStart)) {
+        return places[place];
+      }
+    }
+    return null;
+  }
+
+  /**
+   * A zero near the start and within the range, or null; the function may be NaN where it has no
+   * value.
+   *
+   * @param start where to begin
+   */
+  @Nullable Double nearest(double start) {
+    double atStart = function.applyAsDouble(start);
+    if (Double.isNaN(atStart) || atStart == 0) {
+      return atStart == 0 ? (Double) start : null;
     }
     double step = Math.max(Math.abs(start), 1e-6) / 64;
     Double straight = secant(start, atStart, step);

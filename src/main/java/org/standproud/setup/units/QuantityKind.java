@@ -12,8 +12,6 @@ public enum QuantityKind {
   NUMBER(Dimension.NUMBER, UnitCode.ONE, UnitCode.ONE),
   /** Length. */
   LENGTH(Dimension.LENGTH, UnitCode.MM, UnitCode.IN),
-  /** Length too small to read in millimetres or inches: a deflection. */
-  SMALL_LENGTH(Dimension.LENGTH, UnitCode.UM, UnitCode.THOU),
   /** Roughness of a surface. */
   ROUGHNESS(Dimension.LENGTH, UnitCode.UM, UnitCode.UIN),
   /** Plane angle. */

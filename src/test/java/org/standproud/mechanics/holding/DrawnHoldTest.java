@@ -24,6 +24,7 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.StockSurface;
+import org.standproud.setup.Stop;
 import org.standproud.setup.Vise;
 
 /**
@@ -42,7 +43,7 @@ class DrawnHoldTest {
             List.of(packing)),
         ViseHoldingTest.stock(StockSurface.MACHINED, 0.0),
         load,
-        FaceState.UNKNOWN);
+        FaceState.CLEAN);
   }
 
   private static Packing wire(PackingKind kind, JawSide side) {
@@ -66,6 +67,8 @@ class DrawnHoldTest {
         .5,
         205e9,
         310e6,
+        true,
+        Stop.NONE,
         peaks,
         Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray());
   }
@@ -239,7 +242,7 @@ class DrawnHoldTest {
 
   private static List<String> assumed(Hold hold) {
     HoldingInput input = input(ViseHoldingTest.load(0, 100, 0, .06));
-    return ViseHolding.of(new HoldingInput(hold, input.stock(), input.load(), FaceState.UNKNOWN))
+    return ViseHolding.of(new HoldingInput(hold, input.stock(), input.load(), FaceState.CLEAN))
         .assumptions()
         .stream()
         .map(a -> a.input().text())
@@ -247,7 +250,7 @@ class DrawnHoldTest {
   }
 
   @Test
-  void aSeatAndAStopThatNobodyToldAreTakenAsNotThere() {
+  void aSeatAndAStopThatAreNotGivenAreAssumptions() {
     Hold told = input(ViseHoldingTest.load(0, 100, 0, .06)).hold();
     assertThat(assumed(told)).doesNotContain("/hold/seat", "/hold/stop");
     assertThat(assumed(told.but().seat(null).held())).contains("/hold/seat");
@@ -263,7 +266,7 @@ class DrawnHoldTest {
     assertThatThrownBy(
             () ->
                 ViseHolding.of(
-                    new HoldingInput(lifting, input.stock(), input.load(), FaceState.UNKNOWN)))
+                    new HoldingInput(lifting, input.stock(), input.load(), FaceState.CLEAN)))
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining("tilt of the movable jaw");
   }

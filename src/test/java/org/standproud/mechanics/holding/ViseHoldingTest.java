@@ -110,7 +110,7 @@ class ViseHoldingTest {
             hold(vise(JawSurface.GROUND, 0), 0.015, Band.exactly(20_000), Band.exactly(0.15), WIRE),
             stock(StockSurface.MACHINED, 0.0),
             load,
-            FaceState.UNKNOWN));
+            FaceState.CLEAN));
   }
 
   @Test
@@ -151,10 +151,9 @@ class ViseHoldingTest {
             .held();
     Stock stock = stock(StockSurface.MACHINED, 0.0);
     ViseHolding into =
-        ViseHolding.of(new HoldingInput(stopped, stock, load(1200, 0, 0, 0.06), FaceState.UNKNOWN));
+        ViseHolding.of(new HoldingInput(stopped, stock, load(1200, 0, 0, 0.06), FaceState.CLEAN));
     ViseHolding off =
-        ViseHolding.of(
-            new HoldingInput(stopped, stock, load(-1200, 0, 0, 0.06), FaceState.UNKNOWN));
+        ViseHolding.of(new HoldingInput(stopped, stock, load(-1200, 0, 0, 0.06), FaceState.CLEAN));
     assertThat(into.slipMargin().likely()).isEqualTo(Margin.GREATEST);
     assertThat(off.slipMargin().likely()).isCloseTo(5, within(1e-9));
     assertThat(into.combinedMargin().likely()).isGreaterThan(off.combinedMargin().likely());
@@ -174,7 +173,7 @@ class ViseHoldingTest {
                 hold(vise(JawSurface.GROUND, 0), 0.015, null, null, WIRE),
                 stock(StockSurface.MACHINED, 0.0),
                 load(500, 200, 50, 0.06),
-                FaceState.UNKNOWN));
+                FaceState.CLEAN));
     assertThat(holding.clampingForceN().likely()).isCloseTo(23_190, within(10.0));
     assertThat(holding.clampingForceN().low()).isLessThan(9_000);
     assertThat(holding.assumptions())
@@ -191,7 +190,7 @@ class ViseHoldingTest {
                 hold(vise(JawSurface.GROUND, 0), 0.015, Band.between(30_000, 90_000), null, WIRE),
                 stock(StockSurface.MACHINED, 0.0),
                 load(500, 200, 50, 0.06),
-                FaceState.UNKNOWN));
+                FaceState.CLEAN));
     assertThat(holding.clampingForceN().high()).isEqualTo(40_000);
     assertThat(holding.assumptions())
         .extracting(a -> a.input().text())
@@ -209,7 +208,7 @@ class ViseHoldingTest {
                 hold(vise, 0.015, clamp, null, List.of()),
                 rolled,
                 load(100, 200, 0, 0.06),
-                FaceState.UNKNOWN));
+                FaceState.CLEAN));
     assertThat(bare.rocking()).isEqualTo(Rocking.ON_AN_ASSUMED_SPOT);
     // At worst the cut moves by the gap before the jaw bears again: theta_0 = M/k, gap over grip.
     double rock = 200 * 0.06 / bare.rootTurningTowardNmPerRad().low() * (0.06 + 0.015);
@@ -222,7 +221,7 @@ class ViseHoldingTest {
                 hold(vise, 0.015, clamp, null, List.of(middle)),
                 rolled,
                 load(100, 200, 0, 0.06),
-                FaceState.UNKNOWN));
+                FaceState.CLEAN));
     assertThat(packed.rootTurningTowardNmPerRad().low()).isPositive();
     assertThat(packed.tipMarginTowardFixed().low()).isGreaterThan(1);
     assertThat(packed.packingYieldRatio().likely()).isGreaterThan(1);
@@ -244,7 +243,7 @@ class ViseHoldingTest {
                 hold(vise(jaw, 1e-4), 0.015, null, null, List.of()),
                 stock(surface, null),
                 load(x, y, z, heightMm * 1e-3),
-                FaceState.UNKNOWN));
+                FaceState.CLEAN));
     for (RecordComponent part : ViseHolding.class.getRecordComponents()) {
       if (part.getType() == Band.class) {
         Band band = (Band) part.getAccessor().invoke(holding);
@@ -304,7 +303,7 @@ class ViseHoldingTest {
             hold(vise(JawSurface.GROUND, 0), 0.015, clamp, friction, WIRE),
             stock(StockSurface.MACHINED, 0.0),
             load,
-            FaceState.UNKNOWN));
+            FaceState.CLEAN));
   }
 
   private static void inside(Band inner, Band outer) {
@@ -346,7 +345,7 @@ class ViseHoldingTest {
                     fixedWire),
                 stock(StockSurface.MACHINED, 0.0),
                 load(100, 200, 0, 0.06),
-                FaceState.UNKNOWN));
+                FaceState.CLEAN));
     assertThat(holding.rootTurningTowardNmPerRad().low()).isZero();
     assertThat(holding.contactHeightM()).isEqualTo(Band.exactly(0));
     assertThat(holding.limitTowardFixedN().high()).isCloseTo(20_000 * 0.008 / 0.067, within(1e-6));
@@ -377,7 +376,7 @@ class ViseHoldingTest {
                         hold(vise(JawSurface.GROUND, 0), 0.015, null, null, below),
                         stock(StockSurface.MACHINED, 0.0),
                         load(1, 1, 1, 0.06),
-                        FaceState.UNKNOWN)))
+                        FaceState.CLEAN)))
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining("depth of the packing");
   }

@@ -79,7 +79,9 @@ class InverseTermTest {
     "-stick-out, -7, 7",
     "abs(stick-out - grip depth), 4, 6",
     "abs(grip depth - stick-out), 4, 6",
-    "grip depth * (stick-out + stock thickness), 30, 12"
+    "grip depth * (stick-out + stock thickness), 30, 12",
+    "'max(stick-out, grip depth)', 4, 4",
+    "'min(stick-out, stock thickness)', 2.5, 2.5"
   })
   void byHand(String written, double wanted, double expected) throws Exception {
     assertThat(value(written, wanted)).isEqualTo(expected);
@@ -88,7 +90,9 @@ class InverseTermTest {
   @ParameterizedTest
   @CsvSource({
     "stick-out * stick-out, 4",
-    "'max(stick-out, grip depth)', 4",
+    "'max(stick-out, grip depth)', 1",
+    "'min(stick-out, grip depth)', 4",
+    "'max(stick-out, 2 * stick-out)', 4",
     "abs(stick-out), -1",
     "grip depth / stick-out, -1",
     "grip depth, 4"

@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -50,24 +53,26 @@ class ThresholdSolverTest {
   }
 
   @Test
-  void aGuessThatIsTheZeroIsTheAnswerAtOnce() {
+  void aPlaceThatIsTheZeroIsTheAnswerAtOnce() {
     List<Double> asked = new ArrayList<>();
     DoubleUnaryOperator third =
         x -> {
           asked.add(x);
           return 1 / x - 1 / 3.0;
         };
-    assertThat(new ThresholdSolver(third, 0, 9).nearest(1, 3)).isEqualTo(3);
+    double[] one = {3};
+    assertThat(new ThresholdSolver(third, 0, 9).among(1, one, 0)).isEqualTo(3);
     assertThat(asked).containsExactly(1.0, 3.0);
   }
 
   @Test
-  void aGuessThatIsWrongOrOutsideChangesNothing() {
+  void whereNoPlaceIsAZeroWithinTheRangeThereIsNone() {
     DoubleUnaryOperator line = x -> x - 3;
-    assertThat(new ThresholdSolver(line, 0, 9).nearest(1, 2, 4)).isEqualTo(3);
-    assertThat(new ThresholdSolver(line, 0, 2).nearest(1, 3)).isNull();
-    assertThat(new ThresholdSolver(line, 0, 9).nearest(3, 4)).isEqualTo(3);
-    assertThat(new ThresholdSolver(line, 0, 9).nearest(1, Double.NaN)).isEqualTo(3);
+    double[] places = {2, 3, 4};
+    assertThat(new ThresholdSolver(line, 0, 9).among(1, places, 0, 2)).isEqualTo(3);
+    assertThat(new ThresholdSolver(line, 0, 2).among(1, places, 1)).isNull();
+    assertThat(new ThresholdSolver(line, 0, 9).among(3, places)).isEqualTo(3);
+    assertThat(new ThresholdSolver(line, 0, 9).among(1, new double[0])).isNull();
   }
 
   @Test
@@ -135,5 +140,38 @@ class ThresholdSolverTest {
     assertThat(nearest(x -> x * x - 2, 0, 1.4, 1)).isNull();
     assertThat(Objects.requireNonNull(nearest(x -> x * x - 2, 0, 1.5, 1)))
         .isCloseTo(Math.sqrt(2), Offset.offset(1e-9));
+  }
+
+  /**
+   * The clearance of a comparison over draws: the one of a given rank, of lines that each cross at
+   * a place of their own and of draws that never cross. It is zero at the place of that rank,
+   * counted among the draws that are clear everywhere, or nowhere.
+   */
+  @Property
+  void amongThePlacesOfManyDrawsTheZeroIsTheOneOfTheRank(
+      @ForAll @Size(min = 1, max = 40) List<@DoubleRange(min = -9, max = 9) Double> crossings,
+      @ForAll @IntRange(min = 0, max = 5) int neverClear,
+      @ForAll @IntRange(min = 0, max = 5) int alwaysClear,
+      @ForAll @DoubleRange(min = 0, max = 0.99) double share,
+      @ForAll @DoubleRange(min = -9, max = 9) double start) {
+    double[] places = crossings.stream().mapToDouble(p -> p).sorted().toArray();
+    int draws = places.length + neverClear + alwaysClear;
+    int rank = (int) (share * draws);
+    DoubleUnaryOperator function =
+        x ->
+            IntStream.range(0, draws)
+                .mapToDouble(
+                    d -> d < places.length ? places[d] - x : d < draws - neverClear ? 99 : -99)
+                .sorted()
+                .toArray()[rank];
+    Double found =
+        new ThresholdSolver(function, NO_LEAST, NO_GREATEST)
+            .among(start, places, 0, places.length - 1);
+    int place = rank - neverClear;
+    if (place < 0 || place >= places.length) {
+      assertThat(found).isNull();
+    } else {
+      assertThat(found).isCloseTo(places[place], Offset.offset(1e-8));
+    }
   }
 }

@@ -16,9 +16,7 @@ import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.sampling.DrawnCut;
-import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.JawSide;
-import org.standproud.setup.Stop;
 import org.standproud.setup.request.CutFields;
 import org.standproud.setup.request.HoldFields;
 import org.standproud.setup.request.RequestFields;
@@ -82,24 +80,18 @@ final class ForceFacts {
         basis);
   }
 
-  /** A stop that nobody mentioned stands at the worse end in half of the shops. */
+  /** What no stop takes. */
   private static IntToDoubleFunction unstopped(
       DrawnCut cut,
       IntToDoubleFunction plusX,
       IntToDoubleFunction minusX,
       IntToDoubleFunction either) {
-    Stop stop = cut.setup().hold().stop();
-    if (stop == null) {
-      return draw ->
-          cut.sample().at(Unknown.STOP, draw) < 0.5
-              ? either.applyAsDouble(draw)
-              : Math.min(plusX.applyAsDouble(draw), minusX.applyAsDouble(draw));
-    }
-    return switch (stop) {
-      case NONE -> either;
-      case PLUS_X -> minusX;
-      case MINUS_X -> plusX;
-      case BOTH -> draw -> 0;
-    };
+    return draw ->
+        switch (cut.stop(draw)) {
+          case NONE -> either.applyAsDouble(draw);
+          case PLUS_X -> minusX.applyAsDouble(draw);
+          case MINUS_X -> plusX.applyAsDouble(draw);
+          case BOTH -> 0;
+        };
   }
 }

@@ -9,6 +9,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.HOLDING_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_FRICTION;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_GAP_DEPTH;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_PRESSURE_RATIO;
+import static org.standproud.mechanics.evidence.Vocabulary.LEAST_HOLD_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.LIFT_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.MAY_ROCK;
 import static org.standproud.mechanics.evidence.Vocabulary.NO_GAP_MARGIN;
@@ -19,16 +20,23 @@ import static org.standproud.mechanics.evidence.Vocabulary.TIP_MARGIN_MOVABLE;
 import static org.standproud.mechanics.evidence.Vocabulary.TURNING_STIFFNESS_FIXED;
 import static org.standproud.mechanics.evidence.Vocabulary.TURNING_STIFFNESS_MOVABLE;
 import static org.standproud.mechanics.evidence.Vocabulary.VISE_FORCE;
+import static org.standproud.mechanics.evidence.Vocabulary.WEAKEST_WAY;
 
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.coupling.EndLoad;
 import org.standproud.mechanics.evidence.DrawSet;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.HoldAssumptions;
+import org.standproud.mechanics.holding.WeakestWay;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Hold;
@@ -51,6 +59,9 @@ final class HoldingFacts {
           HoldFields.STOP,
           RequestFields.STOCK);
 
+  /** One draw of so many is among the weakest. */
+  private static final int WEAKEST_DRAWS = 16;
+
   private HoldingFacts() {}
 
   static void state(DrawnCut cut, FactSheet sheet) {
@@ -72,6 +83,8 @@ final class HoldingFacts {
     sheet.number(TIP_MARGIN_MOVABLE, n, cut.ofHold(s -> s.margins().tipAway()), basis);
     sheet.number(NO_GAP_MARGIN, n, cut.ofHold(DrawnHold.State::gapMargin), basis);
     sheet.number(HOLDING_MARGIN, n, cut.ofHold(s -> s.margins().combined()), basis);
+    sheet.number(LEAST_HOLD_MARGIN, n, cut.ofHold(s -> s.margins().hold()), basis);
+    stateWeakestWay(cut, sheet, basis);
     sheet.number(CONTACT_RATIO, n, cut.ofHold(s -> s.contactHeightM() / cut.hold().gripM()), basis);
     sheet.number(JAW_GAP_DEPTH, n, cut.ofHold(s -> cut.hold().gripM() - s.contactHeightM()), basis);
     sheet.number(CONTACT_LENGTH, cut.hold().lengthM(), vise);
@@ -82,6 +95,22 @@ final class HoldingFacts {
     sheet.number(JAW_PRESSURE_RATIO, n, held(cut, DrawnHold.State::pressureRatio), basis);
     sheet.number(CLAMP_BOW, n, cut.ofHold(DrawnHold.State::bowM), vise);
     sheet.number(BEST_PACKING_DEPTH, cut.bestPackingDepthM(), basis);
+  }
+
+  private static void stateWeakestWay(DrawnCut cut, FactSheet sheet, Basis basis) {
+    List<DrawnHold.Margins> weakest =
+        IntStream.range(0, cut.draws())
+            .mapToObj(cut::state)
+            .filter(Objects::nonNull)
+            .map(DrawnHold.State::margins)
+            .sorted(Comparator.comparingDouble(DrawnHold.Margins::hold))
+            .limit(Math.max(1, cut.draws() / WEAKEST_DRAWS))
+            .toList();
+    Map<WeakestWay, Integer> counts = new EnumMap<>(WeakestWay.class);
+    weakest.forEach(margins -> counts.merge(WeakestWay.of(margins), 1, Integer::sum));
+    counts.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .ifPresent(way -> sheet.word(WEAKEST_WAY, way.getKey(), basis));
   }
 
   private static boolean rocks(DrawnCut cut, int draw) {

@@ -5,19 +5,16 @@ import org.standproud.setup.JawFaces;
 
 /** Whether the gripped faces carry oil. */
 public enum FaceState {
-  /** Wiped and degreased. */
+  /** Dry, or wiped before clamping. */
   CLEAN,
   /** Oil or coolant on the faces. */
   OILY,
-  /** Not known: the band of the faces as usually found in a shop. */
+  /** Not known: anything from oily to dry. */
   UNKNOWN;
 
-  /** The state that a hold gives; coolant gets between faces that nothing is said about. */
+  /** The state that a hold gives. */
   public static FaceState of(Hold hold) {
     JawFaces faces = hold.faces();
-    if (faces == JawFaces.DRY) {
-      return CLEAN;
-    }
-    return faces == JawFaces.WIPED ? UNKNOWN : OILY;
+    return faces == null ? UNKNOWN : faces == JawFaces.OILY ? OILY : CLEAN;
   }
 }

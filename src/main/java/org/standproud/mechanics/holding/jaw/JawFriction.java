@@ -54,7 +54,7 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
    *
    * @param hold the hold
    * @param surface condition of the gripped faces; null if not known
-   * @param state whether the faces are oily
+   * @param state whether the faces are oily, or whether that is not known
    * @throws OutsideValidity if a given coefficient is not within 0.01 to 1
    */
   public static JawFriction of(Hold hold, @Nullable StockSurface surface, FaceState state) {
@@ -95,13 +95,18 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
     return packing.material() == PackingMaterial.ALUMINIUM ? SOFT : SKIN;
   }
 
-  /** Oil: the likely value falls to the least, the least by three tenths but not below grease. */
-  private static Band oiled(Band band, FaceState state) {
-    if (state != FaceState.OILY) {
-      return band;
+  /**
+   * Oil: the likely value falls to the least, the least by three tenths but not below grease. Faces
+   * of which nothing is known are anything from oily to dry, one as likely as the other.
+   */
+  private static Band oiled(Band dry, FaceState state) {
+    if (state == FaceState.CLEAN) {
+      return dry;
     }
-    double low = Math.min(band.low(), Math.max(GREASED, 0.7 * band.low()));
-    return new Band(low, band.low(), band.likely());
+    double least = Math.min(dry.low(), Math.max(GREASED, 0.7 * dry.low()));
+    return state == FaceState.OILY
+        ? new Band(least, dry.low(), dry.likely())
+        : new Band(least, (dry.low() + dry.likely()) / 2, dry.high());
   }
 
   private static List<Assumption> stated(Band band, JawSurface jaw) {

@@ -42,7 +42,7 @@ class JawFrictionTest {
   @DisplayName(
       "Machined faces 0.10 to 0.20: clamped-joint friction table 2009, taken low for milling")
   void machinedFacesInAGroundViseTakeTenToTwentyHundredths() {
-    assertThat(band(JawSurface.GROUND, StockSurface.MACHINED, FaceState.UNKNOWN))
+    assertThat(band(JawSurface.GROUND, StockSurface.MACHINED, FaceState.CLEAN))
         .isEqualTo(new Band(0.10, 0.15, 0.20));
   }
 
@@ -128,18 +128,29 @@ class JawFrictionTest {
   @ParameterizedTest
   @EnumSource(JawSurface.class)
   void oilNeverRaisesAndGreasedCastIronIsTheFloor(JawSurface jaw) {
-    Band dry = band(jaw, null, FaceState.UNKNOWN);
+    Band dry = band(jaw, null, FaceState.CLEAN);
     Band oily = band(jaw, null, FaceState.OILY);
     assertThat(oily.low()).isLessThanOrEqualTo(dry.low()).isGreaterThanOrEqualTo(0.07);
     assertThat(oily.likely()).isLessThanOrEqualTo(dry.likely());
     assertThat(oily.high()).isLessThanOrEqualTo(dry.high());
   }
 
+  @ParameterizedTest
+  @EnumSource(JawSurface.class)
+  void facesOfWhichNothingIsKnownAreAnythingFromOilyToDry(JawSurface jaw) {
+    Band dry = band(jaw, null, FaceState.CLEAN);
+    Band oily = band(jaw, null, FaceState.OILY);
+    Band unknown = band(jaw, null, FaceState.UNKNOWN);
+    assertThat(unknown.low()).isEqualTo(oily.low());
+    assertThat(unknown.high()).isEqualTo(dry.high());
+    assertThat(unknown.likely()).isBetween(oily.likely(), dry.likely());
+  }
+
   @Test
   void aWireTakesTheTeethOfASerratedJawOutOfTheWork() {
     Packing wire =
         new Packing(JawSide.MOVABLE, PackingKind.WIRE, PackingMaterial.ALUMINIUM, 0.003, 0.007);
-    assertThat(band(JawSurface.SERRATED, StockSurface.ROLLED, FaceState.UNKNOWN, wire).high())
-        .isLessThan(band(JawSurface.SERRATED, StockSurface.ROLLED, FaceState.UNKNOWN).high());
+    assertThat(band(JawSurface.SERRATED, StockSurface.ROLLED, FaceState.CLEAN, wire).high())
+        .isLessThan(band(JawSurface.SERRATED, StockSurface.ROLLED, FaceState.CLEAN).high());
   }
 }
