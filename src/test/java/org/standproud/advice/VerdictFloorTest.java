@@ -66,8 +66,7 @@ class VerdictFloorTest {
   void cardsWithoutStopsLetNoBadSetUpRun(String start) {
     Evidence evidence = EvidenceGathering.of(DemoShop.setup(start));
     RuleBase without = only("HOLD-010");
-    assertThat(advice(without, evidence).verdict())
-        .isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
+    assertThat(advice(without, evidence).verdict()).isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
     assertThat(Adviser.verdict(without, without.kinds(evidence), evidence))
         .isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
   }
