@@ -7,6 +7,7 @@ import static org.standproud.setup.units.QuantityKind.TABLE_FEED;
 
 import java.util.List;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.HandFeedPace;
@@ -195,17 +196,18 @@ public final class CutFields {
   }
 
   static Cut cut(Values v) {
-    return new Cut(
-        v.need(OPERATION),
-        v.need(STAGE),
-        v.need(AXIAL_DEPTH),
-        v.need(OFFSET),
-        v.need(FEED),
-        v.need(SPINDLE),
-        v.need(FEED_PER_TOOTH),
-        v.need(FEED_DRIVE),
-        v.get(SLIDE_LOCKED),
-        v.get(OTHERS_LOCKED),
-        v.need(LEAD_IN));
+    return CutBuilder.builder()
+        .operation(v.need(OPERATION))
+        .stage(v.need(STAGE))
+        .axialDepthM(v.need(AXIAL_DEPTH))
+        .offsetM(v.need(OFFSET))
+        .feed(v.need(FEED))
+        .spindleSpeedRevPerS(v.need(SPINDLE))
+        .feedPerToothM(v.need(FEED_PER_TOOTH))
+        .feedDrive(v.need(FEED_DRIVE))
+        .slideLocked(v.get(SLIDE_LOCKED))
+        .otherSlidesLocked(v.get(OTHERS_LOCKED))
+        .leadInM(v.need(LEAD_IN))
+        .build();
   }
 }

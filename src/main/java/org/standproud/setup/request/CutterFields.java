@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.Spin;
@@ -201,28 +202,29 @@ public final class CutterFields {
   }
 
   static Cutter cutter(Values v) {
-    return new Cutter(
-        v.need(NAME),
-        v.need(KIND),
-        v.need(TOOL_MATERIAL),
-        v.need(SPIN),
-        v.need(DIAMETER),
-        v.need(TEETH),
-        v.need(GREATEST_DEPTH),
-        v.need(OVERHANG),
-        v.need(STICK_OUT),
-        v.need(FLUTE_LENGTH),
-        v.need(SHANK),
-        v.need(HOLDER),
-        v.need(ENTERING_ANGLE),
-        v.need(CORNER_RADIUS),
-        v.need(HELIX),
-        v.need(RAKE),
-        v.need(WIPER),
-        v.need(EDGE_RADIUS),
-        v.get(EDGE),
-        orNone(v.get(CHIPPED)),
-        orNone(v.get(MISSING)),
-        v.get(RUN_OUT));
+    return CutterBuilder.builder()
+        .name(v.need(NAME))
+        .kind(v.need(KIND))
+        .toolMaterial(v.need(TOOL_MATERIAL))
+        .spin(v.need(SPIN))
+        .diameterM(v.need(DIAMETER))
+        .teeth(v.need(TEETH))
+        .greatestDepthM(v.need(GREATEST_DEPTH))
+        .overhangM(v.need(OVERHANG))
+        .stickOutM(v.need(STICK_OUT))
+        .fluteLengthM(v.need(FLUTE_LENGTH))
+        .shankDiameterM(v.need(SHANK))
+        .holderDiameterM(v.need(HOLDER))
+        .enteringAngleRad(v.need(ENTERING_ANGLE))
+        .cornerRadiusM(v.need(CORNER_RADIUS))
+        .helixRad(v.need(HELIX))
+        .rakeRad(v.need(RAKE))
+        .wiperM(v.need(WIPER))
+        .edgeRadiusM(v.need(EDGE_RADIUS))
+        .edge(v.get(EDGE))
+        .chippedTeeth(orNone(v.get(CHIPPED)))
+        .missingTeeth(orNone(v.get(MISSING)))
+        .runOutM(v.get(RUN_OUT))
+        .build();
   }
 }

@@ -5,6 +5,7 @@ import static org.standproud.setup.units.QuantityKind.LENGTH;
 import java.util.List;
 import org.standproud.setup.Material;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -59,13 +60,14 @@ public final class StockFields {
   private StockFields() {}
 
   static Stock stock(Values v) {
-    return new Stock(
-        v.need(LENGTH_X),
-        v.need(THICKNESS),
-        v.need(HEIGHT),
-        MaterialFields.material(v.need(MATERIAL)),
-        v.get(SURFACE),
-        v.get(HIGH_SPOT),
-        v.get(DEBURRED));
+    return StockBuilder.builder()
+        .lengthM(v.need(LENGTH_X))
+        .thicknessM(v.need(THICKNESS))
+        .heightM(v.need(HEIGHT))
+        .material(MaterialFields.material(v.need(MATERIAL)))
+        .surface(v.get(SURFACE))
+        .highSpotM(v.get(HIGH_SPOT))
+        .deburred(v.get(DEBURRED))
+        .build();
   }
 }
