@@ -36,7 +36,7 @@ public class Standproud {
    *     arguments of that command
    */
   public static void main(String[] args) {
-    // H2 would keep the last thousand texts that it read, and ours are whole records of 220 kB.
+    // H2 would cache the last thousand texts read, and ours are whole records of 220 kB.
     System.setProperty("h2.objectCache", "false");
     List<String> given = Arrays.asList(args);
     String first = given.isEmpty() ? "" : given.get(0);

@@ -9,8 +9,8 @@ import org.springframework.core.env.Environment;
 import org.springframework.core.env.StandardEnvironment;
 
 /**
- * Leaves out of a start what Spring Boot would put together only because a library lies on the
- * class path: what nothing here asks for, and the broker's side where no topic is read. Each costs
+ * Excludes auto-configuration that Spring Boot would start only because a library is on the class
+ * path: features that are not used, and the message broker if streaming is off. Each costs
  * processor time and memory at every start.
  */
 final class UnusedAutoConfigurationFilter
@@ -18,7 +18,7 @@ final class UnusedAutoConfigurationFilter
 
   private static final String BOOT = "org.springframework.boot.";
 
-  /** Nothing is woven around beans: transactions are begun where they are needed. */
+  /** No proxies around beans: transactions are begun where they are needed. */
   private static final Set<String> NEVER =
       Set.of(
           BOOT + "actuate.autoconfigure.endpoint.jackson.Jackson2EndpointAutoConfiguration",

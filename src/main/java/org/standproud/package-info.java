@@ -1,4 +1,4 @@
-/** Standproud: says before the spindle starts whether a milling set-up will hold. */
+/** Standproud: checks, before the spindle starts, whether a milling set-up will hold. */
 @NullMarked
 package org.standproud;
 

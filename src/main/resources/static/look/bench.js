@@ -16,8 +16,8 @@
   };
   const stale = () => {
     age();
-    const told = live().querySelector('.stale');
-    if (told) told.textContent = told.dataset.words;
+    const stale = live().querySelector('.stale');
+    if (stale) stale.textContent = stale.dataset.words;
   };
   document.body.addEventListener('htmx:afterSwap', (e) => {
     if (e.detail.target.id !== 'live') return;
@@ -28,10 +28,10 @@
     document.body.addEventListener(failed, stale);
   }
   document.body.addEventListener('htmx:afterSettle', () => {
-    for (const told of form().querySelectorAll('.error')) {
-      const field = document.getElementById(told.id.replace(/-error$/, ''));
-      const wrong = told.textContent.trim() !== '';
-      told.parentElement.classList.toggle('bad', wrong);
+    for (const error of form().querySelectorAll('.error')) {
+      const field = document.getElementById(error.id.replace(/-error$/, ''));
+      const wrong = error.textContent.trim() !== '';
+      error.parentElement.classList.toggle('bad', wrong);
       if (!field) continue;
       if (wrong) field.setAttribute('aria-invalid', 'true');
       else field.removeAttribute('aria-invalid');

@@ -32,7 +32,7 @@ class UnusedAutoConfigurationFilterTest {
     assertThat(leftOut("true")).isNotEmpty().noneMatch(name -> name.contains(".kafka."));
   }
 
-  /** A name that the framework gave up would leave nothing out, and nobody would notice. */
+  /** A name that the framework dropped would filter nothing, unnoticed. */
   @Test
   void everyNameThatIsLeftOutIsOneOfTheFramework() {
     assertThat(leftOut("true")).hasSize(7);

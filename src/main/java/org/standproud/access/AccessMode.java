@@ -1,9 +1,9 @@
 package org.standproud.access;
 
-/** Whether callers have to show who they are. */
+/** Whether callers must authenticate. */
 public enum AccessMode {
   /** Every caller is anonymous, so only this machine may call. */
   OPEN,
-  /** Every caller shows a key or a token. */
+  /** Every caller sends a key or a token. */
   KEYS
 }

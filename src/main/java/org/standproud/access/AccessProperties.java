@@ -7,37 +7,37 @@ import org.standproud.settings.SettingRefused;
  * Who may call.
  *
  * @param access open: every caller is anonymous, and only this machine may call. keys: every caller
- *     shows a key, or a token where spring.security.oauth2.resourceserver.jwt.issuer-uri (or
+ *     sends a key, or a token where spring.security.oauth2.resourceserver.jwt.issuer-uri (or
  *     jwk-set-uri) is set
  * @param tokens how tokens are read
- * @param limits how often one caller may call
+ * @param limits limits of one caller
  */
 @ConfigurationProperties("standproud")
 public record AccessProperties(AccessMode access, Tokens tokens, Limits limits) {
 
-  /** Refuses a mode that is not given. */
+  /** Refuses a missing mode. */
   public AccessProperties {
-    SettingRefused.given("standproud.access", access, "Allowed is one of open, keys.");
+    SettingRefused.given("standproud.access", access, "One of open, keys is allowed.");
   }
 
   /**
    * How tokens are read.
    *
-   * @param nameClaim the claim that names the caller
-   * @param rolesClaim the claim with the roles: a list, or words with spaces between, of caller
+   * @param nameClaim the claim with the name of the caller
+   * @param rolesClaim the claim with the roles: a list, or words separated by spaces, of caller
    *     rule-editor rule-publisher auditor operator
    */
   public record Tokens(String nameClaim, String rolesClaim) {
 
     /** Refuses a claim without a name. */
     public Tokens {
-      SettingRefused.given("standproud.tokens.name-claim", nameClaim, "A claim has to be named.");
-      SettingRefused.given("standproud.tokens.roles-claim", rolesClaim, "A claim has to be named.");
+      SettingRefused.given("standproud.tokens.name-claim", nameClaim, "A claim is required.");
+      SettingRefused.given("standproud.tokens.roles-claim", rolesClaim, "A claim is required.");
     }
   }
 
   /**
-   * How often one caller may call.
+   * Limits of one caller.
    *
    * @param callsPerMinute calls of each caller with a key or a token, at each replica; 0 for no
    *     limit

@@ -6,16 +6,16 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who asks.
+ * A caller.
  *
- * @param name the name that goes into records
- * @param roles what he is trusted with
- * @param keyId the key he showed; null if he showed a token, or nobody had to show anything
+ * @param name the name in records
+ * @param roles its roles
+ * @param keyId its key; null for a token or without access control
  */
 public record Caller(String name, Set<Role> roles, @Nullable String keyId)
     implements Principal, Serializable {
 
-  /** Whoever asks a service that asks nobody who he is; he may do everything. */
+  /** The caller while access control is off; it may do everything. */
   public static final Caller ANONYMOUS = new Caller("anonymous", Set.of(Role.values()), null);
 
   /** Keeps the roles as they are now. */

@@ -5,17 +5,17 @@ import java.util.Locale;
 import java.util.Optional;
 import org.standproud.setup.Worded;
 
-/** What a caller is trusted with. */
+/** A role of callers. */
 public enum Role implements Worded {
-  /** A shop system or a machinist: asks, and answers for going on. */
+  /** A shop system or a machinist: checks set-ups and signs off findings. */
   CALLER,
   /** A shop engineer: changes cards and catalogue. */
   RULE_EDITOR,
-  /** Puts cards into service and takes them out. */
+  /** Puts cards into service and takes them out of service. */
   RULE_PUBLISHER,
-  /** Reads all records, and proves them. */
+  /** Reads and verifies all records. */
   AUDITOR,
-  /** Keeps the service going: keys, metrics, retention. */
+  /** Runs the service: keys, metrics, retention. */
   OPERATOR;
 
   @Override
@@ -24,9 +24,9 @@ public enum Role implements Worded {
   }
 
   /**
-   * The role of a word.
+   * Parses a role.
    *
-   * @param word its words; a hyphen or an underscore may stand for the space
+   * @param word its words; a hyphen or an underscore may replace the space
    */
   public static Optional<Role> of(String word) {
     String plain = word.replace('-', ' ').replace('_', ' ');

@@ -1,4 +1,4 @@
-/** Who may do what: the roles, and the one table of what each of them may call. */
+/** Access control: roles and the access table. */
 @NullMarked
 package org.standproud.access;
 

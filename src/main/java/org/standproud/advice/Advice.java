@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What is answered about a set-up, in the caller's units.
+ * The advice on a set-up, in the caller's units.
  *
- * @param verdict what to do
- * @param summary the verdict in one sentence with what decided it
+ * @param verdict the verdict
+ * @param summary the verdict in one sentence with the deciding finding
  * @param score 0 to 100
- * @param subScores the same for each thing that cards protect
- * @param findings what the cards have to say, gravest first
- * @param measureFirst what to measure or state, most wanted first
- * @param assumptions what was assumed for inputs that were not given
+ * @param subScores the score for each thing that cards protect
+ * @param findings the findings, most severe first
+ * @param measureFirst what to measure or state, most useful first
+ * @param assumptions the assumptions for inputs that were not given
  * @param evidence every fact with its band
- * @param cautions the usual cautions
+ * @param cautions the cautions of every answer
  */
 public record Advice(
     Verdict verdict,

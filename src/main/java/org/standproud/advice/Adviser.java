@@ -18,7 +18,7 @@ import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.UnitSystem;
 
-/** Turns what the cards said of a set-up into advice. */
+/** Turns the trace of a set-up into advice. */
 public final class Adviser {
 
   private static final Map<String, Fact> FACTS =
@@ -30,19 +30,19 @@ public final class Adviser {
    * The advice on a set-up.
    *
    * @param evidence the facts of the set-up
-   * @param trace what every card said of them
+   * @param trace the outcome of every card
    * @param units the caller's units
    */
   public static Advice advise(Evidence evidence, RuleTrace trace, UnitSystem units) {
     Wording wording = new Wording(units);
     FindingWriter writer = new FindingWriter(FACTS, evidence, wording);
-    List<CardTrace> told = trace.findings().stream().sorted(Urgency.FIRST).toList();
-    Verdict byCards = byCards(told);
+    List<CardTrace> reported = trace.findings().stream().sorted(Urgency.FIRST).toList();
+    Verdict byCards = byCards(reported);
     Verdict verdict = VerdictFloor.under(byCards, evidence, trace);
     boolean floor = verdict != byCards;
-    Score score = Score.of(told, HoldReserve.of(evidence));
-    List<Finding> findings = told.stream().map(writer::finding).toList();
-    List<String> measure = measureFirst(told, evidence);
+    Score score = Score.of(reported, HoldReserve.of(evidence));
+    List<Finding> findings = reported.stream().map(writer::finding).toList();
+    List<String> measure = measureFirst(reported, evidence);
     return new Advice(
         verdict,
         floor ? floor(verdict, evidence) : summary(verdict, findings, measure),
@@ -56,22 +56,21 @@ public final class Adviser {
   }
 
   /**
-   * What to do with a set-up of which every card is known: never better than {@link VerdictFloor}
-   * allows.
+   * The verdict from the outcome of every card: never better than {@link VerdictFloor} allows.
    *
-   * @param trace what every card came to
-   * @param evidence the facts they were judged on
+   * @param trace the outcome of every card
+   * @param evidence the facts judged
    */
   public static Verdict verdict(RuleTrace trace, Evidence evidence) {
     return VerdictFloor.under(byCards(trace.findings()), evidence, trace);
   }
 
   /**
-   * The same for a set-up that was judged without reasons.
+   * The same for a set-up judged without reasons.
    *
-   * @param ruleBase what judged
-   * @param kinds what every card came to
-   * @param evidence the facts they were judged on
+   * @param ruleBase the rule base
+   * @param kinds the outcome of every card
+   * @param evidence the facts judged
    */
   public static Verdict verdict(RuleBase ruleBase, RuleKinds kinds, Evidence evidence) {
     return VerdictFloor.under(byCards(kinds.findings()), evidence, ruleBase, kinds);
@@ -80,17 +79,16 @@ public final class Adviser {
   /**
    * The same from findings alone, which cannot show whether any stop judged the hold.
    *
-   * @param findings the cards that have something to report
-   * @param evidence the facts they were judged on
+   * @param findings the cards with a finding
+   * @param evidence the facts judged
    */
   public static Verdict verdict(List<? extends CardOutcome> findings, Evidence evidence) {
     return VerdictFloor.under(byCards(findings), evidence);
   }
 
   /**
-   * What the cards say: the one place where findings become a verdict. A stop that speaks decides,
-   * whatever else is not known; a stop that something missing leaves open keeps the set-up from
-   * being judged.
+   * The one place where findings become a verdict. A stop that fires decides, whatever else is not
+   * known; a stop left open by a missing fact keeps the set-up from being judged.
    */
   private static Verdict byCards(List<? extends CardOutcome> findings) {
     Verdict verdict = Verdict.RUN;
@@ -107,12 +105,12 @@ public final class Adviser {
   }
 
   /**
-   * What to measure or state, for the first finding first. Where a stop speaks in every draw
-   * nothing that could be measured would change the verdict, and nobody is sent for feelers.
+   * What to measure or state, for the first finding first. If a stop fires in every draw, no
+   * measurement would change the verdict, and none is suggested.
    */
-  private static List<String> measureFirst(List<CardTrace> told, Evidence evidence) {
+  private static List<String> measureFirst(List<CardTrace> reported, Evidence evidence) {
     boolean sure =
-        told.stream()
+        reported.stream()
             .anyMatch(
                 card ->
                     card.severity() == Severity.STOP
@@ -120,7 +118,7 @@ public final class Adviser {
                         && card.truth() == Truth.TRUE);
     return sure
         ? List.of()
-        : told.stream()
+        : reported.stream()
             .flatMap(card -> MissingInputs.of(card, evidence).stream())
             .distinct()
             .toList();
@@ -141,7 +139,7 @@ public final class Adviser {
     };
   }
 
-  /** What the first finding says with its number, and what to do. */
+  /** The first finding with its number, and what to do. */
   private static String first(List<Finding> findings) {
     Finding first = findings.get(0);
     return first.message() + " " + first.remedy();
@@ -156,11 +154,11 @@ public final class Adviser {
     return evidence.values().stream()
         .flatMap(value -> value.assumptions().stream())
         .distinct()
-        .map(Adviser::told)
+        .map(Adviser::words)
         .toList();
   }
 
-  private static String told(Assumption assumption) {
+  private static String words(Assumption assumption) {
     return assumption.input() + ": " + assumption.statement() + " (" + assumption.source() + ")";
   }
 }

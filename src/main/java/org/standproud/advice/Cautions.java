@@ -2,7 +2,7 @@ package org.standproud.advice;
 
 import java.util.List;
 
-/** The cautions that travel with every answer, whatever its verdict. */
+/** The cautions of every answer, whatever its verdict. */
 public final class Cautions {
 
   private static final List<String> ALL =
@@ -19,7 +19,7 @@ public final class Cautions {
 
   private Cautions() {}
 
-  /** Every caution, in the order to be read. */
+  /** Every caution, in reading order. */
   public static List<String> all() {
     return ALL;
   }

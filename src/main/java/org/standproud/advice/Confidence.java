@@ -10,7 +10,7 @@ import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Reading;
 
 /**
- * How far a finding can be relied on, with the three parts it is made of.
+ * How reliable a finding is, with its three parts.
  *
  * @param level the three parts together
  * @param source how good the source of the card is
@@ -19,10 +19,10 @@ import org.standproud.rules.trace.Reading;
  */
 public record Confidence(Grade level, Grade source, Grade completeness, Grade distance) {
 
-  /** Nearer to a limit than this part of it, a finding is not sure of its side. */
+  /** Nearer to a limit than this fraction of it, the side of the limit is not certain. */
   private static final double NEAR = 0.1;
 
-  /** In more draws than this part of them, something is likely and not sure. */
+  /** In a larger share of the draws than this, something is likely but not certain. */
   private static final double MOST = 0.5;
 
   static Confidence of(CardTrace card, Evidence evidence) {
@@ -46,7 +46,7 @@ public record Confidence(Grade level, Grade source, Grade completeness, Grade di
             .map(evidence::detail)
             .toList();
     boolean missing = read.stream().anyMatch(value -> value.value() instanceof Value.Missing);
-    // A card that reads judgements only may be open though none of its own facts is missing.
+    // A card that reads judgements only may be open although none of its own facts is missing.
     if (missing || card.kind() == Kind.OPEN) {
       return Grade.LOW;
     }

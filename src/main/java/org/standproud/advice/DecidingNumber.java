@@ -10,15 +10,15 @@ import org.standproud.rules.trace.Reading;
 import org.standproud.setup.units.Dimension;
 import org.standproud.setup.units.QuantityKind;
 
-/** How the number that decides a card is told. */
+/** Formats the number that decides a card. */
 public final class DecidingNumber {
 
   private DecidingNumber() {}
 
   /**
-   * The unit in which the facts of a dimension are told that a card reads.
+   * The unit of the facts of a dimension that a card reads.
    *
-   * @param trace what the card came to
+   * @param trace the outcome of the card
    * @param dimension the dimension of the number
    */
   public static QuantityKind kind(CardTrace trace, Dimension dimension) {
@@ -34,12 +34,12 @@ public final class DecidingNumber {
   }
 
   /**
-   * The number in words, toward its bad side, as a message has it where it is a fact, so that all
-   * give one number.
+   * The number in words, toward its bad side, formatted like a fact in the message, so that both
+   * agree.
    *
-   * @param trace what the card came to
+   * @param trace the outcome of the card
    * @param margin the comparison that decides
-   * @param wording puts numbers into words
+   * @param wording formats numbers
    */
   public static String words(CardTrace trace, Margin margin, Wording wording) {
     Side bad = Side.ofLeft(margin);

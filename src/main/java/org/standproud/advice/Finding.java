@@ -7,23 +7,23 @@ import org.standproud.rules.card.Source;
 import org.standproud.rules.trace.Kind;
 
 /**
- * What one card has to say of a set-up.
+ * The finding of one card.
  *
  * @param card id of the card
  * @param title its claim
- * @param kind {@code fail} or {@code open} (SARIF 2.1.0 kinds)
- * @param severity {@code stop}, {@code caution} or {@code note}, after every change
- * @param share the share of the draws in which it happens, 0 to 1; 0 where that is not known
+ * @param kind fail, or open if a fact is missing (SARIF 2.1.0)
+ * @param severity stop, caution or note, after all changes
+ * @param share share of the draws in which it happens, 0 to 1; 0 if not known
  * @param protects what the card protects
- * @param message what to tell the machinist, in the caller's units
+ * @param message message for the machinist, in the caller's units
  * @param values the facts the card read
- * @param distance how far it is from the limit and what would clear it; null if no number decides
- * @param changes why its severity is not that of the card; empty if it is
- * @param measure what the shop could measure or say to settle it; empty if it is sure
- * @param confidence how far it can be relied on
- * @param remedy what would put it right
+ * @param distance how far it is from the limit and what would clear it; absent if no number decides
+ * @param changes why its severity differs from the card's; empty if it does not
+ * @param measure what to measure or state to settle it; empty if it is certain
+ * @param confidence how reliable it is
+ * @param remedy how to fix it
  * @param why the mechanism
- * @param source what the card stands on
+ * @param source the source of the card
  */
 public record Finding(
     String card,

@@ -17,7 +17,7 @@ import org.standproud.rules.trace.Placeholder;
 import org.standproud.rules.trace.Reading;
 import org.standproud.setup.units.QuantityKind;
 
-/** Writes what a card has to say, in the caller's units. */
+/** Writes the finding of a card in the caller's units. */
 final class FindingWriter {
 
   private final Map<String, Fact> facts;
@@ -58,10 +58,10 @@ final class FindingWriter {
   }
 
   private String unknown(CardTrace trace) {
-    List<String> untold = MissingInputs.of(trace, evidence);
-    return untold.isEmpty()
+    List<String> missing = MissingInputs.of(trace, evidence);
+    return missing.isEmpty()
         ? "Can't be worked out: the plate lets go first."
-        : "Can't tell until this is known: " + String.join("; ", untold) + ".";
+        : "Can't tell until this is known: " + String.join("; ", missing) + ".";
   }
 
   private String message(CardTrace trace) {
@@ -90,13 +90,13 @@ final class FindingWriter {
       return null;
     }
     QuantityKind kind = DecidingNumber.kind(trace, margin.dimension());
-    StringBuilder told =
+    StringBuilder text =
         new StringBuilder("the limit is ")
             .append(wording.words(kind, margin.threshold()))
             .append(margin.place() == null ? ", this is " : ", number " + margin.place() + " is ")
             .append(DecidingNumber.words(trace, margin, wording));
     if (trace.truth() == Truth.EITHER) {
-      told.append("; it happens in ").append(percent(trace.share())).append(" of the draws");
+      text.append("; it happens in ").append(percent(trace.share())).append(" of the draws");
     }
     for (FactChange change : margin.changes()) {
       Double target = change.certain() != null ? change.certain() : change.likely();
@@ -106,14 +106,14 @@ final class FindingWriter {
           && number != null
           && leeway != null
           && leeway.allows(change.from(), target)) {
-        told.append("; ")
+        text.append("; ")
             .append(margin.of(change.fact()))
             .append(" of ")
             .append(wording.words(number.kind(), target))
             .append(" would clear this card");
       }
     }
-    return told.toString();
+    return text.toString();
   }
 
   private static String percent(double share) {

@@ -2,11 +2,11 @@ package org.standproud.advice;
 
 import org.standproud.setup.Worded;
 
-/** How far something can be relied on, best first. */
+/** A grade of reliability, best first. */
 public enum Grade implements Worded {
-  /** Can be relied on. */
+  /** Reliable. */
   HIGH("high", 1.0),
-  /** With reserve. */
+  /** Reliable with reserve. */
   MEDIUM("medium", 0.7),
   /** An indication. */
   LOW("low", 0.4);
@@ -28,11 +28,11 @@ public enum Grade implements Worded {
   }
 
   /**
-   * The grade of what rests on three things at once: the product of their weights (1, 0.7, 0.4),
-   * high from 0.7, medium from 0.28.
+   * The grade of something with three parts: the product of their weights (1, 0.7, 0.4), high from
+   * 0.7, medium from 0.28.
    */
   static Grade product(Grade a, Grade b, Grade c) {
-    // The slack keeps 1 x 1 x 0.7 high whatever the order in which it is multiplied.
+    // The tolerance keeps 1 x 1 x 0.7 high in any order of multiplication.
     double product = a.weight * b.weight * c.weight + 1e-9;
     return product >= HIGH_FROM ? HIGH : product >= MEDIUM_FROM ? MEDIUM : LOW;
   }

@@ -7,12 +7,11 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 
 /**
- * How far a hold stands from letting go, as the share of the score that it leaves. With r the 5th
- * percentile of the least of the reserves against letting go and against tipping toward either jaw
- * (capacity over demand), the share is 1 - 1/2 / (1 + r^2): one half at r = 0, three quarters where
- * capacity equals demand, nearly all from a reserve of ten up. It is continuous and rises with r,
- * so that of two holds that no card separates the stronger one scores higher. The form is our
- * choice.
+ * How far a hold is from letting go, as a factor of the score. With r the 5th percentile of the
+ * least of the reserves against letting go and against tipping toward either jaw (capacity over
+ * demand), the factor is 1 - 1/2 / (1 + r^2): one half at r = 0, three quarters where capacity
+ * equals demand, nearly one from a reserve of ten up. It is continuous and rises with r, so that of
+ * two holds with equal findings the stronger one scores higher. The form is our choice.
  *
  * @param times r, not negative
  */
@@ -31,7 +30,7 @@ public record HoldReserve(double times) {
     }
   }
 
-  /** The reserve of a set-up, from those of its facts that are known; as if sure with none. */
+  /** The reserve of a set-up, from those of its facts that are known; full if none is. */
   public static HoldReserve of(Evidence evidence) {
     double least = Vocabulary.GREATEST_MARGIN;
     for (Fact fact : RESERVES) {
@@ -42,7 +41,7 @@ public record HoldReserve(double times) {
     return new HoldReserve(Math.max(0, least));
   }
 
-  /** The share of the score that it leaves, from one half to one. */
+  /** The factor, from one half to one. */
   public double share() {
     return 1 - (1 - LEFT_WITHOUT_RESERVE) / (1 + times * times);
   }

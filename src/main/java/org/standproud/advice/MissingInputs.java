@@ -11,12 +11,12 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Reading;
 
-/** What the shop could have measured or said, and did not, that a card would have needed. */
+/** The inputs that are missing and that a card needs. */
 final class MissingInputs {
 
   private MissingInputs() {}
 
-  /** What to measure or say for one card, in the order in which the card reads its facts. */
+  /** What to measure or state for one card, in the order in which the card reads its facts. */
   static List<String> of(CardTrace card, Evidence evidence) {
     return of(
         card.conditions().stream()
@@ -26,7 +26,7 @@ final class MissingInputs {
         evidence);
   }
 
-  /** What to measure or say of some facts, in their order. */
+  /** What to measure or state for some facts, in their order. */
   static List<String> of(List<Fact> facts, Evidence evidence) {
     Set<String> measures = new LinkedHashSet<>();
     facts.stream().map(evidence::detail).forEach(value -> collect(value, measures));

@@ -12,14 +12,14 @@ import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 
 /**
- * A number from 0 to 100 for each thing that cards protect and for the whole. Each finding leaves a
- * share s; the gravest counts whole, the second by half, the third by a third and so on, for many
- * cards may speak of one cause: score = 100 prod s_i^(1/i), rounded, s_1 least. A note costs
- * little: between two set-ups that may both run it says which is the better practice. A card that
- * fails in a share of the draws costs between what an open one costs and what one costs that fails
- * in all. An added or graver finding never raises it: it lowers its own factor by at least what it
- * lifts the others. What the {@link HoldReserve} leaves is a factor of the whole and of holding, so
- * that two set-ups with the same findings still differ.
+ * A score from 0 to 100 for each thing that cards protect and for the whole. Each finding has a
+ * factor s; the most severe counts in full, the second by half, the third by a third and so on,
+ * because many cards may have one cause: score = 100 prod s_i^(1/i), rounded, s_1 least. A note
+ * costs little: between two set-ups that may both run it marks the better practice. A card that
+ * fails in a share of the draws costs between an open card and one that fails in all draws. An
+ * added or more severe finding never raises the score: it lowers its own factor by at least as much
+ * as it lifts the others. {@link HoldReserve} is a factor of the whole and of holding, so that two
+ * set-ups with the same findings still differ.
  *
  * @param whole over all findings
  * @param parts over the findings of each thing protected
@@ -39,8 +39,8 @@ public record Score(int whole, Map<String, Integer> parts) {
   /**
    * The score of a set-up.
    *
-   * @param findings the cards that have something to report
-   * @param reserve how far its hold stands from letting go
+   * @param findings the cards with a finding
+   * @param reserve the reserve of the hold
    */
   public static Score of(List<CardTrace> findings, HoldReserve reserve) {
     Map<String, Integer> parts = new LinkedHashMap<>();
@@ -53,15 +53,15 @@ public record Score(int whole, Map<String, Integer> parts) {
     return new Score(weighted(findings, reserve), parts);
   }
 
-  /** The share of the score that a finding leaves, between 0 and 1. */
+  /** The factor of a finding, between 0 and 1. */
   public static double share(Kind kind, Severity severity) {
     Double share = (kind == Kind.OPEN ? LEFT_BY_OPEN : LEFT_BY_FAIL).get(severity);
     return share == null ? 0 : share;
   }
 
   /**
-   * The share of the score that a finding leaves, between 0 and 1. A card that fails in every draw
-   * leaves its full cost; one that fails in few leaves little less than an open one.
+   * The factor of a finding, between 0 and 1. A card that fails in every draw has its full cost;
+   * one that fails in few has little more than an open one.
    */
   private static double share(CardOutcome finding) {
     double open = share(Kind.OPEN, finding.severity());
@@ -71,10 +71,10 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /**
-   * The score of findings in short, 0 to 100.
+   * The score from outcomes alone, 0 to 100.
    *
-   * @param findings the cards that have something to report
-   * @param reserve how far the hold stands from letting go
+   * @param findings the cards with a finding
+   * @param reserve the reserve of the hold
    */
   public static int weighted(List<? extends CardOutcome> findings, HoldReserve reserve) {
     return rounded(left(findings, reserve));
@@ -85,19 +85,19 @@ public record Score(int whole, Map<String, Integer> parts) {
   }
 
   /**
-   * The score before it is rounded, between 0 and 1: fine enough to separate two poor set-ups.
+   * The score before rounding, between 0 and 1: precise enough to compare two poor set-ups.
    *
-   * @param findings the cards that have something to report
-   * @param reserve how far the hold stands from letting go
+   * @param findings the cards with a finding
+   * @param reserve the reserve of the hold
    */
   public static double left(List<? extends CardOutcome> findings, HoldReserve reserve) {
     return left(findings) * reserve.share();
   }
 
   /**
-   * What the findings alone leave of the score, between 0 and 1.
+   * The factor of all findings, between 0 and 1.
    *
-   * @param findings the cards that have something to report
+   * @param findings the cards with a finding
    */
   public static double left(List<? extends CardOutcome> findings) {
     double[] gravestFirst =

@@ -9,16 +9,16 @@ import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.ConditionTrace;
 import org.standproud.rules.trace.Margin;
 
-/** Toward which end of its draws a number is bad. */
+/** The bad end of a number's draws. */
 public enum Side {
-  /** The less, the worse. */
+  /** Less is worse. */
   LOW,
-  /** The more, the worse. */
+  /** More is worse. */
   HIGH,
   /** Neither, or not known. */
   BOTH;
 
-  /** The bad side of a fact for one card: toward where the card begins to speak. */
+  /** The bad side of a fact for one card: the side where the card begins to fire. */
   static Side of(Fact fact, CardTrace trace) {
     Side whole = of(fact, trace.margin());
     if (whole != BOTH) {
@@ -42,7 +42,7 @@ public enum Side {
     return is(compared.left(), fact) ? left : is(compared.right(), fact) ? left.other() : BOTH;
   }
 
-  /** The bad side of what stands on the left of a comparison. */
+  /** The bad side of the left side of a comparison. */
   static Side ofLeft(Margin margin) {
     Relation relation = margin.compared().relation();
     return switch (relation) {

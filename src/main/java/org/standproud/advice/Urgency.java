@@ -8,9 +8,9 @@ import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
 
 /**
- * The order in which a foreman would shout: what must not run before the rest; of that, what cannot
- * go in or collides, then a number that cannot be right, then what happens in more draws; of those
- * alike, what lets go, then what is farther past its limit.
+ * The order of findings, as a foreman would give them: first what must not run; among those, what
+ * does not fit or collides, then an impossible number, then what happens in more draws; among
+ * equals, what lets go, then what is farther past its limit.
  */
 final class Urgency {
 
@@ -37,13 +37,13 @@ final class Urgency {
     };
   }
 
-  /** Whether it is about the work letting go. */
+  /** Whether it is about the stock letting go. */
   private static boolean lets(CardTrace card) {
     Protects protects = card.card().protects();
     return protects == Protects.HOLDING || protects == Protects.DIRECTION;
   }
 
-  /** How far past its limit it likely is, as a part of the larger; 1 if no number decides. */
+  /** Likely distance past its limit, as a fraction of the larger; 1 if no number decides. */
   private static double past(CardTrace card) {
     Margin margin = card.margin();
     if (margin == null) {

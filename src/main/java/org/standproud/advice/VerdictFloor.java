@@ -11,10 +11,10 @@ import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * What the verdict may not be better than, whatever cards are in service. A set-up whose holding
- * margin is below 1 up to its 95th percentile, that is less capacity than load in nearly every
- * draw, is never run; a set-up whose hold no stop in service judged is not judged. So a rule base
- * from which the stops were removed promises nothing.
+ * The best verdict allowed, whatever cards are in service. A set-up whose holding margin is below 1
+ * up to its 95th percentile, which means less capacity than load in nearly every draw, is never
+ * run; a set-up whose hold no stop in service judged is not judged. So a rule base without stops
+ * never shows a set-up as safe.
  */
 public final class VerdictFloor {
 
@@ -24,21 +24,22 @@ public final class VerdictFloor {
   private VerdictFloor() {}
 
   /**
-   * A verdict, or a graver one if the hold lets go in nearly every draw.
+   * The verdict, or a more severe one if the hold lets go in nearly every draw.
    *
    * @param byCards the verdict of the cards
-   * @param evidence the facts that were judged
+   * @param evidence the facts judged
    */
   public static Verdict under(Verdict byCards, Evidence evidence) {
     return letsGo(evidence) ? Verdict.DO_NOT_RUN : byCards;
   }
 
   /**
-   * A verdict, or a graver one if the hold lets go in nearly every draw or no stop judged it.
+   * The verdict, or a more severe one if the hold lets go in nearly every draw or no stop judged
+   * it.
    *
    * @param byCards the verdict of the cards
-   * @param evidence the facts that were judged
-   * @param trace what every card came to
+   * @param evidence the facts judged
+   * @param trace the outcome of every card
    */
   public static Verdict under(Verdict byCards, Evidence evidence, RuleTrace trace) {
     boolean judged =
@@ -54,9 +55,9 @@ public final class VerdictFloor {
    * The same without reasons.
    *
    * @param byCards the verdict of the cards
-   * @param evidence the facts that were judged
-   * @param ruleBase what judged
-   * @param kinds what every card came to
+   * @param evidence the facts judged
+   * @param ruleBase the rule base
+   * @param kinds the outcome of every card
    */
   public static Verdict under(
       Verdict byCards, Evidence evidence, RuleBase ruleBase, RuleKinds kinds) {
@@ -74,14 +75,14 @@ public final class VerdictFloor {
     return under(judged ? byCards : gravest(byCards, Verdict.NOT_JUDGED), evidence);
   }
 
-  /** Why a verdict is graver than that of the cards, in one sentence. */
+  /** Why a verdict is more severe than that of the cards, in one sentence. */
   static String reason(Evidence evidence) {
     return letsGo(evidence)
         ? "The hold bears less than the load in nearly every case of what is not known."
         : "No stop in the live rules judged whether the hold bears the load.";
   }
 
-  /** The most a score can be under a verdict that the cards do not explain. */
+  /** The highest score under a verdict that the cards do not explain. */
   static int mostScore(Verdict verdict) {
     Kind kind = verdict == Verdict.DO_NOT_RUN ? Kind.FAIL : Kind.OPEN;
     return (int) Math.floor(100 * Score.share(kind, Severity.STOP));

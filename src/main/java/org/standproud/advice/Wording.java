@@ -9,15 +9,12 @@ import org.standproud.setup.Band;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
-/**
- * Puts values into the caller's units and into words. Numbers are told to three figures in
- * sentences, to six elsewhere.
- */
+/** Formats values in the caller's units. Sentences have three figures, everything else six. */
 public final class Wording {
 
-  private static final MathContext TOLD = new MathContext(3);
+  private static final MathContext FIGURES = new MathContext(3);
 
-  /** What is left of conversions, such as 55.00000000000001 mm, is not shown. */
+  /** Hides rounding of conversions, such as 55.00000000000001 mm. */
   private static final MathContext SHOWN = new MathContext(6);
 
   private static final String LIKELY = "likely ";
@@ -25,7 +22,7 @@ public final class Wording {
 
   private final UnitSystem units;
 
-  /** Words for a caller who speaks in these units. */
+  /** Creates the formatter for a system of units. */
   public Wording(UnitSystem units) {
     this.units = units;
   }
@@ -68,7 +65,7 @@ public final class Wording {
    *
    * @param fact the fact
    * @param value its value
-   * @param bad toward which end it is bad: what it could be is given on that side
+   * @param bad its bad end: the bound is given on that side
    */
   public String words(Fact fact, Value value, Side bad) {
     if (value instanceof Value.Quantity number && fact.type() instanceof Fact.Number type) {
@@ -94,7 +91,7 @@ public final class Wording {
     return aside < 0 ? alone : alone.substring(0, aside) + " (" + alone.substring(aside + 2) + ")";
   }
 
-  /** The greatest value of a fact stands for any that is larger, and is never given as a number. */
+  /** The upper bound of a fact stands for any larger value, and is never written as a number. */
   private String words(Fact.Number type, Band band, Side bad) {
     boolean endless = type.greatest() > 0 && band.likely() >= type.greatest();
     if (endless) {
@@ -114,22 +111,22 @@ public final class Wording {
     return words(kind, Band.exactly(si));
   }
 
-  /** A number with what it could be, to either side, in words. */
+  /** A number with its bounds on either side, in words. */
   public String words(QuantityKind kind, Band band) {
     return words(kind, band, Side.BOTH);
   }
 
   /**
-   * A number with what it could be: "likely 0.6 mm, could be 1.4".
+   * A number with its bound: "likely 0.6 mm, could be 1.4".
    *
    * @param kind its dimension and units
    * @param band 5th, 50th and 95th percentile
-   * @param bad toward which end it is bad
+   * @param bad its bad end
    */
   public String words(QuantityKind kind, Band band, Side bad) {
-    String low = told(kind.show(band.low(), units).value());
-    String high = told(kind.show(band.high(), units).value());
-    String likely = told(kind.show(band.likely(), units).value());
+    String low = figures(kind.show(band.low(), units).value());
+    String high = figures(kind.show(band.high(), units).value());
+    String likely = figures(kind.show(band.likely(), units).value());
     String unit = kind == QuantityKind.NUMBER ? "" : " " + kind.unit(units).code();
     String could =
         switch (bad) {
@@ -145,8 +142,8 @@ public final class Wording {
     return BigDecimal.valueOf(kind.show(si, units).value()).round(SHOWN).doubleValue();
   }
 
-  private static String told(@Nullable Double number) {
-    BigDecimal rounded = BigDecimal.valueOf(number == null ? 0 : number).round(TOLD);
+  private static String figures(@Nullable Double number) {
+    BigDecimal rounded = BigDecimal.valueOf(number == null ? 0 : number).round(FIGURES);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

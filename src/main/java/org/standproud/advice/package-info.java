@@ -1,4 +1,4 @@
-/** What follows from the findings: a verdict, a score, confidence and cautions. */
+/** From findings to advice: verdict, score, confidence and cautions. */
 @NullMarked
 package org.standproud.advice;
 

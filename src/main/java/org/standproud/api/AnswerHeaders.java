@@ -13,18 +13,17 @@ import org.springframework.web.filter.OncePerRequestFilter;
 import org.standproud.api.conditional.EntityTags;
 
 /**
- * No answer is taken for another type than it says, and none that tells of a job is kept on its
- * way. What is meant for systems runs and loads nothing and is framed by no one where a browser
- * opens it; pages say for themselves what a browser may do with them.
+ * Sets the headers of every answer: no content sniffing, no shared caching of job data, no scripts
+ * or frames around answers meant for systems. Pages set their own content security policy.
  */
 @Component
 @Order(AnswerHeaders.BEFORE_THE_GATE)
 public class AnswerHeaders extends OncePerRequestFilter {
 
-  /** The order of filters whose headers are set on refusals too. */
+  /** Order of the filters whose headers are also set on refusals. */
   public static final int BEFORE_THE_GATE = SecurityFilterProperties.DEFAULT_FILTER_ORDER - 2;
 
-  /** Tells of no job, so callers may keep it and ask whether it still holds. */
+  /** Holds no job data, so clients may cache and revalidate it. */
   static final String CATALOGUE = "/v1/catalogue";
 
   private static final String NOTHING = "default-src 'none'; frame-ancestors 'none'";

@@ -25,7 +25,9 @@ class ApiConfiguration {
     return tags;
   }
 
-  /** Half of the processors are left for set-ups; a page asks for up to five answers at once. */
+  /**
+   * Half of the processors are left for assessments; a page asks for up to five answers at once.
+   */
   @Bean
   WorkLimit workLimit() {
     int most = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
@@ -42,7 +44,7 @@ class ApiConfiguration {
     };
   }
 
-  /** Names on the shelf hold slashes, which clients send as %2F; every refusal is a problem. */
+  /** Catalogue names contain slashes, which clients send as %2F; every refusal is a problem. */
   @Bean
   WebServerFactoryCustomizer<TomcatServletWebServerFactory> server() {
     return server -> {

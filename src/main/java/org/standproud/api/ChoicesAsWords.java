@@ -5,7 +5,7 @@ import org.springframework.core.convert.converter.ConverterFactory;
 import org.springframework.stereotype.Component;
 import org.standproud.setup.Worded;
 
-/** Reads choices in addresses as the words that stand for them everywhere else. */
+/** Converts parameters to enums by the words used everywhere else in the contract. */
 @Component
 class ChoicesAsWords implements ConverterFactory<String, Worded> {
 

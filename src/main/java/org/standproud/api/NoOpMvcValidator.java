@@ -6,8 +6,8 @@ import org.springframework.validation.Validator;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
 /**
- * Requests are read by readers that tell every problem at once, and nothing is validated by
- * annotations, so no framework for those is set up at the start.
+ * Requests are checked by readers that report every problem at once. Nothing is validated by
+ * annotations, so no validation framework is started.
  */
 @Component
 class NoOpMvcValidator implements WebMvcConfigurer, Validator {
@@ -24,6 +24,6 @@ class NoOpMvcValidator implements WebMvcConfigurer, Validator {
 
   @Override
   public void validate(Object target, Errors errors) {
-    throw new IllegalStateException("nothing is supported");
+    throw new IllegalStateException("this validator supports no type");
   }
 }

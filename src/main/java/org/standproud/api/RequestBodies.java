@@ -23,7 +23,7 @@ import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Reads bodies, up to a limit. */
+/** Reads request bodies, up to a limit. */
 @Component
 public class RequestBodies {
 
@@ -51,7 +51,7 @@ public class RequestBodies {
   /**
    * A reader of bodies.
    *
-   * @param limit most bytes of a body
+   * @param limit most bytes in a body
    * @param slowest how long a body may take to arrive
    */
   RequestBodies(DataSize limit, Duration slowest) {
@@ -65,25 +65,25 @@ public class RequestBodies {
   }
 
   /**
-   * What the body says; a member that is not known is refused, never left unheard.
+   * Parses the body; an unknown member is refused, never ignored.
    *
-   * @param type a record of the members there may be
-   * @throws BodyTooLargeException if it is longer than the limit, whatever length it claims
-   * @throws BodyTooSlowException if it takes longer to arrive than it may
+   * @param type record of the known members
+   * @throws BodyTooLargeException if it is longer than the limit, whatever its Content-Length
+   * @throws BodyTooSlowException if it arrives too slowly
    * @throws MalformedRequestException if it is not JSON
-   * @throws BadParameterException if it says something else
+   * @throws BadParameterException if it has another shape
    */
   public <T> T read(HttpServletRequest request, Class<T> type) throws IOException {
     return read(text(request), type, MAPPER);
   }
 
   /**
-   * What a text says, where any member may be left out; one left out is null.
+   * Parses a text in which every member may be left out; a missing one is null.
    *
    * @param json the text
-   * @param type a record of the members there may be
+   * @param type record of the known members
    * @throws MalformedRequestException if it is not JSON
-   * @throws BadParameterException if it says something else
+   * @throws BadParameterException if it has another shape
    */
   public static <T> T readWithGaps(String json, Class<T> type) {
     return read(json, type, WITH_GAPS);
@@ -93,7 +93,7 @@ public class RequestBodies {
     try {
       T read = mapper.readValue(json, type);
       if (read == null) {
-        throw new BadParameterException("body", "an object is wanted, and it is null");
+        throw new BadParameterException("body", "must be an object, not null");
       }
       return read;
     } catch (DatabindException e) {
@@ -116,10 +116,10 @@ public class RequestBodies {
   }
 
   /**
-   * The body as text.
+   * Returns the body as text.
    *
-   * @throws BodyTooLargeException if it is longer than the limit, whatever length it claims
-   * @throws BodyTooSlowException if it takes longer to arrive than it may
+   * @throws BodyTooLargeException if it is longer than the limit, whatever its Content-Length
+   * @throws BodyTooSlowException if it arrives too slowly
    * @throws MalformedRequestException if it is not UTF-8
    */
   public String text(HttpServletRequest request) throws IOException {
@@ -127,11 +127,11 @@ public class RequestBodies {
   }
 
   /**
-   * The body of a call that has a limit of its own, as text.
+   * Returns a body that has its own limit, as text.
    *
    * @param limitBytes most bytes
-   * @throws BodyTooLargeException if it is longer than the limit, whatever length it claims
-   * @throws BodyTooSlowException if it takes longer to arrive than it may
+   * @throws BodyTooLargeException if it is longer than the limit, whatever its Content-Length
+   * @throws BodyTooSlowException if it arrives too slowly
    * @throws MalformedRequestException if it is not UTF-8
    */
   public String text(HttpServletRequest request, int limitBytes) throws IOException {
@@ -161,7 +161,7 @@ public class RequestBodies {
     return inTime(request.getInputStream(), limitBytes + 1);
   }
 
-  /** Looks at the clock after each piece; a caller who sends none runs into the server's limit. */
+  /** Checks the clock after each piece; a caller that sends nothing hits the server's own limit. */
   private byte[] inTime(InputStream in, int most) throws IOException {
     long end = System.nanoTime() + slowest.toNanos();
     ByteArrayOutputStream body = new ByteArrayOutputStream();
@@ -177,9 +177,9 @@ public class RequestBodies {
   }
 
   /**
-   * A body as text.
+   * Decodes a body.
    *
-   * @param body its bytes; of a longer one the first that are too many are enough
+   * @param body its bytes; of a longer body, the first bytes past the limit are enough
    * @throws BodyTooLargeException if it is longer than the limit
    * @throws MalformedRequestException if it is not UTF-8
    */

@@ -17,25 +17,28 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.request.SpokenAccount;
 
 /**
- * What is sent about a set-up, in the caller's units.
+ * The assessment of a set-up, in the caller's units.
  *
- * @param id id of the assessment, to be printed on the traveler
- * @param time when it was made
- * @param job what it is for
+ * @param id id of the assessment (UUID version 7, RFC 9562); print it on the traveler
+ * @param time time of the assessment
+ * @param job the job, in ISA-95 terms, as sent
  * @param units the units of its numbers, unless a number names its own
- * @param verdict what to do: run, run with care, do not run, not judged
- * @param summary the verdict in one sentence with what decided it
+ * @param verdict what to do: run, run with care, do not run, not judged. Never run while a fact is
+ *     missing that a stop depends on.
+ * @param summary the verdict with the deciding finding, its number, and what to do
  * @param chance how likely the hold is to hold; absent if nothing has to hold or the formulas do
- *     not reach
- * @param score 0 to 100
- * @param subScores the same for each thing that cards protect
- * @param findings what the cards have to say, gravest first, and who answers for going on
- * @param measureFirst what to measure or state, most wanted first
- * @param assumptions what was taken for words of a shop and for inputs that were not given
+ *     not apply
+ * @param score 0 to 100. The verdict does not depend on it. An added or more severe finding never
+ *     raises it.
+ * @param subScores the score for each thing that cards protect
+ * @param findings the findings of the cards, most severe first
+ * @param measureFirst what to measure or state, most useful first
+ * @param assumptions the assumptions for inputs that were not given, with their sources
  * @param evidence every fact with its band
- * @param cautions the usual cautions
- * @param versions what it was made with
- * @param links where to find it again, and what it stands on
+ * @param cautions the cautions of every answer; show them
+ * @param versions the versions that produced it; the same versions give the same answer to the same
+ *     request
+ * @param links links to the assessment and its details
  */
 public record AssessmentDocument(
     UUID id,
@@ -56,16 +59,16 @@ public record AssessmentDocument(
     Links links) {
 
   /**
-   * Where to find an assessment and what it stands on.
+   * Links to an assessment and its details.
    *
    * @param self the assessment
-   * @param trace the result of every card and why
-   * @param evidence every fact in SI units with its formula, inputs and assumptions
-   * @param acceptances what people have decided about its findings by now
+   * @param trace the outcome of every card, with reasons
+   * @param evidence every fact with its formula, inputs and assumptions
+   * @param acceptances acceptances of its findings
    * @param remedies the nearest set-ups that work
    * @param otherHolds other ways to hold the job
    * @param questions what to measure first
-   * @param envelope how far the cut may go
+   * @param envelope how far the cut may go, as numbers; add .svg for a drawing
    */
   public record Links(
       String self,

@@ -5,7 +5,7 @@ import java.util.function.Supplier;
 import org.standproud.audit.AuditRecord;
 import org.standproud.setup.Worded;
 
-/** Watches assessments being made. */
+/** Observes assessments. */
 public interface AssessmentMetrics {
 
   /** Measures nothing. */
@@ -22,15 +22,15 @@ public interface AssessmentMetrics {
 
   /** A stage of an assessment. */
   enum Stage implements Worded {
-    /** From the request to the set-up. */
+    /** Request to set-up. */
     READING,
-    /** From the set-up to the evidence. */
+    /** Set-up to evidence. */
     MECHANICS,
-    /** From the evidence to what the cards say. */
+    /** Evidence to trace. */
     RULES,
-    /** From that to a verdict, and all of it into canonical text. */
+    /** Trace to verdict and canonical text. */
     ADVICE,
-    /** Until it is on disk. */
+    /** Storing on disk. */
     STORING;
 
     @Override
@@ -39,25 +39,25 @@ public interface AssessmentMetrics {
     }
   }
 
-  /** A stage under way, which ends when it is closed. */
+  /** A running stage, which ends when it is closed. */
   interface Lap extends AutoCloseable {
     @Override
     void close();
   }
 
   /**
-   * Sees a stage begin.
+   * A stage begins.
    *
    * @param stage the stage
    */
   Lap begin(Stage stage);
 
   /**
-   * Sees a stage begin and end.
+   * Runs a stage.
    *
    * @param stage the stage
-   * @param work what is done in it
-   * @return what the work gives
+   * @param work the stage
+   * @return its result
    */
   default <T> T stage(Stage stage, Supplier<T> work) {
     try (Lap lap = begin(stage)) {
@@ -66,9 +66,9 @@ public interface AssessmentMetrics {
   }
 
   /**
-   * Sees an answer given.
+   * An answer was sent.
    *
-   * @param record the record, which is on disk
+   * @param record its record, which is on disk
    */
   void answered(AuditRecord record);
 }

@@ -21,26 +21,26 @@ import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
 import org.standproud.setup.request.CanonicalText;
 
-/** Makes an answer from a set-up, the first time and in every replay. */
+/** Turns a set-up into an answer, the first time and in every replay. */
 public final class AssessmentPipeline {
 
   private final Function<Setup, JointEvidence> mechanics;
   private final AssessmentMetrics watch;
 
   /**
-   * A pipeline over some mechanics, without metrics.
+   * Creates a pipeline without metrics.
    *
-   * @param mechanics works out the evidence
+   * @param mechanics computes the evidence
    */
   public AssessmentPipeline(Function<Setup, JointEvidence> mechanics) {
     this(mechanics, AssessmentMetrics.NONE);
   }
 
   /**
-   * Making by some mechanics.
+   * Creates a pipeline.
    *
-   * @param mechanics works out the evidence
-   * @param watch sees each stage
+   * @param mechanics computes the evidence
+   * @param watch observes each stage
    */
   public AssessmentPipeline(Function<Setup, JointEvidence> mechanics, AssessmentMetrics watch) {
     this.mechanics = mechanics;
@@ -48,11 +48,11 @@ public final class AssessmentPipeline {
   }
 
   /**
-   * Makes an answer.
+   * Computes an answer.
    *
    * @param setup the set-up
-   * @param rules what judges it
-   * @param occasion what else the answer says
+   * @param rules the rule base
+   * @param occasion the rest of the answer: id, time, job
    */
   public AssessmentResult make(Setup setup, RuleBase rules, AssessmentContext occasion) {
     JointEvidence joint =
@@ -84,7 +84,7 @@ public final class AssessmentPipeline {
         SetupInShort.of(resolved));
   }
 
-  /** A set-up as records keep it, after names were resolved. */
+  /** A set-up as recorded, with names resolved. */
   static CanonicalJson kept(Setup setup) {
     return CanonicalJson.written(out -> CanonicalText.write(setup, out));
   }

@@ -7,21 +7,20 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * An answer for a traveler or a dispatcher: what will happen and what to do, in less than 2 kB. It
- * is read from the recorded answer, so that both say the same.
+ * An assessment in less than 2 kB, for a traveler or a dispatcher; read from the recorded answer.
  *
- * @param id id of the assessment, to be printed on the traveler
+ * @param id id of the assessment; print it on the traveler
  * @param verdict what to do: run, run with care, do not run, not judged
- * @param summary the verdict in one sentence with what decided it
- * @param score 0 to 100
- * @param holds the share of the draws in which the hold holds, 0 to 1; absent if nothing has to
- *     hold or the formulas do not reach
- * @param letsGo the share in which it lets go, 0 to 1; absent likewise
- * @param findings the first of the findings, gravest first
- * @param furtherFindings how many more there are
+ * @param summary the verdict with the deciding finding, its number, and what to do
+ * @param score 0 to 100. The verdict does not depend on it.
+ * @param holds the share of the draws in which the stock holds, 0 to 1; absent if nothing has to
+ *     hold or the formulas do not apply
+ * @param letsGo the share in which it lets go; absent likewise
+ * @param findings the first three findings, most severe first
+ * @param furtherFindings number of further findings
  * @param measureFirst what to measure first; absent if nothing is missing
- * @param caution the first of the usual cautions; all of them are in the whole answer
- * @param links where the whole answer and the printed sheet are
+ * @param caution the first caution of every answer; show it. The whole answer has all of them.
+ * @param links links to the whole answer and the printed sheet
  */
 public record AssessmentSummary(
     String id,
@@ -45,19 +44,19 @@ public record AssessmentSummary(
   }
 
   /**
-   * What one card has to say.
+   * The finding of one card.
    *
-   * @param card id of the card, the code of the reason
+   * @param card id of the card, the reason code
    * @param severity stop, caution or note
-   * @param kind fail or open (SARIF 2.1.0 kinds)
-   * @param share the share of the draws in which it happens, 0 to 1
-   * @param message what to tell the machinist, in the caller's units
+   * @param kind fail, or open if it could not be judged
+   * @param share the share of the draws in which it happens, 0 to 1; 0 if not known
+   * @param message message for the machinist, in the caller's units
    */
   public record FindingSummary(
       String card, String severity, String kind, double share, String message) {}
 
   /**
-   * Where to find more.
+   * Links.
    *
    * @param self the whole answer
    * @param sheet the sheet for the machine, a PDF
@@ -65,9 +64,9 @@ public record AssessmentSummary(
   public record SummaryLinks(String self, String sheet) {}
 
   /**
-   * In short.
+   * Summarizes an answer.
    *
-   * @param answer an answer as it was recorded
+   * @param answer the recorded answer
    */
   public static AssessmentSummary of(CanonicalJson answer) {
     JsonNode whole = JSON.readTree(answer.utf8());

@@ -24,8 +24,8 @@ import org.standproud.setup.request.Reading;
 import org.standproud.setup.request.SetupReader;
 
 /**
- * The one path from a request to an answer: read, work out the evidence, let the cards judge it,
- * advise, and put all of it on disk. What is returned is what was stored.
+ * The one path from a request to an answer: read, compute the evidence, judge, advise, and store.
+ * It returns what was stored.
  */
 public final class Assessor {
 
@@ -39,12 +39,12 @@ public final class Assessor {
   private final AssessmentPipeline making;
 
   /**
-   * As many answers are made at a time as there are processors: more would be made no sooner, and
-   * what each of them holds half made would have to be moved by every collection of garbage.
+   * Concurrent assessments are limited to the processors: more would not finish sooner, and their
+   * half-built objects would only load the garbage collector.
    */
   private final Semaphore turns = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
 
-  /** Where answers are put on disk. */
+  /** Stores answers. */
   @FunctionalInterface
   public interface RecordKeeping {
 
@@ -52,21 +52,21 @@ public final class Assessor {
      * Returns once the record is on disk.
      *
      * @param record the record
-     * @param numbers the record in short, made while it was at hand
+     * @param numbers its digest, built while the evidence is in memory
      * @throws InterruptedException if interrupted; the record may be stored nevertheless
      */
     void append(AuditRecord record, byte[] numbers) throws InterruptedException;
   }
 
   /**
-   * Brings together what answers are made with, without metrics.
+   * Creates an assessor without metrics.
    *
-   * @param catalogue gives the catalogue, or throws {@link NotReadyException}
-   * @param ruleBase gives the rule base in service, or throws {@link NotReadyException}
-   * @param acceptances what people accepted for a job order
-   * @param records where answers are put on disk
+   * @param catalogue returns the catalogue, or throws {@link NotReadyException}
+   * @param ruleBase returns the rule base in service, or throws {@link NotReadyException}
+   * @param acceptances returns the acceptances of a job order
+   * @param records stores answers
    * @param engine version of this program
-   * @param clock gives the time of answers
+   * @param clock clock for the time of answers
    */
   public Assessor(
       Supplier<Catalogue> catalogue,
@@ -79,15 +79,15 @@ public final class Assessor {
   }
 
   /**
-   * Brings together what answers are made with.
+   * Creates an assessor.
    *
-   * @param catalogue gives the catalogue, or throws {@link NotReadyException}
-   * @param ruleBase gives the rule base in service, or throws {@link NotReadyException}
-   * @param acceptances what people accepted for a job order
-   * @param records where answers are put on disk
+   * @param catalogue returns the catalogue, or throws {@link NotReadyException}
+   * @param ruleBase returns the rule base in service, or throws {@link NotReadyException}
+   * @param acceptances returns the acceptances of a job order
+   * @param records stores answers
    * @param engine version of this program
-   * @param clock gives the time of answers
-   * @param watch sees them being made
+   * @param clock clock for the time of answers
+   * @param watch observes the stages
    */
   public Assessor(
       Supplier<Catalogue> catalogue,
@@ -110,7 +110,7 @@ public final class Assessor {
   /**
    * An answer that is on disk.
    *
-   * @param record what was stored
+   * @param record its record
    */
   public record Answered(AuditRecord record) {
 
@@ -119,7 +119,7 @@ public final class Assessor {
       return record.id();
     }
 
-    /** The very text that was stored. */
+    /** The stored text. */
     public CanonicalJson json() {
       return record.account().answer();
     }
@@ -129,7 +129,7 @@ public final class Assessor {
    * Answers a request.
    *
    * @param json the request
-   * @param caller who asks
+   * @param caller the caller
    * @throws MalformedRequestException if the request is not JSON
    */
   public Answered assess(String json, String caller) throws InterruptedException {
@@ -137,19 +137,19 @@ public final class Assessor {
   }
 
   /**
-   * Answers a request, and puts the record on disk in a way of the caller's own.
+   * Answers a request with a given way to store the record.
    *
    * @param request the request
-   * @param caller who asks
-   * @param keeping puts the record on disk
+   * @param caller the caller
+   * @param keeping stores the record
    * @throws NotReadyException if there is no catalogue or no rule base
    * @throws SetupRejectedException if it does not describe a set-up
-   * @throws org.standproud.audit.records.RecordNotStored if the answer could not be put on disk
+   * @throws org.standproud.audit.records.RecordNotStored if the answer could not be stored
    * @throws InterruptedException if interrupted before the answer was known to be on disk
    */
   public Answered assess(SetupRequest request, String caller, RecordKeeping keeping)
       throws InterruptedException {
-    // Taken once: the assessment finishes on the revisions it began with.
+    // Read once: the assessment finishes on the revisions it began with.
     RuleBase rules = ruleBase.get();
     Catalogue shelves = catalogue.get();
     Setup setup =
@@ -178,7 +178,7 @@ public final class Assessor {
     return new Answered(record);
   }
 
-  /** In its turn, first come first served. */
+  /** Waits for a permit, first come first served. */
   private AssessmentResult made(Setup setup, RuleBase rules, AssessmentContext occasion)
       throws InterruptedException {
     turns.acquire();

@@ -15,7 +15,7 @@ public record BodyText(int limitBytes) {
   /**
    * A body as text.
    *
-   * @param body its bytes; of a longer one the first that are too many are enough
+   * @param body its bytes; of a longer body, the first bytes past the limit are enough
    * @throws BodyTooLargeException if it is longer than the limit
    * @throws MalformedRequestException if it is not UTF-8
    */

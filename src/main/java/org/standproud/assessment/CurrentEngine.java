@@ -12,7 +12,7 @@ import org.standproud.setup.request.CanonicalText;
 import org.standproud.setup.request.Reading;
 import org.standproud.setup.request.SetupReader;
 
-/** This program as what answers are given again with. */
+/** The running program as the engine of replays. */
 public final class CurrentEngine implements Engine {
 
   private final String version;
@@ -20,11 +20,11 @@ public final class CurrentEngine implements Engine {
   private final Supplier<Catalogue> shelves;
 
   /**
-   * The program as it runs.
+   * Creates the engine.
    *
    * @param version its version
-   * @param making makes answers
-   * @param shelves gives the catalogue of today
+   * @param making computes answers
+   * @param shelves returns today's catalogue
    */
   public CurrentEngine(String version, AssessmentPipeline making, Supplier<Catalogue> shelves) {
     this.version = version;

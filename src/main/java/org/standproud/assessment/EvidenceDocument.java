@@ -16,7 +16,7 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * All evidence for one set-up, in SI units and unrounded, in the order of the vocabulary.
+ * All evidence, in SI units and unrounded.
  *
  * @param facts every fact
  */
@@ -30,12 +30,12 @@ public record EvidenceDocument(List<FactLine> facts) {
       Vocabulary.all().stream().collect(Collectors.toMap(Fact::name, Function.identity()));
 
   /**
-   * One fact with what it stood on.
+   * A fact with its formula and inputs.
    *
    * @param value its value
-   * @param formula the class of the formula that gave it, or that the request states it
-   * @param inputs the fields of the request it was computed from
-   * @param assumptions what was assumed on the way
+   * @param formula the class of its formula, or that the request states it
+   * @param inputs the fields of the request it is computed from
+   * @param assumptions the assumptions made
    */
   public record FactLine(
       FactValue value, String formula, List<FieldPointer> inputs, List<Assumption> assumptions) {}
@@ -45,15 +45,15 @@ public record EvidenceDocument(List<FactLine> facts) {
   }
 
   /**
-   * Evidence as it was kept; facts that this program no longer has a name for are left out.
+   * Recorded evidence; facts that this program no longer has are left out.
    *
-   * @param kept what a record holds
+   * @param kept the evidence of a record
    */
   public static Evidence read(CanonicalJson kept) {
     return kept(kept).evidence();
   }
 
-  /** The lines as they were stored, also with unknown names. */
+  /** The lines as recorded, including unknown names. */
   static EvidenceDocument kept(CanonicalJson kept) {
     return MAPPER.readValue(kept.text(), EvidenceDocument.class);
   }

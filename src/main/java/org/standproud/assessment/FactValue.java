@@ -8,17 +8,17 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;
 
 /**
- * The value of a fact in SI units; one of band, bands, word, yes and measure is there.
+ * The value of a fact in SI units; one of band, bands, word, yes and measure is present.
  *
  * @param fact name of the fact
- * @param band its 5th, 50th and 95th percentile, if it is a number
- * @param bands the same for each number, if it is a list of them
- * @param unit the SI unit of the numbers, absent for pure numbers
- * @param word the word, if it is one
- * @param yes true or false, if it is that
- * @param measure what has to be measured or stated, if it is not known
- * @param share the share of the draws in which it is so, or in which the number exists, 0 to 1;
- *     absent if it is all of them
+ * @param band 5th percentile, median and 95th percentile over the draws, if it is a number
+ * @param bands the same for each number in its order, if it is a list of them
+ * @param unit SI unit of the numbers; absent for a pure number
+ * @param word the word, if it is a word
+ * @param yes true or false, if it is yes or no
+ * @param measure what to measure or state, if it is not known
+ * @param share share of the draws in which it is true, or in which the number exists because the
+ *     set-up holds, 0 to 1; absent if all
  */
 public record FactValue(
     String fact,
@@ -74,7 +74,7 @@ public record FactValue(
     return share == 1 ? null : (Double) share;
   }
 
-  /** The value, of which only the percentiles are known. */
+  /** A value with only its percentiles. */
   Value value() {
     if (band != null) {
       return new Value.Quantity(band.asBand());

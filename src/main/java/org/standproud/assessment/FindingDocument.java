@@ -8,11 +8,11 @@ import org.standproud.advice.Finding;
 import org.standproud.assessment.acceptance.ShownAcceptance;
 
 /**
- * A finding, and what people decided about it. A decision changes neither the finding nor the
- * verdict.
+ * A finding with its acceptances, which change neither the finding nor the verdict.
  *
  * @param finding the finding of the card
- * @param acceptances who accepted it; absent when no one did
+ * @param acceptances who signed it off, for this job order; absent if not signed off. Acceptances
+ *     change neither the finding nor the verdict.
  */
 @Schema(name = "Finding")
 public record FindingDocument(

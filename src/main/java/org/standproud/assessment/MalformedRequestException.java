@@ -11,9 +11,9 @@ public final class MalformedRequestException extends Refusal {
   private static final long serialVersionUID = 1L;
 
   /**
-   * Reports why and where reading stopped.
+   * Reports the position and reason of a parse error.
    *
-   * @param cause what the parser found
+   * @param cause the parse error
    */
   public MalformedRequestException(RequestText.Malformed cause) {
     super(
@@ -24,9 +24,9 @@ public final class MalformedRequestException extends Refusal {
   }
 
   /**
-   * Reports why.
+   * Reports another reason.
    *
-   * @param reason why the body is not JSON at all
+   * @param reason why the body is not JSON
    */
   public MalformedRequestException(String reason) {
     super(RefusalKind.MALFORMED_REQUEST, reason);

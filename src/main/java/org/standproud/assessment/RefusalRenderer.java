@@ -1,20 +1,20 @@
 package org.standproud.assessment;
 
-/** Renders what was thrown as the document that a request of its own would be refused with. */
+/** Renders an exception as the problem that a single request would get. */
 public interface RefusalRenderer {
 
   /**
    * A refusal as a document.
    *
-   * @param status the status a request of its own would be refused with
+   * @param status the status of a single request
    * @param body the document, to be written as JSON
    */
   record Document(int status, Object body) {}
 
   /**
-   * The document for a fault.
+   * The document for an exception.
    *
-   * @param fault what was thrown
+   * @param fault the exception
    */
   Document render(Exception fault);
 }

@@ -12,13 +12,12 @@ import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.setup.request.CanonicalText;
 
 /**
- * An answer as judging it again needs it: the set-up as it was resolved. Its evidence is a joint
- * sample, of which a record keeps percentiles only, and percentiles cannot be judged again without
- * taking numbers that belong together for independent; worked out from the set-up, the evidence is
- * the same draw for draw, for the seed comes from the set-up. A set-up of an earlier version of
- * this program is judged by today's mechanics.
+ * What is kept to judge an assessment again: the resolved set-up. Its evidence is a joint sample,
+ * of which a record keeps percentiles only, and judging percentiles would treat dependent numbers
+ * as independent; computed again from the set-up, the evidence is the same draw for draw, because
+ * the seed comes from the set-up. A set-up of an earlier version is judged by today's mechanics.
  *
- * <p>A byte for the version, then the canonical text of the set-up in UTF-8.
+ * <p>A version byte, then the canonical text of the set-up in UTF-8.
  */
 @Component
 public final class SetupInShort implements EvidenceDigest {
@@ -31,7 +30,7 @@ public final class SetupInShort implements EvidenceDigest {
     return setup.equals(Mask.NO_ACCOUNT.setup()) ? null : of(setup);
   }
 
-  /** The bytes of a set-up that is at hand: those {@link #of(AuditRecord)} gives for its record. */
+  /** The bytes of a set-up in memory: the same as {@link #of(AuditRecord)} for its record. */
   static byte[] of(CanonicalJson setup) {
     byte[] text = setup.text().getBytes(StandardCharsets.UTF_8);
     byte[] bytes = new byte[text.length + 1];
@@ -45,19 +44,17 @@ public final class SetupInShort implements EvidenceDigest {
     return kept.length > 0 && kept[0] == VERSION;
   }
 
-  /**
-   * Bytes of another version were checked when they were stored; this program cannot check them.
-   */
+  /** Bytes of another version were checked when stored; this program cannot check them. */
   @Override
   public boolean agree(byte[] kept, AuditRecord record) {
     return !reads(kept) || EvidenceDigest.super.agree(kept, record);
   }
 
   /**
-   * The evidence of a set-up that was kept, worked out again.
+   * Computes the evidence of a stored set-up again.
    *
    * @param kept bytes that {@link #of} returned
-   * @throws IllegalArgumentException if it is of another version, or no set-up that can be read
+   * @throws IllegalArgumentException if it is of another version, or unreadable
    */
   public static Evidence evidence(byte[] kept) {
     if (kept.length == 0 || kept[0] != VERSION) {

@@ -14,9 +14,9 @@ public final class SetupRejectedException extends Refusal {
   private final transient List<Problem> problems;
 
   /**
-   * Lists what is wrong.
+   * Lists the problems.
    *
-   * @param problems everything that is wrong with it, at least one
+   * @param problems every problem, at least one
    */
   public SetupRejectedException(List<Problem> problems) {
     super(
@@ -28,7 +28,7 @@ public final class SetupRejectedException extends Refusal {
     this.problems = List.copyOf(problems);
   }
 
-  /** Everything that is wrong with it. */
+  /** Every problem. */
   public List<Problem> problems() {
     return problems;
   }

@@ -8,14 +8,14 @@ import org.standproud.setup.request.RequestText;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A request as the caller wrote it, well-formed but not yet read as a set-up.
+ * A request as sent: well-formed JSON, not yet read as a set-up.
  *
- * @param tree what was written
+ * @param tree the JSON
  */
 public record SetupRequest(JsonNode tree) {
 
   /**
-   * Reads a text.
+   * Parses a text.
    *
    * @param json the text
    * @throws MalformedRequestException if it is not JSON
@@ -29,9 +29,9 @@ public record SetupRequest(JsonNode tree) {
   }
 
   /**
-   * The request in canonical form, as it is kept.
+   * The request in canonical form, as it is stored.
    *
-   * @throws SetupRejectedException if the form cannot hold it unchanged
+   * @throws SetupRejectedException if canonical form would change it
    */
   public CanonicalJson canonical() {
     try {
@@ -40,7 +40,7 @@ public record SetupRequest(JsonNode tree) {
       throw new SetupRejectedException(
           List.of(
               new Problem(
-                  "", null, "this cannot be kept unchanged: " + e.getMessage(), null, null, null)));
+                  "", null, "cannot be stored unchanged: " + e.getMessage(), null, null, null)));
     }
   }
 }

@@ -14,13 +14,13 @@ import org.standproud.mechanics.sampling.LettingGo;
 import org.standproud.mechanics.sampling.Unknown;
 
 /**
- * How likely the hold is to hold, from the very draws of the evidence.
+ * How likely the hold is to hold, from the draws of the evidence.
  *
- * @param holds the share of the draws in which it holds, 0 to 1
- * @param letsGo the share in which it lets go, 0 to 1
- * @param ways how it lets go, the most likely first; ways that no draw shows are left out
- * @param decidedBy the unknown that most decides it; absent if nothing of it is unknown
- * @param input JSON Pointer of the field by which a better value comes in; absent likewise
+ * @param holds share of the draws in which it holds, 0 to 1
+ * @param letsGo share of the draws in which it lets go, 0 to 1
+ * @param ways how it lets go, the most likely first
+ * @param decidedBy the unknown that contributes most to the doubt; absent if nothing is unknown
+ * @param input JSON Pointer of the field for a better value; absent likewise
  * @param measure how to measure or state it; absent likewise
  */
 public record StatedChance(
@@ -37,14 +37,14 @@ public record StatedChance(
   }
 
   /**
-   * One way to let go.
+   * One way in which the hold lets go.
    *
    * @param what what happens
-   * @param share the share of the draws in which it does, 0 to 1
+   * @param share share of the draws in which it does, 0 to 1
    */
   public record LetsGo(String what, double share) {}
 
-  /** Null if nothing is cut or the hold could not be worked out. */
+  /** Null if nothing is cut or the hold could not be computed. */
   static @Nullable StatedChance of(JointEvidence joint) {
     HoldingChance chance = joint.chance();
     LettingGo lettingGo = joint.lettingGo();

@@ -19,30 +19,32 @@ import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * The result of every card for one set-up, fired or not; numbers in SI units.
+ * The outcome of every card, fired or not; numbers in SI units, unrounded.
  *
  * @param ruleBase the revision of the rule base
  * @param cards every card, in the order of their ids
- * @param judgements every named judgement with its truth: true, false, either or unknown
+ * @param judgements every named judgement with its truth
  */
 public record TraceDocument(
     String ruleBase, List<CardResult> cards, Map<String, Truth> judgements) {
 
   /**
-   * What one card came to.
+   * The outcome of one card.
    *
    * @param card its id
    * @param title its claim
-   * @param kind fail, pass, open, notApplicable (SARIF 2.1.0) or informational
-   * @param truth true, false, either (it holds in some draws only) or unknown
-   * @param share the share of the draws in which all its conditions hold, 0 to 1
-   * @param speaksAbove the share above which the card fires, 0 to 1
-   * @param silencedBy id of the card that finds the same with a higher severity, absent if none
-   * @param severity its severity after every change
+   * @param kind fail, pass, open or notApplicable (SARIF 2.1.0); informational for a card that only
+   *     derives or eases
+   * @param truth true, false, either (it holds in some draws only) or unknown (a fact is missing)
+   * @param share share of the draws in which all its conditions hold, 0 to 1
+   * @param speaksAbove the share above which the card fires
+   * @param silencedBy id of the card that finds the same with a higher severity; absent if none
+   *     does
+   * @param severity its severity after all changes
    * @param changes the changes of severity
-   * @param scope what each selector of its scope came to
-   * @param conditions what each condition came to
-   * @param margin how far the whole card is from flipping, absent if no number can flip it
+   * @param scope the outcome of each selector of its scope
+   * @param conditions the outcome of each condition
+   * @param margin how far the whole card is from flipping; absent if no number can flip it
    */
   public record CardResult(
       String card,
@@ -59,25 +61,25 @@ public record TraceDocument(
       @Nullable Distance margin) {}
 
   /**
-   * A change of severity.
+   * A change of severity that took place.
    *
    * @param by id of the card that changed it
-   * @param overrides whether it set the severity outright
-   * @param to the severity it gives
-   * @param because why
+   * @param overrides whether it set the severity outright, instead of easing it
+   * @param to the new severity
+   * @param because the reason
    */
   public record SeverityChange(String by, boolean overrides, Severity to, String because) {}
 
   /**
-   * What one condition came to.
+   * The outcome of one condition.
    *
    * @param written the condition as written in the card
-   * @param words the condition in words
+   * @param words the condition in words, with the limits filled in
    * @param truth true, false, either or unknown
-   * @param share the share of the draws in which it holds, 0 to 1
+   * @param share share of the draws in which it holds, 0 to 1
    * @param facts the facts in it with their values
    * @param unknown why it cannot be judged; empty unless it is unknown
-   * @param margin how far it is from flipping, absent if no number can flip it
+   * @param margin how far it is from flipping; absent if no number can flip it
    */
   public record ConditionResult(
       String written,
@@ -89,18 +91,20 @@ public record TraceDocument(
       @Nullable Distance margin) {}
 
   /**
-   * How far a comparison is from flipping.
+   * How far a comparison is from flipping; clearances are negative while the card's condition
+   * holds.
    *
    * @param comparison the comparison in words
-   * @param unit SI unit of both sides, absent for a pure number
-   * @param place which number of a list it is about, counted from 1; absent if about none
-   * @param value likely value of the left side: its median
+   * @param unit SI unit of both sides; absent for a pure number
+   * @param place position in a list, from 1; absent if it is not about a list
+   * @param value likely value of the left side, its median
    * @param low 5th percentile of the left side
    * @param high 95th percentile of the left side
    * @param threshold likely value of the right side
-   * @param clearance distance between the likely values, negative while what flags the card holds
-   * @param adverse the same in the draw at the level of the card, counted from the worst
-   * @param flips for each fact in the comparison, where it would have to be
+   * @param clearance distance between the likely values
+   * @param adverse the same in the draw at the level of the card, counted from the worst. Where it
+   *     turns negative, the card begins to fire.
+   * @param flips for each fact in the comparison, the value at which it flips
    */
   public record Distance(
       String comparison,
@@ -115,13 +119,13 @@ public record TraceDocument(
       List<Flip> flips) {}
 
   /**
-   * Where a fact would have to be for a comparison to flip.
+   * The value of a fact at which a comparison flips.
    *
    * @param fact the fact
-   * @param unit its SI unit, absent for a pure number
+   * @param unit its SI unit; absent for a pure number
    * @param from its likely value now
-   * @param likely where it flips with every other fact at its likely value, absent if nowhere
-   * @param certain where the card starts or stops firing, absent if nowhere
+   * @param likely where it flips with every other fact at its likely value; absent if nowhere
+   * @param certain where it flips whatever the other facts are; absent if nowhere
    */
   public record Flip(
       String fact,
@@ -131,7 +135,7 @@ public record TraceDocument(
       @Nullable Double certain) {}
 
   /**
-   * The account of a trace.
+   * The document of a trace.
    *
    * @param trace the results of the cards
    */
@@ -142,7 +146,7 @@ public record TraceDocument(
         trace.revision(), each(trace.cards(), TraceDocument::line), judgements);
   }
 
-  /** How far each card was from flipping, by id of the card, where a number decides. */
+  /** How far each card was from flipping, by card id, where a number decides. */
   public Map<String, Distance> margins() {
     Map<String, Distance> margins = new TreeMap<>();
     for (CardResult card : cards) {
@@ -212,7 +216,7 @@ public record TraceDocument(
         change.certain());
   }
 
-  /** Without streams: a trace has a thousand lists of at most one item, and a stream costs more. */
+  /** No streams: a trace has a thousand lists of at most one item, and streams cost more. */
   private static <T, A> List<A> each(List<T> items, Function<T, A> account) {
     if (items.isEmpty()) {
       return List.of();

@@ -12,15 +12,15 @@ import org.standproud.audit.canonical.CanonicalJson;
  * hides no finding; it is shown beside it.
  *
  * @param id its id
- * @param time when it was given
- * @param assessment id of the assessment whose finding it is
+ * @param time time of the acceptance
+ * @param assessment id of the assessment with the finding
  * @param jobOrder job order of that assessment, null when it named none
  * @param card card of the finding
- * @param severity severity of the finding then
- * @param said the result of the card then, with the numbers it read
- * @param by who answers for it
- * @param reason why
- * @param expires until when; at most {@link #LONGEST} after it was given
+ * @param severity severity of the finding at that time
+ * @param said the recorded result of the card, with the numbers it read
+ * @param by the person who signs it off
+ * @param reason the reason
+ * @param expires expiry; at most {@link #LONGEST} later
  * @param forJobOrder whether it covers later assessments of the same job order too
  */
 public record Acceptance(
@@ -51,7 +51,7 @@ public record Acceptance(
     Words.text("reason", reason);
     if (!expires.isAfter(time) || expires.isAfter(time.plus(LONGEST))) {
       throw new IllegalArgumentException(
-          "expires has to lie after now, and no more than " + LONGEST.toDays() + " days after");
+          "expires must be in the future, at most " + LONGEST.toDays() + " days after");
     }
     if (forJobOrder && jobOrder == null) {
       throw new IllegalArgumentException("the assessment names no job order to accept it for");

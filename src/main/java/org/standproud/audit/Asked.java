@@ -4,15 +4,15 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who asked, and about which job; job words as in ISA-95.
+ * The caller and the job of a request, in ISA-95 terms.
  *
- * @param caller who asked
- * @param jobOrder job order, null when the caller named none
- * @param workMaster work master, null when the caller named none
- * @param operation operation of the job, null when the caller named none
- * @param machine machine name, null when the caller named none
- * @param trace trace-id of W3C Trace Context, null when there is none; left out of the text then,
- *     as it was before there was one
+ * @param caller the caller
+ * @param jobOrder job order, or null
+ * @param workMaster work master, or null
+ * @param operation operation of the job, or null
+ * @param machine machine name, or null
+ * @param trace trace-id of W3C Trace Context, or null; null is left out of the text, as in records
+ *     from before it was added
  */
 public record Asked(
     String caller,
@@ -22,7 +22,7 @@ public record Asked(
     @Nullable String machine,
     @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String trace) {
 
-  /** Refuses words that could not be searched for. */
+  /** Refuses words that cannot be searched for. */
   public Asked {
     Words.required("caller", caller);
     Words.optional("job order", jobOrder);
@@ -33,13 +33,13 @@ public record Asked(
   }
 
   /**
-   * A request outside of any trace.
+   * A request without a trace.
    *
-   * @param caller who asked
-   * @param jobOrder job order, null when the caller named none
-   * @param workMaster work master, null when the caller named none
-   * @param operation operation of the job, null when the caller named none
-   * @param machine machine name, null when the caller named none
+   * @param caller the caller
+   * @param jobOrder job order, or null
+   * @param workMaster work master, or null
+   * @param operation operation of the job, or null
+   * @param machine machine name, or null
    */
   public Asked(
       String caller,

@@ -12,14 +12,14 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * One answer with everything it stood on, enough to explain it and to give it again.
+ * One answer with everything it is based on, enough to explain and replay it.
  *
  * @param id record id, printed on the traveler
- * @param time when the answer was made, to the microsecond
- * @param asked who asked, about what
- * @param judged the answer in short
- * @param versions what the answer was made with
- * @param account the answer in full
+ * @param time time of the answer, to the microsecond
+ * @param asked caller and job
+ * @param judged verdict and score
+ * @param versions the versions that produced it
+ * @param account the full answer with its inputs
  * @param findings the result of each card, in the answer's order
  */
 public record AuditRecord(
@@ -34,16 +34,16 @@ public record AuditRecord(
 
   private static final JsonMapper MAPPER = JsonMapper.shared();
 
-  /** Cuts the time to what both databases keep. */
+  /** Truncates the time to what both databases store. */
   public AuditRecord {
     time = time.truncatedTo(ChronoUnit.MICROS);
     findings = List.copyOf(findings);
   }
 
   /**
-   * A new record id: UUID version 7 of RFC 9562, so that ids sort by the time they were made.
+   * A new record id: UUID version 7 of RFC 9562, so that ids sort by creation time.
    *
-   * @return an id never given before
+   * @return a new id
    */
   public static UUID newId() {
     return UuidCreator.getTimeOrderedEpoch();
@@ -70,11 +70,11 @@ public record AuditRecord(
   }
 
   /**
-   * Reads a record back.
+   * Reads a record.
    *
-   * @param body what {@link #body()} wrote
+   * @param body the text from {@link #body()}
    * @return the record
-   * @throws NotCanonical when the text is no record
+   * @throws NotCanonical if the text is not a record
    */
   public static AuditRecord from(CanonicalJson body) {
     try {

@@ -5,24 +5,24 @@ import java.util.UUID;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
 
-/** Anything that is kept in the chain. */
+/** A record of the chain, of any type. */
 public sealed interface ChainRecord
     permits AuditRecord, Acceptance, Withdrawal, Withholding, LogEntry {
 
-  /** Its id, never given before. */
+  /** Its unique id. */
   UUID id();
 
-  /** When it was made, to the microsecond. */
+  /** Time of its creation, to the microsecond. */
   Instant time();
 
-  /** It as one text, which is what is stored and chained: canonical JSON. */
+  /** Its text, which is stored and chained: canonical JSON. */
   CanonicalJson body();
 
   /**
-   * Reads a record of any type back.
+   * Reads a record of any type.
    *
-   * @param body what {@link #body()} wrote
-   * @throws NotCanonical when the text is no record
+   * @param body the text from {@link #body()}
+   * @throws NotCanonical if the text is not a record
    */
   static ChainRecord from(CanonicalJson body) {
     return switch (RecordType.of(body)) {

@@ -3,10 +3,10 @@ package org.standproud.audit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was answered, in short.
+ * An answer in brief.
  *
- * @param verdict the verdict's words
- * @param score score from 0 to 100, null when the set-up was not judged
+ * @param verdict the verdict in words
+ * @param score 0 to 100
  */
 public record Judged(String verdict, @Nullable Double score) {
 

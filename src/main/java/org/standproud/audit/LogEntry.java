@@ -6,19 +6,19 @@ import java.util.UUID;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * An entry of a log that lies beside the records, such as a publication of rule cards: its digest
- * in the chain, so that a change of the log is found.
+ * The digest of an entry of a log outside the chain, such as a publication of rule cards, so that a
+ * change of the log is detected.
  *
  * @param id its id
- * @param time when the entry was made
+ * @param time time of the entry
  * @param log the log
- * @param place place in the log, from 1; a log that begins anew begins with 1 again
+ * @param place position in the log, from 1; a restarted log begins with 1 again
  * @param digest SHA-256 over the canonical text of the entry, in hexadecimal
  */
 public record LogEntry(UUID id, Instant time, String log, long place, String digest)
     implements ChainRecord {
 
-  /** Refuses an entry that names no log. */
+  /** Refuses an entry without a log. */
   public LogEntry {
     time = time.truncatedTo(ChronoUnit.MICROS);
     Words.text("log", log);

@@ -9,24 +9,24 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.node.StringNode;
 
-/** What is taken from the text of a record. */
+/** What is removed from the text of a record. */
 public enum Mask {
-  /** Who asked, and the names of those who decided. */
+  /** The caller, and the names of those who decided. */
   CALLER,
   /**
-   * Names, and the job order, work master and operation, wherever they stand, with the caller's
-   * note and the reasons of those who decided.
+   * Names, and job order, work master and operation wherever they occur, with the caller's note and
+   * the reasons of decisions.
    */
   CALLER_AND_JOB,
   /** Everything but id, time, verdict, score, versions, findings, roles and cards. */
   ACCOUNT;
 
-  /** What stands where something was taken. */
+  /** Replaces removed text. */
   public static final String WITHHELD = "withheld";
 
   private static final CanonicalJson NOTHING = CanonicalJson.of(StringNode.valueOf(WITHHELD));
 
-  /** The account of a record of which nothing is left but its summary. */
+  /** The payload of a record reduced to its summary. */
   public static final RecordPayload NO_ACCOUNT =
       new RecordPayload(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING);
 
@@ -36,9 +36,9 @@ public enum Mask {
   }
 
   /**
-   * What is left of a record; a record of what was withheld stays whole.
+   * The rest of a record; a withholding record is never reduced.
    *
-   * @param record the record, or what an earlier mask left of it
+   * @param record the record, or the rest left by an earlier mask
    */
   public ChainRecord of(ChainRecord record) {
     if (record instanceof AuditRecord answer) {
@@ -80,9 +80,9 @@ public enum Mask {
   }
 
   /**
-   * What is left of an answer's record.
+   * The rest of an answer's record.
    *
-   * @param record the record, or what an earlier mask left of it
+   * @param record the record, or the rest left by an earlier mask
    */
   public AuditRecord of(AuditRecord record) {
     Asked asked = record.asked();
@@ -123,7 +123,7 @@ public enum Mask {
   }
 
   /**
-   * An answer without the names and reasons of those who accepted findings of it.
+   * An answer without the names and reasons of its acceptances.
    *
    * @param answer the answer
    */
@@ -152,7 +152,7 @@ public enum Mask {
         });
   }
 
-  /** An answer whose acceptances were changed; the very same where there are none. */
+  /** An answer with changed acceptances; the same object if there are none. */
   private static CanonicalJson changed(CanonicalJson answer, Predicate<ObjectNode> change) {
     JsonNode tree = answer.tree();
     boolean changed = false;

@@ -4,12 +4,11 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who decided something.
+ * A person who decides.
  *
  * @param name name, as the shop knows it
- * @param role what entitles to the decision, such as foreman
- * @param caller the caller that sent it and vouches for the name; null in records from before
- *     callers were recorded
+ * @param role the role that entitles the person to decide
+ * @param caller the caller that sent it; absent in records from before callers were identified
  */
 public record Person(
     String name, String role, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String caller) {
@@ -22,10 +21,10 @@ public record Person(
   }
 
   /**
-   * A person whose caller is not known.
+   * A person without a known caller.
    *
    * @param name name, as the shop knows it
-   * @param role what entitles to the decision
+   * @param role the role that entitles the person to decide
    */
   public Person(String name, String role) {
     this(name, role, null);

@@ -3,13 +3,13 @@ package org.standproud.audit;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * The whole of an answer and what it stood on, part by part.
+ * The full answer with its inputs, part by part.
  *
- * @param request what the caller sent
- * @param setup the set-up after names were resolved against the catalogue
- * @param evidence the numbers computed from it
+ * @param request the request as sent
+ * @param setup the set-up with names resolved by the catalogue
+ * @param evidence the computed evidence
  * @param trace every card, fired or not, with its conditions
- * @param answer what was sent back
+ * @param answer the answer as sent
  */
 public record RecordPayload(
     CanonicalJson request,

@@ -9,15 +9,15 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.node.StringNode;
 
-/** What a record in the chain is. */
+/** The type of a record in the chain. */
 public enum RecordType {
-  /** An answer; its text names no type, because it was once the only one. */
+  /** An answer; its text has no type, because it was the only type at first. */
   ASSESSMENT,
   /** A finding that a person accepted. */
   ACCEPTANCE,
-  /** An acceptance taken back. */
+  /** The withdrawal of an acceptance. */
   WITHDRAWAL,
-  /** Texts of records taken away or masked. */
+  /** Texts of records removed or masked. */
   WITHHOLDING,
   /** A revision of the rule base or of the catalogue. */
   LOG_ENTRY;
@@ -31,7 +31,7 @@ public enum RecordType {
   }
 
   /**
-   * The type of a record.
+   * Returns the type of a record.
    *
    * @param record the record
    */
@@ -57,7 +57,7 @@ public enum RecordType {
     throw new NotCanonical("not a record: its type is not known");
   }
 
-  /** The text of a record that names its type. */
+  /** The text of a record with its type. */
   CanonicalJson write(ChainRecord record) {
     ObjectNode tree = MAPPER.valueToTree(record);
     tree.put(MEMBER, word());

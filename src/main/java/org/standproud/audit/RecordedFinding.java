@@ -9,7 +9,7 @@ package org.standproud.audit;
  */
 public record RecordedFinding(String cardId, String severity, String kind) {
 
-  /** Refuses words that could not be searched for. */
+  /** Refuses words that cannot be searched for. */
   public RecordedFinding {
     Words.required("card id", cardId);
     Words.required("severity", severity);

@@ -1,15 +1,15 @@
 package org.standproud.audit;
 
 /**
- * What the answer was made with; the same versions must give the same answer again.
+ * The versions that produced an answer.
  *
  * @param ruleBase revision of the rule base
- * @param catalogue revision of the catalogue that set-ups were resolved against
- * @param engine version of the program
+ * @param catalogue revision of the catalogue
+ * @param engine version of this program
  */
 public record Versions(String ruleBase, String catalogue, String engine) {
 
-  /** Refuses words that could not be searched for. */
+  /** Refuses words that cannot be searched for. */
   public Versions {
     Words.required("rule-base revision", ruleBase);
     Words.required("catalogue revision", catalogue);

@@ -9,10 +9,10 @@ import org.standproud.audit.canonical.CanonicalJson;
  * The withdrawal of an acceptance.
  *
  * @param id its id
- * @param time when it was taken back
+ * @param time time of the withdrawal
  * @param acceptance id of the acceptance
- * @param by who takes it back
- * @param reason why
+ * @param by the person who withdraws it
+ * @param reason the reason
  */
 public record Withdrawal(UUID id, Instant time, UUID acceptance, Person by, String reason)
     implements ChainRecord {

@@ -10,14 +10,14 @@ import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.canonical.NotCanonical;
 
 /**
- * Texts of records are taken away or masked; who did it, why, and what is left stands in the chain.
+ * A removal or masking of texts of records: the chain records who did it, why, and what is left.
  *
  * @param id its id
- * @param time when
- * @param by who did it
- * @param reason why, such as the shop's rule on how long records are kept
- * @param mask what was taken
- * @param taken the records concerned
+ * @param time time of the removal
+ * @param by who ordered it
+ * @param reason the reason, such as the shop's retention rule
+ * @param mask what was removed
+ * @param taken the records affected
  */
 public record Withholding(
     UUID id, Instant time, Person by, String reason, Mask mask, List<Taken> taken)
@@ -28,21 +28,21 @@ public record Withholding(
   /**
    * One record that lost text.
    *
-   * @param sequence its place
+   * @param sequence its position
    * @param record its id
-   * @param digest SHA-256 of the text that was sealed
-   * @param remainder SHA-256 of what is left of it
+   * @param digest SHA-256 of the sealed text
+   * @param remainder SHA-256 of the rest
    */
   public record Taken(long sequence, UUID record, String digest, String remainder) {
 
-    /** Refuses an entry with a part missing. */
+    /** Refuses an incomplete entry. */
     public Taken {
       Objects.requireNonNull(digest, "digest");
       Objects.requireNonNull(remainder, "remainder");
     }
   }
 
-  /** Refuses one without a reason. */
+  /** Refuses an entry without a reason. */
   public Withholding {
     time = time.truncatedTo(ChronoUnit.MICROS);
     taken = List.copyOf(taken);
@@ -55,12 +55,12 @@ public record Withholding(
   }
 
   /**
-   * Reads a record if it is one of these.
+   * Reads a record if it is a withholding.
    *
    * @param body the text of any record
    */
   public static Optional<Withholding> in(CanonicalJson body) {
-    // Most records are none; reading each as a tree would double the cost of a check.
+    // Most records are of other types; parsing each would double the cost of a check.
     if (!body.text().contains(MARK)) {
       return Optional.empty();
     }

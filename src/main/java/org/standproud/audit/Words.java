@@ -2,7 +2,7 @@ package org.standproud.audit;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a word must be to be searched for in both databases: short, and without control signs. */
+/** Limits of words that both databases can search: short, without control characters. */
 final class Words {
 
   /** Longest word, in UTF-16 code units; the width of the columns. */
@@ -24,7 +24,7 @@ final class Words {
     }
   }
 
-  /** A sentence or two: longer than a word, and with line ends. */
+  /** A sentence or two: longer than a word, line ends allowed. */
   static void text(String name, String text) {
     if (text.isBlank() || text.length() > LONGEST_TEXT) {
       throw new IllegalArgumentException(

@@ -1,4 +1,4 @@
-/** Keeps every answer, with all that it stood on, before it is sent. */
+/** Stores every answer, with everything it is based on, before it is sent. */
 @NullMarked
 package org.standproud.audit;
 

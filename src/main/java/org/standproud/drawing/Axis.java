@@ -11,8 +11,8 @@ import java.util.List;
  * @param words what it measures, with its unit
  * @param least value at its beginning
  * @param greatest value at its end, more than the least
- * @param byRatio whether equal ratios take equal room; the least is then more than nothing
- * @param every distance of its ticks; 0 for what suits
+ * @param byRatio whether the scale is logarithmic; the least value is then positive
+ * @param every distance of its ticks; 0 to choose automatically
  */
 record Axis(String words, double least, double greatest, boolean byRatio, double every) {
 
@@ -44,10 +44,10 @@ record Axis(String words, double least, double greatest, boolean byRatio, double
   }
 
   /**
-   * An even axis that has room for all values, and for nothing.
+   * An even axis that covers all values, and zero.
    *
    * @param words what it measures, with its unit
-   * @param values what it must hold
+   * @param values the values it must cover
    */
   static Axis even(String words, List<Double> values) {
     double least = Math.min(0, values.stream().mapToDouble(v -> v).min().orElse(0));
@@ -62,7 +62,7 @@ record Axis(String words, double least, double greatest, boolean byRatio, double
    * An axis by ratio with a little room at both ends.
    *
    * @param words what it measures, with its unit
-   * @param values what it must hold, all more than nothing
+   * @param values the values it must cover, all positive
    */
   static Axis ratio(String words, List<Double> values) {
     double least = values.stream().mapToDouble(v -> v).min().orElseThrow();
@@ -70,7 +70,7 @@ record Axis(String words, double least, double greatest, boolean byRatio, double
     return new Axis(words, least / 1.15, greatest * 1.15, true, 0);
   }
 
-  /** Where a value lies: 0 at the beginning, 1 at the end; what lies beyond is at the end. */
+  /** Position of a value: 0 at the beginning, 1 at the end; values beyond are at the end. */
   double part(double value) {
     double held = Math.max(least, Math.min(value, greatest));
     return byRatio
@@ -78,7 +78,7 @@ record Axis(String words, double least, double greatest, boolean byRatio, double
         : (held - least) / (greatest - least);
   }
 
-  /** Values to write at it. */
+  /** Values to label. */
   List<Double> ticks() {
     return byRatio ? ratioTicks() : evenTicks();
   }
@@ -107,7 +107,7 @@ record Axis(String words, double least, double greatest, boolean byRatio, double
     return ticks;
   }
 
-  /** The least of 1, 2, 5, 10 … times a power of ten that is no less. */
+  /** The least of 1, 2, 5, 10 … times a power of ten that is not smaller. */
   private static double step(double wanted) {
     double ten = Math.pow(10, Math.floor(Math.log10(wanted)));
     for (double lead : LEADS) {

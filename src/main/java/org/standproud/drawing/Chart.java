@@ -31,12 +31,12 @@ final class Chart {
   /**
    * An empty chart.
    *
-   * @param name name of its ids, unique in a page
+   * @param name prefix of its ids, unique in a page
    * @param title what it shows
-   * @param description the same as a text for those who do not see it
+   * @param description the same as text, for screen readers
    * @param across the axis to the right
    * @param up the axis upward
-   * @param keys how many lines the key has
+   * @param keys number of lines in the key
    */
   Chart(String name, String title, String description, Axis across, Axis up, int keys) {
     this.across = across;
@@ -54,7 +54,7 @@ final class Chart {
     return FLOOR - PLOT * up.part(value);
   }
 
-  /** The value at the foot of the axis upward. */
+  /** The value at the bottom of the upward axis. */
   double floor() {
     return up.least();
   }
@@ -64,7 +64,7 @@ final class Chart {
     svg.polyline(ink, part, places(xs, ys));
   }
 
-  /** What lies between two curves over the same places. */
+  /** The area between two curves over the same places. */
   void between(Ink ink, String part, List<Double> xs, List<Double> lows, List<Double> highs) {
     List<Double> around = new ArrayList<>(xs);
     List<Double> edge = new ArrayList<>(lows);
@@ -89,7 +89,7 @@ final class Chart {
     svg.line(Ink.VISE, LEFT, y(at), WIDTH - RIGHT, y(at));
   }
 
-  /** Where this set-up stands: a ring with cross hairs, with its name beside it. */
+  /** The position of this set-up: a ring with cross hairs, with its name beside it. */
   void here(double atX, double atY, String words) {
     double x = x(atX);
     double y = y(atY);

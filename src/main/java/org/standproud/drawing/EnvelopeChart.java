@@ -8,8 +8,8 @@ import org.standproud.advice.envelope.Envelope;
 import org.standproud.drawing.Svg.Anchor;
 
 /**
- * How far a cut may go: the free region on axes by ratio, never higher between two columns than at
- * the lower of them, the card that bounds each stretch of its edge, and the cut as it is.
+ * How far a cut may go: the free region on logarithmic axes, never higher between two columns than
+ * at the lower of them, the card that bounds each stretch of its edge, and the proposed cut.
  */
 public final class EnvelopeChart {
 
@@ -110,7 +110,7 @@ public final class EnvelopeChart {
     drawStretch(xs, ys, last, names);
   }
 
-  /** Names of neighbours stand at two heights, so that they do not cross each other out. */
+  /** Neighbouring names are at two heights, so that they do not overlap. */
   private int drawStretch(List<Double> xs, List<Double> ys, String limit, int names) {
     if (xs.isEmpty()) {
       return 0;

@@ -9,8 +9,8 @@ import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
 
 /**
- * Numbers with their units as they stand on a drawing: lengths to the hundredth of a millimetre or
- * the tenth of a thousandth of an inch, which is as fine as a dial goes; all else to three figures.
+ * Numbers with their units on a drawing: lengths to the hundredth of a millimetre or the tenth of a
+ * thousandth of an inch, which is as fine as a dial; everything else to three figures.
  *
  * @param units the units of the reader
  */
@@ -21,7 +21,7 @@ public record Figures(UnitSystem units) {
   private static final int MM_PLACES = 2;
   private static final int INCH_PLACES = 4;
 
-  /** A length in m as it is dialled. */
+  /** A length in m as on a dial. */
   public String length(double metres) {
     UnitCode unit = QuantityKind.LENGTH.unit(units);
     int places = units == UnitSystem.INCH ? INCH_PLACES : MM_PLACES;
@@ -44,13 +44,13 @@ public record Figures(UnitSystem units) {
     return low.equals(high) ? low : number(kind, si.low()) + " to " + high;
   }
 
-  /** The number alone, to three figures; next to nothing is nothing. */
+  /** The number alone, to three figures; nearly zero is zero. */
   public String number(QuantityKind kind, double si) {
     double value = kind.unit(units).fromSi(si);
     return Math.abs(value) < NOTHING ? "0" : plain(BigDecimal.valueOf(value).round(THREE));
   }
 
-  /** A deflection in m, which may be far smaller than a dial shows. */
+  /** A deflection in m, which may be far smaller than a dial division. */
   public String deflection(double metres) {
     return of(QuantityKind.LENGTH, metres);
   }

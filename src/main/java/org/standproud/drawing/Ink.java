@@ -1,9 +1,9 @@
 package org.standproud.drawing;
 
 /**
- * How something is drawn: the line types of a workshop drawing (ISO 128: wide outlines, narrow
- * dimension lines, chain lines for axes, dashes for what is not there now). The attributes print in
- * black and white; a style sheet may colour by the class.
+ * Line types of a workshop drawing (ISO 128: wide outlines, narrow dimension lines, chain lines for
+ * axes, dashes for absent parts). The attributes print in black and white; a style sheet may colour
+ * by the class.
  */
 public enum Ink {
   /** The stock. */
@@ -16,7 +16,7 @@ public enum Ink {
   PACKING("packing", "#000", "#000", 1, ""),
   /** The outline of the cutter. */
   CUTTER("cutter", "none", "#000", 1.6, ""),
-  /** The cutter where it stands at another moment. */
+  /** The cutter at another moment. */
   GHOST("ghost", "none", "#000", 1, "5 4"),
   /** The part of the cutter that is cutting, and its teeth there. */
   CUTTING("cutting", "none", "#000", 4.5, ""),
@@ -24,7 +24,7 @@ public enum Ink {
   TOOTH("tooth", "#fff", "#000", 1, ""),
   /** A tooth that is cutting. */
   TOOTH_CUTTING("tooth-cutting", "#000", "#000", 1, ""),
-  /** What the pass takes off. */
+  /** The material that the pass removes. */
   REMOVED("removed", "#d8d8d8", "#000", 0.7, ""),
   /** An axis. */
   AXIS("axis", "none", "#000", 0.7, "12 3 2 3"),
@@ -36,9 +36,9 @@ public enum Ink {
   MOTION("motion", "none", "#000", 2.2, ""),
   /** The head of a feed or spin arrow. */
   MOTION_HEAD("motion-head", "#000", "#000", 1, ""),
-  /** A force as it is likely to be. */
+  /** A likely force. */
   FORCE("force", "#000", "#000", 1, ""),
-  /** A force as it may be at worst. */
+  /** The worst force. */
   FORCE_WORST("force-worst", "#fff", "#000", 1.2, "3 2"),
   /** Where the cutter touches first. */
   TOUCH("touch", "#fff", "#000", 2, ""),
@@ -54,7 +54,7 @@ public enum Ink {
   CURVE_THIRD("curve-third", "none", "#000", 1.8, "1.5 3.5"),
   /** The part of a chart where the cut is free to go. */
   FREE("free", "#d8d8d8", "none", 0, ""),
-  /** Between the least and the greatest that a value may be. */
+  /** The area between the least and the greatest value. */
   BAND("band", "#e4e4e4", "none", 0, ""),
   /** Scales and frames of charts. */
   GRID("grid", "none", "#000", 0.35, "");

@@ -8,7 +8,7 @@ import org.standproud.setup.units.QuantityKind;
 /** How deep the cut may go at each spindle speed before the stock chatters. */
 public final class LobeChart {
 
-  /** Room above what matters: the tops of the lobes have no end. */
+  /** Space above the interesting range: the tops of the lobes have no end. */
   private static final double ROOM = 3;
 
   private LobeChart() {}

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /**
  * Builds one SVG image. All text is escaped, and a coordinate that is not finite is refused, so
- * that no drawing lies by leaving something out.
+ * that no drawing misleads by leaving something out.
  */
 public final class Svg {
 
@@ -19,7 +19,7 @@ public final class Svg {
   private final String description;
   private String scale = "";
 
-  /** Where lettering stands relative to its point. */
+  /** Anchor of lettering relative to its point. */
   public enum Anchor {
     /** It begins there. */
     START("start"),
@@ -38,11 +38,11 @@ public final class Svg {
   /**
    * An empty image.
    *
-   * @param name name of its ids, unique in a page: lower-case letters
+   * @param name prefix of its ids, unique in a page: lower-case letters
    * @param width width of the view box
    * @param height height of the view box
    * @param title what it shows
-   * @param description the same as a text for those who do not see it
+   * @param description the same as text, for screen readers
    */
   public Svg(String name, double width, double height, String title, String description) {
     this.name = name;
@@ -53,7 +53,7 @@ public final class Svg {
   }
 
   /**
-   * Says how many user units stand for a metre, for what moves parts of the drawing.
+   * Sets how many user units are a metre, for parts that can be dragged.
    *
    * @param perM user units to a metre
    */
@@ -172,7 +172,7 @@ public final class Svg {
     text(x, y, anchor, words);
   }
 
-  /** The whole image as an element that may stand in HTML, XHTML or a file of its own. */
+  /** The whole image as an element for HTML, XHTML or a file. */
   public String render() {
     String titleId = name + "-title";
     String descriptionId = name + "-desc";
@@ -225,7 +225,7 @@ public final class Svg {
     return value;
   }
 
-  /** Text as it may stand in XML: escaped, and without what XML 1.0 has no way to write. */
+  /** Text for XML: escaped, without characters that XML 1.0 cannot hold. */
   static String escaped(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints().forEach(c -> escape(c, out));

@@ -3,7 +3,7 @@ package org.standproud.drawing;
 /** The characters that XML 1.0 (section 2.2, Char) can hold. */
 public final class XmlText {
 
-  /** Stands for a character that cannot be written. */
+  /** Replaces a character that cannot be written. */
   static final int REPLACEMENT = 0xFFFD;
 
   private XmlText() {}

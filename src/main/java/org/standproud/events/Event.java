@@ -22,19 +22,19 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Something that happened. It says where the whole of it can be read, and no more of the job than
- * is needed to file it.
+ * Something that happened. It links to the details, and contains no more of the job than is needed
+ * to file it.
  *
- * @param type what sort of thing
- * @param id of the record or revision it tells of, the same however often it is sent
- * @param time when
- * @param data what a subscriber reads
+ * @param type its type
+ * @param id id of the record or revision, the same however often it is sent
+ * @param time time of the event
+ * @param data the data for the subscriber
  */
 record Event(EventType type, String id, Instant time, Map<String, @Nullable Object> data) {
 
   private static final JsonMapper JSON = JsonMapper.shared();
 
-  /** What a record in the chain tells. */
+  /** The event of a new record. */
   static Event of(ChainRecord record) {
     if (record instanceof AuditRecord answer) {
       return of(EventType.ASSESSMENT_JUDGED, record, judged(answer));
@@ -47,7 +47,7 @@ record Event(EventType type, String id, Instant time, Map<String, @Nullable Obje
     return of(EventType.RECORDS_WITHHELD, record, data("records", withheld.taken().size()));
   }
 
-  /** What a rule base tells when it goes into service. */
+  /** The event of a rule base that goes into service. */
   static Event of(KeptRuleBase kept) {
     Map<String, @Nullable Object> data = data("ruleBase", kept.revision().id());
     data.put("cards", kept.cards().size());
@@ -58,9 +58,9 @@ record Event(EventType type, String id, Instant time, Map<String, @Nullable Obje
   }
 
   /**
-   * As a CloudEvent 1.0 in structured JSON mode.
+   * Converts it to a CloudEvent 1.0 in structured JSON mode.
    *
-   * @param source what this service is called among others
+   * @param source the source attribute of this service
    */
   String json(URI source) {
     CloudEvent event =

@@ -3,15 +3,15 @@ package org.standproud.events;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What a shop system can be told of. */
+/** The events a shop system can subscribe to. */
 public enum EventType {
   /** A set-up was judged. */
   ASSESSMENT_JUDGED("org.standproud.assessment.judged"),
-  /** Somebody answers for going on in spite of a finding. */
+  /** A person accepted a finding. */
   FINDING_ACCEPTED("org.standproud.finding.accepted"),
-  /** An acceptance was taken back. */
+  /** An acceptance was withdrawn. */
   ACCEPTANCE_WITHDRAWN("org.standproud.acceptance.withdrawn"),
-  /** Texts of old records were taken away. */
+  /** Texts of old records were removed. */
   RECORDS_WITHHELD("org.standproud.records.withheld"),
   /** A rule base passed the gate and went into service. */
   RULE_BASE_PUBLISHED("org.standproud.rulebase.published");
@@ -22,7 +22,7 @@ public enum EventType {
     this.code = code;
   }
 
-  /** The type as a CloudEvent names it. */
+  /** The type of the CloudEvent. */
   public String code() {
     return code;
   }

@@ -9,7 +9,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.standproud.assessment.idempotency.IdempotencyKeyRepository;
 
-/** Puts the outbox beside the records. */
+/** Stores the outbox in the database of the records. */
 @Configuration(proxyBeanMethods = false)
 class EventsConfiguration {
 
@@ -31,7 +31,7 @@ class EventsConfiguration {
     return new TargetGuard(properties.inside(), InetAddress::getAllByName);
   }
 
-  /** Commands that only read the records send nothing. */
+  /** Commands that only read the records send no events. */
   @Bean
   @ConditionalOnWebApplication
   OutboxDispatcher postman(
@@ -46,7 +46,7 @@ class EventsConfiguration {
         outbox,
         new WebhookDelivery(outbox, subscriptions, guard, CLOCK),
         keys,
-        new OutboxDispatcher.Patience(
+        new OutboxDispatcher.RetryPolicy(
             properties.tries(), properties.firstWait(), properties.poll(), properties.deadKept()));
   }
 }

@@ -10,14 +10,13 @@ import org.standproud.settings.SettingRefused;
 /**
  * Events sent to shop systems.
  *
- * @param source the source of the CloudEvents of this service, where events of several come
- *     together
- * @param insideHosts hosts inside this machine or the network of the shop that events may be sent
- *     to, such as erp.shop.example or 10.1.2.3; a target elsewhere is never inside
- * @param tries most tries of one event
- * @param firstWait the wait after the first try; twice as long after each
- * @param poll how often the outbox is read
- * @param deadKept how long an event that was given up can still be read and tried again
+ * @param source the source attribute of this service's CloudEvents, to distinguish several services
+ * @param insideHosts hosts on this machine or in the network of the shop that events may be sent
+ *     to, such as erp.shop.example or 10.1.2.3
+ * @param tries most attempts for one event
+ * @param firstWait the wait after the first attempt; it doubles after each
+ * @param poll how often the outbox is polled
+ * @param deadKept how long a dead event can still be read and retried
  */
 @ConfigurationProperties("standproud.events")
 record EventsProperties(
@@ -29,14 +28,14 @@ record EventsProperties(
     Duration deadKept) {
 
   EventsProperties {
-    SettingRefused.given("standproud.events.source", source, "A URI has to be given.");
+    SettingRefused.given("standproud.events.source", source, "A URI is required.");
     SettingRefused.range("standproud.events.tries", tries, 1, Integer.MAX_VALUE);
     SettingRefused.positive("standproud.events.first-wait", firstWait);
     SettingRefused.positive("standproud.events.poll", poll);
     SettingRefused.positive("standproud.events.dead-kept", deadKept);
   }
 
-  /** The hosts inside; none where none are named. */
+  /** The inside hosts; empty if none are configured. */
   Set<String> inside() {
     return insideHosts == null ? Set.of() : insideHosts;
   }

@@ -26,8 +26,8 @@ import org.standproud.audit.records.AppendListener;
 import org.standproud.audit.replay.KeptRuleBase;
 
 /**
- * What has still to be sent. An event is put here, and its sending is scheduled, in the transaction
- * of what it tells of; so it is sent if and only if that happened, whatever happens to the service.
+ * The outbox of events. An event is inserted, and its sending is scheduled, in the transaction of
+ * the record or revision; so it is sent if and only if that was stored, even if the service fails.
  */
 public final class Outbox implements AppendListener {
 
@@ -41,17 +41,17 @@ public final class Outbox implements AppendListener {
   private final Clock clock;
 
   /**
-   * An outbox beside the records.
+   * Creates the outbox.
    *
    * @param dataSource the database of the records
-   * @param subscriptions who is told
-   * @param source what this service is called among others
-   * @param clock tells the time
+   * @param subscriptions the subscribers
+   * @param source the source attribute of this service
+   * @param clock clock for attempts
    */
   Outbox(DataSource dataSource, Subscriptions subscriptions, URI source, Clock clock) {
     this.client = JdbcClient.create(dataSource);
     this.subscriptions = subscriptions;
-    // Takes part in the transaction of the thread, like everything else that is written here.
+    // Joins the transaction of the calling thread, like all other writes here.
     this.scheduler =
         SchedulerClient.Builder.create(
                 new TransactionAwareDataSourceProxy(dataSource), List.<Task<?>>of())
@@ -60,11 +60,11 @@ public final class Outbox implements AppendListener {
     this.clock = clock;
   }
 
-  /** Where a row stands. */
+  /** The state of a row. */
   public enum State {
-    /** It is sent when its time comes. */
+    /** It is sent when it is due. */
     WAITING,
-    /** It was tried as often as may be, and is not tried again unless somebody says so. */
+    /** All attempts failed; it is tried again only on request. */
     DEAD;
 
     String word() {
@@ -76,15 +76,15 @@ public final class Outbox implements AppendListener {
    * An event on its way to one subscriber.
    *
    * @param id its id
-   * @param subscription who is told
+   * @param subscription its subscription
    * @param eventId id of the event
    * @param type type of the event
-   * @param body the event as it is sent
-   * @param madeAt when it was put here
+   * @param body the event as sent
+   * @param madeAt time of the event
    * @param state whether it is still tried
-   * @param tries how often it was tried
-   * @param triedAt when it was last tried
-   * @param said what came of that
+   * @param tries number of attempts
+   * @param triedAt time of the last attempt
+   * @param result result of the last attempt
    */
   public record Row(
       UUID id,
@@ -96,7 +96,7 @@ public final class Outbox implements AppendListener {
       String state,
       int tries,
       @Nullable Instant triedAt,
-      @Nullable String said) {
+      @Nullable String result) {
 
     private static Row read(ResultSet row, int number) throws SQLException {
       OffsetDateTime tried = row.getObject("tried_at", OffsetDateTime.class);
@@ -116,11 +116,11 @@ public final class Outbox implements AppendListener {
 
   @Override
   public void records(List<ChainRecord> records) {
-    List<Subscription> told = subscriptions.all();
-    if (!told.isEmpty()) {
+    List<Subscription> subscribers = subscriptions.all();
+    if (!subscribers.isEmpty()) {
       records.stream()
-          .filter(record -> !(record instanceof LogEntry)) // Its log sends an event of its own.
-          .forEach(record -> put(Event.of(record), told));
+          .filter(record -> !(record instanceof LogEntry)) // Its own log sends the event.
+          .forEach(record -> put(Event.of(record), subscribers));
     }
   }
 
@@ -129,8 +129,8 @@ public final class Outbox implements AppendListener {
     put(Event.of(ruleBase), subscriptions.all());
   }
 
-  private void put(Event event, List<Subscription> told) {
-    for (Subscription subscription : told) {
+  private void put(Event event, List<Subscription> subscribers) {
+    for (Subscription subscription : subscribers) {
       if (subscription.types().contains(event.type())) {
         put(event, subscription.id());
       }
@@ -166,7 +166,7 @@ public final class Outbox implements AppendListener {
         .optional();
   }
 
-  /** What has not reached a subscriber, oldest first. */
+  /** Undelivered events, oldest first. */
   public List<Row> of(UUID subscription, int most) {
     return client
         .sql(
@@ -187,15 +187,15 @@ public final class Outbox implements AppendListener {
         .single();
   }
 
-  /** It was taken, or there is nobody to take it. */
+  /** It was delivered, or has no subscriber any more. */
   void done(UUID id) {
     client.sql("delete from event_outbox where id = ?").param(id).update();
   }
 
-  void tried(UUID id, String said) {
+  void tried(UUID id, String result) {
     client
         .sql("update event_outbox set tries = tries + 1, tried_at = ?, said = ? where id = ?")
-        .params(clock.instant().atOffset(ZoneOffset.UTC), said, id)
+        .params(clock.instant().atOffset(ZoneOffset.UTC), result, id)
         .update();
   }
 
@@ -206,7 +206,7 @@ public final class Outbox implements AppendListener {
         .update();
   }
 
-  /** Tries a dead row once more from the beginning. */
+  /** Retries a dead row, with the first delay. */
   public boolean revive(UUID id) {
     boolean dead =
         client
@@ -220,7 +220,7 @@ public final class Outbox implements AppendListener {
     return dead;
   }
 
-  /** Forgets what has been dead for long. */
+  /** Deletes rows that have been dead for long. */
   void forgetDead(Duration kept) {
     client
         .sql("delete from event_outbox where state = ? and made_at < ?")

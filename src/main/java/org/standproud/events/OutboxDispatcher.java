@@ -14,15 +14,14 @@ import org.springframework.context.SmartLifecycle;
 import org.standproud.assessment.idempotency.IdempotencyKeyRepository;
 
 /**
- * Sends what is in the outbox while the service runs, and clears away what has expired. A sending
- * that fails is tried again, each time after twice as long; one that was begun by a service that
- * died is begun again by the next.
+ * Sends the rows of the outbox while the service runs, and deletes expired ones. A failed attempt
+ * is retried with doubling delays; one that a crashed service began is taken over by the next.
  */
 final class OutboxDispatcher implements SmartLifecycle {
 
   private static final int THREADS = 16;
 
-  /** Of these for one subscriber, so that several that hang leave some. */
+  /** Of these for one subscriber, so that several subscribers that hang leave some free. */
   private static final int THREADS_OF_ONE = 4;
 
   private static final int MOST_DOUBLINGS = 20;
@@ -33,52 +32,52 @@ final class OutboxDispatcher implements SmartLifecycle {
   private volatile boolean running;
 
   /**
-   * How often and how long is tried.
+   * The retry policy.
    *
-   * @param tries most tries of one sending
-   * @param firstWait wait after the first
-   * @param poll how often the outbox is looked at
-   * @param deadKept how long what was given up stays to be seen
+   * @param tries most attempts
+   * @param firstWait wait after the first attempt
+   * @param poll how often the outbox is polled
+   * @param deadKept how long dead rows are kept
    */
-  record Patience(int tries, Duration firstWait, Duration poll, Duration deadKept) {}
+  record RetryPolicy(int tries, Duration firstWait, Duration poll, Duration deadKept) {}
 
   OutboxDispatcher(
       DataSource dataSource,
       Outbox outbox,
       WebhookDelivery sending,
       IdempotencyKeyRepository keys,
-      Patience patience) {
+      RetryPolicy policy) {
     RecurringTask<Void> clearing =
         Tasks.recurring("clear away", FixedDelay.of(CLEARING))
             .execute(
                 (instance, context) -> {
                   keys.forgetExpired();
-                  outbox.forgetDead(patience.deadKept());
+                  outbox.forgetDead(policy.deadKept());
                 });
     this.scheduler =
-        Scheduler.create(dataSource, task(outbox, sending, patience))
+        Scheduler.create(dataSource, task(outbox, sending, policy))
             .startTasks(clearing)
             .threads(THREADS)
-            .pollingInterval(patience.poll())
-            // What a service was sending when it died is sent by another after a minute.
+            .pollingInterval(policy.poll())
+            // A row that a crashed service was sending is taken over after a minute.
             .heartbeatInterval(HEARTBEAT)
-            // What a subscriber does is in the outbox; it is no fault of the service.
+            // The outbox records the subscriber's failure; it is not a fault of the service.
             .failureLogging(LogLevel.DEBUG, false)
             .build();
   }
 
-  private static Task<Void> task(Outbox outbox, WebhookDelivery sending, Patience patience) {
+  private static Task<Void> task(Outbox outbox, WebhookDelivery sending, RetryPolicy policy) {
     SubscriberLanes lanes = new SubscriberLanes(THREADS_OF_ONE, System::nanoTime);
     return Tasks.custom(Outbox.TASK, Void.class)
         .onFailure(
             (failed, operations) -> {
               UUID id = UUID.fromString(failed.getExecution().taskInstance.getId());
-              int tries = outbox.find(id).map(Outbox.Row::tries).orElse(patience.tries());
-              if (tries >= patience.tries()) {
+              int tries = outbox.find(id).map(Outbox.Row::tries).orElse(policy.tries());
+              if (tries >= policy.tries()) {
                 outbox.giveUp(id);
                 operations.stop();
               } else {
-                operations.reschedule(failed, failed.getTimeDone().plus(wait(tries, patience)));
+                operations.reschedule(failed, failed.getTimeDone().plus(wait(tries, policy)));
               }
             })
         .execute(
@@ -87,9 +86,9 @@ final class OutboxDispatcher implements SmartLifecycle {
               UUID to = outbox.find(id).map(Outbox.Row::subscription).orElse(id);
               try (SubscriberLanes.Place place = lanes.place(to)) {
                 if (place == null) {
-                  // It is no try: the subscriber has been asked nothing.
+                  // Not an attempt: no request was sent to the subscriber.
                   return (done, operations) ->
-                      operations.reschedule(done, done.getTimeDone().plus(patience.poll()));
+                      operations.reschedule(done, done.getTimeDone().plus(policy.poll()));
                 }
                 sending.send(id);
                 return new CompletionHandler.OnCompleteRemove<>();
@@ -97,10 +96,10 @@ final class OutboxDispatcher implements SmartLifecycle {
             });
   }
 
-  /** The wait after so many tries: the first, then twice as long each time. */
-  private static Duration wait(int tries, Patience patience) {
+  /** The wait after so many attempts; it doubles each time. */
+  private static Duration wait(int tries, RetryPolicy policy) {
     int doublings = Math.min(Math.max(0, tries - 1), MOST_DOUBLINGS);
-    return patience.firstWait().multipliedBy(1L << doublings);
+    return policy.firstWait().multipliedBy(1L << doublings);
   }
 
   @Override
@@ -109,7 +108,7 @@ final class OutboxDispatcher implements SmartLifecycle {
     running = true;
   }
 
-  /** Finishes what is being sent. */
+  /** Finishes sends in progress. */
   @Override
   public void stop() {
     scheduler.stop();

@@ -8,13 +8,16 @@ import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How many events may be on their way to one subscriber at a time, at each replica, so that one
- * that answers slowly or not at all leaves threads for the others: some while it answers quickly,
- * one after it was slow until it is quick again.
+ * Limits concurrent sends to one subscriber, at each replica, so that a slow or dead one leaves
+ * threads for the others: a few while it answers quickly, one after it was slow until it is quick
+ * again.
  */
 final class SubscriberLanes {
 
-  /** Slower than this is slow; common practice, no source: a shop system only stores the event. */
+  /**
+   * A send slower than this is slow; common practice, no source: a shop system only stores the
+   * event.
+   */
   static final Duration SLOW = Duration.ofSeconds(1);
 
   private final int most;
@@ -26,7 +29,7 @@ final class SubscriberLanes {
     private boolean slow;
   }
 
-  /** A sending that is under way, until it is closed. */
+  /** A permit for a send, until it is closed. */
   @FunctionalInterface
   interface Place extends AutoCloseable {
     @Override
@@ -34,10 +37,10 @@ final class SubscriberLanes {
   }
 
   /**
-   * Lanes for every subscriber.
+   * Creates the limits.
    *
-   * @param most sendings at a time to one that is not slow
-   * @param nanos a clock that only goes forward, in nanoseconds
+   * @param most concurrent sends to a subscriber that is not slow
+   * @param nanos a monotonic clock, in nanoseconds
    */
   SubscriberLanes(int most, LongSupplier nanos) {
     this.most = most;
@@ -45,10 +48,10 @@ final class SubscriberLanes {
   }
 
   /**
-   * A place for one sending.
+   * Takes a permit for one send.
    *
    * @param subscription the subscriber
-   * @return the place, or null if as many are under way as may be; it does not wait
+   * @return the permit, or null if there is none; never blocks
    */
   synchronized @Nullable Place place(UUID subscription) {
     Lane lane = lanes.computeIfAbsent(subscription, id -> new Lane());

@@ -6,14 +6,14 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * Who is told of what.
+ * A webhook subscription.
  *
  * @param id its id
- * @param target where events are sent to
- * @param types what is sent there
- * @param secret signs what is sent there
- * @param madeBy who asked for it
- * @param madeAt when
+ * @param target where events are sent
+ * @param types types of the events
+ * @param secret signs the events
+ * @param madeBy its creator
+ * @param madeAt time of creation
  */
 public record Subscription(
     UUID id,

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The subscriptions on disk. */
+/** Stores subscriptions. */
 public final class Subscriptions {
 
   private final JdbcClient client;
@@ -53,7 +53,7 @@ public final class Subscriptions {
         .list();
   }
 
-  /** Ends a subscription; what waited for it is not sent any more. */
+  /** Deletes a subscription with its undelivered events. */
   public boolean remove(UUID id) {
     boolean was = client.sql("delete from event_subscription where id = ?").param(id).update() == 1;
     client.sql("delete from event_outbox where subscription = ?").param(id).update();

@@ -10,12 +10,12 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * Keeps the service from being used to reach what only it can reach. A target outside is spoken to
- * by https, and its name must not lead to an address of this machine or of a private network. A
- * host inside, such as the shop system, has to be named in the settings; then http will do.
+ * Keeps the service from being used to reach what only it can reach (SSRF). An outside target needs
+ * https, and its name must not resolve to an address of this machine or of a private network. An
+ * inside host, such as the shop system, must be listed in the settings; then http is allowed.
  *
- * <p>Asked when a subscription is made and again before every sending, because a name may lead
- * elsewhere by then.
+ * <p>Checked when a subscription is created and again before every send, because a name may resolve
+ * differently by then.
  */
 public final class TargetGuard {
 
@@ -53,13 +53,13 @@ public final class TargetGuard {
   private final Set<String> insiders;
   private final Resolution resolution;
 
-  /** Finds the addresses of a name. */
+  /** Resolves a name to addresses. */
   @FunctionalInterface
   interface Resolution {
     InetAddress[] addresses(String host) throws UnknownHostException;
   }
 
-  /** A target that must not be spoken to. */
+  /** A target that is not allowed. */
   public static final class Refused extends Exception {
     private static final long serialVersionUID = 1L;
 
@@ -69,10 +69,10 @@ public final class TargetGuard {
   }
 
   /**
-   * A guard.
+   * Creates the guard.
    *
-   * @param insiders hosts inside that may be spoken to, as a target writes them
-   * @param resolution finds addresses
+   * @param insiders inside hosts that are allowed, as a target writes them
+   * @param resolution resolves names
    */
   TargetGuard(Set<String> insiders, Resolution resolution) {
     this.insiders = Set.copyOf(insiders);
@@ -80,30 +80,30 @@ public final class TargetGuard {
   }
 
   /**
-   * Lets a target pass.
+   * Checks a target.
    *
-   * @throws Refused when it must not be spoken to
+   * @throws Refused if it is not allowed
    */
   public void check(URI target) throws Refused {
     String host = target.getHost();
     String scheme = String.valueOf(target.getScheme());
     if (host == null || target.getUserInfo() != null || target.getFragment() != null) {
-      throw new Refused("a target is https://host/path, without user or fragment");
+      throw new Refused("a target must be https://host/path, without user or fragment");
     }
     if (insiders.contains(host)) {
       if (!Set.of("http", "https").contains(scheme)) {
-        throw new Refused("a target is spoken to by http or https");
+        throw new Refused("a target must use http or https");
       }
       return;
     }
     if (!scheme.equals("https")) {
-      throw new Refused("a target outside is spoken to by https");
+      throw new Refused("an outside target must use https");
     }
     for (InetAddress address : addresses(host)) {
       if (NOT_OUTSIDE.stream().anyMatch(block -> block.test(address))) {
         throw new Refused(
-            "the target lies inside this machine or a private network; name its host in"
-                + " standproud.events.inside-hosts if it may be spoken to");
+            "the target is on this machine or in a private network; list its host in"
+                + " standproud.events.inside-hosts to allow it");
       }
     }
   }
@@ -112,7 +112,7 @@ public final class TargetGuard {
     try {
       return resolution.addresses(host);
     } catch (UnknownHostException e) {
-      throw new Refused("the host of the target is not known");
+      throw new Refused("the host of the target is unknown");
     }
   }
 

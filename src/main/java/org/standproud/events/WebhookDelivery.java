@@ -16,7 +16,7 @@ final class WebhookDelivery {
 
   private static final Duration CONNECTING = Duration.ofSeconds(5);
   private static final Duration ANSWERING = Duration.ofSeconds(15);
-  private static final int MOST_SAID = 500;
+  private static final int LONGEST_RESULT = 500;
 
   private final Outbox outbox;
   private final Subscriptions subscriptions;
@@ -24,7 +24,7 @@ final class WebhookDelivery {
   private final Clock clock;
 
   /**
-   * A redirect leads where no guard has looked, so none is followed. Made for the first event,
+   * A redirect leads to an unchecked address, so none is followed. Created for the first event,
    * because it reads every certificate that the machine trusts.
    */
   private final SingletonSupplier<HttpClient> client =
@@ -43,19 +43,19 @@ final class WebhookDelivery {
     this.clock = clock;
   }
 
-  /** A subscriber did not take an event. */
-  static final class NotTaken extends RuntimeException {
+  /** The subscriber did not answer with 2xx. */
+  static final class NotDelivered extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    NotTaken(String why) {
+    NotDelivered(String why) {
       super(why);
     }
   }
 
   /**
-   * Sends a row of the outbox, and takes it out when the subscriber answers with 2xx.
+   * Sends a row of the outbox, and deletes it when the subscriber answers with 2xx.
    *
-   * @throws NotTaken when it has to be tried again
+   * @throws NotDelivered if it must be retried
    */
   void send(UUID id) {
     Optional<Outbox.Row> row = outbox.find(id);
@@ -64,22 +64,22 @@ final class WebhookDelivery {
       outbox.done(id);
       return;
     }
-    String said = answer(row.get(), to.get());
-    if (said.startsWith("2")) {
+    String result = answer(row.get(), to.get());
+    if (result.startsWith("2")) {
       outbox.done(id);
     } else {
-      outbox.tried(id, said.substring(0, Math.min(said.length(), MOST_SAID)));
-      throw new NotTaken(said);
+      outbox.tried(id, result.substring(0, Math.min(result.length(), LONGEST_RESULT)));
+      throw new NotDelivered(result);
     }
   }
 
-  /** The status that was answered, or why there is none. */
+  /** The status of the answer, or the error. */
   private String answer(Outbox.Row row, Subscription to) {
     try {
       guard.check(to.target());
       HttpResponse<InputStream> response =
           client.obtain().send(request(row, to), HttpResponse.BodyHandlers.ofInputStream());
-      response.body().close(); // What a subscriber says beside the status is not read.
+      response.body().close(); // The body of the answer is not read.
       return String.valueOf(response.statusCode());
     } catch (TargetGuard.Refused e) {
       return "not sent: " + e.getMessage();

@@ -8,9 +8,9 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
- * A secret shared with one subscriber, by which it knows that an event comes from here, unchanged
- * and just now. Written and used as the Standard Webhooks specification 1.0.0 says: {@code whsec_}
- * and base64; the signature is HMAC-SHA256 over id, time and body, parted by full stops.
+ * A secret shared with one subscriber, which proves that an event comes from here, unchanged and
+ * recent. Format and use follow the Standard Webhooks specification 1.0.0: {@code whsec_} and
+ * base64; the signature is HMAC-SHA256 over id, time and body, separated by full stops.
  */
 public final class WebhookSecret {
 
@@ -24,7 +24,7 @@ public final class WebhookSecret {
     this.key = key;
   }
 
-  /** A secret nobody knows yet. */
+  /** A new random secret. */
   public static WebhookSecret fresh() {
     byte[] key = new byte[NEW_BYTES];
     new SecureRandom().nextBytes(key);
@@ -32,15 +32,15 @@ public final class WebhookSecret {
   }
 
   /**
-   * A secret as it was kept.
+   * A stored secret.
    *
-   * @param text as {@link #text()} wrote it
+   * @param text the text from {@link #text()}
    */
   static WebhookSecret of(String text) {
     return new WebhookSecret(Base64.getDecoder().decode(text.substring(PREFIX.length())));
   }
 
-  /** As it is told to the subscriber, once. */
+  /** The text returned to the subscriber, once. */
   public String text() {
     return PREFIX + Base64.getEncoder().encodeToString(key);
   }
@@ -49,7 +49,7 @@ public final class WebhookSecret {
    * The signature of a message.
    *
    * @param id id of the message
-   * @param seconds when it is sent, in seconds since 1970
+   * @param seconds time of the attempt, in seconds since 1970
    * @param body its body
    */
   String sign(String id, long seconds, String body) {
@@ -64,7 +64,7 @@ public final class WebhookSecret {
     }
   }
 
-  /** Not the secret, which must not get into a log. */
+  /** Hides the secret, which must not get into a log. */
   @Override
   public String toString() {
     return PREFIX + "…";

@@ -1,4 +1,4 @@
-/** Tells shop systems what happened: CloudEvents, signed, from an outbox that loses nothing. */
+/** Webhook events for shop systems: signed CloudEvents from a transactional outbox. */
 @NullMarked
 package org.standproud.events;
 

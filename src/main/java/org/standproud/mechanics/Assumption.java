@@ -5,13 +5,12 @@ import org.standproud.setup.request.Field;
 import org.standproud.setup.request.FieldPointer;
 
 /**
- * What was taken for an input that the caller did not give, or that no caller can give.
+ * The value assumed for an input that was not given.
  *
- * @param input the field of the request by which a better value comes in
- * @param statement what was assumed, with the band and its unit, in one sentence
- * @param source where the band comes from
- * @param measure what the shop would measure or say to put a fact in its place; null if the band
- *     belongs to the model and stays whatever is said
+ * @param input the field of the request, as a JSON Pointer
+ * @param statement the assumption, with band and unit
+ * @param source the source of the band
+ * @param measure what to measure or state to replace it; absent if nothing replaces it
  */
 public record Assumption(
     FieldPointer input, String statement, String source, @Nullable String measure) {

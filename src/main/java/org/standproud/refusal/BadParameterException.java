@@ -1,15 +1,15 @@
 package org.standproud.refusal;
 
-/** A parameter that cannot be used. */
+/** An invalid parameter. */
 public final class BadParameterException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Names the parameter.
+   * Creates the exception.
    *
    * @param name its name
-   * @param wanted what it may be
+   * @param wanted what is allowed
    */
   public BadParameterException(String name, String wanted) {
     super(RefusalKind.BAD_PARAMETER, "The parameter " + name + " cannot be used: " + wanted + ".");

@@ -6,7 +6,7 @@ public final class BodyTooLargeException extends Refusal {
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says the limit.
+   * Creates the exception.
    *
    * @param limitBytes most bytes in a body
    */
@@ -15,9 +15,9 @@ public final class BodyTooLargeException extends Refusal {
   }
 
   /**
-   * Says what is too much.
+   * Creates the exception with another detail.
    *
-   * @param what in one sentence, with the limit
+   * @param what one sentence with the limit
    */
   public BodyTooLargeException(String what) {
     super(RefusalKind.TOO_LARGE, what);

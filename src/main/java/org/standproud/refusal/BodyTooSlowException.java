@@ -2,13 +2,13 @@ package org.standproud.refusal;
 
 import java.time.Duration;
 
-/** A body that came too slowly, which would hold up others. */
+/** A body that arrives too slowly and would block others. */
 public final class BodyTooSlowException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says the limit.
+   * Creates the exception.
    *
    * @param limit how long a body may take to arrive
    */

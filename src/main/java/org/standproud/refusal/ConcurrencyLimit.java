@@ -3,7 +3,7 @@ package org.standproud.refusal;
 import java.util.concurrent.Semaphore;
 import java.util.function.IntFunction;
 
-/** Lets a number of calls of one kind run at a time; one more is refused and does not wait. */
+/** Limits the concurrent calls of one kind; one more is refused and does not wait. */
 public final class ConcurrencyLimit {
 
   private final int most;
@@ -11,10 +11,10 @@ public final class ConcurrencyLimit {
   private final IntFunction<? extends RuntimeException> full;
 
   /**
-   * A limit.
+   * Creates the limit.
    *
-   * @param most how many
-   * @param full makes the refusal of one more from the limit
+   * @param most most concurrent calls
+   * @param full creates the exception from the limit
    */
   public ConcurrencyLimit(int most, IntFunction<? extends RuntimeException> full) {
     this.most = most;
@@ -22,7 +22,7 @@ public final class ConcurrencyLimit {
     free = new Semaphore(most);
   }
 
-  /** A place of one call, until it is closed. */
+  /** A permit of one call, until it is closed. */
   @FunctionalInterface
   public interface Place extends AutoCloseable {
 
@@ -30,7 +30,7 @@ public final class ConcurrencyLimit {
     void close();
   }
 
-  /** A place for one more; throws what was given for it if there is none. */
+  /** Takes a permit; throws the given exception if there is none. */
   public Place place() {
     if (!free.tryAcquire()) {
       throw full.apply(most);

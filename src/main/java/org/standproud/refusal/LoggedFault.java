@@ -7,9 +7,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A fault as it may stand in the log. The message of an exception can repeat what a caller sent,
- * and a line break in it would begin a forged line of the log; so control characters are written as
- * escapes. The stack stays as it is.
+ * A fault that is safe to log. An exception's message can repeat caller input, and a line break in
+ * it would forge a log line; so control characters are written as escapes. The stack trace is kept.
  */
 public final class LoggedFault extends Exception {
 
@@ -21,9 +20,9 @@ public final class LoggedFault extends Exception {
   }
 
   /**
-   * The fault itself where its messages are free of control characters, else a copy that is.
+   * The fault itself if its messages have no control characters, else a copy.
    *
-   * @param fault what was thrown
+   * @param fault the exception
    */
   public static Throwable of(Throwable fault) {
     return isPlain(fault) ? fault : copy(fault, Collections.newSetFromMap(new IdentityHashMap<>()));
@@ -47,7 +46,7 @@ public final class LoggedFault extends Exception {
   }
 
   /**
-   * A text on one line: control characters, and what ends a line elsewhere, as escapes.
+   * The text on one line: control characters and other line ends are escaped.
    *
    * @param text any text
    */

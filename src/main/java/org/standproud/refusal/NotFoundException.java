@@ -1,12 +1,12 @@
 package org.standproud.refusal;
 
-/** Something asked for by name that is not there. */
+/** A resource that does not exist. */
 public final class NotFoundException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says what is not there.
+   * Creates the exception.
    *
    * @param what in one sentence
    */

@@ -3,7 +3,7 @@ package org.standproud.refusal;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** A request refused by a service, in words for the caller. It knows no HTTP. */
+/** A request refused by a service, with a reason for the caller. It knows no HTTP. */
 public class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
@@ -12,7 +12,7 @@ public class Refusal extends RuntimeException {
   private final transient Map<String, Object> members;
 
   /**
-   * A refusal without further members.
+   * Creates a refusal without further members.
    *
    * @param kind the kind of refusal
    * @param detail what happened this time, in sentences for the caller
@@ -22,7 +22,7 @@ public class Refusal extends RuntimeException {
   }
 
   /**
-   * A refusal with members, such as everything that is wrong.
+   * Creates a refusal with members, such as a list of errors.
    *
    * @param kind the kind of refusal
    * @param detail what happened this time, in sentences for the caller
@@ -33,12 +33,12 @@ public class Refusal extends RuntimeException {
   }
 
   /**
-   * A refusal with its cause.
+   * Creates a refusal with its cause.
    *
    * @param kind the kind of refusal
    * @param detail what happened this time, in sentences for the caller
    * @param members further members of the problem by name
-   * @param cause what was thrown
+   * @param cause the cause
    */
   public Refusal(
       RefusalKind kind, String detail, Map<String, Object> members, @Nullable Throwable cause) {

@@ -19,17 +19,17 @@ public enum RefusalKind {
   /** JSON that does not describe a set-up. */
   SETUP_REFUSED(
       "The request does not describe a set-up",
-      "Everything that is wrong is listed in errors: the field as a JSON Pointer, its value, the"
-          + " allowed values with their unit, and what was probably meant."),
+      "errors lists every problem: the field as a JSON Pointer, its value, the allowed values"
+          + " with their unit, and what was probably meant."),
   /** Cards that the gate refuses. */
   CARDS_REFUSED(
       "The rule cards are refused",
-      "Everything that is wrong is listed in errors by file, line and column. The rule base in"
-          + " service is unchanged."),
+      "errors lists every problem by file, line and column. The rule base in service is"
+          + " unchanged."),
   /** JSON that does not describe an item of the catalogue. */
   ITEM_REFUSED(
       "The request does not describe an item of this kind",
-      "Everything that is wrong is listed in errors, as for a set-up. Nothing was changed."),
+      "errors lists every problem, as for a set-up. Nothing was changed."),
   /** A table with rows that cannot be imported. */
   IMPORT_REFUSED(
       "The import is refused",
@@ -117,9 +117,9 @@ public enum RefusalKind {
       "Too many exports are running",
       "Nothing was read. Try again after Retry-After; the limit is"
           + " standproud.audit.most-exports."),
-  /** As much is worked out as may be at a time. */
+  /** Too much long work at once. */
   TOO_MUCH_WORK(
-      "Too much is being worked out",
+      "Too many long computations are running",
       "Nothing was done. Remedies, other holds, envelopes, plans and checks of cards take turns, so"
           + " that set-ups are still checked. Try again after Retry-After."),
   /** A body that does not arrive. */
@@ -171,7 +171,7 @@ public enum RefusalKind {
     };
   }
 
-  /** It in one phrase. */
+  /** The kind in one phrase. */
   public String title() {
     return title;
   }

@@ -1,18 +1,18 @@
 package org.standproud.refusal;
 
-/** As many batches are being judged as may be at a time. */
+/** Too many concurrent batches. */
 public final class TooManyBatchesException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says the limit.
+   * Creates the exception.
    *
-   * @param most how many batches are judged at a time
+   * @param most most concurrent batches
    */
   public TooManyBatchesException(int most) {
     super(
         RefusalKind.TOO_MANY_BATCHES,
-        "At most " + most + " batches are judged at a time at each replica.");
+        "At most " + most + " batches run at a time at each replica.");
   }
 }

@@ -1,14 +1,14 @@
 package org.standproud.refusal;
 
-/** As many callers read records whole as may at a time. */
+/** Too many concurrent exports and chain checks. */
 public final class TooManyExportsException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says the limit.
+   * Creates the exception.
    *
-   * @param most how many there may be at a time
+   * @param most most concurrent exports
    */
   public TooManyExportsException(int most) {
     super(

@@ -1,18 +1,18 @@
 package org.standproud.refusal;
 
-/** As many callers have something long worked out, or wait for it, as may at a time. */
+/** Too many concurrent long computations, or callers waiting for one. */
 public final class TooMuchWorkException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Names the limit.
+   * Creates the exception.
    *
-   * @param most how many may be worked out at a time
+   * @param most most concurrent computations
    */
   public TooMuchWorkException(int most) {
     super(
         RefusalKind.TOO_MUCH_WORK,
-        "At most " + most + " such calls are worked out at a time at each replica.");
+        "At most " + most + " such computations run at a time at each replica.");
   }
 }

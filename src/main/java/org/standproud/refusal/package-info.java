@@ -1,4 +1,4 @@
-/** The one kind of exception by which a service refuses a request, whatever asked it. */
+/** The exceptions by which a service refuses a request, independent of the transport. */
 @NullMarked
 package org.standproud.refusal;
 

@@ -1,4 +1,4 @@
-/** The shop's judgement: rule cards, their conditions and the engine that evaluates them. */
+/** Rule cards, their conditions and the engine that evaluates them. */
 @NullMarked
 package org.standproud.rules;
 

@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.util.unit.DataSize;
 
-/** A property with which the service does not start: its name, its value and what is allowed. */
+/** An invalid property, with which the service does not start: name, value and what is allowed. */
 public final class SettingRefused extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
@@ -15,10 +15,10 @@ public final class SettingRefused extends RuntimeException {
   private final String allowed;
 
   /**
-   * A refusal.
+   * Creates the exception.
    *
    * @param property its full name
-   * @param value as it was given; of a secret, null
+   * @param value the value; null for a secret
    * @param allowed a sentence on what is allowed
    */
   public SettingRefused(String property, @Nullable Object value, String allowed) {
@@ -37,7 +37,7 @@ public final class SettingRefused extends RuntimeException {
     return property;
   }
 
-  /** Whether the value may be repeated; not that of a secret. */
+  /** Whether the value may be shown; not for a secret. */
   boolean isRepeatable() {
     return repeatable;
   }
@@ -68,10 +68,10 @@ public final class SettingRefused extends RuntimeException {
   }
 
   /**
-   * Checks a time that has to pass.
+   * Checks that a duration is positive.
    *
    * @param property its full name
-   * @param value the time given
+   * @param value the duration
    * @throws SettingRefused if it is missing, zero or negative
    */
   public static void positive(String property, @Nullable Duration value) {
@@ -82,10 +82,10 @@ public final class SettingRefused extends RuntimeException {
   }
 
   /**
-   * Checks a size of text that is held in memory.
+   * Checks the size of text held in memory.
    *
    * @param property its full name
-   * @param value the size given
+   * @param value the size
    * @throws SettingRefused if it is missing, less than a byte or more than an array can hold
    */
   public static void size(String property, @Nullable DataSize value) {
@@ -96,10 +96,10 @@ public final class SettingRefused extends RuntimeException {
   }
 
   /**
-   * Checks that something is given.
+   * Checks that a value is present.
    *
    * @param property its full name
-   * @param value what is given
+   * @param value the value
    * @param allowed a sentence on what is allowed
    * @throws SettingRefused if it is missing or blank
    */

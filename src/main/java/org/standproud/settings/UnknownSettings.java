@@ -23,9 +23,9 @@ import org.springframework.core.env.SystemEnvironmentPropertySource;
 import org.springframework.stereotype.Component;
 
 /**
- * Refuses a start with a property of this service that does not exist, so that a slip in the name
- * of a property never leaves a default in its place. What exists is what the records annotated with
- * {@link ConfigurationProperties} hold.
+ * Refuses to start with an unknown property of this service, so that a typo never leaves a default
+ * in place. Known properties are those of the records annotated with {@link
+ * ConfigurationProperties}.
  */
 @Component
 final class UnknownSettings implements BeanFactoryPostProcessor, EnvironmentAware {
@@ -36,7 +36,7 @@ final class UnknownSettings implements BeanFactoryPostProcessor, EnvironmentAwar
   private static final Pattern NOT_OURS =
       Pattern.compile("STANDPROUD_(SERVICE_HOST|SERVICE_PORT.*|PORT|PORT_.*)");
 
-  /** Names of properties of which the value is not repeated. */
+  /** Properties whose value is not shown. */
   private static final Pattern SECRET = Pattern.compile("(?i)key|secret|password");
 
   private Environment environment = new StandardEnvironment();
@@ -96,7 +96,7 @@ final class UnknownSettings implements BeanFactoryPostProcessor, EnvironmentAwar
     }
     ConfigurationPropertyName given = ConfigurationPropertyName.adapt(name, '.');
     ConfigurationPropertyName whole = given;
-    while (whole.isLastElementIndexed()) { // one of a list
+    while (whole.isLastElementIndexed()) { // an element of a list
       whole = whole.getParent();
     }
     ConfigurationPropertyName asked = whole;

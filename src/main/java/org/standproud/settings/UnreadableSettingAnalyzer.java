@@ -18,7 +18,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
 import org.springframework.util.unit.DataSize;
 
-/** Reports a property whose text is no value of its type, with the values that are allowed. */
+/** Reports a property whose text does not fit its type, with the allowed values. */
 @Order(Ordered.HIGHEST_PRECEDENCE + 1)
 final class UnreadableSettingAnalyzer extends AbstractFailureAnalyzer<BindException> {
 

@@ -1,4 +1,4 @@
-/** Checks what the service is started with: unknown properties and values out of range. */
+/** Checks the configuration at start: unknown properties and values out of range. */
 @NullMarked
 package org.standproud.settings;
 

@@ -3,11 +3,11 @@ package org.standproud.setup;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the set-up is for, in ISA-95 words.
+ * The job, in ISA-95 terms.
  *
  * @param jobOrder the job order
- * @param workMaster the work master (part and route), if the caller gives it
- * @param operation the operation of the work master, if the caller gives it
+ * @param workMaster the work master
+ * @param operation operation of the work master
  */
 public record JobReference(
     String jobOrder, @Nullable String workMaster, @Nullable String operation) {}

@@ -64,13 +64,13 @@ public record PlannedCut(
     if (at == plan.size()) {
       return plan;
     }
-    boolean feedTold = plan.get(at).feedPerToothM != null;
+    boolean feedGiven = plan.get(at).feedPerToothM != null;
     PlannedCut then =
         new PlannedCut(
             after.stage,
             after.axialDepthM,
             after.radialDepthM,
-            feedTold ? after.feedPerToothM : null);
+            feedGiven ? after.feedPerToothM : null);
     int room = MOST - plan.size() + 1;
     int count = (int) Math.max(1, Math.min(room, Math.ceil(taken(before) / taken(after) - SAME)));
     List<PlannedCut> changed = new ArrayList<>(plan.subList(0, at));

@@ -14,19 +14,19 @@ public final class CardsRejectedException extends Refusal {
   private final transient List<CardError> errors;
 
   /**
-   * Lists what is wrong.
+   * Creates the exception.
    *
-   * @param errors by file, line and column
+   * @param errors the errors by file, line and column
    */
   public CardsRejectedException(List<CardError> errors) {
     super(
         RefusalKind.CARDS_REFUSED,
-        errors.size() + " things are wrong with the cards; the first: " + errors.get(0),
+        errors.size() + " errors in the cards; the first: " + errors.get(0),
         Map.of("errors", List.copyOf(errors)));
     this.errors = List.copyOf(errors);
   }
 
-  /** What is wrong, by file, line and column. */
+  /** The errors by file, line and column. */
   public List<CardError> errors() {
     return errors;
   }

@@ -12,13 +12,13 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Lazy;
 import org.standproud.audit.records.Records;
 
-/** The catalogue in service, on the database of the records. */
+/** Beans of the catalogue, on the database of the records. */
 @Configuration(proxyBeanMethods = false)
 class CatalogueConfiguration {
 
   private static final Logger LOG = LoggerFactory.getLogger(CatalogueConfiguration.class);
 
-  /** Read when it is asked for: a store that holds a catalogue does not begin with the files. */
+  /** Read on demand: a store that holds a catalogue does not start from the files. */
   @Bean
   @Lazy
   SeedCatalogue seedCatalogue(CatalogueProperties properties) {

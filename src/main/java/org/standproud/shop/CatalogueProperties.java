@@ -15,7 +15,7 @@ public record CatalogueProperties(Path directory) {
 
   /** Checks the value. */
   public CatalogueProperties {
-    SettingRefused.given("standproud.catalogue.directory", directory, "A folder has to be named.");
+    SettingRefused.given("standproud.catalogue.directory", directory, "A folder is required.");
   }
 
   /** The folder of demonstration set-ups. */

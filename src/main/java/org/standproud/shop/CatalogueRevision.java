@@ -11,12 +11,12 @@ import org.standproud.setup.request.CatalogueShelf;
 /**
  * A revision of the catalogue.
  *
- * @param sequence its place among the revisions
- * @param revision SHA-256 over the content of the whole catalogue, as answers name it
- * @param time when it was made
- * @param author who made it
- * @param note why
- * @param changed what was changed
+ * @param sequence its number
+ * @param revision SHA-256 over the content of the whole catalogue, as in answers
+ * @param time time of the change
+ * @param author author of the change
+ * @param note the reason
+ * @param changed the items changed
  */
 public record CatalogueRevision(
     long sequence,
@@ -36,16 +36,15 @@ public record CatalogueRevision(
    *
    * @param shelf the shelf
    * @param name the name of the item
-   * @param revision its new revision; null if it was taken away
-   * @param told the item as it was written; null if it was removed, or where only the change is
-   *     listed
+   * @param revision its new revision; absent if it was removed
+   * @param content the item as written; null if it was removed, or where only the change is listed
    */
   @Schema(name = "CatalogueChange")
   public record Changed(
       CatalogueShelf shelf,
       String name,
       @Nullable String revision,
-      @JsonIgnore @Nullable CanonicalJson told) {}
+      @JsonIgnore @Nullable CanonicalJson content) {}
 
   CatalogueRevision with(List<Changed> items) {
     return new CatalogueRevision(sequence, revision, time, author, note, items);

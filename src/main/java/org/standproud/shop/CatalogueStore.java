@@ -20,9 +20,9 @@ import org.standproud.audit.records.Records;
 import org.standproud.setup.request.CatalogueShelf;
 
 /**
- * The catalogue with all its revisions. Every reading asks the database whether there is a newer
- * one, so what is changed at one replica holds at all of them from the next call on. What is
- * changed together becomes one revision, or none.
+ * The catalogue with all its revisions. Every read checks the database for a newer one, so a change
+ * at one replica is visible at all of them from the next call on. Changes made together become one
+ * revision, or none.
  */
 public final class CatalogueStore implements ChainedLog {
 
@@ -38,22 +38,22 @@ public final class CatalogueStore implements ChainedLog {
   private volatile CatalogueSnapshot latest = CatalogueSnapshot.NOTHING;
 
   /**
-   * The catalogue in a database, without the chain of records, so that it cannot be checked.
+   * Creates the store without the chain of records, so that it cannot be checked.
    *
    * @param dataSource a database with its tables
-   * @param clock gives the time of revisions
+   * @param clock clock for revisions
    */
   public CatalogueStore(DataSource dataSource, Clock clock) {
     this(dataSource, null, clock);
   }
 
   /**
-   * The catalogue in a database. Each revision has its digest in the chain of records, and is
-   * checked with it.
+   * Creates the store. Each revision has its digest in the chain of records, and is checked with
+   * it.
    *
    * @param dataSource the database of the records
    * @param chain the chain; null for none
-   * @param clock the time of a revision
+   * @param clock clock for revisions
    */
   public CatalogueStore(DataSource dataSource, @Nullable Records chain, Clock clock) {
     this.chain = chain;
@@ -76,8 +76,8 @@ public final class CatalogueStore implements ChainedLog {
   }
 
   /**
-   * The catalogue now. While the database cannot be asked it is the one that was read last: no
-   * answer made with it can be stored then, and so none is given.
+   * The current catalogue. Without the database it is the last one read: no answer can be stored
+   * then, and so none is sent.
    *
    * @throws IllegalArgumentException if this version of the program cannot read an item that
    *     another wrote
@@ -97,10 +97,10 @@ public final class CatalogueStore implements ChainedLog {
   /**
    * Changes the catalogue.
    *
-   * @param plan says what to change, seeing what is there; nothing else changes meanwhile. An empty
-   *     list changes nothing; what it throws is thrown, and nothing is changed
-   * @param author who changes it
-   * @param note why
+   * @param plan returns the changes for the current catalogue; nothing else changes meanwhile. An
+   *     empty list changes nothing; an exception is passed on, and nothing is changed
+   * @param author author of the change
+   * @param note the reason
    * @return the catalogue afterwards
    */
   public CatalogueSnapshot change(
@@ -129,7 +129,8 @@ public final class CatalogueStore implements ChainedLog {
   }
 
   /**
-   * The same, planned before the one writer of the chain takes it, and anew if it came too late.
+   * The same, planned before the chain's single writer gets it, and planned again if another change
+   * came first.
    */
   private CatalogueSnapshot chained(
       Function<CatalogueSnapshot, List<CatalogueSnapshot.Change>> plan,
@@ -179,9 +180,9 @@ public final class CatalogueStore implements ChainedLog {
   /**
    * Revisions of the catalogue, newest first.
    *
-   * @param revision only those with this content; null for all
-   * @param before only those before this place
-   * @param most most revisions to return
+   * @param revision only those with this content hash; null for all
+   * @param before only those before this number
+   * @param most most revisions
    */
   public List<CatalogueRevision> revisions(@Nullable String revision, long before, int most) {
     return table.revisions(revision, before, most);

@@ -24,7 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The catalogue as it lies in the database. */
+/** The tables of the catalogue. */
 final class CatalogueTable {
 
   private static final JsonMapper JSON = JsonMapper.shared();
@@ -39,7 +39,7 @@ final class CatalogueTable {
     return client.sql("select sequence from catalogue_head").query(Long.class).single();
   }
 
-  /** The same, and locks the catalogue against changes until the transaction ends. */
+  /** The same, and locks the catalogue until the transaction ends. */
   long lockHead() {
     return client.sql("select sequence from catalogue_head for update").query(Long.class).single();
   }
@@ -88,7 +88,7 @@ final class CatalogueTable {
             note)
         .update();
     for (CatalogueSnapshot.Change change : changes) {
-      CanonicalJson item = change.told();
+      CanonicalJson item = change.content();
       client
           .sql(
               "insert into catalogue_item (sequence, shelf, name, revision, told)"
@@ -104,7 +104,7 @@ final class CatalogueTable {
   /** A revision without its items. */
   record Row(long sequence, String revision, Instant time, String author, String note) {}
 
-  /** Over every column of a revision and of the items that it changed. */
+  /** Covers every column of a revision and of its changed items. */
   static String digest(Row row, List<CatalogueSnapshot.Change> changes) {
     ObjectNode entry = JSON.valueToTree(row);
     ArrayNode items = entry.putArray("items");
@@ -114,31 +114,33 @@ final class CatalogueTable {
                 .thenComparing(CatalogueSnapshot.Change::name))
         .forEach(
             change -> {
-              CanonicalJson told = change.told();
+              CanonicalJson content = change.content();
               items
                   .addObject()
                   .put("shelf", change.shelf().words())
                   .put("name", change.name())
-                  .put("told", told == null ? "" : told.sha256());
+                  .put("told", content == null ? "" : content.sha256());
             });
     return CanonicalJson.of(entry).sha256();
   }
 
-  /** The digest of each revision as it now lies here. */
+  /** The digest of each revision as stored now. */
   SortedMap<Long, String> digests() {
     Map<Long, List<CatalogueSnapshot.Change>> changes = new TreeMap<>();
     client
         .sql("select sequence, shelf, name, revision, told from catalogue_item")
         .query(
             rs -> {
-              CanonicalJson told = json(rs.getString("told"));
+              CanonicalJson content = json(rs.getString("told"));
               String revision = rs.getString("revision");
-              boolean right = Objects.equals(revision, told == null ? null : told.sha256());
+              boolean right = Objects.equals(revision, content == null ? null : content.sha256());
               changes
                   .computeIfAbsent(rs.getLong("sequence"), s -> new ArrayList<>())
                   .add(
                       new CatalogueSnapshot.Change(
-                          shelf(rs), rs.getString("name") + (right ? "" : " " + revision), told));
+                          shelf(rs),
+                          rs.getString("name") + (right ? "" : " " + revision),
+                          content));
             });
     SortedMap<Long, String> digests = new TreeMap<>();
     client

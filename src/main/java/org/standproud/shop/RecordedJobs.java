@@ -13,17 +13,17 @@ import org.standproud.rules.impact.PastJob.Found;
 import org.standproud.rules.impact.PastJobs;
 import org.standproud.rules.trace.Kind;
 
-/** The newest assessments on record as past jobs; those whose evidence is withheld are left out. */
+/** The newest recorded assessments as past jobs; those whose evidence is withheld are left out. */
 final class RecordedJobs implements PastJobs {
 
   private final Records records;
   private final long most;
 
   /**
-   * Jobs of some records.
+   * Creates the source.
    *
    * @param records the records
-   * @param most how many of them
+   * @param most most jobs
    */
   RecordedJobs(Records records, long most) {
     this.records = records;
@@ -32,7 +32,7 @@ final class RecordedJobs implements PastJobs {
 
   @Override
   public Stream<PastJob> open() {
-    return records.inShort().limit(most).map(RecordedJobs::job);
+    return records.digests().limit(most).map(RecordedJobs::job);
   }
 
   private static PastJob job(DigestRecord record) {

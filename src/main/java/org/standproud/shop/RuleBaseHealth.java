@@ -7,7 +7,7 @@ import org.springframework.stereotype.Component;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.engine.Revision;
 
-/** Ready only with a catalogue and a rule base in service; says why if not. */
+/** Ready only with a catalogue and a rule base in service; otherwise gives the reason. */
 @Component("ruleBase")
 class RuleBaseHealth implements HealthIndicator {
 

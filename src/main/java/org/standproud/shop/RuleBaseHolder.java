@@ -13,8 +13,8 @@ import org.standproud.rules.publishing.PublishResult;
 import org.standproud.rules.publishing.RuleBasePublisher;
 
 /**
- * The folder of rule cards beside the rule base in service. What is edited in the folder is
- * published; what the gate refuses changes nothing and is reported.
+ * The folder of rule cards and the rule base in service. Edits in the folder are published; if the
+ * gate refuses them, nothing changes and the errors are reported.
  */
 public final class RuleBaseHolder {
 
@@ -27,10 +27,10 @@ public final class RuleBaseHolder {
   private volatile List<CardError> ofStore = List.of();
 
   /**
-   * A shelf from which nothing was taken yet.
+   * Creates a holder without a rule base.
    *
    * @param folder the folder
-   * @param desk where edits go
+   * @param desk publishes the edits
    */
   public RuleBaseHolder(Path folder, RuleBasePublisher desk) {
     this.folder = folder;
@@ -38,7 +38,7 @@ public final class RuleBaseHolder {
     this.edits = new FolderEdits(desk, AUTHOR);
   }
 
-  /** Takes what was edited in the folder to the desk. */
+  /** Publishes the edits in the folder. */
   public PublishResult load() {
     try {
       return take(CardFolder.read(folder));
@@ -52,9 +52,9 @@ public final class RuleBaseHolder {
   }
 
   /**
-   * Takes what was edited in the folder to the desk.
+   * Publishes the edits in the folder.
    *
-   * @param contents what the folder holds
+   * @param contents the content of the folder
    */
   public PublishResult take(CardFolder.Contents contents) {
     PublishResult answer = edits.take(contents);
@@ -82,7 +82,7 @@ public final class RuleBaseHolder {
     return desk.inService();
   }
 
-  /** What was wrong with the cards when they were last looked at; empty if nothing. */
+  /** The errors of the last read; may be empty. */
   public List<CardError> faults() {
     return Stream.concat(ofFolder.stream(), ofStore.stream()).toList();
   }

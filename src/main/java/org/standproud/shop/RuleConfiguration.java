@@ -22,7 +22,7 @@ import org.standproud.rules.publishing.RevisionStore;
 import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.setup.catalogue.Catalogue;
 
-/** Puts the desk of rule cards together. */
+/** Beans of the rule base and its publishing. */
 @Configuration(proxyBeanMethods = false)
 @EnableScheduling
 class RuleConfiguration {
@@ -56,7 +56,7 @@ class RuleConfiguration {
         Clock.systemUTC());
   }
 
-  /** Where callers show keys, weakening a stop takes two persons unless a property decides. */
+  /** With access control, weakening a stop takes two persons unless a property decides. */
   static Publishing publishing(RulesProperties.@Nullable TwoPersons twoPersons, AccessMode access) {
     if (twoPersons == null) {
       return access == AccessMode.KEYS ? Publishing.TWO_FOR_STOPS : Publishing.ONE_PERSON;

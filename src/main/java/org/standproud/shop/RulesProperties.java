@@ -10,13 +10,13 @@ import org.standproud.settings.SettingRefused;
 /**
  * The rule cards.
  *
- * @param directory the cards as files: where they come from first, and one way to edit them;
- *     revisions are kept with the records
- * @param folder when the folder is read: never, start (and when POST /v1/rules/reload asks for it)
- *     or watch
- * @param twoPersons whether another person than the author has to publish: true, false, or stops
- *     for cards that remove or weaken a stop; empty means stops where callers show keys, else false
- * @param followEvery how soon what another replica published serves here too
+ * @param directory the cards as files: the first revision, and one way to edit them; revisions are
+ *     stored with the records
+ * @param folder when the folder is read: never, start (and when POST /v1/rules/reload is called) or
+ *     watch
+ * @param twoPersons whether someone other than the author must publish: true, false, or stops for
+ *     cards that remove or weaken a stop; empty means stops with access control, else false
+ * @param followEvery how often to check what another replica published
  * @param largestEdit most characters in a change of cards sent to the service
  * @param impact how past jobs are judged again
  */
@@ -31,14 +31,14 @@ public record RulesProperties(
 
   /** Checks the values. */
   public RulesProperties {
-    SettingRefused.given("standproud.rules.directory", directory, "A folder has to be named.");
+    SettingRefused.given("standproud.rules.directory", directory, "A folder is required.");
     SettingRefused.given(
-        "standproud.rules.folder", folder, "Allowed is one of never, start, watch.");
+        "standproud.rules.folder", folder, "One of never, start, watch is allowed.");
     SettingRefused.positive("standproud.rules.follow-every", followEvery);
     SettingRefused.size("standproud.rules.largest-edit", largestEdit);
   }
 
-  /** Whether another person than the author has to publish. */
+  /** Whether someone other than the author must publish. */
   public enum TwoPersons {
     /** Always. */
     TRUE,
@@ -50,18 +50,18 @@ public record RulesProperties(
 
   /** When the folder of cards is read. */
   public enum FolderUse {
-    /** Never: cards come from the store only. */
+    /** Never: cards come from the database only. */
     NEVER,
-    /** At the start, and when a reload is asked for. */
+    /** At start, and on request. */
     START,
-    /** Then, and whenever it is edited. */
+    /** At start, and after every edit. */
     WATCH
   }
 
   /**
    * How past jobs are judged again.
    *
-   * @param mostRecords how many of the newest records are judged again before cards are published
+   * @param mostRecords number of the newest records judged again before cards are published
    */
   public record Impact(long mostRecords) {
 

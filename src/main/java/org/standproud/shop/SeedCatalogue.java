@@ -13,8 +13,8 @@ import org.standproud.setup.request.Problem;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The catalogue read from a folder of files, or why there is none. An empty store starts with it,
- * and the demonstration set-ups, which the cards are tried on, always use it.
+ * The catalogue read from a folder of files, or the error. An empty database starts with it, and
+ * the demonstration set-ups, on which cards are tried, always use it.
  */
 public final class SeedCatalogue {
 
@@ -53,7 +53,7 @@ public final class SeedCatalogue {
     return Optional.ofNullable(loaded).map(CatalogueReading.Loaded::catalogue);
   }
 
-  /** Its items as they were written, by shelf and name; none if it could not be read. */
+  /** Its items as written, by shelf and name; empty if it could not be read. */
   public Map<CatalogueShelf, Map<String, ObjectNode>> items() {
     return loaded == null ? Map.of() : loaded.items();
   }

@@ -17,9 +17,8 @@ import org.standproud.rules.publishing.PublishResult;
 import org.standproud.shop.RulesProperties.FolderUse;
 
 /**
- * Keeps the cards in service those of the store: at the start, when the folder is edited, and when
- * another replica publishes. Cards that are refused do not stop the service, which then says why it
- * is not ready.
+ * Keeps the cards in service up to date: at start, after edits of the folder, and when another
+ * replica publishes. Refused cards do not stop the service, which then reports why it is not ready.
  */
 @Component
 class ServedCards implements InitializingBean, DisposableBean {
@@ -57,7 +56,7 @@ class ServedCards implements InitializingBean, DisposableBean {
     }
   }
 
-  /** What another replica published serves here too. */
+  /** Puts into service what another replica published. */
   @Scheduled(
       initialDelayString = "${standproud.rules.follow-every}",
       fixedDelayString = "${standproud.rules.follow-every}")
@@ -65,7 +64,7 @@ class ServedCards implements InitializingBean, DisposableBean {
     log(shelf.follow());
   }
 
-  /** Logs a result; a store that keeps refusing the same cards is logged once. */
+  /** Logs a result; repeated refusals of the same cards are logged once. */
   private void log(PublishResult answer) {
     if (answer instanceof PublishResult.Published published) {
       LOG.info(
@@ -84,7 +83,7 @@ class ServedCards implements InitializingBean, DisposableBean {
       refused.errors().forEach(error -> LOG.error("Cards refused: {}", error));
       lastRefused = refused;
     } else if (answer instanceof PublishResult.Failed failed) {
-      LOG.error("The folder of cards could not be taken: {}", failed.reason());
+      LOG.error("The folder of cards could not be published: {}", failed.reason());
     }
   }
 

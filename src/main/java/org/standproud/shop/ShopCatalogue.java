@@ -7,17 +7,17 @@ import java.util.function.Supplier;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.setup.catalogue.Catalogue;
 
-/** The catalogue in service, or why there is none. */
+/** The catalogue in service, or the reason why there is none. */
 public final class ShopCatalogue {
 
   private final CatalogueStore store;
   private final String seedFault;
 
   /**
-   * The catalogue of a store, which begins with the seeds.
+   * Creates the holder; an empty database starts with the seeds.
    *
    * @param store the store
-   * @param seeds what an empty store begins with; asked only if it is empty
+   * @param seeds the first catalogue; read only for an empty database
    */
   public ShopCatalogue(CatalogueStore store, Supplier<SeedCatalogue> seeds) {
     this.store = store;

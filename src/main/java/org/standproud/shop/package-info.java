@@ -1,4 +1,4 @@
-/** What the shop keeps: the catalogue with its revisions, and the rule cards of its folder. */
+/** The shop's own data: the catalogue with its revisions, and the rule cards of its folder. */
 @NullMarked
 package org.standproud.shop;
 

@@ -1,4 +1,4 @@
-/** What people look at: pages, drawings and the printed sheet, on top of everything else. */
+/** Everything people look at: pages, drawings and the printed sheet. */
 @NullMarked
 package org.standproud.web;
 

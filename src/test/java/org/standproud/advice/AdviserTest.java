@@ -60,7 +60,7 @@ class AdviserTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void itIsNeverRunWhileAStopIsToldOfAnyKind(String name) {
+  void itIsNeverRunWhileAStopOfAnyKindIsReported(String name) {
     Advice advice = advice(name);
     if (advice.findings().stream().anyMatch(f -> f.severity() == Severity.STOP)) {
       assertThat(advice.verdict()).isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);

@@ -87,8 +87,8 @@ final class RemediesPage {
     line("");
     line(remedies.conclusion());
     line("");
-    List<Remedy> told = remedies.ways().isEmpty() ? remedies.nearest() : remedies.ways();
-    told.stream().limit(1).forEach(this::remedy);
+    List<Remedy> shown = remedies.ways().isEmpty() ? remedies.nearest() : remedies.ways();
+    shown.stream().limit(1).forEach(this::remedy);
     if (!remedies.alsoWorthDoing().isEmpty()) {
       line("Also worth doing:");
       line("");

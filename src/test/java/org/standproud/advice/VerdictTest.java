@@ -14,7 +14,7 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.standproud.rules.trace.CardTrace;
 
-/** The gravest thing decides, and what is not known is never taken for good. */
+/** The most severe finding decides, and what is not known never counts as good. */
 class VerdictTest {
 
   private static Verdict verdict(CardTrace... findings) {

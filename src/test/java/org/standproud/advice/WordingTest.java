@@ -20,7 +20,7 @@ class WordingTest {
 
   @Test
   @DisplayName("[memory] an inch is 25.4 mm exactly: International Yard and Pound Agreement, 1959")
-  void anInchIsToldAsAnInchAndAsItsMillimetres() {
+  void anInchIsWrittenAsAnInchAndAsItsMillimetres() {
     assertThat(INCH.words(QuantityKind.LENGTH, 0.0254)).isEqualTo("1 in");
     assertThat(METRIC.words(QuantityKind.LENGTH, 0.0254)).isEqualTo("25.4 mm");
   }
@@ -28,7 +28,7 @@ class WordingTest {
   @Test
   @DisplayName(
       "[memory] a pound-force is 4.4482216152605 N: 0.45359237 kg (1959) and 9.80665 m/s2 (1901)")
-  void aPoundForceIsToldAsOneAndAsItsNewtons() {
+  void aPoundForceIsWrittenAsOneAndAsItsNewtons() {
     assertThat(INCH.words(QuantityKind.FORCE, 4.4482216152605)).isEqualTo("1 lbf");
     assertThat(METRIC.words(QuantityKind.FORCE, 4.4482216152605)).isEqualTo("4.45 N");
   }
@@ -92,7 +92,7 @@ class WordingTest {
   }
 
   @Test
-  void whatIsNotKnownIsToldAsNotKnownWithWhatToMeasure() {
+  void whatIsNotKnownIsShownAsNotKnownWithWhatToMeasure() {
     Value missing = new Value.Missing("the high spot, with feelers");
     assertThat(METRIC.words(Vocabulary.HIGH_SPOT, missing)).isEqualTo("not known");
     assertThat(METRIC.quantity(Vocabulary.HIGH_SPOT, missing).measure())
@@ -101,7 +101,7 @@ class WordingTest {
   }
 
   @Test
-  void wordsAndTruthsAreToldAsTheyAre() {
+  void wordsAndTruthsAreShownAsTheyAre() {
     assertThat(METRIC.words(Vocabulary.STAGE, new Value.Text("rough"))).isEqualTo("rough");
     assertThat(METRIC.words(Vocabulary.DEBURRED, new Value.Truth(true))).isEqualTo("yes");
   }

@@ -57,7 +57,7 @@ class AssessmentsTest {
   /** Each file says in its note what is wrong with the set-up. */
   @ParameterizedTest
   @ValueSource(strings = {"03", "04", "05", "06", "07", "08", "09", "11", "12"})
-  void noSetUpWithSomethingWrongIsToldToRun(String start) {
+  void noSetUpWithSomethingWrongMayRun(String start) {
     JsonNode said = assess(RunningService.seed(start));
     assertThat(said.get("verdict").stringValue()).isNotEqualTo("run");
     assertThat(said.get("findings").size()).isPositive();
@@ -72,7 +72,7 @@ class AssessmentsTest {
   }
 
   @Test
-  void whereNobodyMeasuredItIsNotRunAndSaysWhatToMeasure() {
+  void anUnmeasuredSetUpIsNotRunAndShowsWhatToMeasure() {
     JsonNode said = assess(RunningService.seed("12"));
     assertThat(said.get("verdict").stringValue()).isEqualTo("do not run");
     assertThat(said.get("measureFirst").size()).isPositive();
@@ -118,7 +118,7 @@ class AssessmentsTest {
   }
 
   @Test
-  void aSetOfCoefficientsThatNobodyPublishedIsRefusedWithTheSetsThereAre() {
+  void anUnknownSetOfCoefficientsIsRefusedWithTheSetsThereAre() {
     String request =
         RunningService.text(Path.of("api-docs/examples/published-force-coefficients.json"))
             .replace("set 160", "set 999");
@@ -170,7 +170,7 @@ class AssessmentsTest {
   }
 
   @Test
-  void aPlanThatLeavesTooMuchToItsFinishIsToldByThePassThatTakesIt() {
+  void aPlanThatLeavesTooMuchToItsFinishNamesThePassThatTakesIt() {
     ObjectNode setup = RunningService.seed("01");
     setup.set("passes", PASSES);
     JsonNode said = assess(setup);
@@ -197,7 +197,7 @@ class AssessmentsTest {
   }
 
   @Test
-  void aRequestThatTellsOfOnePassIsNotHeldUpByCardsAboutSeveral() {
+  void aRequestWithOnePassIsNotHeldUpByCardsAboutSeveral() {
     JsonNode said = assess(RunningService.seed("01"));
     assertThat(findings(said)).noneMatch(f -> f.contains("FIN-019"));
     ObjectNode other = RunningService.seed("01");
@@ -224,7 +224,7 @@ class AssessmentsTest {
   }
 
   @Test
-  void theTraceTellsOfEveryCardAndTheEvidenceOfEveryFact() {
+  void theTraceHasEveryCardAndTheEvidenceEveryFact() {
     JsonNode said = assess(RunningService.seed("03"));
     JsonNode links = said.get("links");
     JsonNode trace = RunningService.json(service.get(links.get("trace").stringValue()));

@@ -45,7 +45,7 @@ class AuditorTest {
   }
 
   @BeforeEach
-  void aPlateBarelyGrippedIsAskedAbout() {
+  void aPlateBarelyGrippedIsAssessed() {
     HttpResponse<String> sent = service.assess(RunningService.seed("03"));
     answer = RunningService.json(sent);
     self = sent.headers().firstValue("Location").orElseThrow();
@@ -126,7 +126,7 @@ class AuditorTest {
     String lines = body("/v1/audit/records?jobOrder=TLW-0103", "application/x-ndjson");
     assertThat(lines.lines().findFirst().orElseThrow())
         .contains("\"answer\":", answer.get("id").stringValue());
-    assertThat(body("/v1/audit/records?jobOrder=nobody", "application/x-ndjson")).isEmpty();
+    assertThat(body("/v1/audit/records?jobOrder=UNKNOWN", "application/x-ndjson")).isEmpty();
     assertThat(service.get("/v1/audit/records?jobOrdr=x").statusCode()).isEqualTo(400);
   }
 

@@ -15,7 +15,7 @@ class BatchRoomTest {
   private static final String BATCH = "/v1/assessments/batch";
 
   @Test
-  void aBatchTooManyIsToldToComeAgain(@TempDir Path audit) throws Exception {
+  void oneBatchTooManyIsRefusedWithRetryAfter(@TempDir Path audit) throws Exception {
     String line = RunningService.seed("01").toString();
     try (RunningService service =
         RunningService.start(audit, Path.of("rules"), "--standproud.api.most-batches=1")) {

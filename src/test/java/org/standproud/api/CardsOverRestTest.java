@@ -50,16 +50,16 @@ class CardsOverRestTest {
 
   @Test
   @Order(1)
-  void aBrokenCardIsToldByLineAndColumnWithTheNearestNameAndAnExample() {
+  void aBrokenCardIsReportedByLineAndColumnWithTheNearestNameAndAnExample() {
     String broken = card.replace("height clearance < no room", "height clearence < no room");
-    JsonNode told = json(yaml("/v1/rule-base/checks?file=" + FILE, broken));
-    assertThat(told.get("passes").booleanValue()).isFalse();
-    JsonNode error = told.get("errors").get(0);
+    JsonNode reply = json(yaml("/v1/rule-base/checks?file=" + FILE, broken));
+    assertThat(reply.get("passes").booleanValue()).isFalse();
+    JsonNode error = reply.get("errors").get(0);
     String line = broken.split("\n")[error.get("line").intValue() - 1];
     assertThat(line.substring(error.get("column").intValue() - 1)).startsWith("height clearence");
     assertThat(error.get("nearest").stringValue()).isEqualTo("height clearance");
     assertThat(error.get("example").stringValue()).isNotEmpty();
-    assertThat(told.toString()).doesNotContain(folder.toString());
+    assertThat(reply.toString()).doesNotContain(folder.toString());
   }
 
   /** The whole of the shop's cards is some hundred kilobytes, more than a set-up may be. */
@@ -74,8 +74,8 @@ class CardsOverRestTest {
       }
     }
     assertThat(edit.toString().length()).isGreaterThan(65_536);
-    JsonNode told = json(post("/v1/rule-base/checks", edit));
-    assertThat(told.get("passes").booleanValue()).as(told.toString()).isTrue();
+    JsonNode reply = json(post("/v1/rule-base/checks", edit));
+    assertThat(reply.get("passes").booleanValue()).as(reply.toString()).isTrue();
     edit.put("note", "x".repeat(2 << 20));
     assertThat(post("/v1/rule-base/checks", edit).statusCode()).isEqualTo(413);
   }
@@ -112,14 +112,14 @@ class CardsOverRestTest {
 
   @Test
   @Order(4)
-  void whatADraftWouldChangeForPastJobsIsToldLineByLine() {
+  void whatADraftWouldChangeForPastJobsIsStreamedLineByLine() {
     ObjectNode edit = edit(stricter());
     edit.put("author", "Ann");
     HttpResponse<String> started = post("/v1/rule-base/impacts", edit);
     assertThat(started.statusCode()).isEqualTo(202);
     String where = started.headers().firstValue("Location").orElseThrow();
-    HttpResponse<String> told = service.get(where + "/progress");
-    List<String> lines = told.body().lines().toList();
+    HttpResponse<String> reply = service.get(where + "/progress");
+    List<String> lines = reply.body().lines().toList();
     JsonNode last = JSON.readTree(lines.get(lines.size() - 1));
     assertThat(last.get("state").stringValue()).isEqualTo("done");
     assertThat(last.at("/report/verdicts/not judged -> do not run").intValue()).isEqualTo(1);
@@ -197,7 +197,7 @@ class CardsOverRestTest {
 
   @Test
   @Order(9)
-  void nobodyProposesWithoutANameOrAReason() {
+  void aProposalNeedsANameAndAReason() {
     ObjectNode edit = edit(card);
     assertThat(post("/v1/rule-base/proposals", edit).statusCode()).isEqualTo(400);
     edit.put("author", "Ann");

@@ -137,12 +137,12 @@ class CatalogueEditsTest {
     assertThat(history.size()).isEqualTo(2);
     assertThat(history.get(0).has("revision")).isFalse();
     assertThat(history.get(0).get("note").stringValue()).isEqualTo("given back");
-    assertThat(history.get(1).at("/told/diameter").doubleValue()).isEqualTo(63);
+    assertThat(history.get(1).at("/item/diameter").doubleValue()).isEqualTo(63);
     assertThat(service.get(CUTTER + "never%20here/history").statusCode()).isEqualTo(404);
   }
 
   @Test
-  void whatIsWrongWithAnItemIsToldWithValueRangeAndUnit() {
+  void anErrorInAnItemIsReportedWithValueRangeAndUnit() {
     ObjectNode cutter = cutter("wrong").put("diameter", 9000).put("teeth", 0).put("colour", "red");
     HttpResponse<String> refused =
         send("PUT", CUTTER + "wrong?units=inch", cutter.toString(), "If-None-Match", "*");
@@ -169,7 +169,7 @@ class CatalogueEditsTest {
   }
 
   @Test
-  void anItemToldInInchesIsKeptAsToldAndShownInEither() {
+  void anItemInInchesIsStoredAsSentAndShownInEither() {
     ObjectNode cutter =
         (ObjectNode)
             RunningService.json(service.get(CUTTER + "face%20mill%2063,%20fresh?units=inch"));
@@ -182,13 +182,13 @@ class CatalogueEditsTest {
     assertThat(
             RunningService.json(service.get(CUTTER + "inch%20mill")).get("diameter").doubleValue())
         .isEqualTo(63.5);
-    JsonNode told = RunningService.json(service.get(CUTTER + "inch%20mill/history")).get(0);
-    assertThat(told.at("/told/units").stringValue()).isEqualTo("inch");
-    assertThat(told.at("/told/diameter").doubleValue()).isEqualTo(2.5);
+    JsonNode detail = RunningService.json(service.get(CUTTER + "inch%20mill/history")).get(0);
+    assertThat(detail.at("/item/units").stringValue()).isEqualTo("inch");
+    assertThat(detail.at("/item/diameter").doubleValue()).isEqualTo(2.5);
   }
 
   @Test
-  void ofTwoWhoChangeTheSameItemAtOnceOneIsToldToLookAgain() throws Exception {
+  void ofTwoWhoChangeTheSameItemAtOnceOneMustLookAgain() throws Exception {
     String path = CUTTER + "contested";
     String first = tag(send("PUT", path, cutter("contested").toString(), "If-None-Match", "*"));
     ExecutorService engineers = Executors.newFixedThreadPool(6);
@@ -207,7 +207,7 @@ class CatalogueEditsTest {
   }
 
   @Test
-  void whatIsToldAgainUnchangedMakesNoRevision() {
+  void anUnchangedItemMakesNoRevision() {
     HttpResponse<String> now = service.get(CUTTER + "face%20mill%2080,%20fresh");
     HttpResponse<String> put =
         send("PUT", CUTTER + "face%20mill%2080,%20fresh", now.body(), "If-Match", tag(now));
@@ -258,7 +258,7 @@ class CatalogueEditsTest {
   }
 
   @Test
-  void oneBadRowKeepsAllOutAndIsTold() {
+  void oneBadRowRefusesTheImportAndIsReported() {
     String csv =
         """
         name,DC,ZEFP
@@ -290,14 +290,14 @@ class CatalogueEditsTest {
       delimiter = '|',
       value = {
         "name,DC,DC [in]|columns for the field diameter",
-        "name,Ø|There is no column",
-        "name,DC [mm|There is no column",
-        "name|There is no row"
+        "name,Ø|Unknown column",
+        "name,DC [mm|Unknown column",
+        "name|There are no rows"
       })
-  void aTableThatIsNoneIsRefusedAsAWhole(String headings, String told) {
+  void aTableThatIsNoneIsRefusedAsAWhole(String headings, String detail) {
     HttpResponse<String> refused = table("", headings + "\n");
     assertThat(refused.statusCode()).isEqualTo(422);
-    assertThat(RunningService.json(refused).get("detail").stringValue()).contains(told);
+    assertThat(RunningService.json(refused).get("detail").stringValue()).contains(detail);
   }
 
   @Test

@@ -28,7 +28,7 @@ import org.standproud.audit.records.PostgresServer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** A shop system has itself told what happens, and misses nothing. */
+/** A shop system subscribes to events, and misses none. */
 @Timeout(600)
 @IntegrationTest
 class EventsTest {
@@ -56,7 +56,7 @@ class EventsTest {
   }
 
   @Test
-  void anEventIsSentAgainUntilItIsTakenSignedEachTimeAndTellsWhereTheAnswerIs() throws Exception {
+  void anEventIsRetriedUntilDeliveredSignedEachTimeAndLinksToTheAnswer() throws Exception {
     try (Receiver shop = new Receiver(n -> n <= 2 ? 503 : 204)) {
       JsonNode subscription = subscribe(shop, JUDGED);
       String self =
@@ -89,7 +89,7 @@ class EventsTest {
   }
 
   @Test
-  void anAcceptedFindingIsToldAndWhatWasNotAskedForIsNot() throws Exception {
+  void anAcceptedFindingIsSentAndOtherTypesAreNot() throws Exception {
     try (Receiver shop = new Receiver(n -> 200)) {
       JsonNode subscription = subscribe(shop, "org.standproud.finding.accepted");
       JsonNode answer = RunningService.json(service.assess(RunningService.seed("03")));
@@ -156,7 +156,7 @@ class EventsTest {
       }
       String self = "/v1/subscriptions/" + subscription.get("id").stringValue();
       JsonNode dead = deliveryOnceIn(self, "dead");
-      assertThat(dead.get("said").stringValue()).isEqualTo("500");
+      assertThat(dead.get("result").stringValue()).isEqualTo("500");
       assertThat(dead.get("tries").intValue()).isEqualTo(3);
       assertThat(RunningService.json(service.get(self)).get("dead").intValue()).isEqualTo(1);
 
@@ -205,7 +205,7 @@ class EventsTest {
   }
 
   @Test
-  void onPostgresTooEventsAreSentKeysAreKeptAndARuleBaseThatGoesIntoServiceIsTold(
+  void onPostgresTooEventsAreSentKeysAreStoredAndAPublishedRuleBaseSendsAnEvent(
       @TempDir Path other, @TempDir Path cards) throws Exception {
     Path card = Path.of("reach/REACH-001.yaml");
     String text = Files.readString(RULES.resolve(card));
@@ -268,7 +268,7 @@ class EventsTest {
   }
 
   @Test
-  void aSubscriptionThatLacksSomethingIsToldWhatItHasToHave() {
+  void anIncompleteSubscriptionIsRefusedWithWhatIsMissing() {
     HttpResponse<String> refused =
         service.caller().post("/v1/subscriptions", "{\"types\":[]}", "application/json");
     assertThat(refused.statusCode()).isEqualTo(400);
@@ -278,7 +278,7 @@ class EventsTest {
   }
 
   @Test
-  void aTypeNobodySendsIsRefusedAndASecretIsToldOnce() {
+  void anUnknownTypeIsRefusedAndASecretIsReturnedOnce() {
     assertThat(subscribe(service.caller(), "http://127.0.0.1:1/x", "x").statusCode())
         .isEqualTo(400);
     JsonNode made =

@@ -48,7 +48,7 @@ class ForgedLogsTest {
   }
 
   @Test
-  void logsThatNobodyTouchedAreWhole() {
+  void unchangedLogsAreIntact() {
     assertThat(records.verify()).matches(ChainReport::whole);
   }
 

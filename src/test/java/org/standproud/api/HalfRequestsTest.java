@@ -54,7 +54,7 @@ class HalfRequestsTest {
         half(service, "/v1/assessments", "application/json").close();
         half(service, "/v1/assessments/batch", "application/x-ndjson").close();
       }
-      // The service is told to stop only when it has answered this.
+      // The service is stopped only after it has answered this.
       assertThat(service.caller().assess(RunningService.seed("01")).statusCode()).isEqualTo(201);
     }
     assertThat(log).doesNotContain("Fault");

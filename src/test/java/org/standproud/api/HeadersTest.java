@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.IntegrationTest;
 
-/** What each answer tells a browser, whether it is a page, for systems, a file or a refusal. */
+/** The headers of each kind of answer: a page, JSON, a file or a refusal. */
 @IntegrationTest
 class HeadersTest {
 
@@ -40,7 +40,7 @@ class HeadersTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"/", "/records", "/rules", "/v1/assessments", "/v1/rules", "/v1/x"})
-  void whatMayTellOfAJobIsKeptNowhere(String address) {
+  void whatContainsJobDataIsCachedNowhere(String address) {
     assertThat(service.get(address).headers().allValues("Cache-Control"))
         .containsExactly("no-store");
   }

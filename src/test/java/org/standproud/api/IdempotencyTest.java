@@ -86,7 +86,7 @@ class IdempotencyTest {
   }
 
   @Test
-  void ofEightThatSendTheSameAtOnceAllThatAreAnsweredHearTheSame() throws Exception {
+  void ofEightThatSendTheSameAtOnceAllGetTheSameAnswer() throws Exception {
     String setup = job("IK-EIGHT").toString();
     String key = UUID.randomUUID().toString();
     CyclicBarrier together = new CyclicBarrier(8);

@@ -134,7 +134,7 @@ class KeysWantedTest {
   }
 
   @Test
-  void whoeverAcceptsAFindingIsNamedWithTheCallerWhoToldIt() {
+  void anAcceptanceNamesThePersonAndTheCallerThatSentIt() {
     JsonNode answer =
         RunningService.json(
             send(caller, "POST", "/v1/assessments", RunningService.seed("03").toString()));
@@ -157,7 +157,7 @@ class KeysWantedTest {
   }
 
   @Test
-  void withoutAKeyNothingIsToldButHowTheServiceIs() {
+  void withoutAKeyOnlyTheHealthIsShown() {
     HttpResponse<String> refused = send("", "GET", "/v1/rules", "");
     isProblem(refused, 401, "key-wanted");
     assertThat(refused.headers().firstValue("WWW-Authenticate")).hasValue("Bearer");
@@ -193,7 +193,7 @@ class KeysWantedTest {
   }
 
   @Test
-  void theAuditorFindsDeniedCallsByWhoseTheyWereAndWhatHeWanted() {
+  void theAuditorFindsDeniedCallsByCallerAndAddress() {
     String mill = made("mill 4", "caller");
     send(mill, "GET", "/v1/audit/records?jobOrder=SECRET-JOB", "");
     send(mill, "GET", "/v1/audit/records?jobOrder=SECRET-JOB", "");
@@ -316,9 +316,9 @@ class KeysWantedTest {
             + (last == 'A' ? 'B' : 'A')
             + caller.charAt(caller.length() - 1);
     isProblem(send(changed, "GET", "/v1/rules", ""), 401, "key-wanted");
-    String told = made("gossip", "caller");
-    isProblem(send("", "GET", "/v1/rules?access_token=" + told, ""), 401, "key-wanted");
-    secrets.remove(told); // Whoever writes his key into an address tells it to every log.
+    String key = made("gossip", "caller");
+    isProblem(send("", "GET", "/v1/rules?access_token=" + key, ""), 401, "key-wanted");
+    secrets.remove(key); // A key in an address ends up in every log.
     assertThat(
             service
                 .caller()
@@ -333,7 +333,7 @@ class KeysWantedTest {
   }
 
   @Test
-  void whoCallsTooOftenIsToldWhenToComeBackAndOthersAreNotHeldUp() {
+  void aCallerOverTheLimitGetsRetryAfterAndOthersAreNotHeldUp() {
     String eager = made("eager", "caller");
     HttpResponse<String> last = null;
     for (int i = 0; i < 50 * CALLS_A_MINUTE; i++) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.IntegrationTest;
 
-/** A service that asks nobody who he is keeps to its own machine. */
+/** A service without access control keeps to its own machine. */
 @IntegrationTest
 class OpenServiceTest {
 
@@ -30,7 +30,7 @@ class OpenServiceTest {
   }
 
   @Test
-  void itDoesNotStartWithTokensThatNobodyIsAskedFor(@TempDir Path directory) {
+  void itDoesNotStartWithTokensButWithoutAccessControl(@TempDir Path directory) {
     assertThatThrownBy(
             () ->
                 RunningService.start(
@@ -38,7 +38,7 @@ class OpenServiceTest {
                     Path.of("rules"),
                     "--spring.security.oauth2.resourceserver.jwt.jwk-set-uri=http://127.0.0.1:1/"))
         .rootCause()
-        .hasMessageContaining("nobody is asked for one");
+        .hasMessageContaining("standproud.access=keys is not set");
   }
 
   /** A name from elsewhere that was made to point here, so that a page there counts as ours. */

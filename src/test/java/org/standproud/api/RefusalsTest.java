@@ -18,7 +18,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What is refused is told as a problem of RFC 9457 that says what to do about it. */
+/** Every refusal is an RFC 9457 problem that says what to do about it. */
 @IntegrationTest
 class RefusalsTest {
 
@@ -60,7 +60,7 @@ class RefusalsTest {
   }
 
   @Test
-  void aFieldThatIsNotKnownIsToldTheOneThatWasMeant() {
+  void anUnknownFieldIsReportedWithTheOneThatWasMeant() {
     ObjectNode setup = RunningService.seed("01");
     ((ObjectNode) setup.get("hold")).put("gripdeph", 40);
     JsonNode problem = problem(service.assess(setup), 422, "setup-refused");
@@ -68,7 +68,7 @@ class RefusalsTest {
   }
 
   @Test
-  void textThatIsNoJsonIsToldWhereReadingStopped() {
+  void textThatIsNotJsonIsReportedByLineAndColumn() {
     JsonNode problem = problem(service.assess("{\"units\":\n  metric}"), 400, "malformed-request");
     assertThat(problem.get("line").intValue()).isEqualTo(2);
     assertThat(problem.get("column").intValue()).isPositive();
@@ -98,7 +98,7 @@ class RefusalsTest {
   }
 
   @Test
-  void aBodyOverTheLimitIsRefusedWhetherItsLengthIsToldOrNot() {
+  void aBodyOverTheLimitIsRefusedWithOrWithoutContentLength() {
     String body = " ".repeat(70_000);
     problem(service.assess(body), 413, "too-large");
     HttpRequest.Builder chunked =

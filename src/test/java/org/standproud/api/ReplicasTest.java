@@ -99,13 +99,13 @@ class ReplicasTest {
   }
 
   @Test
-  void whereItTakesTwoNobodyPublishesHisOwnCards() {
+  void withTwoPersonApprovalAuthorsCannotPublishTheirOwnCards() {
     try (RunningService service = start("--standproud.rules.two-persons=true")) {
       String first = revision(service);
       JsonNode waits = propose(service, mild(), "Ann");
       HttpResponse<String> alone = publish(service, waits, "ann");
       assertThat(alone.statusCode()).isEqualTo(409);
-      assertThat(alone.body()).contains("Somebody else than Ann");
+      assertThat(alone.body()).contains("Someone other than Ann");
       assertThat(revision(service)).isEqualTo(first);
       assertThat(publish(service, waits, "Bob").statusCode()).isEqualTo(200);
       assertThat(revision(service)).isNotEqualTo(first);

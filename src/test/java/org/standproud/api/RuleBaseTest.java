@@ -28,11 +28,11 @@ class RuleBaseTest {
     try (RunningService service = RunningService.start(audit, rules)) {
       HttpResponse<String> readiness = service.get("/actuator/health/readiness");
       assertThat(readiness.statusCode()).isEqualTo(503);
-      JsonNode told =
+      JsonNode health =
           RunningService.json(readiness).get("components").get("ruleBase").get("details");
-      assertThat(told.get("reason").stringValue()).isEqualTo("no rule base is in service");
-      assertThat(told.get("cardErrors").intValue()).isGreaterThan(1);
-      assertThat(told.get("firstCardError").stringValue()).startsWith(REACH + ":1:1:");
+      assertThat(health.get("reason").stringValue()).isEqualTo("no rule base is in service");
+      assertThat(health.get("cardErrors").intValue()).isGreaterThan(1);
+      assertThat(health.get("firstCardError").stringValue()).startsWith(REACH + ":1:1:");
       assertThat(service.get("/actuator/health/liveness").statusCode()).isEqualTo(200);
 
       HttpResponse<String> refused = service.assess(RunningService.seed("01"));

@@ -21,7 +21,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The whole service on a port of its own, spoken to as a shop system would. */
+/** The whole service on its own port, called as a shop system would. */
 public final class RunningService implements AutoCloseable {
 
   private static final JsonMapper JSON = JsonMapper.shared();
@@ -142,7 +142,7 @@ public final class RunningService implements AutoCloseable {
               .POST(HttpRequest.BodyPublishers.ofString(body, StandardCharsets.UTF_8)));
     }
 
-    /** A request to be told more of. */
+    /** A request to be extended. */
     public HttpRequest.Builder to(String path) {
       return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
     }

@@ -7,14 +7,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.standproud.IntegrationTest;
 
-/** What a start makes, and what waits until somebody asks for it. */
+/** What the start creates, and what is created on demand. */
 @IntegrationTest
 class StartTest {
 
   @TempDir Path directory;
 
   @Test
-  void theContractIsWrittenWhenSomebodyAsks() {
+  void theContractIsWrittenOnDemand() {
     try (RunningService service = RunningService.start(directory, Path.of("rules"))) {
       assertThat(service.made("openApiResource")).isFalse();
       assertThat(service.get("/v3/api-docs.yaml").statusCode()).isEqualTo(200);

@@ -17,7 +17,7 @@ import org.standproud.IntegrationTest;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** What an operator sees of a service that works and is told to stop. */
+/** What an operator sees of a service that works and is logged to stop. */
 @IntegrationTest
 class StoppedAndLoggedTest {
 
@@ -26,7 +26,7 @@ class StoppedAndLoggedTest {
   private @TempDir Path audit;
 
   @Test
-  void aServiceToldToStopAnswersWhatItHasTakenAndLosesNoneOfIt() throws Exception {
+  void aStoppingServiceAnswersWhatItHasAcceptedAndLosesNoneOfIt() throws Exception {
     ServiceProcess service = ServiceProcess.start(audit);
     ExecutorService callers = Executors.newFixedThreadPool(8);
     CountDownLatch answered = new CountDownLatch(20);
@@ -70,12 +70,12 @@ class StoppedAndLoggedTest {
       lines = service.stop();
     }
 
-    List<JsonNode> told = lines.stream().map(JsonMapper.shared()::readTree).toList();
-    assertThat(told).isNotEmpty().allSatisfy(line -> assertThat(line.has("@timestamp")).isTrue());
-    assertThat(told).anySatisfy(line -> assertThat(line.toString()).contains(TRACE));
+    List<JsonNode> logged = lines.stream().map(JsonMapper.shared()::readTree).toList();
+    assertThat(logged).isNotEmpty().allSatisfy(line -> assertThat(line.has("@timestamp")).isTrue());
+    assertThat(logged).anySatisfy(line -> assertThat(line.toString()).contains(TRACE));
   }
 
-  /** Posts until the service takes no more; tells where each answer it got is. */
+  /** Posts until the service accepts no more; returns the addresses of the answers. */
   private static List<String> untilRefused(RunningService.Caller to, CountDownLatch answered) {
     List<String> found = new ArrayList<>();
     String body = RunningService.seed("01").toString();

@@ -76,7 +76,7 @@ class StopsGuardTest {
 
       HttpResponse<String> alone = post(ann, publish, "{\"note\":\"HOLD-032 is too strict\"}");
       assertThat(alone.statusCode()).isEqualTo(409);
-      assertThat(alone.body()).contains("Somebody else than Ann");
+      assertThat(alone.body()).contains("Someone other than Ann");
       HttpResponse<String> unnamed = post(bob, publish, "{}");
       assertThat(unnamed.statusCode()).isEqualTo(409);
       assertThat(unnamed.body()).contains("name each of them", "HOLD-032");

@@ -10,9 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A batch spoken over a socket, so that a test decides when a line is sent and when one is read.
- */
+/** A batch over a socket, so that a test decides when a line is sent and when one is read. */
 final class StreamedBatch implements AutoCloseable {
 
   private final Socket socket;

@@ -20,7 +20,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A table that somebody keeps in a spreadsheet is judged row by row. */
+/** A table from a spreadsheet is judged row by row. */
 @IntegrationTest
 class TableTest {
 
@@ -53,7 +53,7 @@ class TableTest {
   }
 
   @Test
-  void aCellThatIsWrongIsToldByItsColumnAndSpoilsNoOtherRow() {
+  void aWrongCellIsReportedByItsColumnAndAffectsNoOtherRow() {
     List<JsonNode> answers =
         rows(
             map(""),
@@ -69,7 +69,7 @@ class TableTest {
   }
 
   @Test
-  void quotesThatDoNotMatchEndTheTableAndAreToldSo() {
+  void unmatchedQuotesEndTheTableAndAreReported() {
     List<JsonNode> answers =
         rows(map(""), "Job,Length,Grip,Speed,Locked\nT-7,5.5,40,820,no\n\"T-8\"x,5.5,40,820,no\n");
     assertThat(answers).extracting(a -> a.get("status").intValue()).containsExactly(201, 400);

@@ -99,7 +99,7 @@ class TlsTest {
   }
 
   @Test
-  void aSetUpIsJudgedOverTlsAndTheCallerIsToldToStayThere() throws Exception {
+  void aSetUpIsJudgedOverTlsWithStrictTransportSecurity() throws Exception {
     HttpResponse<String> answer = posted(trusting);
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(201);
     // RFC 6797

@@ -97,12 +97,13 @@ class TokensTest {
     assertThat(get("/v1/audit/records", caller).statusCode()).isEqualTo(403);
     String auditor = signed(claims(List.of("auditor", 7)).build(), trusted);
     assertThat(get("/v1/audit/access?status=403", auditor).body()).contains("token:erp");
-    String nobody = signed(claims(List.of()).build(), trusted);
-    assertThat(get("/v1/rules", nobody).statusCode()).isEqualTo(403);
+    String nameless = signed(claims(List.of()).build(), trusted);
+    assertThat(get("/v1/rules", nameless).statusCode()).isEqualTo(403);
   }
 
   @Test
-  void aTokenOfAnotherSignerForAnotherServiceExpiredOrOfNobodyOpensNothing() throws JOSEException {
+  void aTokenOfAnotherSignerForAnotherServiceExpiredOrWithoutACallerIsRefused()
+      throws JOSEException {
     RSAKey stranger = new RSAKeyGenerator(2048).keyID("one").generate();
     assertThat(get("/v1/rules", signed(claims("caller").build(), stranger)).statusCode())
         .isEqualTo(401);

@@ -49,7 +49,8 @@ class WorkLimitTest {
 
   /** All turns are taken and all who may wait do, and another's set-up is judged all the same. */
   @Test
-  void setUpsAreJudgedWhileCounselIsRefused(@TempDir Path records) throws InterruptedException {
+  void setUpsAreJudgedWhileRecommendationsAreRefused(@TempDir Path records)
+      throws InterruptedException {
     ExecutorService callers = Executors.newCachedThreadPool();
     try (RunningService service = RunningService.start(records, Path.of("rules"))) {
       String self =

@@ -73,7 +73,7 @@ class AssessorTest {
     assertThat(CanonicalText.setup(record.account().setup().text()).stock().heightM())
         .isEqualTo(0.1);
     assertThat(AuditRecord.from(record.body())).isEqualTo(record);
-    List<String> told =
+    List<String> expected =
         answered
             .json()
             .tree()
@@ -81,7 +81,7 @@ class AssessorTest {
             .valueStream()
             .map(finding -> finding.get("card").stringValue())
             .toList();
-    assertThat(record.findings()).extracting(RecordedFinding::cardId).isEqualTo(told);
+    assertThat(record.findings()).extracting(RecordedFinding::cardId).isEqualTo(expected);
   }
 
   @Test

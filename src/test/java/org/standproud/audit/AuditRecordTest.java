@@ -80,7 +80,7 @@ class AuditRecordTest {
   }
 
   @Test
-  void aTextThatIsNoRecordIsSaidToBeNone() {
+  void aTextThatIsNoRecordIsRefused() {
     assertThat(
             org.assertj.core.api.Assertions.catchThrowable(
                 () -> AuditRecord.from(CanonicalJson.parse("{\"id\":5}"))))

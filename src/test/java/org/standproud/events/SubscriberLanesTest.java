@@ -28,7 +28,7 @@ class SubscriberLanesTest {
   }
 
   @Test
-  void oneThatWasSlowIsToldOneAtATimeUntilItIsQuickAgain() {
+  void aSlowSubscriberGetsOneAtATimeUntilItIsQuickAgain() {
     Place first = lanes.place(SLOW);
     now.addAndGet(SubscriberLanes.SLOW.toNanos() + 1);
     assertThat(first).isNotNull();

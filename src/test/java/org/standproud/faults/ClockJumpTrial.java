@@ -68,7 +68,7 @@ final class ClockJumpTrial implements Trial {
     boolean stands = again.body().equals(sent.get(1).body());
     figures.put("key-after-jump", stands ? "stands" : "judged again");
     if (!stands) {
-      sent.add(again); // Keys go by the clock, and had expired: a limit that the page tells.
+      sent.add(again); // Keys expire by the clock, and had expired: a limit that the page names.
     }
 
     List<String> newestFirst = new ArrayList<>();

@@ -51,7 +51,7 @@ final class FuzzTrial implements Trial {
       hanging.forEach(System.out::println);
       figures.put("over-5-s-alone-too", hanging.size());
     }
-    told(figures, verdicts, looks);
+    report(figures, verdicts, looks);
   }
 
   private static void send(HostileRequests requests, Verdicts verdicts, int from, int until)
@@ -76,7 +76,7 @@ final class FuzzTrial implements Trial {
     }
   }
 
-  private static void told(Figures figures, Verdicts verdicts, List<Vitals> looks) {
+  private static void report(Figures figures, Verdicts verdicts, List<Vitals> looks) {
     figures.put("requests", REQUESTS);
     verdicts.statuses().forEach((status, count) -> figures.put("answered-" + status, count));
     figures.put("wrong", verdicts.wrong().size());

@@ -45,7 +45,7 @@ final class ReplicasTrial implements Trial {
     work = folder;
     try (Database postgres = new Database(work.resolve("database"), PORT + 2);
         Broker kafka = new Broker(work.resolve("broker"), PORT);
-        ToldShop shop = new ToldShop()) {
+        SubscriberShop shop = new SubscriberShop()) {
       database = postgres;
       broker = kafka;
       broker.topics(PARTITIONS, Stream.SETUPS, Stream.ANSWERS, Stream.REFUSED);
@@ -80,7 +80,7 @@ final class ReplicasTrial implements Trial {
         "--standproud.events.poll=200ms");
   }
 
-  private void through(Stream stream, ToldShop shop, Figures figures) throws Exception {
+  private void through(Stream stream, SubscriberShop shop, Figures figures) throws Exception {
     long begin = System.nanoTime();
     ExecutorService callers = Executors.newFixedThreadPool(4);
     try {
@@ -176,7 +176,7 @@ final class ReplicasTrial implements Trial {
   private void check(
       Stream stream,
       List<HttpResponse<String>> posted,
-      ToldShop shop,
+      SubscriberShop shop,
       String rules,
       Figures figures)
       throws Exception {
@@ -190,14 +190,14 @@ final class ReplicasTrial implements Trial {
     figures.put("messages-answered", stream.answered());
     figures.put("records", kept);
     figures.put("events-made", records.size());
-    figures.put("events-told", shop.ids().size());
-    figures.put("events-told-again", shop.told() - shop.ids().size());
+    figures.put("events-delivered", shop.ids().size());
+    figures.put("events-delivered-again", shop.received() - shop.ids().size());
 
     assertThat(stream.answers()).as("every message has one answer").isEqualTo(STREAMED);
     assertThat(stream.answered()).isEqualTo(STREAMED);
     assertThat(records).as("every answer has a record of its own").hasSize(STREAMED + POSTED);
     assertThat(kept).as("and there is no other").isEqualTo(STREAMED + POSTED);
-    assertThat(shop.ids()).as("each was told under its one id").isEqualTo(records);
+    assertThat(shop.ids()).as("each was delivered under its one id").isEqualTo(records);
     for (ServiceProcess replica : replicas) {
       sameEverywhere(replica.caller(), posted, rules);
     }

@@ -9,7 +9,7 @@ import java.util.List;
 import org.springframework.util.FileSystemUtils;
 import org.standproud.api.RunningService;
 
-/** Somebody empties the folder of rule cards, and then takes the folder away. */
+/** The folder of rule cards is emptied, and then deleted. */
 final class RulesEmptiedTrial implements Trial {
 
   private static final String SERVING = "/revision/id";

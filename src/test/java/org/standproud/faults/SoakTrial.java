@@ -65,10 +65,10 @@ final class SoakTrial implements Trial {
       }
       answers = new TreeMap<>(day.stop());
     }
-    told(figures, looks, answers);
+    report(figures, looks, answers);
   }
 
-  private static void told(Figures figures, List<Vitals> looks, Map<String, Long> answers) {
+  private static void report(Figures figures, List<Vitals> looks, Map<String, Long> answers) {
     figures.put("minutes", LENGTH.toMinutes());
     figures.put("requests-a-second", A_SECOND);
     figures.put("heap-limit", HEAP);

@@ -30,14 +30,14 @@ record Vitals(
 
   static Vitals of(ServiceProcess service) throws IOException, InterruptedException {
     collect(service);
-    String told = service.caller().get("/actuator/prometheus").body();
+    String metrics = service.caller().get("/actuator/prometheus").body();
     return new Vitals(
-        sum(told, "jvm_memory_used_bytes{area=\"heap\"") / MB,
-        sum(told, "jvm_memory_used_bytes{area=\"nonheap\",id=\"Metaspace\"") / MB,
+        sum(metrics, "jvm_memory_used_bytes{area=\"heap\"") / MB,
+        sum(metrics, "jvm_memory_used_bytes{area=\"nonheap\",id=\"Metaspace\"") / MB,
         residentMb(service.pid()),
-        sum(told, "jvm_threads_live_threads"),
+        sum(metrics, "jvm_threads_live_threads"),
         files(service.pid()),
-        sum(told, "standproud_assessments_total"));
+        sum(metrics, "standproud_assessments_total"));
   }
 
   /** Twice, because what is finalised or only weakly held goes with the second. */
@@ -63,8 +63,9 @@ record Vitals(
     }
   }
 
-  private static double sum(String told, String begin) {
-    return told.lines()
+  private static double sum(String metrics, String begin) {
+    return metrics
+        .lines()
         .filter(line -> line.startsWith(begin))
         .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))
         .sum();

@@ -182,7 +182,7 @@ class CatalogueTest {
   }
 
   @Test
-  void whoeverIsToldToTouchOrMeasureTheWorkIsToldThatTheSpindleStands() {
+  void everyCardThatAsksToTouchOrMeasureTheWorkStopsTheSpindle() {
     assertThat(cards())
         .extracting(Card::remedy)
         .filteredOn(r -> r.matches("(?is).*\\b(indicat\\w+|wipe|glass|the wheel|a chip)\\b.*"))

@@ -63,9 +63,9 @@ class CatalogueStoreOnPostgresTest {
   }
 
   private static List<CatalogueSnapshot.Change> wider(CatalogueSnapshot now) {
-    ObjectNode told = (ObjectNode) now.items().get(CatalogueShelf.VISES).get(VISE).told().tree();
-    told.put("jawWidth", told.get("jawWidth").doubleValue() + 1);
+    ObjectNode vise = (ObjectNode) now.items().get(CatalogueShelf.VISES).get(VISE).content().tree();
+    vise.put("jawWidth", vise.get("jawWidth").doubleValue() + 1);
     return List.of(
-        new CatalogueSnapshot.Change(CatalogueShelf.VISES, VISE, CanonicalJson.of(told)));
+        new CatalogueSnapshot.Change(CatalogueShelf.VISES, VISE, CanonicalJson.of(vise)));
   }
 }

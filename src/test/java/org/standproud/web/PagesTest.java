@@ -127,7 +127,7 @@ class PagesTest {
   }
 
   @Test
-  void aFineSetUpIsToldToRunAndABadOneIsNotWithTheCautionsOnBoth() throws Exception {
+  void aFineSetUpMayRunAndABadOneMayNotWithTheCautionsOnBoth() throws Exception {
     String fine = page("/assessments/" + assessed(SeedSetups.json(FINE)));
     assertThat(fine)
         .contains("<h1 id=\"verdict\">Run</h1>")
@@ -144,7 +144,7 @@ class PagesTest {
   }
 
   @Test
-  void anAnswerTellsWhatToMeasureWhatWasAssumedAndHowSureEachFindingIs() throws Exception {
+  void anAnswerShowsWhatToMeasureWhatWasAssumedAndHowSureEachFindingIs() throws Exception {
     String id = assessed(SeedSetups.json(UNMEASURED));
     String answer = page("/assessments/" + id);
     assertThat(answer)
@@ -236,7 +236,7 @@ class PagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"other-holds", "questions", "plots", "plan", "plan?remove=2"})
-  void counselHasAPageOfItsOwnAndAPartForTheAnswerPage(String part) throws Exception {
+  void recommendationsHaveTheirOwnPageAndAFragmentForTheAnswerPage(String part) throws Exception {
     String address = "/assessments/" + assessed(SeedSetups.json(FINE)) + "/" + part;
     assertThat(page(address)).contains("Back to the answer").contains("<html");
     String inPlace =
@@ -249,7 +249,7 @@ class PagesTest {
   }
 
   @Test
-  void aFormToldInTheOtherUnitsSaysTheSameSetUp() throws Exception {
+  void aFormInTheOtherUnitsDescribesTheSameSetUp() throws Exception {
     Map<String, String> metric = filled(page("/?from=" + FINE));
     metric.put("convert", "inch");
     MockHttpServletResponse response = sent(metric);
@@ -372,7 +372,7 @@ class PagesTest {
   }
 
   @Test
-  void whatIsWrongIsToldBesideItsFieldAndNothingIsJudged() throws Exception {
+  void anErrorIsShownBesideItsFieldAndNothingIsJudged() throws Exception {
     Map<String, String> values = filled(page("/?from=" + FINE));
     values.put("/stock/length", "1,400");
     values.put("/hold/gripDepth", "");
@@ -430,7 +430,7 @@ class PagesTest {
         "/assessments/0197f3c2-7b1e-7c44-9d0a-3f6b2a1c5e77/sheet.pdf",
         "/?from=..%2F..%2Fcutters"
       })
-  void whatIsNotThereIsToldOnAPage(String address) throws Exception {
+  void anUnknownAddressShowsAPage(String address) throws Exception {
     MockHttpServletResponse response =
         mvc.perform(get(java.net.URI.create(address)))
             .andExpect(status().isNotFound())

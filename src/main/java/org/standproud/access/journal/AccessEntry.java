@@ -7,14 +7,14 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Worded;
 
 /**
- * An event in the access journal.
+ * A denied call, or a change of a key.
  *
- * @param id its id; ids in order are times in order
- * @param kind what happened
- * @param first when, or when first
- * @param last when last
- * @param times how often
- * @param about who was denied, or who did something with a key
+ * @param id its id; ids increase with time
+ * @param kind denied, key made, key rotated, key revoked, signed in or entries removed
+ * @param first time, or time of the first
+ * @param last time of the last
+ * @param times number of calls counted in it
+ * @param about caller, key and address
  */
 public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int times, About about) {
 
@@ -22,15 +22,15 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
   public enum Kind implements Worded {
     /** A call was denied. */
     DENIED,
-    /** A key was made. */
+    /** A key was created. */
     KEY_MADE,
-    /** A key was replaced by another. */
+    /** A key was rotated. */
     KEY_ROTATED,
-    /** A key was taken back. */
+    /** A key was revoked. */
     KEY_REVOKED,
     /** A person signed in to the pages. */
     SIGNED_IN,
-    /** Old entries were taken out of the journal. */
+    /** Old entries were deleted. */
     ENTRIES_REMOVED;
 
     @Override
@@ -40,16 +40,18 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
   }
 
   /**
-   * Who and what. Of a call, only the row of the access table is stored, not the address: what a
-   * stranger writes into an address is stored nowhere.
+   * The caller and address of a denied call, or the key and what was done with it.
    *
-   * @param caller who, as far as it was proved
-   * @param keyId the key, if it is one of ours
-   * @param address from which network address
+   * <p>Of a call, only the row of the access table is stored, not the address: text that a stranger
+   * chooses is stored nowhere.
+   *
+   * @param caller the caller, as far as authenticated
+   * @param keyId the key, if it is a key of this service
+   * @param address network address of the caller
    * @param method HTTP method
-   * @param place the row of the table of access
-   * @param status what was answered
-   * @param note in words
+   * @param place the row of the access table that the address falls under
+   * @param status HTTP status of the answer
+   * @param note a description
    */
   public record About(
       @Nullable String caller,
@@ -60,7 +62,7 @@ public record AccessEntry(UUID id, Kind kind, Instant first, Instant last, int t
       @Nullable Integer status,
       String note) {
 
-    /** Something done with a key. */
+    /** A change of a key. */
     public static About key(String caller, @Nullable String keyId, String note) {
       return new About(caller, keyId, null, null, null, null, note);
     }

@@ -18,13 +18,16 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.scheduling.annotation.Scheduled;
 
 /**
- * Keeps the journal of access. What is done with keys is written at once; denied calls are counted
- * and written every few seconds, alike ones as one row, so that a flood of them fills neither disk
- * nor database. A service that is killed loses the count of its last seconds, and no more.
+ * Stores the access journal. Key changes are written at once; denied calls are counted and written
+ * every few seconds, equal ones as one row, so that a flood of them fills neither disk nor
+ * database. A crash loses at most the count of the last seconds.
  */
 public final class AccessJournal implements AutoCloseable {
 
-  /** Most kinds of denied calls counted apart between two writes; beyond that they are one. */
+  /**
+   * Most kinds of denied calls counted separately between two writes; further kinds are counted
+   * together.
+   */
   static final int MOST_APART = 1_000;
 
   private static final Logger LOG = LoggerFactory.getLogger(AccessJournal.class);
@@ -35,7 +38,7 @@ public final class AccessJournal implements AutoCloseable {
   private final Clock clock;
   private final Map<AccessEntry.About, Tally> denied = new LinkedHashMap<>();
 
-  /** How often something was denied. */
+  /** The count of a denied call. */
   private record Tally(Instant first, Instant last, int times) {
 
     Tally with(Tally more) {
@@ -47,7 +50,7 @@ public final class AccessJournal implements AutoCloseable {
    * Opens the journal.
    *
    * @param dataSource a database with its table
-   * @param clock gives the time of events
+   * @param clock clock for entries
    */
   public AccessJournal(DataSource dataSource, Clock clock) {
     this.client = JdbcClient.create(dataSource);
@@ -55,10 +58,10 @@ public final class AccessJournal implements AutoCloseable {
   }
 
   /**
-   * Writes what was done with a key; within the caller's transaction, if there is one.
+   * Writes a key change, within the caller's transaction if there is one.
    *
-   * @param kind what was done
-   * @param about by whom, with which
+   * @param kind the change
+   * @param about caller and key
    */
   public void write(AccessEntry.Kind kind, AccessEntry.About about) {
     Instant now = clock.instant();
@@ -66,9 +69,9 @@ public final class AccessJournal implements AutoCloseable {
   }
 
   /**
-   * Counts a call that was denied.
+   * Counts a denied call.
    *
-   * @param about whose, and what it asked for
+   * @param about caller and address
    */
   public void denied(AccessEntry.About about) {
     Instant now = clock.instant();
@@ -79,7 +82,7 @@ public final class AccessJournal implements AutoCloseable {
     }
   }
 
-  /** Writes the denied calls counted so far; every few seconds. */
+  /** Writes the denied calls counted so far; called every few seconds. */
   @Scheduled(initialDelayString = "PT5S", fixedDelayString = "PT5S")
   public void writeDenied() {
     Map<AccessEntry.About, Tally> counted;
@@ -92,13 +95,13 @@ public final class AccessJournal implements AutoCloseable {
           try {
             insert(AccessEntry.Kind.DENIED, about, tally);
           } catch (RuntimeException e) {
-            LOG.error("{} denied call(s) could not be put into the journal", tally.times, e);
+            LOG.error("{} denied call(s) could not be written to the journal", tally.times, e);
           }
         });
   }
 
   /**
-   * Takes old entries out, and notes that it did.
+   * Deletes old entries, and adds an entry about it.
    *
    * @param before entries that ended before this time
    */
@@ -116,7 +119,7 @@ public final class AccessJournal implements AutoCloseable {
   /**
    * Lists entries, newest first.
    *
-   * @param query which
+   * @param query the query
    * @param most most entries to return
    */
   public List<AccessEntry> list(JournalQuery query, int most) {
@@ -132,7 +135,7 @@ public final class AccessJournal implements AutoCloseable {
         .list();
   }
 
-  /** Writes what is counted, and leaves it at that. */
+  /** Writes what is counted, and stops. */
   @Override
   public void close() {
     writeDenied();
@@ -182,7 +185,7 @@ public final class AccessJournal implements AutoCloseable {
         return kind;
       }
     }
-    throw new IllegalStateException("the journal holds the unknown kind " + words);
+    throw new IllegalStateException("unknown kind in the journal: " + words);
   }
 
   private static OffsetDateTime utc(Instant time) {

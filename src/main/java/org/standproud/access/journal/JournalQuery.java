@@ -8,13 +8,13 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which entries of the journal are wanted: those that agree with everything given.
+ * A query for journal entries that match every filter.
  *
- * @param kind what happened, null for anything
- * @param caller who, null for anyone
- * @param status what was answered, null for anything
- * @param from earliest time, null for no limit
- * @param until first time no longer wanted, null for no limit
+ * @param kind kind of entry, null for any
+ * @param caller caller, null for any
+ * @param status status, null for any
+ * @param from start of the period, null for no limit
+ * @param until end of the period, exclusive, null for no limit
  * @param before only entries older than this one, null for no limit
  */
 public record JournalQuery(
@@ -25,7 +25,7 @@ public record JournalQuery(
     @Nullable Instant until,
     @Nullable UUID before) {
 
-  /** A condition of fixed words; what callers say stands in its values only. */
+  /** A condition of constant text; caller input is only in its values. */
   String condition() {
     List<String> all = new ArrayList<>(List.of("1 = 1"));
     add(all, "kind = ?", kind);
@@ -37,7 +37,7 @@ public record JournalQuery(
     return String.join(" and ", all);
   }
 
-  /** The values of the condition, in its order. */
+  /** The values of the condition, in order. */
   List<Object> values() {
     List<Object> all = new ArrayList<>();
     add(all, kind == null ? null : kind.words());

@@ -1,4 +1,4 @@
-/** The journal of access: calls that were denied, and what was done with keys. */
+/** The access journal: denied calls and key changes. */
 @NullMarked
 package org.standproud.access.journal;
 

@@ -7,16 +7,16 @@ import org.standproud.access.Caller;
 import org.standproud.access.Role;
 
 /**
- * A key as it may be shown: everything of it but its secret.
+ * A key without its secret, which is not stored.
  *
- * @param id its name in lists and records; no secret
- * @param caller who shows it, as named in records
- * @param roles what the caller may do
- * @param madeAt when it was made
- * @param madeBy who made it
- * @param expiresAt from when on it opens nothing
- * @param revokedAt when it was taken back, null if it was not
- * @param replaces the key it was made to replace, null if none
+ * @param id its id in lists and records; not secret
+ * @param caller name of the caller, as records show it
+ * @param roles the roles of the caller
+ * @param madeAt time of creation
+ * @param madeBy its creator
+ * @param expiresAt expiry
+ * @param revokedAt time of revocation; absent if not revoked
+ * @param replaces the key it replaces; absent if none
  */
 public record ApiKey(
     String id,
@@ -33,7 +33,7 @@ public record ApiKey(
     roles = Set.copyOf(roles);
   }
 
-  /** Why it opens nothing at a time; null if it opens. */
+  /** Why it is invalid at a time; null if it is valid. */
   @Nullable String closed(Instant now) {
     if (revokedAt != null) {
       return "The key was revoked.";
@@ -41,7 +41,7 @@ public record ApiKey(
     return now.isBefore(expiresAt) ? null : "The key expired at " + expiresAt + ".";
   }
 
-  /** Who shows it. */
+  /** The caller of the key. */
   public Caller holder() {
     return new Caller(caller, roles, id);
   }

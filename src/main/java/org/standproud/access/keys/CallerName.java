@@ -3,8 +3,8 @@ package org.standproud.access.keys;
 import java.util.regex.Pattern;
 
 /**
- * Checks the name of a caller with a key: in records it cannot be mistaken for a token's caller,
- * whose name begins with {@code token:}, or for an anonymous one.
+ * Checks the name of a caller with a key: in records it must differ from a token's caller, whose
+ * name begins with {@code token:}, and from the anonymous one.
  */
 final class CallerName {
 
@@ -22,7 +22,7 @@ final class CallerName {
     }
     if (name.equals("anonymous")) {
       throw new IllegalArgumentException(
-          "caller cannot be anonymous, which stands for calls without a key");
+          "caller cannot be anonymous, which is reserved for calls without a key");
     }
   }
 }

@@ -2,7 +2,7 @@ package org.standproud.access.keys;
 
 import org.jspecify.annotations.Nullable;
 
-/** A key that opens nothing. Its message never holds the secret. */
+/** An invalid key. The message never contains the secret. */
 public final class KeyRefused extends Exception {
 
   private static final long serialVersionUID = 1L;
@@ -10,17 +10,17 @@ public final class KeyRefused extends Exception {
   private final @Nullable String keyId;
 
   /**
-   * Says why.
+   * Creates the exception.
    *
-   * @param reason why, to its holder
-   * @param keyId the key, if there is one of this id
+   * @param reason the reason, for its holder
+   * @param keyId the key with this id, if there is one
    */
   KeyRefused(String reason, @Nullable String keyId) {
     super(reason);
     this.keyId = keyId;
   }
 
-  /** The key, if there is one of the id that was shown. */
+  /** The key with this id, if there is one. */
   public @Nullable String keyId() {
     return keyId;
   }

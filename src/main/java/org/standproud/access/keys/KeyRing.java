@@ -21,15 +21,15 @@ import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
 /**
- * The keys of the service. Each call looks its key up in the database, so a key that was revoked at
- * one replica opens nothing at the others either.
+ * The keys of the service. Each call looks its key up in the database, so a key revoked at one
+ * replica is invalid at all.
  */
 public final class KeyRing {
 
-  /** Longest life of a key. Common practice, no source. */
+  /** Longest validity of a key. Common practice, no source. */
   public static final Duration LONGEST = Duration.ofDays(366);
 
-  /** Longest time that a key and the one that replaces it serve side by side. */
+  /** Longest time that a key and its replacement are both valid. */
   public static final Duration LONGEST_OVERLAP = Duration.ofDays(30);
 
   private final KeyTable table;
@@ -38,11 +38,11 @@ public final class KeyRing {
   private final Clock clock;
 
   /**
-   * The keys in a database.
+   * Creates the store.
    *
    * @param dataSource a database with their table
-   * @param journal records what is done with keys
-   * @param clock gives the time at which keys expire
+   * @param journal records key changes
+   * @param clock clock for expiry
    */
   public KeyRing(DataSource dataSource, AccessJournal journal, Clock clock) {
     this.table = new KeyTable(dataSource);
@@ -52,21 +52,21 @@ public final class KeyRing {
   }
 
   /**
-   * A key that was just made.
+   * A new key.
    *
-   * @param key what of it is kept
-   * @param text what its holder sends; shown this once and stored nowhere
+   * @param key the key as stored
+   * @param text the bearer token; returned only once and never stored
    */
   public record Issued(ApiKey key, KeyText text) {}
 
   /**
-   * Makes a key.
+   * Creates a key.
    *
-   * @param caller who is to show it
-   * @param roles what the caller may do, at least one
-   * @param expires when it expires, at most {@link #LONGEST} ahead
-   * @param by who makes it
-   * @throws IllegalArgumentException if one of these cannot be
+   * @param caller name of the caller
+   * @param roles roles of the caller, at least one
+   * @param expires expiry, at most {@link #LONGEST} ahead
+   * @param by its creator
+   * @throws IllegalArgumentException if one of these is invalid
    */
   public Issued make(String caller, Set<Role> roles, Instant expires, String by) {
     CallerName.check(caller);
@@ -79,20 +79,20 @@ public final class KeyRing {
   }
 
   /**
-   * Makes a key to replace another, which serves beside it for a while.
+   * Creates a key that replaces another after an overlap.
    *
-   * @param id the key to be replaced
-   * @param overlap how long it still serves, at most {@link #LONGEST_OVERLAP}; never longer than it
-   *     would have
-   * @param expires when the new one expires
-   * @param by who makes it
+   * @param id the key to replace
+   * @param overlap how long it stays valid, at most {@link #LONGEST_OVERLAP} and never past its
+   *     expiry
+   * @param expires expiry of the new key
+   * @param by its creator
    * @throws NotFoundException if there is no such key
-   * @throws Refusal if it is replaced already, or opens nothing any more
+   * @throws Refusal if it is replaced already, or invalid
    */
   public Issued rotate(String id, Duration overlap, Instant expires, String by) {
     if (overlap.isNegative() || overlap.compareTo(LONGEST_OVERLAP) > 0) {
       throw new IllegalArgumentException(
-          "overlap is at most " + LONGEST_OVERLAP.toDays() + " days, and not less than none");
+          "overlap is at most " + LONGEST_OVERLAP.toDays() + " days, and not negative");
     }
     return inTransaction(
         () -> {
@@ -100,12 +100,11 @@ public final class KeyRing {
           Instant now = now();
           String closed = old.closed(now);
           if (closed != null) {
-            throw new Refusal(RefusalKind.CONFLICT, closed + " Make a new one.");
+            throw new Refusal(RefusalKind.CONFLICT, closed + " Create a new one.");
           }
           if (table.isReplaced(id)) {
             throw new Refusal(
-                RefusalKind.CONFLICT,
-                "The key is being replaced already; rotate the one that does.");
+                RefusalKind.CONFLICT, "The key is being replaced already; rotate its replacement.");
           }
           Issued issued = insert(old.caller(), old.roles(), expires, by, id);
           Instant end = now.plus(overlap);
@@ -116,10 +115,10 @@ public final class KeyRing {
   }
 
   /**
-   * Takes a key back; from now on it opens nothing. One that is taken back already stays as it is.
+   * Revokes a key; it is invalid from now on. A revoked key stays as it is.
    *
    * @param id the key
-   * @param by who takes it back
+   * @param by who revokes it
    * @throws NotFoundException if there is no such key
    */
   public void revoke(String id, String by) {
@@ -134,25 +133,27 @@ public final class KeyRing {
         });
   }
 
-  /** Every key there ever was, oldest first. */
+  /** Every key, oldest first. */
   public List<ApiKey> all() {
     return table.all();
   }
 
-  /** Whether some key of this role opens now. */
+  /** Whether some key of this role is valid now. */
   public boolean anyOpenFor(Role role) {
     Instant now = now();
     return all().stream().anyMatch(k -> k.roles().contains(role) && k.closed(now) == null);
   }
 
   /**
-   * Who shows a key.
+   * Authenticates a key.
    *
-   * @param shown what was sent
-   * @throws KeyRefused if it opens nothing
+   * @param shown the text sent
+   * @throws KeyRefused if it is invalid
    */
   public Caller open(String shown) throws KeyRefused {
-    KeyText text = KeyText.read(shown).orElseThrow(() -> refused("No key looks like this.", null));
+    KeyText text =
+        KeyText.read(shown)
+            .orElseThrow(() -> refused("This is not the format of a" + " key.", null));
     KeyTable.Row row =
         table.find(text.id()).orElseThrow(() -> refused("There is no such key.", null));
     if (!text.has(row.digest())) {
@@ -166,7 +167,7 @@ public final class KeyRing {
   }
 
   /**
-   * Whether the holder of a key, who showed it before, may go on.
+   * Whether an authenticated key is still valid.
    *
    * @param id the key
    */
@@ -184,11 +185,11 @@ public final class KeyRing {
     Instant now = now();
     Instant end = expires.truncatedTo(ChronoUnit.MICROS);
     if (roles.isEmpty()) {
-      throw new IllegalArgumentException("roles names none");
+      throw new IllegalArgumentException("roles is empty");
     }
     if (!end.isAfter(now) || end.isAfter(now.plus(LONGEST))) {
       throw new IllegalArgumentException(
-          "expires has to lie after now, and no more than " + LONGEST.toDays() + " days after");
+          "expires must be in the future, at most " + LONGEST.toDays() + " days after");
     }
     KeyText text = KeyText.random();
     ApiKey key = new ApiKey(text.id(), caller, roles, now, by, end, null, replaces);

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.access.Role;
 
-/** The keys as they lie in the database. */
+/** The table of keys. */
 final class KeyTable {
 
   private static final String BETWEEN = ",";
@@ -27,7 +27,7 @@ final class KeyTable {
   }
 
   /**
-   * A key with what its secret is checked against.
+   * A key with the digest of its secret.
    *
    * @param key the key
    * @param digest SHA-256 of its secret
@@ -59,7 +59,7 @@ final class KeyTable {
         .optional();
   }
 
-  /** The same, and locks it against changes until the transaction ends. */
+  /** The same, and locks the row until the transaction ends. */
   Optional<Row> lock(String id) {
     return client
         .sql("select * from api_key where id = ? for update")

@@ -11,18 +11,18 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A key as its holder sends it: {@code standproud_<id>_<secret>}.
+ * The text of a key: {@code standproud_<id>_<secret>}.
  *
- * <p>The secret is 256 random bits, so what is stored is one SHA-256 of it (FIPS 180-4). A slow
- * hash protects what people choose, because that can be guessed; 2^256 equally likely secrets
- * cannot, and a slow hash would only let strangers keep the service busy.
+ * <p>The secret is 256 random bits, so one SHA-256 of it is stored (FIPS 180-4). A slow hash
+ * protects passwords, which can be guessed; 2^256 equally likely secrets cannot, and a slow hash
+ * would only let strangers keep the service busy.
  *
- * @param id names the key
- * @param secret proves that it is held
+ * @param id id of the key
+ * @param secret the secret
  */
 public record KeyText(String id, String secret) {
 
-  /** What every key begins with, so that one in a wrong place is found by a search. */
+  /** The prefix of every key, so that a leaked one can be found by a search. */
   public static final String MARK = "standproud_";
 
   private static final int SECRET_BYTES = 32;
@@ -47,7 +47,7 @@ public record KeyText(String id, String secret) {
         : Optional.empty();
   }
 
-  /** The text to be sent. */
+  /** The bearer token. */
   public String text() {
     return MARK + id + "_" + secret;
   }
@@ -63,14 +63,14 @@ public record KeyText(String id, String secret) {
     }
   }
 
-  /** Compares in constant time, so that timing does not show where the first difference lies. */
+  /** Compares in constant time, so that timing does not reveal the first difference. */
   boolean has(String storedDigest) {
     return MessageDigest.isEqual(
         digest().getBytes(StandardCharsets.US_ASCII),
         storedDigest.getBytes(StandardCharsets.US_ASCII));
   }
 
-  /** No secret gets into a log by way of a message. */
+  /** Hides the secret, which must not get into a log. */
   @Override
   public String toString() {
     return MARK + id + "_…";

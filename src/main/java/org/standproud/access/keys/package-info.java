@@ -1,4 +1,4 @@
-/** Keys that callers show: made, hashed, rotated, revoked, and kept in the database. */
+/** API keys: created, hashed, rotated, revoked, stored in the database. */
 @NullMarked
 package org.standproud.access.keys;
 

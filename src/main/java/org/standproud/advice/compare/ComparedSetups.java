@@ -20,12 +20,12 @@ import org.standproud.setup.Setup;
 /**
  * Two set-ups judged by the same cards, in the units of the first.
  *
- * @param changes what differs between them
- * @param verdictBefore what to do with the one
- * @param verdictAfter what to do with the other
- * @param scoreBefore score of the one
- * @param scoreAfter score of the other
- * @param moves what became of each finding of either, worst first
+ * @param changes the fields that differ
+ * @param verdictBefore verdict of the first
+ * @param verdictAfter verdict of the second
+ * @param scoreBefore score of the first
+ * @param scoreAfter score of the second
+ * @param moves how each finding of either moves, worst first
  */
 public record ComparedSetups(
     List<FieldChange> changes,

@@ -4,7 +4,7 @@ import org.standproud.advice.Quantity;
 import org.standproud.setup.request.FieldPointer;
 
 /**
- * One thing that differs between two set-ups, in the caller's units.
+ * One field that differs between two set-ups, in the caller's units.
  *
  * @param field where it stands in the request
  * @param from value before

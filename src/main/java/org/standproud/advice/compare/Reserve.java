@@ -12,8 +12,8 @@ import org.standproud.setup.units.QuantityKind;
 /**
  * How far a card was from flipping in one set-up, in the caller's units.
  *
- * @param value likely value that was compared
- * @param limit what it was compared with
+ * @param value likely value compared
+ * @param limit the value it is compared with
  * @param clearance distance between them, positive on the good side
  * @param adverse the same at the worst ends of the bands
  */

@@ -8,10 +8,10 @@ import org.standproud.advice.whatif.Trials;
 import org.standproud.setup.Setup;
 
 /**
- * Finds, column by column, the level above which a cut is stopped: from the boundary of the column
- * before by steps that double until free and stopped lie on either side, then by halving. That
- * takes for granted that more depth never helps; a level half-way down is judged in every fourth
- * column to check it, and where it fails every column is judged from the bottom up instead.
+ * Finds, column by column, the level above which a cut is stopped: from the boundary of the
+ * previous column by steps that double until free and stopped levels are found, then by bisection.
+ * This assumes that more depth never helps; a level half-way down is judged in every fourth column
+ * to check it, and where the assumption fails every column is judged from the bottom up instead.
  */
 final class BoundaryTrace {
 
@@ -19,7 +19,7 @@ final class BoundaryTrace {
 
   private final Setup setup;
   private final EnvelopeAxis across;
-  private final Stands stands;
+  private final Objections objections;
   private final Trials trials;
   private final double[] columns;
   private final double[] depthsM;
@@ -27,15 +27,15 @@ final class BoundaryTrace {
   private boolean steady = true;
 
   /** Which findings count against a cut. */
-  interface Stands {
+  interface Objections {
     List<String> against(Judged judged);
   }
 
   /**
    * The boundary in one column.
    *
-   * @param at value of the column in SI
-   * @param free number of levels that are free, from the bottom
+   * @param at SI value of the column
+   * @param free number of free levels, from the bottom
    * @param limits cards against the level above; empty if all are free
    */
   record Edge(double at, int free, List<String> limits) {}
@@ -43,13 +43,13 @@ final class BoundaryTrace {
   BoundaryTrace(
       Setup setup,
       EnvelopeAxis across,
-      Stands stands,
+      Objections objections,
       Trials trials,
       double[] columns,
       double[] depthsM) {
     this.setup = setup;
     this.across = across;
-    this.stands = stands;
+    this.objections = objections;
     this.trials = trials;
     this.columns = columns;
     this.depthsM = depthsM;
@@ -90,7 +90,7 @@ final class BoundaryTrace {
     return new Edge(at, free, free == depthsM.length ? List.of() : against(at, free));
   }
 
-  /** Number of free levels from the bottom, given about where it lies. */
+  /** Number of free levels from the bottom, given an estimate. */
   private int boundary(int guess, IntPredicate free) {
     int no = depthsM.length;
     int yes = -1;
@@ -131,6 +131,6 @@ final class BoundaryTrace {
   }
 
   private List<String> against(double at, int level) {
-    return stands.against(trials.of(across.with(setup, at, depthsM[level])));
+    return objections.against(trials.of(across.with(setup, at, depthsM[level])));
   }
 }

@@ -6,11 +6,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * One column of an envelope, in the caller's units.
  *
- * @param at value of what it is drawn over
- * @param greatestDepth greatest axial depth judged at which nothing stands against it; null if even
- *     the least depth is stopped
+ * @param at value of the quantity on the other axis
+ * @param greatestDepth greatest axial depth judged at which no card objects; null if even the least
+ *     depth is stopped
  * @param refusedDepth least axial depth judged above that; null if the whole range is free
- * @param limits cards that stand against the refused depth
+ * @param limits cards that stop the refused depth
  */
 public record Column(
     double at, @Nullable Double greatestDepth, @Nullable Double refusedDepth, List<String> limits) {

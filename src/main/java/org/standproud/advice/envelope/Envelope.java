@@ -6,16 +6,16 @@ import java.util.Map;
 /**
  * How deep the cutter may go, over another quantity of the cut, in the caller's units.
  *
- * @param over what it is drawn over
+ * @param over the quantity on the other axis
  * @param overUnit its unit
  * @param depthUnit unit of the axial depths
  * @param holds what is true inside
- * @param why why it is drawn over that
- * @param columns the columns, rising
- * @param now the set-up's own value of what it is drawn over
+ * @param why why that quantity was chosen
+ * @param columns the columns, in rising order
+ * @param now the set-up's own value of that quantity
  * @param nowDepth the set-up's own axial depth
- * @param nowInside whether the set-up itself was judged free
- * @param always cards that stand against every depth at every column
+ * @param nowInside whether the set-up itself is free
+ * @param always cards that stop every depth of every column
  * @param titles titles of the cards named
  * @param steady whether more depth never helped where that was checked
  * @param judged how many set-ups were judged

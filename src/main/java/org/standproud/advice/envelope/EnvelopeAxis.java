@@ -9,7 +9,7 @@ import org.standproud.setup.Machine;
 import org.standproud.setup.Setup;
 import org.standproud.setup.units.QuantityKind;
 
-/** What an envelope is drawn over. */
+/** The quantity on the horizontal axis of an envelope. */
 enum EnvelopeAxis {
   /** f_z: on a top edge the radial depth is given by the stock and the offset. */
   FEED_PER_TOOTH(
@@ -28,7 +28,7 @@ enum EnvelopeAxis {
   private static final double LEAST_FEED_M = 5e-6;
   private static final double LEAST_WIDTH_M = 0.05e-3;
 
-  /** Part of the thickness beyond which no side pass leaves a plate to speak of. */
+  /** Part of the thickness beyond which a side pass leaves hardly any plate. */
   private static final double MOST_OF_THE_STOCK = 0.8;
 
   private static final double BEYOND = 1.5;
@@ -101,10 +101,10 @@ enum EnvelopeAxis {
     };
   }
 
-  /** Values evenly spaced by ratio from one to the other. */
+  /** Values evenly spaced by ratio. */
   static double[] spaced(double least, double greatest, int count) {
     double ratio = Math.pow(greatest / least, 1.0 / (count - 1));
-    // The last is the greatest itself: rounding up would pass the end of a cutting edge.
+    // The last is the exact upper bound: rounding up would pass the end of a cutting edge.
     return IntStream.range(0, count)
         .mapToDouble(i -> Math.min(greatest, least * Math.pow(ratio, i)))
         .toArray();

@@ -23,20 +23,20 @@ import org.standproud.setup.units.QuantityKind;
  * @param cut depth over feed per tooth on a top edge, over radial depth on a broad side; inside, no
  *     stop fails or is open
  * @param speed depth over the speeds of the machine; at each, no stop fails or is open and no
- *     caution speaks of vibration
+ *     caution is about vibration
  */
 public record SafeEnvelope(Envelope cut, Envelope speed) {
 
-  /** Columns and levels of an envelope unless others are asked for. */
+  /** Default number of columns and levels of an envelope. */
   public static final int FINENESS = 40;
 
   private static final double LEAST_DEPTH_M = 0.05e-3;
 
   /**
-   * The envelopes of a set-up at the usual fineness.
+   * The envelopes of a set-up with the default number of columns.
    *
    * @param setup the set-up
-   * @param ruleBase the cards
+   * @param ruleBase the rule base
    */
   public static SafeEnvelope of(Setup setup, RuleBase ruleBase) {
     return of(setup, new Trials(ruleBase), FINENESS);
@@ -101,13 +101,14 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
       Setup setup,
       EnvelopeAxis across,
       String holds,
-      BoundaryTrace.Stands stands,
+      BoundaryTrace.Objections objections,
       Trials trials,
       int fineness) {
     int before = trials.count();
     double[] depthsM = depthsM(setup, fineness);
     BoundaryTrace trace =
-        new BoundaryTrace(setup, across, stands, trials, across.columns(setup, fineness), depthsM);
+        new BoundaryTrace(
+            setup, across, objections, trials, across.columns(setup, fineness), depthsM);
     List<Column> columns =
         trace.edges().stream().map(edge -> column(edge, across, depthsM, setup)).toList();
     Set<String> always = always(trace.edges());
@@ -120,7 +121,7 @@ public record SafeEnvelope(Envelope cut, Envelope speed) {
         columns,
         shown(across.kind(), across.of(setup), setup),
         shown(QuantityKind.LENGTH, setup.cut().axialDepthM(), setup),
-        stands.against(trials.of(setup)).isEmpty(),
+        objections.against(trials.of(setup)).isEmpty(),
         List.copyOf(always),
         titles(columns, trials.ruleBase()),
         trace.steady(),

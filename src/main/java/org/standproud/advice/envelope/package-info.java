@@ -1,4 +1,4 @@
-/** How far a cut may be taken before a card stops it, as numbers and as a drawing. */
+/** How far a cut can go before a card stops it, as numbers and as a drawing. */
 @NullMarked
 package org.standproud.advice.envelope;
 

@@ -21,15 +21,15 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
 /**
- * The passes that take a given amount off: as few roughing passes of one depth as no stop stands
- * against, then one finishing pass of 0.25 mm or 0.010 in, or half or a quarter of that, at no more
- * than 0.08 mm a tooth (common practice, no source). Each pass is judged on the stock that is left
- * by then, with the cutter placed and fed as it runs best.
+ * The passes that remove a given amount: as few roughing passes of one depth as no stop refuses,
+ * then one finishing pass of 0.25 mm or 0.010 in, or half or a quarter of that, at no more than
+ * 0.08 mm a tooth (common practice, no source). Each pass is judged on the stock left by then, with
+ * the cutter placed and fed as it runs best.
  *
- * @param conclusion what comes of it, in one sentence
- * @param passes the passes; empty if there is no depth at which the stock may be roughed
- * @param cutMinutes likely time of all passes, with the way back and the setting of the depth
- *     between them; measuring and deburring come on top
+ * @param conclusion the conclusion, in one sentence
+ * @param passes the passes; empty if no depth is safe for roughing
+ * @param cutMinutes likely time of all passes, with returns and depth settings; measuring and
+ *     deburring are extra
  */
 public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMinutes) {
 
@@ -40,7 +40,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   /** Numbers of roughing passes tried; with more, another hold is quicker. */
   private static final int[] ROUGHING = {1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
 
-  /** Parts of the usual allowance that are left for the last pass where more of it is stopped. */
+  /** Fractions of the usual allowance left for the last pass if a larger one is stopped. */
   private static final double[] LEFT_TO_FINISH = {1, 0.5, 0.25};
 
   /** Copies the list. */
@@ -49,8 +49,8 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   }
 
   /**
-   * What there is to come off, which is more than can: off the top edge what stands above the jaws,
-   * off the broad side the thickness.
+   * The most that can be removed: on the top edge what is above the jaws, on the broad side the
+   * thickness.
    *
    * @return in m
    */
@@ -62,13 +62,12 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   }
 
   /**
-   * A plan.
+   * Plans the passes.
    *
-   * @param setup how the stock stands and what would cut it; its own depth is not used
-   * @param wholeM what has to come off in m: off the top edge, or off the broad side
-   * @param ruleBase the cards
-   * @throws IllegalArgumentException if that is not more than nothing, or leaves no stock above the
-   *     jaws
+   * @param setup the set-up; its own depth is not used
+   * @param wholeM amount to remove in m: from the top edge, or from the broad side
+   * @param ruleBase the rule base
+   * @throws IllegalArgumentException if that is not positive, or leaves no stock above the jaws
    */
   public static PassPlan of(Setup setup, double wholeM, RuleBase ruleBase) {
     double most = mostM(setup);
@@ -79,7 +78,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
     return new Planning(setup, wholeM, new Trials(ruleBase)).plan();
   }
 
-  /** The work on one plan. */
+  /** The state of one plan. */
   private static final class Planning {
     private final Setup setup;
     private final double roughM;
@@ -97,7 +96,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
       this.roughM = wholeM - finishM;
     }
 
-    /** As much as the last pass may take; the whole allowance, if none of it may run. */
+    /** The most the last pass can remove; the whole allowance, if none of it can run. */
     private double finishM(double wholeM, double mostM) {
       for (double part : LEFT_TO_FINISH) {
         if (runs(finishing(wholeM, part * mostM))) {
@@ -135,7 +134,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
       return SetupEditor.of(pass).feed(feed.times(slower)).done();
     }
 
-    /** The least number of roughing passes that may run, or 0. */
+    /** The least number of roughing passes that can run, or 0. */
     private int roughing() {
       for (int count : ROUGHING) {
         double takesM = roughM / count;

@@ -10,17 +10,17 @@ import org.standproud.advice.Verdict;
  *
  * @param number from 1
  * @param stage rough or finish
- * @param takes what it takes off
+ * @param takes the amount removed
  * @param axialDepth a_p
  * @param offset cutter axis from the middle of the thickness, positive toward the fixed jaw
  * @param feed which way the cutter moves along the jaws
- * @param mode climb, conventional or both; null if it could not be determined
+ * @param mode climb, conventional or both; null if not known
  * @param feedPerTooth f_z
  * @param spindleSpeed n
- * @param edges what the edges have to be like
- * @param verdict what to do with it
+ * @param edges the required state of the edges
+ * @param verdict its verdict
  * @param score its score
- * @param findings ids of the stops and cautions against it
+ * @param findings ids of its stops and cautions
  * @param firstContact what the first touch does and how to begin
  * @param minutes likely time of the pass
  * @param then what to do after it, in order

@@ -13,7 +13,7 @@ import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
 
-/** The ways to run one pass that cost nothing: the place of the cutter and the way of the feed. */
+/** Ways to run one pass that cost nothing: position of the cutter and direction of feed. */
 final class Variants {
 
   private final Trials trials;
@@ -22,7 +22,7 @@ final class Variants {
     this.trials = trials;
   }
 
-  /** The pass as it runs best: best verdict, best score; as proposed where none is better. */
+  /** The best variant by verdict, then score; as proposed if none is better. */
   Setup best(Setup pass) {
     Set<Setup> all = new LinkedHashSet<>();
     for (Setup placed : placed(pass)) {
@@ -54,7 +54,7 @@ final class Variants {
     return places;
   }
 
-  /** A pass that takes a depth off stock from which some is off already, both in m. */
+  /** A pass of some depth on stock that is already partly removed, both in m. */
   static Setup on(Setup setup, double goneM, double takesM, Stage stage) {
     double thicknessM = setup.stock().thicknessM();
     double heightM = setup.stock().heightM();

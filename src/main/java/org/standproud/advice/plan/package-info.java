@@ -1,4 +1,4 @@
-/** The passes that take off what has to come off, each judged on the stock that is left by then. */
+/** Plans of passes, each judged on the stock left by then. */
 @NullMarked
 package org.standproud.advice.plan;
 

@@ -9,7 +9,7 @@ import org.standproud.rules.card.Severity;
  *
  * @param card id of the card
  * @param title its claim
- * @param severity {@code stop} or {@code caution}
+ * @param severity stop or caution
  * @param remedies the changes, best first; empty if no single change clears it
  */
 public record CardRemedies(String card, String title, Severity severity, List<Remedy> remedies) {

@@ -4,10 +4,10 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Worded;
 
 /**
- * The kinds of change a machinist can make, in the order in which they are put together: packing is
- * placed last because its best depth depends on everything else. Each has its turn in the order in
- * which a toolmaker tries changes: the hold before the cut. Turns and set-up times, which are
- * bands, are common practice, no source.
+ * The kinds of change a machinist can make, in the order in which they are applied: packing last
+ * because its best depth depends on everything else. Each has a rank in the order in which a
+ * toolmaker tries changes: the hold before the cut. Ranks and set-up times, which are bands, are
+ * common practice, no source.
  */
 public enum ChangeKind implements Worded {
   /** Another cutter of the shop. */
@@ -18,15 +18,15 @@ public enum ChangeKind implements Worded {
   SIDE_DEPTH("less radial depth, more passes", 8, 0.2, 0.5, 1),
   /** Another feed per tooth. */
   FEED("another feed", 7, 0.2, 0.5, 1),
-  /** Power feed in the place of the hand. */
+  /** Power feed instead of hand feed. */
   DRIVE("power feed", 3, 0.5, 1, 2),
   /** Another speed of the spindle. */
   SPEED("another speed", 7, 0.5, 1, 2),
-  /** The cutter axis at another place across the top edge. */
+  /** The cutter axis at another position across the top edge. */
   OFFSET("cutter moved across", 3, 0.5, 1, 3),
   /** The top edge fed the other way. */
   DIRECTION("feed reversed", 3, 0.5, 1, 2),
-  /** The broad side fed the other way: climb for conventional or the reverse. */
+  /** The broad side fed the other way: climb instead of conventional or the reverse. */
   MODE("climb and conventional exchanged", 3, 0.5, 1, 2),
   /** Slides locked or snugged. */
   SLIDES("slides locked", 1, 0.3, 0.5, 1),
@@ -42,7 +42,7 @@ public enum ChangeKind implements Worded {
   CLAMP("clamped harder", 5, 0.5, 1, 3),
   /** A stop at an end of the stock. */
   STOP("a stop", 4, 3, 5, 15),
-  /** Packing put in, moved or taken out. */
+  /** Packing inserted, moved or removed. */
   PACKING("packing", 2, 2, 5, 15);
 
   private final String words;
@@ -60,7 +60,7 @@ public enum ChangeKind implements Worded {
     return words;
   }
 
-  /** When a toolmaker tries it: 1 first, a lighter cut last. */
+  /** Rank in a toolmaker's order: 1 first, a lighter cut last. */
   public int turn() {
     return turn;
   }

@@ -16,10 +16,10 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 import org.standproud.setup.units.QuantityKind;
 
-/** Words changes as instructions for a machinist, with the old and the new value. */
+/** Writes changes as instructions for a machinist, with the old and the new value. */
 final class ChangeWording {
 
-  /** The order in which a machinist goes about it: the stock, the hold, the cutter, the cut. */
+  /** A machinist's order: the stock, the hold, the cutter, the cut. */
   private static final List<ChangeKind> IN_ORDER =
       List.of(
           ChangeKind.FACES,
@@ -52,7 +52,7 @@ final class ChangeWording {
     this.wording = new Wording(before.units());
   }
 
-  /** What to do, without the full stop: "Grip 39 mm deep, not 8 mm, and take four passes". */
+  /** The instruction, without the full stop: "Grip 39 mm deep, not 8 mm, and take four passes". */
   static String of(Setup before, ProvenChange after) {
     ChangeWording spoken = new ChangeWording(before, after);
     List<String> phrases =

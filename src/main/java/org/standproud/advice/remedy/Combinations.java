@@ -14,28 +14,28 @@ import org.standproud.advice.whatif.PassHandling;
 import org.standproud.setup.Machine;
 
 /**
- * Puts two or three changes together. From what each change does alone ({@link Shortfalls}) every
- * set of two and three is estimated: whether it is likely to work, and how long it takes. Those
- * likely to work are judged, the quickest first; one that does is made as small as will do, the
- * passes first because each costs its time again, and no change is left in it that it can do
- * without: every smaller set of its changes is judged. Sets are passed over that hold the changes
- * of a known way and are slower than it.
+ * Combines two or three changes. From the effect of each change alone ({@link Shortfalls}) it
+ * estimates for every set of two and three whether it is likely to work, and how long it takes.
+ * Likely sets are judged, the quickest first; one that works is reduced to the smallest changes
+ * that still work, the passes first because each costs its time again, and no superfluous change is
+ * left in it: every smaller set of its changes is judged. Sets that contain a known way and are
+ * slower than it are skipped.
  */
 final class Combinations {
 
-  /** Set-ups judged before no further combination is begun. */
+  /** Set-ups judged before no further combination is started. */
   private static final int BUDGET = 100;
 
-  /** Ways beyond which no more combinations are looked for. */
+  /** Number of ways after which the search ends. */
   private static final int ENOUGH = 4;
 
-  /** Sets that are judged before it is given up. */
+  /** Sets judged without success before the search ends. */
   private static final int TRIES = 16;
 
-  /** Estimated shortfall up to which a set is judged in order of its time. */
+  /** Estimated shortfall up to which sets are judged in order of time. */
   private static final double LIKELY = 0.1;
 
-  /** A change that takes less than this off no shortfall is not put together with others. */
+  /** A change that reduces no shortfall by this much is not combined. */
   private static final double WORTH = 0.05;
 
   private static final Set<ChangeKind> LIGHTER_CUT =
@@ -48,7 +48,7 @@ final class Combinations {
   private final List<ProvenChange> found = new ArrayList<>();
   private final Map<Set<Step>, Double> failed = new HashMap<>();
 
-  /** Changes put together: the estimated shortfall they leave, and the time they add in s. */
+  /** A set of changes: its estimated remaining shortfall, and the time it adds in s. */
   private record Candidate(List<Step> steps, double left, double addedS) {
 
     Set<Step> heavy() {
@@ -66,7 +66,7 @@ final class Combinations {
     this.search = search;
   }
 
-  /** The ways there are, those of one change included. */
+  /** All ways, single changes included. */
   List<ProvenChange> with(List<ProvenChange> singles) {
     found.addAll(singles);
     for (Ladder ladder : search.ladders()) {
@@ -112,7 +112,7 @@ final class Combinations {
     }
   }
 
-  /** Such a set by itself, and with the lightest cut it is likely to need. */
+  /** Such a set as it is, and with the lightest cut it is likely to need. */
   private void add(List<SingleChangeEffect> set) {
     if (set.size() > 1) {
       candidates.add(candidate(set));
@@ -158,7 +158,7 @@ final class Combinations {
         .toList();
   }
 
-  /** Judges in order; returns those put off because a part of them did worse than estimated. */
+  /** Judges in order; returns those deferred because a part of them did worse than estimated. */
   private List<Candidate> tryAll(List<Candidate> ordered, boolean putOff) {
     List<Candidate> later = new ArrayList<>();
     for (Candidate candidate : ordered) {
@@ -168,7 +168,7 @@ final class Combinations {
       if (failed.containsKey(candidate.heavy()) || isPassedOver(candidate)) {
         continue;
       }
-      if (putOff && candidate.left() + worseThanReckoned(candidate) > LIKELY) {
+      if (putOff && candidate.left() + worseThanEstimated(candidate) > LIKELY) {
         later.add(candidate);
       } else {
         judge(candidate);
@@ -182,7 +182,7 @@ final class Combinations {
     return combined < ENOUGH && search.judged() < BUDGET;
   }
 
-  /** Whether a known way does with some of the changes and in no more time. */
+  /** Whether a known way works with a subset of the changes in no more time. */
   private boolean isPassedOver(Candidate candidate) {
     return found.stream()
         .anyMatch(
@@ -201,7 +201,7 @@ final class Combinations {
     return setUpS + Passes.allS(search.setup(), way) - Passes.onceS(search.base());
   }
 
-  private double worseThanReckoned(Candidate candidate) {
+  private double worseThanEstimated(Candidate candidate) {
     Set<Step> heavy = candidate.heavy();
     return failed.entrySet().stream()
         .filter(part -> heavy.containsAll(part.getKey()))
@@ -237,7 +237,7 @@ final class Combinations {
     return proved;
   }
 
-  /** Each change as small as will do, the passes first, and without what is not needed. */
+  /** Each change as small as still works, the passes first, without superfluous ones. */
   private ProvenChange least(ProvenChange working) {
     ProvenChange least = working;
     List<Integer> order = new ArrayList<>();
@@ -248,11 +248,11 @@ final class Combinations {
       least = smaller(least, at);
     }
     ProvenChange needed = withoutTheNeedless(least);
-    // What stays may do with less now that the others are gone.
+    // The rest may need less now that the others are gone.
     return needed.steps().size() < least.steps().size() ? least(needed) : needed;
   }
 
-  /** One of its changes as small as will do: the next rung down first, then by halves. */
+  /** Reduces one of its changes: the next rung down first, then by bisection. */
   private ProvenChange smaller(ProvenChange working, int at) {
     int yes = working.steps().get(at).rung();
     int no = -1;
@@ -268,7 +268,7 @@ final class Combinations {
     return search.prove(replaced(working.steps(), at, yes));
   }
 
-  /** The smallest set of its changes that works, the set itself if no part of it does. */
+  /** The smallest set of its changes that works, or the set itself. */
   private ProvenChange withoutTheNeedless(ProvenChange working) {
     int size = working.steps().size();
     return IntStream.range(1, (1 << size) - 1)

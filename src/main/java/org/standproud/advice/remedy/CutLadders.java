@@ -20,10 +20,10 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.catalogue.Catalogue;
 
-/** What can be changed in the cut of a set-up. */
+/** The possible changes of the cut. */
 final class CutLadders {
 
-  /** More cutters than this are not tried: the likeliest diameters first. */
+  /** Most cutters tried: the likeliest diameters first. */
   private static final int CUTTERS = 8;
 
   /** Numbers of passes tried. */
@@ -88,7 +88,7 @@ final class CutLadders {
         feedM -> s -> SetupEditor.of(s).feed(s.cut().feedPerToothM().times(feedM / now)).done());
   }
 
-  /** To two figures of the caller's unit: no one dials more. */
+  /** To two figures of the caller's unit, as on a dial. */
   private double round(double feedM) {
     double unitM = setup.units() == UnitSystem.INCH ? INCH_M : MM_M;
     return BigDecimal.valueOf(feedM / unitM).round(TWO_FIGURES).doubleValue() * unitM;
@@ -126,7 +126,7 @@ final class CutLadders {
     }
   }
 
-  /** The axis moves away from the side that is milled. */
+  /** The axis moves away from the milled side. */
   private void sideDepth() {
     double deep = setup.sideDepthM();
     List<UnaryOperator<Setup>> rungs = new ArrayList<>();
@@ -155,7 +155,7 @@ final class CutLadders {
     }
   }
 
-  /** As far across as the cutter that is then in the spindle still spans the stock. */
+  /** As far across as the cutter then in the spindle still spans the stock. */
   private static double spanning(Setup s, double offsetM) {
     double room = Math.max(0, (s.cutter().diameterM() - s.stock().thicknessM()) / 2);
     return Math.max(-room, Math.min(offsetM, room));

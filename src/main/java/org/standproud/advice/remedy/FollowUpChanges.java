@@ -13,8 +13,8 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * Changes of a few minutes that clear a caution left by a chosen way: each is judged on top of the
- * way, and listed only if it makes nothing worse.
+ * Quick changes that clear a caution left by a chosen way: each is judged on top of the way, and
+ * listed only if it makes nothing worse.
  */
 final class FollowUpChanges {
 
@@ -36,7 +36,7 @@ final class FollowUpChanges {
    *
    * @param way the way chosen
    * @param trials judged set-ups
-   * @param shop the cutters there are
+   * @param shop the shop's cutters
    */
   static List<ProvenChange> onTopOf(ProvenChange way, Trials trials, Catalogue shop) {
     Setup setup = way.setup();

@@ -20,13 +20,13 @@ import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.UnitSystem;
 
-/** What can be changed in the hold of a set-up. */
+/** The possible changes of the hold. */
 final class HoldLadders {
 
   private static final double MM = 1e-3;
   private static final double THIRTY_SECOND = 0.0254 / 32;
 
-  /** What lies in every drawer: soft copper wire and card; common practice, no source. */
+  /** Found in every drawer: soft copper wire and card; common practice, no source. */
   private static final double WIRE_M = 3 * MM;
 
   private static final double INCH_WIRE_M = 0.0254 / 8;
@@ -60,12 +60,12 @@ final class HoldLadders {
     return hold.ladders;
   }
 
-  /** Step in which a grip is set: 1 mm, or a thirty-second of an inch. */
+  /** Step of a grip depth: 1 mm, or a thirty-second of an inch. */
   static double stepM(Setup setup) {
     return setup.units() == UnitSystem.INCH ? THIRTY_SECOND : MM;
   }
 
-  /** A face that is not known to be flat can be milled or filed flat before it is gripped. */
+  /** A face not known to be flat can be milled or filed flat before it is gripped. */
   private void faces() {
     Stock stock = setup.stock();
     Double spotM = stock.highSpotM();
@@ -92,7 +92,7 @@ final class HoldLadders {
     add(ChangeKind.GRIP, rungs);
   }
 
-  /** Card and sheet lie over the whole of the grip; wire and strip stay where they are. */
+  /** Card and sheet cover the whole grip; wire and strip stay where they are. */
   private static List<Packing> spread(List<Packing> packing, double gripM) {
     return packing.stream().map(p -> isLine(p) ? p : at(p, gripM / 2)).toList();
   }
@@ -224,7 +224,7 @@ final class HoldLadders {
     return all;
   }
 
-  /** The depth that evens the two tip margins, to the step of the shop, inside the grip. */
+  /** The depth that equalizes the two tip margins, to the shop's step, inside the grip. */
   private double bestDepthM(Setup s, double sizeM) {
     double gripM = s.hold().gripDepthM();
     double best =

@@ -9,8 +9,8 @@ import org.standproud.setup.Setup;
 /**
  * Changes of one kind in one direction, the smallest first, in steps that a shop can set.
  *
- * @param kind what is changed
- * @param rungs each change made to a set-up
+ * @param kind the kind of change
+ * @param rungs each change applied to a set-up
  */
 record Ladder(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {
 
@@ -32,7 +32,7 @@ record Ladder(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {
     return rungs.size();
   }
 
-  /** The rungs that are judged first, rising: the last and two between, or all of a short one. */
+  /** The rungs judged first, rising: the last and two between, or all of a short ladder. */
   Set<Integer> probes() {
     int last = size() - 1;
     return last <= 2

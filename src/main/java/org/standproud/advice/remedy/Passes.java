@@ -8,12 +8,12 @@ import org.standproud.mechanics.time.PassTime;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
-/** How many passes a changed cut takes, and how long they take. */
+/** Number and time of the passes of a changed cut. */
 final class Passes {
 
   private Passes() {}
 
-  /** Passes that take off what one pass took off before. */
+  /** Number of passes that replace one pass. */
   static int of(Setup before, Setup after) {
     int levels = PassTime.passes(before.cut().axialDepthM(), after.cut().axialDepthM());
     return before.cut().operation() == Operation.BROAD_SIDE
@@ -21,14 +21,14 @@ final class Passes {
         : levels;
   }
 
-  /** Likely time of one pass in s; nothing if it is not known. */
+  /** Likely time of one pass in s; zero if not known. */
   static double onceS(Judged judged) {
     return judged.evidence().get(Vocabulary.PASS_TIME) instanceof Value.Quantity time
         ? time.band().likely()
         : 0;
   }
 
-  /** Likely time in s of all passes of a changed cut, with what lies between them. */
+  /** Likely time in s of all passes of a changed cut, with the time between them. */
   static double allS(Setup before, ProvenChange after) {
     return PassHandling.likelyS(
         of(before, after.setup()), onceS(after.judged()), after.setup().machine());

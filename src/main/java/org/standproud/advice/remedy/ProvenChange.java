@@ -5,11 +5,11 @@ import org.standproud.advice.whatif.Judged;
 import org.standproud.setup.Setup;
 
 /**
- * Changes with the set-up they give and what the cards say of it.
+ * Changes with the changed set-up and its judgement.
  *
  * @param steps the changes
  * @param setup the set-up
- * @param judged what the cards say
+ * @param judged the judgement
  */
 record ProvenChange(List<Step> steps, Setup setup, Judged judged) {
 

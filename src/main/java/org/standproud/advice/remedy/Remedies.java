@@ -14,16 +14,16 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * What would put a set-up right; everything in it was judged again by the same cards.
+ * How to fix a set-up; every change was judged again by the same cards.
  *
- * @param verdict what to do with the set-up as it is
+ * @param verdict verdict of the set-up as it is
  * @param score its score
- * @param ways sets of one to three changes that clear every stop, or every caution where there is
- *     no stop, best first; none can lose a change
- * @param alsoWorthDoing what takes a caution away in a few minutes on top of the first way
+ * @param ways sets of one to three changes that clear every stop, or every caution if there is no
+ *     stop, best first; no change in a set is superfluous
+ * @param alsoWorthDoing quick changes that clear a caution on top of the first way
  * @param byCard for each stop and caution, what clears it alone
- * @param nearest where there is no way: the single changes that come nearest
- * @param conclusion what comes of it, in one sentence
+ * @param nearest if there is no way, the single changes that come nearest
+ * @param conclusion the conclusion, in one sentence
  * @param judged how many set-ups were judged
  */
 public record Remedies(
@@ -44,7 +44,7 @@ public record Remedies(
     nearest = List.copyOf(nearest);
   }
 
-  /** Whether no stop stands against it, as it is or after one of the ways. */
+  /** Whether it has no stop, as it is or after one of the ways. */
   public boolean viseHolds() {
     return !ways.isEmpty() || verdict != Verdict.DO_NOT_RUN && verdict != Verdict.NOT_JUDGED;
   }
@@ -53,19 +53,19 @@ public record Remedies(
    * The remedies for a set-up.
    *
    * @param setup the set-up
-   * @param ruleBase the cards
-   * @param shop the cutters there are
+   * @param ruleBase the rule base
+   * @param shop the shop's cutters
    */
   public static Remedies of(Setup setup, RuleBase ruleBase, Catalogue shop) {
     return of(setup, new Trials(ruleBase), shop);
   }
 
   /**
-   * The same, with trials that may already know some set-ups.
+   * The same, with trials that may already have judged some set-ups.
    *
    * @param setup the set-up
    * @param trials judged set-ups
-   * @param shop the cutters there are
+   * @param shop the shop's cutters
    */
   public static Remedies of(Setup setup, Trials trials, Catalogue shop) {
     RemedySearch search = new RemedySearch(setup, trials, shop);
@@ -97,8 +97,7 @@ public record Remedies(
         finding.severity(),
         cleared.stream()
             .sorted(bestFirst(writer))
-            // Only the best is argued with numbers: the reason of the card is shown with its
-            // finding.
+            // Only the best is explained with numbers: the card's reason is shown with its finding.
             .map(p -> writer.remedy(p, kinds.isEmpty() ? Set.of(finding.id()) : Set.of()))
             .filter(remedy -> kinds.add(remedy.kinds()))
             .toList());
@@ -144,7 +143,7 @@ public record Remedies(
         && better.judged().score() >= way.judged().score();
   }
 
-  /** What one change does, so that the sentence agrees with the list below it. */
+  /** The effect of single changes, so that the sentence agrees with the list below it. */
   private static String alone(List<ProvenChange> ways) {
     return ways.stream()
         .filter(way -> way.steps().size() == 1)
@@ -169,7 +168,7 @@ public record Remedies(
             ? "One change clears every " + what + "."
             : changes + " changes together clear every " + what + "; " + alone(ways);
     return base.verdict() == Verdict.NOT_JUDGED
-        ? "Measure first what nobody told. As little as is known: " + cleared
+        ? "Measure first what is not known. With what is known: " + cleared
         : cleared;
   }
 }

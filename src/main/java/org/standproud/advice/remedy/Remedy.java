@@ -9,18 +9,18 @@ import org.standproud.setup.Setup;
 /**
  * A change that was judged again, in the caller's units.
  *
- * @param kinds what is changed, in words
+ * @param kinds the kinds of change, in words
  * @param changes every field that changes, with old and new value
  * @param argument what to do and why, in two sentences
- * @param verdict what to do with the changed set-up
+ * @param verdict verdict of the changed set-up
  * @param score its score
- * @param clears findings that go
- * @param eases findings that stay but become less grave
- * @param appears findings that come, or become graver
- * @param stopsLeft stops that stand even so
- * @param cost what it costs in time
- * @param needs what the shop needs or has to see to for it
- * @param changed the set-up that was judged; not written, because the changes describe it
+ * @param clears findings that disappear
+ * @param eases findings that become less severe
+ * @param appears findings that appear or become more severe
+ * @param stopsLeft stops that remain
+ * @param cost its cost in time
+ * @param needs what the shop needs or must provide for it
+ * @param changed the changed set-up; not serialized, because the changes describe it
  */
 public record Remedy(
     List<String> kinds,

@@ -16,8 +16,8 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.units.QuantityKind;
 
 /**
- * Argues a change in two sentences: what to do, and what was wrong without it, with the number that
- * decides before and after, and its limit. Of the cards that it clears the one argues that stays
+ * Explains a change in two sentences: what to do, and what was wrong without it, with the deciding
+ * number before and after, and its limit. Of the cards that it clears, it uses the one that stays
  * nearest to its limit.
  */
 final class RemedyRationale {
@@ -39,10 +39,10 @@ final class RemedyRationale {
   private record Turned(CardTrace was, CardTrace is, double reserve) {}
 
   /**
-   * The argument for a change.
+   * The explanation of a change.
    *
    * @param proved the change
-   * @param cleared ids of the cards to argue from
+   * @param cleared ids of the cleared cards
    */
   String of(ProvenChange proved, Set<String> cleared) {
     String what = ChangeWording.of(setup, proved) + ".";

@@ -17,20 +17,19 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * Looks for changes that clear what the cards hold against a set-up.
+ * Searches for changes that clear the findings of a set-up.
  *
  * <p>Single changes: on each ladder the end and two rungs between are judged; between a rung that
- * does and one below it that does not, the ladder is halved until they are neighbours. That is the
- * smallest change of the ladder wherever more change helps more; the rung below is known not to do.
- * {@link Combinations} puts them together. The order is fixed: the same set-up gets the same
- * answer.
+ * works and one below it that does not, the ladder is bisected. The result is the smallest change
+ * of the ladder wherever more change helps more; the rung below is known not to work. {@link
+ * Combinations} combines them. The order is fixed: the same set-up gets the same answer.
  */
 final class RemedySearch {
 
   /** Set-ups judged before the smallest change for a single caution is no longer narrowed down. */
   private static final int CAUTION_BUDGET = 110;
 
-  /** Incomplete changes that are listed where nothing works. */
+  /** Number of incomplete changes listed if nothing works. */
   private static final int NEAREST = 4;
 
   private final Setup setup;
@@ -53,7 +52,7 @@ final class RemedySearch {
     return setup;
   }
 
-  /** What the cards say of the set-up as it is. */
+  /** The judgement of the set-up as it is. */
   Judged base() {
     return base;
   }
@@ -76,7 +75,7 @@ final class RemedySearch {
     return new ProvenChange(steps, changed, trials.of(changed));
   }
 
-  /** For each stop and caution, gravest first, the smallest single change of each ladder. */
+  /** For each stop and caution, most severe first, the smallest single change of each ladder. */
   Map<CardKind, List<ProvenChange>> singles() {
     Map<CardKind, List<ProvenChange>> cleared = new LinkedHashMap<>();
     base.findings().stream()
@@ -96,14 +95,14 @@ final class RemedySearch {
     return cleared;
   }
 
-  /** What has to go: every stop, or, where there is none, every caution. */
+  /** The findings to clear: every stop or, if there is none, every caution. */
   private Set<String> toClear(Judged judged) {
     return base.isStopped() ? judged.stops() : judged.cautions();
   }
 
   /**
-   * What makes the set-up right as a toolmaker would do it: no stop is left, or, where there was
-   * none, no caution.
+   * Whether a set-up is fixed as a toolmaker would do it: no stop is left or, if there was none, no
+   * caution.
    */
   boolean works(ProvenChange change) {
     return toClear(change.judged()).isEmpty()
@@ -112,7 +111,7 @@ final class RemedySearch {
         && ShopPractice.runsUpToSpeed(setup, change.setup());
   }
 
-  /** The sets of one to three changes that make it right, none of which can lose a change. */
+  /** The sets of one to three changes that fix it, without superfluous changes. */
   List<ProvenChange> ways() {
     if (toClear(base).isEmpty()) {
       return List.of();
@@ -161,7 +160,7 @@ final class RemedySearch {
     return found;
   }
 
-  /** The lowest rung that does, from the first probe that does and the one below; -1 if none. */
+  /** The lowest rung that works, from the first probe that works and the one below; -1 if none. */
   private int lowest(Ladder ladder, int budget, IntPredicate does) {
     int no = -1;
     for (int rung : ladder.probes()) {

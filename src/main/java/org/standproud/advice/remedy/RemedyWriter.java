@@ -17,7 +17,7 @@ import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 import org.standproud.setup.units.QuantityKind;
 
-/** Writes proved changes in the caller's units. */
+/** Writes proven changes in the caller's units. */
 final class RemedyWriter {
 
   private static final double MINUTE_S = 60;
@@ -34,7 +34,7 @@ final class RemedyWriter {
     this.argument = new RemedyRationale(setup, base, ruleBase);
   }
 
-  /** A change, argued from the gravest of what it clears. */
+  /** A change, explained by the most severe finding it clears. */
   Remedy remedy(ProvenChange proved) {
     Set<String> stops = without(base.stops(), proved.judged().ids());
     return remedy(
@@ -47,7 +47,7 @@ final class RemedyWriter {
     return gone;
   }
 
-  /** A change, argued from some of the cards that it clears. */
+  /** A change, explained by some of the cards that it clears. */
   Remedy remedy(ProvenChange proved, Set<String> cleared) {
     Map<String, CardKind> before = byId(base);
     Map<String, CardKind> after = byId(proved.judged());
@@ -122,7 +122,7 @@ final class RemedyWriter {
     for (Step step : proved.steps()) {
       switch (step.kind()) {
         case GRIP -> needs.add(lower(proved.setup()));
-        case CLAMP -> needs.add("a torque wrench on the screw: the force is reckoned, not felt");
+        case CLAMP -> needs.add("a torque wrench on the screw: the force is calculated, not felt");
         case CUTTER -> needs.add("that cutter at the machine, with good edges");
         case PACKING -> needs.add("packing of that size, laid level along the whole grip");
         case FACES -> needs.add("a straight edge to prove the faces by: no light under it");

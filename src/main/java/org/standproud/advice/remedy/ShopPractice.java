@@ -5,33 +5,33 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
 
 /**
- * What a toolmaker would not do to save a set-up, even where the numbers allow it: common practice,
- * no source for the limits.
+ * What a toolmaker would not do to save a set-up, even if the numbers allow it: common practice, no
+ * source for the limits.
  */
 final class ShopPractice {
 
   /** More passes than this take longer than another hold. */
   static final int MOST_PASSES = 6;
 
-  /** A roughing pass thinner than this is not worth the walk of the table. */
+  /** A thinner roughing pass is not worth its time. */
   static final double LEAST_ROUGHING_DEPTH_M = 0.2e-3;
 
   private static final double LEAST_FINISHING_DEPTH_M = 0.05e-3;
 
-  /** Height above the jaws over grip depth: twice what is called tall. */
+  /** Height above the jaws over grip depth: twice what counts as tall. */
   static final double MOST_STANDING = 5;
 
   private static final double SLACK = 1 + 1e-9;
 
   private ShopPractice() {}
 
-  /** The thinnest pass that is set at a stage. */
+  /** The thinnest pass of a stage. */
   static double leastDepthM(Stage stage) {
     return stage == Stage.FINISH ? LEAST_FINISHING_DEPTH_M : LEAST_ROUGHING_DEPTH_M;
   }
 
   /**
-   * Whether the plate stands no higher above the jaws than is done, or the jaws grip no deeper.
+   * Whether the plate is no higher above the jaws than is usual, or the jaws grip no deeper.
    *
    * @param setup the set-up after the changes
    */
@@ -41,8 +41,8 @@ final class ShopPractice {
   }
 
   /**
-   * Whether the cutter is not slowed under the least speed that is published for it. One that runs
-   * slower already may stay as it is.
+   * Whether the cutter stays at or above its least published speed. One that already runs slower
+   * may stay as it is.
    *
    * @param before the set-up before the changes
    * @param after the set-up after them

@@ -16,29 +16,29 @@ import org.standproud.rules.trace.Reading;
 import org.standproud.setup.Band;
 
 /**
- * How far a set-up is from clearing what has to be cleared. For a card that one number decides that
- * is the logarithm of limit over number, or of number over limit, at the worse end of its band; so
- * the shortfalls of two changes made together are about their sum. It orders the search; no answer
- * rests on it.
+ * How far a set-up is from clearing its findings. For a card decided by one number that is the
+ * logarithm of limit over number, or of number over limit, at the worse end of its band; so the
+ * shortfalls of two combined changes add up approximately. It orders the search; no answer depends
+ * on it.
  */
 final class Shortfalls {
 
-  /** What a card counts that no single number decides, or whose number is off its scale. */
+  /** The shortfall of a card without a single deciding number, or whose number is off its scale. */
   private static final double FAR = 3;
 
   private final List<Need> needs = new ArrayList<>();
   private final List<String> others = new ArrayList<>();
   private final double[] base;
 
-  /** One card that a single number decides. */
+  /** One card decided by a single number. */
   private record Need(String card, Fact fact, double limit, boolean wantsMore) {}
 
   /**
-   * What has to be cleared.
+   * The findings to clear.
    *
    * @param judged the set-up as it is
    * @param cards ids of the cards to clear
-   * @param ruleBase the cards
+   * @param ruleBase the rule base
    */
   Shortfalls(Judged judged, Set<String> cards, RuleBase ruleBase) {
     for (String card : cards) {
@@ -76,7 +76,7 @@ final class Shortfalls {
     return all;
   }
 
-  /** A shortfall that lies off the scale of its fact is not a number. */
+  /** A number off the scale of its fact has no shortfall. */
   private double[] numbers(Evidence evidence) {
     return needs.stream().mapToDouble(need -> shortfall(need, evidence)).toArray();
   }
@@ -94,7 +94,7 @@ final class Shortfalls {
     return Double.NaN;
   }
 
-  /** What is left in all of a set-up that was judged. */
+  /** Total shortfall of a judged set-up. */
   double left(Judged judged) {
     double left = 0;
     for (double shortfall : of(judged)) {
@@ -104,9 +104,9 @@ final class Shortfalls {
   }
 
   /**
-   * About what is left in all if changes are made together.
+   * Estimated total shortfall of combined changes.
    *
-   * @param changes the shortfalls of each change made alone
+   * @param changes the shortfalls of each change alone
    */
   double left(List<double[]> changes) {
     double left = 0;
@@ -118,8 +118,8 @@ final class Shortfalls {
 
   private double together(int i, List<double[]> changes) {
     if (Double.isNaN(base[i])) {
-      // Off the scale as it is: as good as the best change alone; if none gets on to it, no one
-      // knows.
+      // Off the scale as it is: as good as the best change alone; unknown if none gets on the
+      // scale.
       return least(i, changes);
     }
     double sum = base[i];

@@ -5,11 +5,11 @@ import java.util.List;
 import org.standproud.setup.Setup;
 
 /**
- * The effect of one change alone, found by a trial or estimated.
+ * The effect of one change alone, judged or estimated.
  *
  * @param step the change
- * @param shortfalls what it leaves
- * @param passes passes it makes of one
+ * @param shortfalls its remaining shortfalls
+ * @param passes number of passes that replace one
  * @param onceS likely time of one pass in s
  */
 record SingleChangeEffect(Step step, double[] shortfalls, int passes, double onceS) {
@@ -35,7 +35,10 @@ record SingleChangeEffect(Step step, double[] shortfalls, int passes, double onc
     return members;
   }
 
-  /** Every rung of a lighter cut: those between two probes by the ratio of their passes. */
+  /**
+   * Every rung of a lighter cut: those between two probes are interpolated by the ratio of their
+   * passes.
+   */
   static List<SingleChangeEffect> everyRung(Ladder ladder, RemedySearch search) {
     List<SingleChangeEffect> probed = probed(ladder, search);
     List<SingleChangeEffect> all = new ArrayList<>();

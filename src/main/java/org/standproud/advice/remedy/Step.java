@@ -8,7 +8,7 @@ import org.standproud.setup.Setup;
  * One rung of a ladder.
  *
  * @param ladder the ladder
- * @param rung which rung, 0 the smallest change
+ * @param rung number of the rung, 0 for the smallest change
  */
 record Step(Ladder ladder, int rung) {
 
@@ -18,7 +18,7 @@ record Step(Ladder ladder, int rung) {
     return ladder.kind();
   }
 
-  /** A set-up with several changes, made in the order of their kinds. */
+  /** A set-up with several changes, applied in the order of their kinds. */
   static Setup all(List<Step> steps, Setup setup) {
     Setup changed = setup;
     for (Step step : steps.stream().sorted(IN_ORDER).toList()) {

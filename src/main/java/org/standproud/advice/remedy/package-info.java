@@ -1,4 +1,4 @@
-/** What to change so that a set-up holds: smallest changes, each proved by judging it again. */
+/** Remedies: the smallest changes with which a set-up holds, each proven by judging it again. */
 @NullMarked
 package org.standproud.advice.remedy;
 

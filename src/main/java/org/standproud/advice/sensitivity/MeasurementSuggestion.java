@@ -6,14 +6,14 @@ import org.standproud.advice.Verdict;
 import org.standproud.setup.request.FieldPointer;
 
 /**
- * One thing to find out.
+ * One thing to measure or state.
  *
- * @param input where it stands in the request
- * @param measure how to find out
+ * @param input the field of the request, as a JSON Pointer
+ * @param measure how to measure it
  * @param changesVerdict whether the verdict depends on it
- * @param share part of the uncertainty of the deciding fact, on its bad side, that goes if this is
- *     known to be as it is likely to be; 0 to 1, null if no value of it is likelier
- * @param answers what the answer would be for each thing it may turn out to be
+ * @param share part of the uncertainty of the deciding fact, on its bad side, that disappears if
+ *     this is known to have its likely value; 0 to 1, null if no value of it is likelier
+ * @param answers the answer for each value it may have
  */
 public record MeasurementSuggestion(
     FieldPointer input,
@@ -34,12 +34,12 @@ public record MeasurementSuggestion(
   }
 
   /**
-   * The answer if the input is so.
+   * The answer for one value of the input.
    *
-   * @param value what it turns out to be
-   * @param verdict what to do then
+   * @param value the value
+   * @param verdict the verdict then
    * @param score the score then
-   * @param stops stops that stand then
+   * @param stops stops then
    */
   public record Outcome(String value, Verdict verdict, int score, List<String> stops) {
 

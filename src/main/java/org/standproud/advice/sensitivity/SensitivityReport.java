@@ -21,14 +21,14 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /**
- * What to measure first. Each unknown is set to each thing it may be, with the rest as it is, and
- * the set-up judged again; first come the unknowns on which the verdict depends, then those that
+ * What to measure first. Each unknown is set to each value it may have, the rest stays, and the
+ * set-up is judged again. First come the unknowns on which the verdict depends, then those that
  * move the score most, then those that carry most of the uncertainty of the deciding fact.
  *
- * @param verdict what to do as things are known
+ * @param verdict the verdict with what is known now
  * @param score the score
- * @param deciding the fact that the gravest finding turns on, with its band
- * @param questions the unknowns, most worth asking first
+ * @param deciding the fact that decides the most severe finding, with its band
+ * @param questions the unknowns, most useful first
  */
 public record SensitivityReport(
     Verdict verdict, int score, Quantity deciding, List<MeasurementSuggestion> questions) {

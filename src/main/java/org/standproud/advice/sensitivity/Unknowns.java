@@ -37,7 +37,7 @@ import org.standproud.setup.request.MaterialFields;
 import org.standproud.setup.request.StockFields;
 import org.standproud.setup.units.QuantityKind;
 
-/** Everything in a set-up that is not known exactly and that somebody at the machine could find. */
+/** Everything in a set-up that is not known exactly and can be measured at the machine. */
 final class Unknowns {
 
   /** What a high spot, a vise and a cutter may be out by where no one looked; no source. */

@@ -6,7 +6,7 @@ import org.standproud.setup.CuttingRange;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
-/** Another cutter in a set-up, at data that suit it. */
+/** Replaces the cutter of a set-up, with cutting data for the new one. */
 public final class CutterSwap {
 
   /** Air between cutter and stock before the feed starts, in m. */
@@ -15,9 +15,9 @@ public final class CutterSwap {
   private CutterSwap() {}
 
   /**
-   * The set-up with another cutter: on the same side and to the same depths, at the middle of its
-   * published speeds as near as the machine has it, at the same feed per tooth if that is published
-   * for it.
+   * The set-up with another cutter: on the same side and to the same depths, as near the middle of
+   * its published speeds as the machine allows, at the same feed per tooth if that is in its
+   * published range.
    *
    * @param s the set-up
    * @param cutter the cutter

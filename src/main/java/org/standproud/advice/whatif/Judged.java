@@ -14,10 +14,7 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.RuleKinds;
 
-/**
- * What the cards had to say of one set-up, in short; reasons are worked out when they are asked
- * for. For one thread.
- */
+/** The outcome of judging one set-up; reasons are computed on demand. Not thread-safe. */
 public final class Judged {
 
   private final RuleBase ruleBase;
@@ -42,12 +39,12 @@ public final class Judged {
     return evidence;
   }
 
-  /** The cards that flag or are open, in the order of their ids. */
+  /** The cards that fail or are open, in the order of their ids. */
   public List<CardKind> findings() {
     return findings;
   }
 
-  /** What to do with it. */
+  /** The verdict. */
   public Verdict verdict() {
     Verdict known = verdict;
     if (known == null) {
@@ -57,12 +54,12 @@ public final class Judged {
     return known;
   }
 
-  /** The score before it is rounded, between 0 and 1. */
+  /** The score before rounding, between 0 and 1. */
   public double left() {
     return left;
   }
 
-  /** The score as it is told, 0 to 100. */
+  /** The score as shown, 0 to 100. */
   public int score() {
     return Score.weighted(findings, reserve);
   }
@@ -84,12 +81,12 @@ public final class Judged {
     return ids;
   }
 
-  /** Whether a stop stands against it or cannot be judged. */
+  /** Whether a stop fails or is open. */
   public boolean isStopped() {
     return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
   }
 
-  /** Whether nothing is lost against another: no stop that it has not, and no lower score. */
+  /** Whether it is no worse than another: no stop that the other lacks, and no lower score. */
   public boolean noWorseThan(Judged other) {
     return left >= other.left
         && other.stops().containsAll(stops())

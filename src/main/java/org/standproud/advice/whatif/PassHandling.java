@@ -5,8 +5,8 @@ import org.standproud.setup.Machine;
 import org.standproud.setup.MachineKind;
 
 /**
- * Time from the end of one pass to the start of the next, besides the pass itself: out of the cut,
- * table back, chips away, depth set. Common practice, no source.
+ * Time from the end of one pass to the start of the next: table back, chips away, depth set. Common
+ * practice, no source.
  */
 public final class PassHandling {
 
@@ -21,10 +21,10 @@ public final class PassHandling {
   }
 
   /**
-   * Likely time in s of passes with what lies between them.
+   * Likely time in s of passes with the time between them.
    *
-   * @param passes how many, at least 1
-   * @param passS time of one in s
+   * @param passes number of passes, at least 1
+   * @param passS time of one pass in s
    * @param machine the machine
    */
   public static double likelyS(int passes, double passS, Machine machine) {

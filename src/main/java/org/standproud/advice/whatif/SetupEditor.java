@@ -22,7 +22,7 @@ import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 
-/** A set-up being changed in some places; the rest stays as it was. Units as in the model. */
+/** Builds a changed copy of a set-up. Units as in the model. */
 public final class SetupEditor {
 
   private final Setup of;
@@ -39,12 +39,12 @@ public final class SetupEditor {
     this.cut = of.cut();
   }
 
-  /** Begins with a set-up as it is. */
+  /** Starts with a set-up as it is. */
   public static SetupEditor of(Setup setup) {
     return new SetupEditor(setup);
   }
 
-  /** The changed set-up; a plan of passes told with it changes with its cut. */
+  /** The changed set-up; its planned passes change with its cut. */
   public Setup done() {
     Setup changed =
         new Setup(of.job(), stock, hold, of.machine(), cutter, cut, of.passes(), of.units());
@@ -60,7 +60,7 @@ public final class SetupEditor {
     return this;
   }
 
-  /** What is known of the gripped faces. */
+  /** The known state of the gripped faces. */
   public SetupEditor faces(
       @Nullable StockSurface surface, @Nullable Double highSpotM, @Nullable Boolean deburred) {
     stock =
@@ -83,7 +83,7 @@ public final class SetupEditor {
     return grip(gripM, hold.packing());
   }
 
-  /** Another grip depth in m with packing that goes with it. */
+  /** Another grip depth in m with its packing. */
   public SetupEditor grip(double gripM, List<Packing> packing) {
     return hold(hold.but().grip(gripM).packing(packing).held());
   }
@@ -132,12 +132,12 @@ public final class SetupEditor {
     return cut(cut.stage(), axialDepthM, cut.offsetM(), cut.feed(), cut.leadInM());
   }
 
-  /** Another place of the cutter axis across the stock in m. */
+  /** Another position of the cutter axis across the stock in m. */
   public SetupEditor offset(double offsetM) {
     return cut(cut.stage(), cut.axialDepthM(), offsetM, cut.feed(), cut.leadInM());
   }
 
-  /** The other way along the jaws. */
+  /** The other direction along the jaws. */
   public SetupEditor reversed() {
     FeedDirection other =
         cut.feed() == FeedDirection.PLUS_X ? FeedDirection.MINUS_X : FeedDirection.PLUS_X;
@@ -164,7 +164,7 @@ public final class SetupEditor {
     return pace(cut.spindleSpeedRevPerS(), cut.feedPerToothM(), drive);
   }
 
-  /** What is known of the slides. */
+  /** The known state of the slides. */
   public SetupEditor slides(@Nullable Boolean slideLocked, @Nullable Boolean otherSlidesLocked) {
     cut =
         CutBuilder.builder(cut)

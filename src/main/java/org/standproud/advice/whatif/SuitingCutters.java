@@ -8,10 +8,10 @@ import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
-/** The cutters of a shop that would do for a job, the likeliest diameter first. */
+/** The cutters of a shop that suit a job, the likeliest diameter first. */
 public final class SuitingCutters {
 
-  /** A cutter a third wider than the stock is what a machinist reaches for first. */
+  /** A machinist first tries a cutter a third wider than the stock. */
   private static final double WIDER_THAN_STOCK = 1.33;
 
   private final Setup setup;
@@ -25,7 +25,7 @@ public final class SuitingCutters {
    * square on a side, wider than the stock on a top edge.
    *
    * @param setup the job
-   * @param shop the cutters there are
+   * @param shop the shop's cutters
    */
   public static List<Cutter> of(Setup setup, Catalogue shop) {
     SuitingCutters suiting = new SuitingCutters(setup);

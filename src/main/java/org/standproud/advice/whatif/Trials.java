@@ -6,22 +6,22 @@ import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 
-/** Judges set-ups by one rule base and remembers what it judged; for one thread. */
+/** Judges set-ups with one rule base and caches the results. Not thread-safe. */
 public final class Trials {
 
   private final RuleBase ruleBase;
   private final Map<Setup, Judged> known = new HashMap<>();
 
   /**
-   * Trials by one rule base.
+   * Creates trials with a rule base.
    *
-   * @param ruleBase the cards
+   * @param ruleBase the rule base
    */
   public Trials(RuleBase ruleBase) {
     this.ruleBase = ruleBase;
   }
 
-  /** What the cards say of a set-up. */
+  /** Judges a set-up. */
   public Judged of(Setup setup) {
     Judged judged = known.get(setup);
     if (judged == null) {
@@ -31,12 +31,12 @@ public final class Trials {
     return judged;
   }
 
-  /** How many set-ups were judged so far, each counted once. */
+  /** Number of set-ups judged so far, each counted once. */
   public int count() {
     return known.size();
   }
 
-  /** The cards. */
+  /** The rule base. */
   public RuleBase ruleBase() {
     return ruleBase;
   }

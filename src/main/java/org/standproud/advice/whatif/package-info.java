@@ -1,4 +1,4 @@
-/** Set-ups changed in one or a few places and judged again, each at most once. */
+/** Changed set-ups, judged again, each at most once. */
 @NullMarked
 package org.standproud.advice.whatif;
 

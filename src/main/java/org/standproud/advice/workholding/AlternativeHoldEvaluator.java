@@ -28,19 +28,19 @@ import org.standproud.setup.Vise;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.units.QuantityKind;
 
-/** The other ways to hold one job, its depth taken in a number of passes. */
+/** Evaluates the other ways to hold one job, with its depth divided into passes. */
 final class AlternativeHoldEvaluator {
 
   /** The cutter passes over the top of the backing by this; common practice, no source. */
   private static final double OVER_THE_BACKING_M = 3e-3;
 
-  /** Height that a strap's nose and the room around it take below the cut. */
+  /** Height of a strap's nose and its clearance below the cut. */
   private static final double STRAP_ROOM_M = 0.015;
 
-  /** Height of the packing under a plate that lies; common practice, no source. */
+  /** Height of the packing under a plate that lies flat; common practice, no source. */
   private static final double UNDER_A_FLAT_PLATE_M = 0.02;
 
-  /** Part of the length that lies between the outer straps. */
+  /** Part of the length between the outer straps. */
   private static final double BETWEEN_STRAPS = 0.8;
 
   private static final String STOPS =
@@ -55,9 +55,9 @@ final class AlternativeHoldEvaluator {
   /**
    * A job.
    *
-   * @param setup the job with its depth already parted
-   * @param parts how many passes that makes
-   * @param cards the cards asked
+   * @param setup the job with its depth already divided
+   * @param parts number of passes
+   * @param cards the cards used
    */
   AlternativeHoldEvaluator(Setup setup, int parts, HoldingCards cards) {
     this.setup = setup;

@@ -10,8 +10,8 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /**
- * The force of the cut on the stock, from the evidence, as another hold has to bear it. A push into
- * the table is left out: it would only help.
+ * The force of the cut on the stock, from the evidence, as a load on another hold. A push into the
+ * table is left out: it would only help.
  */
 final class CutLoad {
 
@@ -23,8 +23,8 @@ final class CutLoad {
    * The load, with the support on the side of positive Y.
    *
    * @param evidence forces of the cut
-   * @param setup whose stock it is
-   * @param mirrored whether the support really stands on the side of negative Y
+   * @param setup the set-up
+   * @param mirrored whether the support is really on the side of negative Y
    * @param heightM height of the cut above the top of the support, or above the table, in m
    * @return empty if the forces could not be computed
    */

@@ -4,11 +4,11 @@ import org.standproud.rules.card.Severity;
 import org.standproud.rules.trace.CardTrace;
 
 /**
- * What a card has to say of the job in another hold.
+ * A card's finding for the job in another hold.
  *
  * @param card id of the card
  * @param title its claim
- * @param severity {@code stop}, {@code caution} or {@code note}
+ * @param severity stop, caution or note
  */
 public record HeldFinding(String card, String title, Severity severity) {
 

@@ -24,16 +24,16 @@ import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.request.RequestFields;
 
 /**
- * The job as it stands in another hold: for forces, reach and cutter a jaw as high as the backing
- * does as well as the backing, so the mechanics of the vise are asked with one. Their margins are
- * replaced, and the stops at both ends are not counted; their deflection and ringing are left open,
+ * The job in another hold. For forces, reach and cutter, a jaw as high as the backing is equivalent
+ * to the backing, so the mechanics of the vise are computed with such a jaw. Their margins are
+ * replaced, and the stops at both ends are not counted; deflection and vibration are left open,
  * because the stiffness of straps and backing is not known.
  *
- * @param setup the set-up that the mechanics are asked about
- * @param cut what they say
+ * @param setup the set-up for the mechanics
+ * @param cut the computed evidence
  * @param straps the straps
- * @param freeM height that stands free above the backing in m
- * @param backedM height that is backed in m
+ * @param freeM height above the backing in m
+ * @param backedM height of the backing in m
  * @param clearOfStrapsM distance from the cut down to the straps in m
  */
 record HeldJob(
@@ -74,7 +74,7 @@ record HeldJob(
    *
    * @param job the job; its vise is not used
    * @param underM height of the underside above the table in m
-   * @param backedM height that is backed in m
+   * @param backedM height of the backing in m
    * @param clearOfStrapsM distance from the cut down to the straps in m
    */
   static HeldJob of(
@@ -140,7 +140,7 @@ record HeldJob(
     return freeM <= setup.stock().thicknessM();
   }
 
-  /** What was assumed of its deflection, or that it was not calculated. */
+  /** The assumption about its deflection, or that it was not calculated. */
   String spring() {
     return isShort()
         ? "assumed: " + SHORT_AND_BACKED.statement() + " (" + SHORT_AND_BACKED.source() + ")"

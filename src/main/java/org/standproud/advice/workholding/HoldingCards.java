@@ -15,7 +15,7 @@ import org.standproud.rules.trace.CardTrace;
 
 /**
  * The cards that apply to a job in any hold: all but those that read facts of jaws and packing,
- * themselves or through a judgement of such a card.
+ * directly or through a judgement.
  */
 final class HoldingCards {
 
@@ -81,7 +81,7 @@ final class HoldingCards {
     return !Collections.disjoint(new HashSet<>(card.facts()), facts);
   }
 
-  /** The cards asked, in the order of their ids. */
+  /** The cards used, in the order of their ids. */
   Set<String> asked() {
     return asked;
   }
@@ -91,7 +91,7 @@ final class HoldingCards {
     return notAsked;
   }
 
-  /** What the cards asked have to say of a job held another way. */
+  /** The outcome of the cards for a job held another way. */
   List<CardTrace> findings(Evidence evidence) {
     return ruleBase.evaluate(evidence).findings().stream()
         .filter(finding -> asked.contains(finding.id()))

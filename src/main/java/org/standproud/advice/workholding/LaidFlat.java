@@ -16,10 +16,10 @@ import org.standproud.setup.Stock;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * The same job with the plate lying on its broad side. What was the top edge is then milled by the
- * periphery of a square cutter, over the whole thickness at once and as wide as it was deep; what
- * was the broad side looks up and is milled with the end of the cutter, in strips of three quarters
- * of its diameter.
+ * The same job with the plate on its broad side. The former top edge is milled by the periphery of
+ * a square cutter, over the whole thickness at once and as wide as it was deep; the former broad
+ * side faces up and is milled with the end of the cutter, in strips of three quarters of its
+ * diameter.
  *
  * @param setup the pass on the plate as it lies: its height is the thickness of the plate
  * @param strips passes side by side
@@ -83,7 +83,9 @@ record LaidFlat(Setup setup, int strips) {
     return lying.with(turned, s.passes().stream().map(p -> turned(p, depthM)).toList());
   }
 
-  /** What a planned pass takes off the face stays; the end of the cutter and its side change. */
+  /**
+   * The amount a planned pass takes off the face stays; the end of the cutter and its side change.
+   */
   private static PlannedCut turned(PlannedCut pass, double depthM) {
     return pass.radialDepthM() == null
         ? new PlannedCut(pass.stage(), depthM, pass.axialDepthM(), pass.feedPerToothM())

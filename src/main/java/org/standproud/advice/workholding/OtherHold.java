@@ -10,17 +10,17 @@ import org.standproud.advice.Verdict;
  *
  * @param way what it is
  * @param argument what to do and why, or why not, in two sentences
- * @param verdict by every card that does not read facts of jaws or packing; {@code not judged} if a
- *     stop is open; null if it cannot be done
+ * @param verdict by every card that is not about jaws or packing; not judged if a stop is open;
+ *     null if it cannot be done
  * @param score by the same cards
- * @param against the cards that stand against it, gravest first
- * @param open the cards that could not be judged in that hold, gravest first
+ * @param against the cards against it, most severe first
+ * @param open the cards that could not be judged in that hold, most severe first
  * @param margins slip, lift, tip each way and all together: capacity over demand
  * @param items what it needs
  * @param cutter the cutter it was computed with; null if it cannot be done
  * @param feed which way the cutter moves along the stock; null if it cannot be done
- * @param passes passes it takes to do what one pass in the vise does
- * @param cutMinutes likely time of those passes, with what lies between them
+ * @param passes number of passes that replace one pass in the vise
+ * @param cutMinutes likely time of those passes, with returns and depth settings
  * @param setUpLeast least time to set it up, in minutes
  * @param setUpLikely likely time to set it up, in minutes
  * @param setUpGreatest greatest time to set it up, in minutes

@@ -15,17 +15,17 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * The other ways to hold a job, the best first. Each is judged by every card that does not read
- * facts of jaws and packing, with the margins of that hold in the place of those of the vise. What
- * could not be computed of it, such as how it rings, is left open, and an open stop leaves it not
- * judged. Where one pass does not hold, the same depth is taken in as few passes as do, fed as
- * proposed or the other way, with the cutter proposed or the likeliest other one of the shop.
+ * The other ways to hold a job, best first. Each is judged by every card that is not about jaws and
+ * packing, with the margins of that hold in place of the vise's. What cannot be computed for it,
+ * such as its natural frequency, is left open, and an open stop leaves it not judged. Where one
+ * pass does not hold, the same depth is taken in as few passes as do, fed as proposed or the other
+ * way, with the cutter proposed or the likeliest other one of the shop.
  *
  * @param recommended whether to prefer them: the vise cannot be made right and one of them holds
- * @param conclusion what comes of it, in one sentence
+ * @param conclusion the conclusion, in one sentence
  * @param holds each way
- * @param judgedBy ids of the cards asked
- * @param notAsked ids of the cards that read facts of jaws and packing
+ * @param judgedBy ids of the cards used
+ * @param notAsked ids of the cards about jaws and packing, which are left out
  */
 public record OtherHolds(
     boolean recommended,
@@ -39,7 +39,7 @@ public record OtherHolds(
 
   private static final int[] PASSES = {1, 2, 3, 4, 6, 8, 12};
 
-  /** A thinner pass is not worth the walk of the table; common practice, no source. */
+  /** A thinner pass is not worth its time; common practice, no source. */
   private static final double LEAST_DEPTH_M = 0.2e-3;
 
   /** Copies the lists. */
@@ -54,8 +54,8 @@ public record OtherHolds(
    *
    * @param setup the job as proposed in the vise
    * @param viseHolds whether the vise holds as it is, or some remedy makes it hold
-   * @param ruleBase the cards
-   * @param shop the cutters there are
+   * @param ruleBase the rule base
+   * @param shop the shop's cutters
    */
   public static OtherHolds of(Setup setup, boolean viseHolds, RuleBase ruleBase, Catalogue shop) {
     HoldingCards cards = new HoldingCards(ruleBase);
@@ -75,7 +75,7 @@ public record OtherHolds(
         List.copyOf(cards.notAsked()));
   }
 
-  /** With as few passes as will hold, the quickest of them; with one, if none will. */
+  /** The quickest with as few passes as will hold; with one, if none will. */
   private static OtherHold fewest(
       Setup setup,
       HoldingCards cards,
@@ -109,7 +109,7 @@ public record OtherHolds(
         .flatMap(s -> Stream.of(s, SetupEditor.of(s).reversed().done()));
   }
 
-  /** The cut as deep in several passes as it was in one: down the edge or into the side. */
+  /** The same total depth divided into passes: down the edge or into the side. */
   private static Setup lighter(Setup setup, int passes) {
     return setup.cut().operation() == Operation.TOP_EDGE
         ? SetupEditor.of(setup).depth(setup.cut().axialDepthM() / passes).done()

@@ -14,9 +14,9 @@ import org.standproud.setup.ViseBuilder;
  * The strap clamps of a job: M12 bolts tightened to 40 N.m within a tenth, the bolt half-way
  * between heel and work, one for every 100 mm, two at least: common practice, no source.
  *
- * @param count how many
+ * @param count number of straps
  * @param forceEachN force of each on the work in N
- * @param friction friction of one face of the stock against what it bears on
+ * @param friction friction of one face of the stock against its support
  */
 record Straps(int count, Band forceEachN, Band friction) {
 
@@ -32,7 +32,7 @@ record Straps(int count, Band forceEachN, Band friction) {
         friction(setup));
   }
 
-  /** Force of all of them in N. */
+  /** Total force in N. */
   Band forceN() {
     return forceEachN.times(count);
   }
@@ -41,7 +41,7 @@ record Straps(int count, Band forceEachN, Band friction) {
     return count + " strap clamps with M12 bolts tightened to 40 N.m";
   }
 
-  /** Bare ground faces, oily: the straps of a shop hold no cleaner than its vise. */
+  /** Bare ground faces, oily: a shop's straps are no cleaner than its vise. */
   private static Band friction(Setup setup) {
     Vise v = setup.hold().vise();
     Vise ground = ViseBuilder.builder(v).jawSurface(JawSurface.GROUND).build();

@@ -1,4 +1,4 @@
-/** Other ways to hold the same job, judged by the limits the cards set for holding. */
+/** Other ways to hold the same job, judged by the cards' limits for holding. */
 @NullMarked
 package org.standproud.advice.workholding;
 

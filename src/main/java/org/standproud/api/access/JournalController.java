@@ -19,7 +19,7 @@ import org.standproud.access.journal.AccessJournal;
 import org.standproud.access.journal.JournalQuery;
 import org.standproud.refusal.BadParameterException;
 
-/** The journal of access, for auditors. */
+/** The access journal, for auditors. */
 @Tag(name = "Access")
 @RestController
 @RequestMapping(path = "/v1/audit/access", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -34,21 +34,21 @@ class JournalController {
   }
 
   /**
-   * Some entries of the journal, newest first.
+   * A page of the access journal, newest first.
    *
    * @param entries the entries
-   * @param next cursor for those after these; null when these are the last
+   * @param next cursor for the next page; absent on the last page
    */
   @Schema(name = "AccessJournal")
   record Page(List<AccessEntry> entries, @Nullable UUID next) {}
 
   @Operation(
       operationId = "accessJournal",
-      summary = "Denied calls, and what was done with keys",
+      summary = "List denied calls and key changes",
       description =
-          "Newest first. Denied calls that are alike are counted for a few seconds and told as one"
-              + " entry; the address is told as the row of the table of access that it falls under.")
-  @ApiResponse(responseCode = "200", description = "Those that agree with everything given.")
+          "Newest first. Equal denied calls within a few seconds are counted in one entry. The"
+              + " address is the row of the access table that it matches.")
+  @ApiResponse(responseCode = "200", description = "The entries that match every filter.")
   @GetMapping
   Page entries(
       @RequestParam(required = false) AccessEntry.@Nullable Kind kind,
@@ -61,7 +61,7 @@ class JournalController {
       @RequestParam(defaultValue = "50") int limit,
       @RequestParam(required = false) @Nullable UUID cursor) {
     if (limit < 1 || limit > LARGEST_PAGE) {
-      throw new BadParameterException("limit", "it is 1 to " + LARGEST_PAGE);
+      throw new BadParameterException("limit", "must be 1 to " + LARGEST_PAGE);
     }
     journal.writeDenied();
     List<AccessEntry> found =

@@ -32,8 +32,8 @@ import org.standproud.access.keys.KeyRing;
 import org.standproud.api.RequestBodies;
 import org.standproud.refusal.BadParameterException;
 
-/** Keys over REST, for operators. */
-@Tag(name = "Access", description = "Keys that callers show.")
+/** API keys over REST, for operators. */
+@Tag(name = "Access", description = "API keys.")
 @RestController
 @RequestMapping(path = "/v1/access/keys", produces = MediaType.APPLICATION_JSON_VALUE)
 class KeysController {
@@ -47,46 +47,48 @@ class KeysController {
   }
 
   /**
-   * A key that is asked for.
+   * A request for a key.
    *
-   * @param caller who is to show it, as records name him
-   * @param roles what he is trusted with, in words
-   * @param expires when it expires, at most 366 days ahead
+   * @param caller name of the caller, as records will show it: up to 100 letters, digits, spaces
+   *     and . _ &#64; / -.
+   * @param roles roles of the caller, at least one of: caller, rule editor, rule publisher,
+   *     auditor, operator
+   * @param expires expiry, at most 366 days ahead
    */
   @Schema(name = "KeyRequest")
-  record Wanted(String caller, List<String> roles, Instant expires) {}
+  record KeyRequest(String caller, List<String> roles, Instant expires) {}
 
   /**
-   * A key that is to replace another.
+   * A request to rotate a key.
    *
-   * @param expires when the new one expires, at most 366 days ahead
-   * @param overlap how long the old one still serves, ISO 8601, at most 30 days
+   * @param expires expiry of the new key, at most 366 days ahead
+   * @param overlap how long the old key stays valid, ISO 8601 such as P7D, at most 30 days
    */
   @Schema(name = "RotationRequest")
-  record Rotation(Instant expires, String overlap) {}
+  record RotationRequest(Instant expires, String overlap) {}
 
   /**
-   * A key that was just made.
+   * A new key.
    *
-   * @param key the key as it is kept
-   * @param text what its holder sends; shown this once
+   * @param key the key as stored
+   * @param text the bearer token, for Authorization: Bearer &lt;text&gt;; returned only once
    */
   @Schema(name = "IssuedKey")
   record Issued(ApiKey key, String text) {
 
-    /** Answers are logged by what they say of themselves. */
+    /** Answers are logged by toString, which leaves the secret out. */
     @Override
     public String toString() {
       return key.toString();
     }
 
-    static ResponseEntity<Issued> told(KeyRing.Issued issued) {
+    static ResponseEntity<Issued> created(KeyRing.Issued issued) {
       return ResponseEntity.created(URI.create("/v1/access/keys/" + issued.key().id()))
           .body(new Issued(issued.key(), issued.text().text()));
     }
   }
 
-  @Operation(operationId = "listKeys", summary = "Every key there ever was, without its secret")
+  @Operation(operationId = "listKeys", summary = "List all keys, without their secrets")
   @ApiResponse(responseCode = "200", description = "The keys, oldest first.")
   @GetMapping
   List<ApiKey> list() {
@@ -97,33 +99,34 @@ class KeysController {
       operationId = "makeKey",
       summary = "Make a key",
       description =
-          "The text of the key is in this answer and nowhere else: what is kept is its SHA-256.",
+          "Only this answer contains the text of the key; the service stores its SHA-256.",
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Wanted.class))))
+              content = @Content(schema = @Schema(implementation = KeyRequest.class))))
   @ApiResponse(
       responseCode = "201",
       description = "The key.",
       content = @Content(schema = @Schema(implementation = Issued.class)))
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Issued> make(HttpServletRequest request, Principal by) throws IOException {
-    Wanted wanted = bodies.read(request, Wanted.class);
-    Set<Role> roles = wanted.roles().stream().map(KeysController::role).collect(Collectors.toSet());
-    return Issued.told(
-        heard(() -> keys.make(wanted.caller(), roles, wanted.expires(), by.getName())));
+    KeyRequest requested = bodies.read(request, KeyRequest.class);
+    Set<Role> roles =
+        requested.roles().stream().map(KeysController::role).collect(Collectors.toSet());
+    return Issued.created(
+        refusing(() -> keys.make(requested.caller(), roles, requested.expires(), by.getName())));
   }
 
   @Operation(
       operationId = "rotateKey",
-      summary = "Make a key to replace another",
+      summary = "Rotate a key",
       description =
-          "Of the same caller, with the same roles. Both serve until the overlap is over; no more"
-              + " than two do.",
+          "Same caller, same roles. Both keys are valid until the overlap ends; a caller has at"
+              + " most two.",
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Rotation.class))))
+              content = @Content(schema = @Schema(implementation = RotationRequest.class))))
   @ApiResponse(
       responseCode = "201",
       description = "The new key.",
@@ -131,16 +134,17 @@ class KeysController {
   @PostMapping(path = "/{id}/rotation", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Issued> rotate(@PathVariable String id, HttpServletRequest request, Principal by)
       throws IOException {
-    Rotation wanted = bodies.read(request, Rotation.class);
-    Duration overlap = overlap(wanted.overlap());
-    return Issued.told(heard(() -> keys.rotate(id, overlap, wanted.expires(), by.getName())));
+    RotationRequest requested = bodies.read(request, RotationRequest.class);
+    Duration overlap = overlap(requested.overlap());
+    return Issued.created(
+        refusing(() -> keys.rotate(id, overlap, requested.expires(), by.getName())));
   }
 
   @Operation(
       operationId = "revokeKey",
-      summary = "Take a key back",
-      description = "It opens nothing from now on, at every replica; sessions made with it end.")
-  @ApiResponse(responseCode = "204", description = "It is taken back.")
+      summary = "Revoke a key",
+      description = "The key is refused from now on, at every replica; its sessions end.")
+  @ApiResponse(responseCode = "204", description = "The key is revoked.")
   @DeleteMapping("/{id}")
   ResponseEntity<Void> revoke(@PathVariable String id, Principal by) {
     keys.revoke(id, by.getName());
@@ -155,18 +159,18 @@ class KeysController {
                     "roles",
                     Arrays.stream(Role.values())
                         .map(Role::words)
-                        .collect(Collectors.joining(", ", "each is one of: ", ""))));
+                        .collect(Collectors.joining(", ", "each must be one of: ", ""))));
   }
 
   private static Duration overlap(String text) {
     try {
       return Duration.parse(text);
     } catch (DateTimeParseException e) {
-      throw new BadParameterException("overlap", "a duration such as P7D is wanted");
+      throw new BadParameterException("overlap", "must be a duration such as P7D");
     }
   }
 
-  private static <T> T heard(Supplier<T> work) {
+  private static <T> T refusing(Supplier<T> work) {
     try {
       return work.get();
     } catch (IllegalArgumentException e) {

@@ -1,4 +1,4 @@
-/** To be described. */
+/** Access over REST: API keys and the access journal. */
 @NullMarked
 package org.standproud.api.access;
 

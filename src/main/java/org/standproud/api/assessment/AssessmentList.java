@@ -9,28 +9,28 @@ import org.standproud.audit.records.RecordPage;
 import org.standproud.audit.records.RecordSummary;
 
 /**
- * Some assessments, newest first.
+ * A page of assessments, newest first.
  *
  * @param assessments the assessments
- * @param next cursor for those after these; absent when these are the last
+ * @param next cursor for the next page; absent on the last page
  */
 record AssessmentList(List<AssessmentLine> assessments, @Nullable String next) {
 
   /**
-   * One assessment in short.
+   * A summary line of an assessment.
    *
    * @param id its id
-   * @param time when it was made
+   * @param time time of the assessment
    * @param jobOrder ISA-95 job order
-   * @param workMaster ISA-95 work master, if there was one
-   * @param operation operation of the job, if there was one
+   * @param workMaster ISA-95 work master
+   * @param operation operation of the job
    * @param machine name of the machine
-   * @param caller who asked
-   * @param verdict words of the verdict
-   * @param score score from 0 to 100
-   * @param versions what it was made with
-   * @param sequence its place in the chain of records
-   * @param self where to find it
+   * @param caller the caller
+   * @param verdict the verdict in words
+   * @param score 0 to 100
+   * @param versions the versions that produced it
+   * @param sequence its position in the chain of records
+   * @param self link to it
    */
   record AssessmentLine(
       UUID id,

@@ -43,16 +43,16 @@ import org.standproud.refusal.NotFoundException;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
-/** Assessments: made from a set-up, fetched again as they were sent, and listed. */
+/** Assessments: created from a set-up, fetched as they were sent, and listed. */
 @Tag(name = "Assessments", description = "Will this set-up hold?")
 @RestController
 @RequestMapping(path = "/v1/assessments", produces = MediaType.APPLICATION_JSON_VALUE)
 class AssessmentsController {
 
   private static final String KEY =
-      "Names the request, so that it can be sent again after a silence: the same key with the same"
-          + " request gets the same answer and leaves one record. A UUID is best. Kept for"
-          + " standproud.idempotency.kept.";
+      "Identifies the request so that it can be sent again after a timeout: the same key with"
+          + " the same request gets the same answer and creates one record. A UUID is best. Kept"
+          + " for standproud.idempotency.kept.";
 
   private final IdempotentAssessor assessor;
   private final Records records;
@@ -66,13 +66,13 @@ class AssessmentsController {
 
   @Operation(
       operationId = "assess",
-      summary = "Judge a set-up",
+      summary = "Check a set-up",
       description =
-          "Answers with a verdict, a score, findings and what to measure, in the caller's units."
-              + " The answer is on disk before it is sent, and is sent as it was stored.")
+          "Returns a verdict, a score, findings and what to measure, in the caller's units. The"
+              + " answer is on disk before it is sent, and is sent exactly as stored.")
   @ApiResponse(
       responseCode = "201",
-      description = "The set-up was judged, whatever the verdict.",
+      description = "The set-up was checked, whatever the verdict.",
       headers =
           @Header(
               name = "Location",
@@ -108,9 +108,9 @@ class AssessmentsController {
       operationId = "listAssessments",
       summary = "Find assessments",
       description =
-          "Newest first. Parameters that are not known are refused, so that a misspelt filter never"
-              + " returns everything.")
-  @ApiResponse(responseCode = "200", description = "Those that agree with everything given.")
+          "Newest first. Unknown parameters are refused, so a misspelt filter never returns"
+              + " everything.")
+  @ApiResponse(responseCode = "200", description = "The assessments that match every filter.")
   @GetMapping
   AssessmentList list(@ParameterObject Filter filter, HttpServletRequest request) {
     Filter.refuseUnheard(request.getParameterMap());
@@ -126,8 +126,8 @@ class AssessmentsController {
       operationId = "getAssessment",
       summary = "Fetch an assessment",
       description =
-          "Byte for byte what was sent when it was made. Its ETag may be kept and sent as"
-              + " If-None-Match; 304 says that the answer still stands.")
+          "Byte for byte what was sent when it was created. Send its ETag as If-None-Match; 304"
+              + " means that the answer is unchanged.")
   @ApiResponse(
       responseCode = "200",
       description = "The assessment.",
@@ -154,10 +154,10 @@ class AssessmentsController {
 
   @Operation(
       operationId = "getTrace",
-      summary = "Why: every card with its conditions",
+      summary = "Explain an assessment: every card with its conditions",
       description =
-          "Every card, fired or not, with the truth of each condition, the facts it read and how far"
-              + " it is from flipping. Numbers in SI units, unrounded.")
+          "Every card, fired or not, with the truth of each condition, the facts it read and how"
+              + " far it is from flipping. Numbers in SI units, unrounded.")
   @ApiResponse(
       responseCode = "200",
       description = "The trace.",
@@ -169,10 +169,10 @@ class AssessmentsController {
 
   @Operation(
       operationId = "getEvidence",
-      summary = "On what numbers: every fact with its formula",
+      summary = "Get every fact with its formula",
       description =
-          "Every fact with its band, the formula that gave it, what it was computed from and what"
-              + " was assumed. Numbers in SI units, unrounded.")
+          "Every fact with its band, its formula, the inputs of the formula and the assumptions"
+              + " made. Numbers in SI units, unrounded.")
   @ApiResponse(
       responseCode = "200",
       description = "The evidence.",

@@ -14,23 +14,23 @@ import org.standproud.audit.records.RecordQuery.By;
 import org.standproud.refusal.BadParameterException;
 
 /**
- * Which assessments are wanted: those that agree with everything given.
+ * Filter for assessments: those that match every parameter given.
  *
  * @param jobOrder ISA-95 job order
  * @param workMaster ISA-95 work master
  * @param operation operation of the job
  * @param machine name of the machine
- * @param caller who asked
- * @param verdict words of the verdict
+ * @param caller the caller
+ * @param verdict the verdict in words
  * @param ruleBase revision of the rule base
  * @param catalogue revision of the catalogue
- * @param card rule card of a finding
+ * @param card card of a finding
  * @param severity severity of that finding
  * @param kind kind of that finding
  * @param from earliest time
- * @param until first time no longer wanted
- * @param limit most assessments in one answer
- * @param cursor where an earlier answer said to go on
+ * @param until end of the period, exclusive
+ * @param limit most assessments in one page
+ * @param cursor next of an earlier page
  */
 public record Filter(
     @Nullable @Schema(description = "ISA-95 job order, exact", example = "TLW-0103")
@@ -38,7 +38,7 @@ public record Filter(
     @Nullable @Schema(description = "ISA-95 work master, exact") String workMaster,
     @Nullable @Schema(description = "operation of the job, exact") String operation,
     @Nullable @Schema(description = "name of the machine, exact") String machine,
-    @Nullable @Schema(description = "who asked, exact") String caller,
+    @Nullable @Schema(description = "caller, exact") String caller,
     @Nullable
         @Schema(
             description = "verdict",
@@ -69,17 +69,17 @@ public record Filter(
         String from,
     @Nullable
         @Schema(
-            description = "first time no longer wanted, ISO 8601 with zone",
+            description = "end of the period, exclusive, ISO 8601 with zone",
             type = "string",
             format = "date-time")
         String until,
     @Nullable
         @Schema(
-            description = "most assessments in one answer, 50 if not given",
+            description = "most assessments in one page; default 50",
             type = "integer",
             minimum = "1")
         String limit,
-    @Nullable @Schema(description = "next of an earlier answer, to go on there") String cursor) {
+    @Nullable @Schema(description = "next of the previous page") String cursor) {
 
   private static final int USUAL_LIMIT = 50;
 
@@ -87,9 +87,9 @@ public record Filter(
       Arrays.stream(Filter.class.getRecordComponents()).map(c -> c.getName()).toList();
 
   /**
-   * Refuses parameters that would be left unheard.
+   * Refuses parameters that would be ignored.
    *
-   * @throws BadParameterException if a parameter is not known or given twice
+   * @throws BadParameterException if a parameter is unknown or given twice
    */
   public static void refuseUnheard(Map<String, String[]> parameters) {
     Set<String> unknown = new TreeSet<>(parameters.keySet());
@@ -106,7 +106,7 @@ public record Filter(
         });
   }
 
-  /** The query that says the same. */
+  /** Converts it to a query. */
   public RecordQuery query() {
     RecordQuery query = RecordQuery.all().between(time("from", from), time("until", until));
     query = narrowed(query, By.JOB_ORDER, jobOrder);
@@ -126,7 +126,7 @@ public record Filter(
     try {
       return limit == null ? USUAL_LIMIT : Integer.parseInt(limit);
     } catch (NumberFormatException e) {
-      throw new BadParameterException("limit", "a whole number is wanted");
+      throw new BadParameterException("limit", "must be a whole number");
     }
   }
 
@@ -138,7 +138,7 @@ public record Filter(
     try {
       return text == null ? null : Instant.parse(text);
     } catch (DateTimeParseException e) {
-      throw new BadParameterException(name, "a time such as 2026-11-25T08:00:00Z is wanted");
+      throw new BadParameterException(name, "must be a time such as 2026-11-25T08:00:00Z");
     }
   }
 }

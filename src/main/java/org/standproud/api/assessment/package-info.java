@@ -1,4 +1,4 @@
-/** Assessments over HTTP: made, fetched, listed. */
+/** Assessments over REST: create, fetch, list. */
 @NullMarked
 package org.standproud.api.assessment;
 

@@ -22,8 +22,8 @@ import org.standproud.api.RequestBodies;
 import org.standproud.assessment.acceptance.Acceptances;
 import org.standproud.assessment.acceptance.ShownAcceptance;
 
-/** What people decide about findings. A verdict stays whatever is accepted. */
-@Tag(name = "Decisions", description = "Who answers for going on in spite of a finding.")
+/** Acceptances of findings. They never change a verdict. */
+@Tag(name = "Decisions", description = "Who signs off a finding and runs anyway.")
 @RestController
 @RequestMapping(
     path = "/v1/assessments/{id}/acceptances",
@@ -40,16 +40,17 @@ class AcceptancesController {
 
   @Operation(
       operationId = "acceptFinding",
-      summary = "Answer for going on in spite of a finding",
+      summary = "Sign off a finding and run anyway",
       description =
-          "The acceptance goes into the chain of records with name, role, reason and expiry. It is"
-              + " shown beside the finding, which keeps its kind and severity; the verdict stays. It"
-              + " becomes stale when it expires, or when the card says something else of the same"
-              + " job order: another severity, limit or number.",
+          "The acceptance is added to the chain of records with name, role, reason and expiry."
+              + " It is shown beside the finding, which keeps its kind and severity; the verdict"
+              + " does not change. It becomes stale when it expires, or when the card's finding"
+              + " for the same job order changes in severity, limit or number.",
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Acceptances.Asked.class))))
+              content =
+                  @Content(schema = @Schema(implementation = Acceptances.AcceptanceRequest.class))))
   @ApiResponse(
       responseCode = "201",
       description = "The acceptance is on disk.",
@@ -58,15 +59,15 @@ class AcceptancesController {
   ResponseEntity<ShownAcceptance> accept(
       @PathVariable UUID id, HttpServletRequest request, Principal caller)
       throws IOException, InterruptedException {
-    Acceptances.Asked asked = bodies.read(request, Acceptances.Asked.class);
+    Acceptances.AcceptanceRequest asked = bodies.read(request, Acceptances.AcceptanceRequest.class);
     ShownAcceptance given = acceptances.accept(id, asked, caller);
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances")).body(given);
   }
 
-  @Operation(operationId = "listAcceptances", summary = "What was decided about the findings")
+  @Operation(operationId = "listAcceptances", summary = "List the findings with their acceptances")
   @ApiResponse(
       responseCode = "200",
-      description = "Every finding of the assessment with what was decided about it by now.")
+      description = "Every finding of the assessment with its acceptances.")
   @GetMapping
   Acceptances.Decisions decisions(@PathVariable UUID id) {
     return acceptances.decisions(id);
@@ -74,13 +75,14 @@ class AcceptancesController {
 
   @Operation(
       operationId = "withdrawAcceptance",
-      summary = "Take an acceptance back",
-      description = "The acceptance stays in the chain; a record of its own takes it back.",
+      summary = "Withdraw an acceptance",
+      description = "The acceptance stays in the chain; a second record withdraws it.",
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Acceptances.TakenBack.class))))
-  @ApiResponse(responseCode = "201", description = "It is taken back.")
+              content =
+                  @Content(schema = @Schema(implementation = Acceptances.WithdrawalRequest.class))))
+  @ApiResponse(responseCode = "201", description = "The acceptance is withdrawn.")
   @PostMapping(path = "/{acceptance}/withdrawal", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<Void> withdraw(
       @PathVariable UUID id,
@@ -88,7 +90,7 @@ class AcceptancesController {
       HttpServletRequest request,
       Principal caller)
       throws IOException, InterruptedException {
-    Acceptances.TakenBack asked = bodies.read(request, Acceptances.TakenBack.class);
+    Acceptances.WithdrawalRequest asked = bodies.read(request, Acceptances.WithdrawalRequest.class);
     acceptances.withdraw(id, acceptance, asked, caller);
     return ResponseEntity.created(URI.create("/v1/assessments/" + id + "/acceptances")).build();
   }

@@ -47,7 +47,7 @@ import org.standproud.refusal.TooManyExportsException;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.shop.RuleBaseHolder;
 
-/** The records as an auditor reads them. */
+/** The records, for auditors. */
 @Tag(name = "Audit", description = "The chain of records: search, export, check, retention.")
 @RestController
 @RequestMapping("/v1/audit")
@@ -60,7 +60,7 @@ class AuditController {
   private final RuleBaseHolder shelf;
   private final RequestBodies bodies;
 
-  /** Records are long, and one export may take as long as there are records. */
+  /** Records are long, and an export runs as long as there are records. */
   private final ConcurrencyLimit exports;
 
   AuditController(
@@ -77,29 +77,31 @@ class AuditController {
   }
 
   /**
-   * Texts that are to be taken away.
+   * A request to remove texts from old records.
    *
-   * @param before records made before this time
-   * @param mask what of them
-   * @param by who orders it
-   * @param reason why
+   * @param before assessments before this time
+   * @param mask what to remove: CALLER, CALLER_AND_JOB, or ACCOUNT (all but id, time, verdict,
+   *     score, versions and findings)
+   * @param by the person who orders it
+   * @param reason the reason
    */
   @Schema(name = "WithholdingRequest")
   record WithholdingOrder(Instant before, Mask mask, Signature by, String reason) {}
 
   /**
-   * What was taken away.
+   * The result of a removal.
    *
-   * @param records how many records lost text
+   * @param records number of records changed
    */
   record Withheld(long records) {}
 
   @Operation(
       operationId = "exportRecords",
-      summary = "Records as CSV or NDJSON",
+      summary = "Export records as CSV or NDJSON",
       description =
-          "Streamed, newest first: every record that agrees with everything given. CSV in short,"
-              + " NDJSON whole. The filters are those of the list of assessments.")
+          "Streamed, newest first: every record that matches every filter. CSV has one line a"
+              + " record, NDJSON the whole record. The filters are those of the list of"
+              + " assessments.")
   @ApiResponse(responseCode = "200", description = "The records.")
   @GetMapping(path = "/records", produces = CSV)
   void csv(@ParameterObject Filter filter, HttpServletRequest request, HttpServletResponse response)
@@ -111,7 +113,7 @@ class AuditController {
     }
   }
 
-  @Operation(operationId = "exportWholeRecords", summary = "Records as NDJSON")
+  @Operation(operationId = "exportWholeRecords", summary = "Export records as NDJSON")
   @ApiResponse(responseCode = "200", description = "The records.")
   @GetMapping(path = "/records", produces = MediaType.APPLICATION_NDJSON_VALUE)
   void ndjson(
@@ -126,10 +128,10 @@ class AuditController {
 
   @Operation(
       operationId = "exportChain",
-      summary = "The whole chain, to be checked elsewhere",
+      summary = "Export the whole chain for checking elsewhere",
       description =
-          "Every record in its place, every rule base that gave an answer, and a signed closing"
-              + " checkpoint. It is a backup too: the command audit restore takes it in.")
+          "Every record in order, every rule base that produced an answer, and a signed closing"
+              + " checkpoint. It is also a backup: the command audit restore loads it.")
   @ApiResponse(responseCode = "200", description = "The chain.")
   @GetMapping(path = "/chain", produces = MediaType.APPLICATION_NDJSON_VALUE)
   void chain(HttpServletResponse response) throws IOException {
@@ -138,7 +140,7 @@ class AuditController {
     }
   }
 
-  @Operation(operationId = "publicKey", summary = "The public key that checks checkpoints")
+  @Operation(operationId = "publicKey", summary = "Get the public key that verifies checkpoints")
   @ApiResponse(responseCode = "200", description = "The key in PEM.")
   @GetMapping(path = "/public-key", produces = MediaType.TEXT_PLAIN_VALUE)
   String publicKey() {
@@ -146,7 +148,7 @@ class AuditController {
   }
 
   @Operation(operationId = "verifyChain", summary = "Check the chain in the database")
-  @ApiResponse(responseCode = "200", description = "What was found.")
+  @ApiResponse(responseCode = "200", description = "The report of the check.")
   @GetMapping(path = "/verification", produces = MediaType.APPLICATION_JSON_VALUE)
   ChainReport verification() {
     try (ConcurrencyLimit.Place place = exports.place()) {
@@ -156,8 +158,8 @@ class AuditController {
 
   @Operation(
       operationId = "useOfRules",
-      summary = "Which cards speak, which never do, which are overridden",
-      description = "Every card in service and every other card that spoke in the span of time.")
+      summary = "Which cards fire, which never do, which are overridden",
+      description = "Every card in service and every other card that fired in the period.")
   @ApiResponse(responseCode = "200", description = "By card.")
   @GetMapping(path = "/rules", produces = MediaType.APPLICATION_JSON_VALUE)
   List<RuleUse> rules(
@@ -174,8 +176,8 @@ class AuditController {
     return records.useOfRules(span(from, until), inService);
   }
 
-  @Operation(operationId = "countByRule", summary = "What the cards said, over time")
-  @ApiResponse(responseCode = "200", description = "By card, severity, kind and span.")
+  @Operation(operationId = "countByRule", summary = "Count findings over time")
+  @ApiResponse(responseCode = "200", description = "Counts by card, severity, kind and period.")
   @GetMapping(path = "/rules/counts", produces = MediaType.APPLICATION_JSON_VALUE)
   List<RuleCount> counts(
       @RequestParam(required = false) @Nullable String from,
@@ -187,21 +189,21 @@ class AuditController {
       return records.countByRule(
           card == null ? query : query.with(RecordQuery.By.CARD, card), Duration.parse(span));
     } catch (DateTimeParseException | IllegalArgumentException e) {
-      throw new BadParameterException("span", "a duration in whole seconds such as P1D is wanted");
+      throw new BadParameterException("span", "must be a duration in whole seconds such as P1D");
     }
   }
 
   @Operation(
       operationId = "withhold",
-      summary = "Take texts of old records away, or mask them",
+      summary = "Remove or mask texts of old records",
       description =
-          "Recorded in the chain, which can still be checked: digests, seals, verdicts and findings"
-              + " stay.",
+          "The removal is recorded in the chain, which can still be verified: digests, seals,"
+              + " verdicts and findings stay.",
       requestBody =
           @RequestBody(
               required = true,
               content = @Content(schema = @Schema(implementation = WithholdingOrder.class))))
-  @ApiResponse(responseCode = "200", description = "How many records lost text.")
+  @ApiResponse(responseCode = "200", description = "The number of records changed.")
   @PostMapping(
       path = "/withholdings",
       consumes = MediaType.APPLICATION_JSON_VALUE,
@@ -226,7 +228,7 @@ class AuditController {
     try {
       return text == null ? null : Instant.parse(text);
     } catch (DateTimeParseException e) {
-      throw new BadParameterException(name, "a time such as 2026-11-25T08:00:00Z is wanted");
+      throw new BadParameterException(name, "must be a time such as 2026-11-25T08:00:00Z");
     }
   }
 

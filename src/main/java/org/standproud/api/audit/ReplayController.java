@@ -24,7 +24,7 @@ import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.shop.RuleBaseHolder;
 
-/** Answers given again. Nothing is stored by it. */
+/** Replays of recorded answers. They store nothing. */
 @Tag(name = "Audit")
 @RestController
 @RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -44,11 +44,12 @@ class ReplayController {
 
   @Operation(
       operationId = "replay",
-      summary = "Give the answer again at the revision that judged it",
+      summary = "Replay the assessment with the revision that judged it",
       description =
-          "The set-up is read from the record, the numbers are worked out and judged anew. The"
-              + " answer is the same byte for byte, or it is said which version differs, and where.")
-  @ApiResponse(responseCode = "200", description = "What came of it.")
+          "Reads the set-up from the record, computes the evidence and judges it again. The"
+              + " answer is the same byte for byte, or the report names the version that differs,"
+              + " and where.")
+  @ApiResponse(responseCode = "200", description = "The result of the replay.")
   @GetMapping("/replay")
   Replay replay(@PathVariable UUID id) {
     return replayer.replay(record(id));
@@ -56,9 +57,9 @@ class ReplayController {
 
   @Operation(
       operationId = "compare",
-      summary = "Judge the recorded set-up at another revision",
+      summary = "Judge the recorded set-up with another revision",
       description = "Which findings appear, vanish or change, and whether the verdict would.")
-  @ApiResponse(responseCode = "200", description = "What would be different.")
+  @ApiResponse(responseCode = "200", description = "The differences.")
   @GetMapping("/reassessment")
   Comparison compare(@PathVariable UUID id, @RequestParam(defaultValue = TODAY) String ruleBase) {
     AuditRecord record = record(id);

@@ -1,4 +1,4 @@
-/** What auditors ask over HTTP: decisions, replays, exports, counts, checks, retention. */
+/** Audit over REST: acceptances, replays, exports, counts, chain checks, retention. */
 @NullMarked
 package org.standproud.api.audit;
 

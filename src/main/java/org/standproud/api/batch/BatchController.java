@@ -30,7 +30,7 @@ import org.standproud.assessment.batch.TableEntries;
 import org.standproud.refusal.ConcurrencyLimit;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Set-ups by the thousand, from a shop system or from a table. */
+/** Batches of set-ups, as lines from a shop system or as a table. */
 @Tag(name = "Assessments")
 @RestController
 @RequestMapping("/v1/assessments/batch")
@@ -52,13 +52,13 @@ class BatchController {
 
   @Operation(
       operationId = "assessBatch",
-      summary = "Judge many set-ups, a line each",
+      summary = "Check many set-ups, one a line",
       description =
-          "Streamed both ways, in order: a line of the answer for every line that is not blank, with"
-              + " the status that a request of its own would have got. A line is a set-up, or an"
-              + " object with setup and idempotencyKey. Read while you send: who does not take the"
-              + " answers is not read on. What was answered is on disk, so after a break only the"
-              + " rest has to be sent again, or with keys, all of it.",
+          "Streamed both ways, in order: one line of the answer for every line that is not"
+              + " blank, with the status that a single request would get. A line is a set-up, or"
+              + " an object with setup and idempotencyKey. Read the answers while you send: the"
+              + " service stops reading when they are not taken. Every answer sent is on disk, so"
+              + " after a broken connection send only the rest again, or with keys, all of it.",
       requestBody =
           @RequestBody(
               required = true,
@@ -68,7 +68,7 @@ class BatchController {
                       schema = @Schema(type = "string", format = "binary"))))
   @ApiResponse(
       responseCode = "200",
-      description = "A line for every line. 200 says only that the batch was read.",
+      description = "One line for every line. 200 only means that the batch was read.",
       content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineResult.class)))
   @PostMapping(consumes = NDJSON, produces = NDJSON)
   void ndjson(HttpServletRequest request, HttpServletResponse response, Principal caller)
@@ -81,12 +81,12 @@ class BatchController {
 
   @Operation(
       operationId = "assessTable",
-      summary = "Judge a table of set-ups, a row each",
+      summary = "Check a table of set-ups, one a row",
       description =
-          "The table is CSV by RFC 4180 with a heading row. The map says which column stands for"
-              + " which field, in which unit, and what every row has in common. A cell that is empty"
-              + " is not told. A column that is neither mapped nor ignored is refused, so that none"
-              + " is left unheard. Answered as a batch is; line counts rows after the heading.",
+          "The table is CSV (RFC 4180) with a heading row. The map names the field and unit of"
+              + " each column, and what all rows have in common. An empty cell is a field left"
+              + " out. A column that is neither mapped nor ignored is refused, so no column is"
+              + " dropped silently. Answered like a batch; line counts rows after the heading.",
       requestBody =
           @RequestBody(
               required = true,
@@ -94,16 +94,16 @@ class BatchController {
                   @Content(mediaType = CSV, schema = @Schema(type = "string", format = "binary"))))
   @ApiResponse(
       responseCode = "200",
-      description = "A line for every row. 200 says only that the table was read.",
+      description = "One line for every row. 200 only means that the table was read.",
       content = @Content(mediaType = NDJSON, schema = @Schema(implementation = LineResult.class)))
   @PostMapping(consumes = CSV, produces = NDJSON)
   void table(
       @RequestParam
           @Schema(
               description =
-                  "JSON with columns (heading to JSON Pointer, or to field and unit), common (what"
-                      + " every row has in common, as in a set-up), ignore (headings), key (heading"
-                      + " of the idempotency key) and separator",
+                  "JSON with columns (heading to JSON Pointer, or to field and unit), common"
+                      + " (what every row has in common, as in a set-up), ignore (headings), key"
+                      + " (heading of the idempotency key) and separator",
               example =
                   "{\"columns\":{\"Job\":\"/job/jobOrder\",\"Height\":{\"field\":\"/stock/height\","
                       + "\"unit\":\"in\"}}}")
@@ -120,11 +120,11 @@ class BatchController {
 
   @Operation(
       operationId = "assessTableToTable",
-      summary = "Judge a table of set-ups, answered as a table",
+      summary = "Check a table of set-ups and return a table",
       description =
-          "As above, but answered as CSV. No cell begins like a formula: one that would is led by an"
-              + " apostrophe.")
-  @ApiResponse(responseCode = "200", description = "A row for every row.")
+          "As above, but answered as CSV. No cell begins like a formula: one that would is"
+              + " prefixed with an apostrophe.")
+  @ApiResponse(responseCode = "200", description = "One row for every row.")
   @PostMapping(consumes = CSV, produces = CSV)
   void tableToTable(
       @RequestParam String map,
@@ -154,7 +154,7 @@ class BatchController {
       if (!response.isCommitted()) {
         throw e;
       }
-      LOG.info("The caller of a batch went away: {}", e.toString());
+      LOG.info("The client of a batch disconnected: {}", e.toString());
     }
   }
 

@@ -14,7 +14,7 @@ import org.standproud.assessment.batch.OrderedParallelism;
 import org.standproud.audit.records.InertCell;
 import org.standproud.setup.request.Problem;
 
-/** Answers as a table by RFC 4180, a row each. */
+/** Writes answers as a CSV table (RFC 4180), one row each. */
 final class TableAnswers implements OrderedParallelism.Sink<LineResult>, AutoCloseable {
 
   private static final CSVFormat FORMAT =
@@ -40,15 +40,15 @@ final class TableAnswers implements OrderedParallelism.Sink<LineResult>, AutoClo
         answer.score(),
         answer.ruleBase(),
         answer.problem() instanceof ProblemDetail problem
-            ? InertCell.of(told(problem, answer.columns()))
+            ? InertCell.of(errors(problem, answer.columns()))
             : null);
     if (last) {
       table.flush();
     }
   }
 
-  /** All that is wrong, by column where a column says it. */
-  private static String told(ProblemDetail problem, @Nullable Map<String, String> columns) {
+  /** All errors, by column where one is known. */
+  private static String errors(ProblemDetail problem, @Nullable Map<String, String> columns) {
     Map<String, Object> more = problem.getProperties();
     if (more == null || !(more.get("errors") instanceof List<?> errors)) {
       return String.valueOf(problem.getDetail());

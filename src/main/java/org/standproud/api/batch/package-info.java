@@ -1,4 +1,4 @@
-/** To be described. */
+/** Batches over REST: NDJSON streams and CSV tables. */
 @NullMarked
 package org.standproud.api.batch;
 

@@ -25,8 +25,10 @@ import org.standproud.shop.CatalogueSnapshot;
 import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The shop's machines, vises, cutters and materials, which a request may name. */
-@Tag(name = "Catalogue", description = "What a request may name.")
+/** The shop's machines, vises, cutters and materials, which a request can name. */
+@Tag(
+    name = "Catalogue",
+    description = "Machines, vises, cutters and materials that a request" + " can name.")
 @RestController
 @RequestMapping(path = "/v1/catalogue", produces = MediaType.APPLICATION_JSON_VALUE)
 class CatalogueController {
@@ -40,48 +42,48 @@ class CatalogueController {
   }
 
   /**
-   * The catalogue in short.
+   * The names in the catalogue.
    *
-   * @param revision SHA-256 of its content
+   * @param revision SHA-256 of its content; catalogues with the same revision hold the same numbers
    * @param shelves the names on each shelf
    */
-  record Contents(String revision, Map<String, List<String>> shelves) {}
+  record CatalogueContents(String revision, Map<String, List<String>> shelves) {}
 
   /**
    * A revision of an item.
    *
-   * @param revision SHA-256 of the item as it was told; null if it was taken away
-   * @param time when it was told
-   * @param author who told it
+   * @param revision SHA-256 of the item in canonical JSON (RFC 8785); absent if it was removed
+   * @param time time of the change
+   * @param author author of the change
    * @param note why
-   * @param catalogue the revision of the catalogue that it first stood in
-   * @param told the item as it was told; null if it was taken away
+   * @param catalogue the revision of the catalogue after the change
+   * @param item the item, with the units of its plain numbers; absent if it was removed
    */
   @Schema(name = "ItemRevision")
-  record Past(
+  record ItemRevision(
       @Nullable String revision,
       Instant time,
       String author,
       String note,
       String catalogue,
-      @Schema(type = "object") @Nullable Object told) {
+      @Schema(type = "object") @Nullable Object item) {
 
-    static Past of(CatalogueRevision revision) {
+    static ItemRevision of(CatalogueRevision revision) {
       CatalogueRevision.Changed item = revision.changed().get(0);
-      return new Past(
+      return new ItemRevision(
           item.revision(),
           revision.time(),
           revision.author(),
           revision.note(),
           revision.revision(),
-          item.told() == null ? null : item.told().tree());
+          item.content() == null ? null : item.content().tree());
     }
   }
 
-  @Operation(operationId = "getCatalogue", summary = "What is on the shelves, by name")
+  @Operation(operationId = "getCatalogue", summary = "List the names on each shelf")
   @ApiResponse(responseCode = "200", description = "The names on each shelf.")
   @GetMapping
-  ResponseEntity<Contents> contents() {
+  ResponseEntity<CatalogueContents> contents() {
     CatalogueSnapshot now = store.now();
     Map<String, List<String>> names = new LinkedHashMap<>();
     for (CatalogueShelf shelf : CatalogueShelf.values()) {
@@ -89,30 +91,31 @@ class CatalogueController {
           shelf.words(), List.copyOf(shelf.items(now.catalogue(), UnitSystem.METRIC).keySet()));
     }
     String revision = now.catalogue().revision();
-    return ResponseEntity.ok().eTag(revision).body(new Contents(revision, names));
+    return ResponseEntity.ok().eTag(revision).body(new CatalogueContents(revision, names));
   }
 
   @Operation(
       operationId = "listCatalogueRevisions",
-      summary = "How the catalogue changed",
+      summary = "List the revisions of the catalogue",
       description = "Newest first: who changed what, when and why.")
   @ApiResponse(responseCode = "200", description = "Its revisions.")
   @GetMapping("/revisions")
   List<CatalogueRevision> revisions(
       @RequestParam(required = false)
-          @Schema(description = "only those with this content, as an answer names it")
+          @Schema(description = "only those with this content hash, as in an answer")
           @Nullable String revision,
-      @RequestParam(required = false) @Schema(description = "only those before this place")
+      @RequestParam(required = false)
+          @Schema(description = "only those before this sequence" + " number")
           @Nullable Long before,
-      @RequestParam(defaultValue = "50") @Schema(description = "most revisions, up to 200")
+      @RequestParam(defaultValue = "50") @Schema(description = "most revisions; at most 200")
           int limit) {
     if (limit < 1 || limit > MOST_REVISIONS) {
-      throw new BadParameterException("limit", "it is 1 to " + MOST_REVISIONS);
+      throw new BadParameterException("limit", "must be 1 to " + MOST_REVISIONS);
     }
     return store.revisions(revision, before == null ? Long.MAX_VALUE : before, limit);
   }
 
-  @Operation(operationId = "getShelf", summary = "Everything on a shelf")
+  @Operation(operationId = "getShelf", summary = "Get every item of a shelf")
   @ApiResponse(responseCode = "200", description = "The items, by name.")
   @GetMapping("/{shelf}")
   List<ObjectNode> items(
@@ -123,8 +126,8 @@ class CatalogueController {
   @Operation(
       operationId = "getItem",
       summary = "One item",
-      description = "The ETag is its revision, to be sent back as If-Match when it is changed.")
-  @ApiResponse(responseCode = "200", description = "The item as a request would describe it.")
+      description = "Send its ETag as If-Match to change it.")
+  @ApiResponse(responseCode = "200", description = "The item in the form a request uses.")
   @GetMapping("/{shelf}/{name}")
   ResponseEntity<ObjectNode> item(
       @PathVariable CatalogueShelf shelf,
@@ -132,23 +135,23 @@ class CatalogueController {
       @RequestParam(defaultValue = "metric") UnitSystem units) {
     CatalogueSnapshot.Item item = store.now().item(shelf, name);
     if (item == null) {
-      throw new NotFoundException("Nothing on this shelf has this name.");
+      throw new NotFoundException("This shelf has no item of this name.");
     }
     return ResponseEntity.ok()
         .eTag(Expected.tag(item))
-        .body(shelf.written(item.told().tree(), units));
+        .body(shelf.written(item.content().tree(), units));
   }
 
   @Operation(
       operationId = "getItemHistory",
-      summary = "Every revision of an item",
-      description = "Newest first; that it was taken away is a revision too.")
-  @ApiResponse(responseCode = "200", description = "Its revisions, each as it was told.")
+      summary = "List the revisions of an item",
+      description = "Newest first; a removal is a revision too.")
+  @ApiResponse(responseCode = "200", description = "Its revisions, with the item as of each.")
   @GetMapping("/{shelf}/{name}/history")
-  List<Past> history(@PathVariable CatalogueShelf shelf, @PathVariable String name) {
-    List<Past> all = store.history(shelf, name).stream().map(Past::of).toList();
+  List<ItemRevision> history(@PathVariable CatalogueShelf shelf, @PathVariable String name) {
+    List<ItemRevision> all = store.history(shelf, name).stream().map(ItemRevision::of).toList();
     if (all.isEmpty()) {
-      throw new NotFoundException("Nothing of this name was ever on this shelf.");
+      throw new NotFoundException("This shelf never had an item of this name.");
     }
     return all;
   }

@@ -37,7 +37,7 @@ import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Changes of single items of the catalogue, each with who made it and why. */
+/** Changes of single catalogue items, each with author and reason. */
 @Tag(name = "Catalogue")
 @RestController
 @RequestMapping(path = "/v1/catalogue", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -55,38 +55,38 @@ class CatalogueEdits {
 
   @Operation(
       operationId = "putItem",
-      summary = "Put an item on a shelf, or change it",
+      summary = "Add or replace an item",
       description =
-          "The body is the item as getItem shows it and a request would describe it; the name in the"
-              + " address counts. Say what you change: If-Match with the ETag you fetched, or"
-              + " If-None-Match: * for something new. The next assessment names the new revision"
-              + " of the catalogue.",
+          "The body is the item in the form that getItem returns and a request uses; the name in"
+              + " the address counts. Send If-Match with the ETag you fetched to replace an item,"
+              + " or If-None-Match: * to add one. The next assessment names the new revision of"
+              + " the catalogue.",
       parameters = {
         @Parameter(
             in = ParameterIn.HEADER,
             name = "If-Match",
-            description = "the ETag of the item that is changed",
+            description = "the ETag of the item to replace",
             schema = @Schema(type = "string")),
         @Parameter(
             in = ParameterIn.HEADER,
             name = "If-None-Match",
-            description = "an asterisk, to put something new on the shelf",
+            description = "an asterisk, to add a new item",
             schema = @Schema(type = "string"))
       })
-  @ApiResponse(responseCode = "200", description = "The item as it stands now.")
-  @ApiResponse(responseCode = "201", description = "The item, new on the shelf.")
+  @ApiResponse(responseCode = "200", description = "The item after the change.")
+  @ApiResponse(responseCode = "201", description = "The new item.")
   @PutMapping(path = "/{shelf}/{name}", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<ObjectNode> put(
       @PathVariable CatalogueShelf shelf,
       @PathVariable String name,
       @RequestParam(defaultValue = "metric") UnitSystem units,
-      @RequestParam(defaultValue = "") @Schema(description = "why, for the history") String note,
+      @RequestParam(defaultValue = "") @Schema(description = "reason, for the history") String note,
       @Parameter(hidden = true) @RequestHeader HttpHeaders headers,
       HttpServletRequest request,
       Principal author)
       throws IOException {
     Expected expected = Expected.of(headers);
-    CanonicalJson told = told(shelf, name, units, bodies.text(request));
+    CanonicalJson sent = itemOf(shelf, name, units, bodies.text(request));
     boolean[] fresh = new boolean[1];
     CatalogueSnapshot after =
         store.change(
@@ -94,21 +94,21 @@ class CatalogueEdits {
               CatalogueSnapshot.Item there = now.item(shelf, name);
               expected.check(there);
               fresh[0] = there == null;
-              return there != null && there.told().equals(told)
+              return there != null && there.content().equals(sent)
                   ? List.of()
-                  : List.of(new CatalogueSnapshot.Change(shelf, name, told));
+                  : List.of(new CatalogueSnapshot.Change(shelf, name, sent));
             },
             author.getName(),
             note(note));
     CatalogueSnapshot.Item item = after.item(shelf, name);
     return ResponseEntity.status(fresh[0] ? HttpStatus.CREATED : HttpStatus.OK)
-        .eTag(new CatalogueSnapshot.Item(told).revision())
-        .body(shelf.written(item == null ? told.tree() : item.told().tree(), units));
+        .eTag(new CatalogueSnapshot.Item(sent).revision())
+        .body(shelf.written(item == null ? sent.tree() : item.content().tree(), units));
   }
 
   @Operation(
       operationId = "removeItem",
-      summary = "Take an item off a shelf",
+      summary = "Remove an item",
       description = "Its history stays; requests can no longer name it.",
       parameters =
           @Parameter(
@@ -116,12 +116,12 @@ class CatalogueEdits {
               name = "If-Match",
               description = "the ETag of the item",
               schema = @Schema(type = "string")))
-  @ApiResponse(responseCode = "204", description = "It is off the shelf.")
+  @ApiResponse(responseCode = "204", description = "The item is removed.")
   @DeleteMapping("/{shelf}/{name}")
   ResponseEntity<Void> remove(
       @PathVariable CatalogueShelf shelf,
       @PathVariable String name,
-      @RequestParam(defaultValue = "") @Schema(description = "why, for the history") String note,
+      @RequestParam(defaultValue = "") @Schema(description = "reason, for the history") String note,
       @Parameter(hidden = true) @RequestHeader HttpHeaders headers,
       Principal author) {
     Expected expected = Expected.of(headers);
@@ -135,7 +135,7 @@ class CatalogueEdits {
     return ResponseEntity.noContent().build();
   }
 
-  private static CanonicalJson told(
+  private static CanonicalJson itemOf(
       CatalogueShelf shelf, String name, UnitSystem units, String body) {
     JsonNode item = parsed(body);
     if (item instanceof ObjectNode object) {
@@ -166,7 +166,7 @@ class CatalogueEdits {
               new Problem(
                   "/" + CatalogueShelf.UNITS,
                   item.path(CatalogueShelf.UNITS).toString(),
-                  "the units of plain numbers are told in the address",
+                  "the units of plain numbers are a parameter of the address",
                   "?units=metric or ?units=inch",
                   null,
                   null)));
@@ -185,18 +185,18 @@ class CatalogueEdits {
     if (!problems.isEmpty()) {
       throw new Refusal(
           RefusalKind.ITEM_REFUSED,
-          problems.size() + " things are wrong with the item",
+          problems.size() + " errors in the item",
           Map.of("errors", problems));
     }
   }
 
-  /** A note that fits. */
+  /** A note of valid length. */
   static String note(String note) {
     if (note.length() > CatalogueStore.LONGEST_NOTE
         || note.chars()
             .anyMatch(c -> Character.isISOControl(c) || Character.isSurrogate((char) c))) {
       throw new BadParameterException(
-          "note", "one line of at most " + CatalogueStore.LONGEST_NOTE + " characters is wanted");
+          "note", "must be one line of at most " + CatalogueStore.LONGEST_NOTE + " characters");
     }
     return note;
   }

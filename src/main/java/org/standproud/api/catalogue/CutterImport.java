@@ -36,9 +36,7 @@ import org.standproud.shop.CatalogueStore;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/**
- * Takes in many cutters at once: all of them become one revision of the catalogue, or none does.
- */
+/** Imports many cutters at once: all of them become one revision of the catalogue, or none does. */
 @Tag(name = "Catalogue")
 @RestController
 @RequestMapping(path = "/v1/catalogue/imports/cutters", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -57,12 +55,12 @@ class CutterImport {
   }
 
   /**
-   * What became of a row.
+   * The result for a row.
    *
    * @param row its number, from 1; headings do not count
-   * @param name the name of the cutter; null if the row tells none
+   * @param name the name of the cutter; absent if the row has none
    * @param status new, changed, unchanged or refused
-   * @param errors what is wrong with it; empty if nothing is
+   * @param errors errors in the row; may be empty
    */
   @Schema(name = "ImportedRow")
   record Row(
@@ -73,22 +71,22 @@ class CutterImport {
           List<Problem> errors) {}
 
   /**
-   * What became of an import.
+   * The result of an import.
    *
    * @param revision the revision of the catalogue afterwards
-   * @param rows what became of each row
+   * @param rows the result for each row
    */
   @Schema(name = "Import")
   record Imported(String revision, List<Row> rows) {}
 
   @Operation(
       operationId = "importCutters",
-      summary = "Take in cutters from a table or a list",
+      summary = "Import cutters from a table or a list",
       description =
-          "Columns of CSV, and keys of JSON, are symbols of ISO 13399 (DC, ZEFP, APMX, LPR, KAPR, RE,"
-              + " FHA, BS) or names of fields. A heading may name a unit in brackets, such as DC"
-              + " [mm]; other numbers are in the units of the file. Either every row is taken in,"
-              + " as one revision, or none is; the answer tells of each row.",
+          "Columns of CSV, and keys of JSON, are symbols of ISO 13399 (DC, ZEFP, APMX, LPR,"
+              + " KAPR, RE, FHA, BS) or names of fields. A heading may name a unit in brackets,"
+              + " such as DC [mm]; other numbers are in the units of the file. All rows are"
+              + " imported as one revision, or none is; the answer has a result for each row.",
       requestBody =
           @RequestBody(
               required = true,
@@ -98,27 +96,27 @@ class CutterImport {
                     mediaType = MediaType.APPLICATION_JSON_VALUE,
                     schema = @Schema(type = "object"))
               }))
-  @ApiResponse(responseCode = "200", description = "Every row is taken in, or would be.")
+  @ApiResponse(responseCode = "200", description = "All rows are imported, or would be.")
   @PostMapping(consumes = {CSV, MediaType.APPLICATION_JSON_VALUE})
   Imported importCutters(
       @RequestParam(defaultValue = "metric") @Schema(description = "units of plain numbers")
           UnitSystem units,
       @RequestParam(defaultValue = "false")
-          @Schema(description = "whether cutters that are there may be changed")
+          @Schema(description = "whether existing cutters may be changed")
           boolean replace,
-      @RequestParam(defaultValue = "false") @Schema(description = "only tell what would become")
+      @RequestParam(defaultValue = "false") @Schema(description = "only report what would change")
           boolean dryRun,
-      @RequestParam(defaultValue = "") @Schema(description = "why, for the history") String note,
+      @RequestParam(defaultValue = "") @Schema(description = "reason, for the history") String note,
       HttpServletRequest request,
       Principal author)
       throws IOException {
-    List<ObjectNode> told = rows(request);
-    told.forEach(row -> row.put(CatalogueShelf.UNITS, units.words()));
+    List<ObjectNode> items = rows(request);
+    items.forEach(row -> row.put(CatalogueShelf.UNITS, units.words()));
     List<Row> rows = new ArrayList<>();
     CatalogueSnapshot after =
         store.change(
             now -> {
-              List<CatalogueSnapshot.Change> changes = plan(told, replace, now, rows);
+              List<CatalogueSnapshot.Change> changes = plan(items, replace, now, rows);
               return dryRun ? List.of() : changes;
             },
             author.getName(),
@@ -141,10 +139,10 @@ class CutterImport {
   }
 
   private static List<CatalogueSnapshot.Change> plan(
-      List<ObjectNode> told, boolean replace, CatalogueSnapshot now, List<Row> rows) {
+      List<ObjectNode> items, boolean replace, CatalogueSnapshot now, List<Row> rows) {
     List<CatalogueSnapshot.Change> changes = new ArrayList<>();
     Set<String> names = new HashSet<>();
-    for (ObjectNode item : told) {
+    for (ObjectNode item : items) {
       String name = item.path("name").asString(null);
       List<Problem> problems = new ArrayList<>(SHELF.problems(item));
       if (name != null && !names.add(name)) {
@@ -152,9 +150,9 @@ class CutterImport {
       }
       CatalogueSnapshot.Item there = name == null ? null : now.item(SHELF, name);
       CanonicalJson text = problems.isEmpty() ? canonical(item, problems) : null;
-      boolean same = there != null && there.told().equals(text);
+      boolean same = there != null && there.content().equals(text);
       if (there != null && !same && !replace) {
-        problems.add(atName(there.revision(), "a cutter of this name is there; replace is false"));
+        problems.add(atName(there.revision(), "a cutter of this name exists; replace is false"));
       }
       rows.add(new Row(rows.size() + 1, name, status(problems, there, same), problems));
       if (problems.isEmpty() && !same && name != null) {
@@ -169,7 +167,7 @@ class CutterImport {
     try {
       return CanonicalJson.of(item);
     } catch (NotCanonical e) {
-      problems.add(atName("", "this cannot be kept unchanged: " + e.getMessage()));
+      problems.add(atName("", "cannot be stored unchanged: " + e.getMessage()));
       return null;
     }
   }
@@ -195,7 +193,8 @@ class CutterImport {
           Map.of("rows", rows));
     }
     if (rows.isEmpty()) {
-      throw new Refusal(RefusalKind.IMPORT_REFUSED, "There is no row.", Map.of("rows", List.of()));
+      throw new Refusal(
+          RefusalKind.IMPORT_REFUSED, "There are no rows.", Map.of("rows", List.of()));
     }
   }
 }

@@ -25,9 +25,9 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Cutters as tool data exchange writes them: each property under its symbol of ISO 13399, and what
- * has no symbol there under the name of its field. The symbols are those that the fields of a
- * cutter name in their meaning; there is no second list.
+ * Reads cutters as tool data exchange writes them: each property by its ISO 13399 symbol, the rest
+ * by field name. The symbols are those in the descriptions of the cutter fields; there is no second
+ * list.
  */
 final class CutterRows {
 
@@ -37,7 +37,7 @@ final class CutterRows {
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final Pattern SYMBOL = Pattern.compile("([A-Z]{2,6}), .*");
 
-  /** Never goes back over what it has read: a heading may be as long as the file. */
+  /** Possessive, because a heading may be as long as the file. */
   private static final Pattern COLUMN =
       Pattern.compile("\\s*+([A-Za-z]++)\\s*+(?:[\\[(]([^\\[\\]()]++)[\\])]\\s*+)?+");
 
@@ -50,7 +50,7 @@ final class CutterRows {
    * A column of a table.
    *
    * @param field the field of a cutter
-   * @param unit the unit of its numbers; null for that of the file
+   * @param unit the unit of its numbers; null for the unit of the file
    */
   private record Column(FieldGuide.Entry field, @Nullable String unit) {
 
@@ -72,11 +72,11 @@ final class CutterRows {
   }
 
   /**
-   * Cutters of a table with headings such as {@code DC [mm]}, {@code APMX}, {@code name}.
+   * Reads cutters from a table with headings such as {@code DC [mm]}, {@code APMX}, {@code name}.
    *
    * @param text comma-separated values by RFC 4180
-   * @return a cutter a row, as a request would describe it; what is amiss in a cell stays as it is
-   *     there, for the reader of cutters to find
+   * @return one cutter a row, in the form a request uses; an invalid cell is kept as it is, so that
+   *     the cutter reader reports it
    */
   static List<ObjectNode> ofTable(String text) {
     CSVFormat format =
@@ -90,21 +90,21 @@ final class CutterRows {
         refuseTooMany(rows.size());
       }
     } catch (CSVException | IllegalArgumentException e) {
-      throw refused("This is no table: " + e.getMessage());
+      throw refused("Not a CSV table: " + e.getMessage());
     } catch (IOException e) {
-      throw new IllegalStateException("text in memory is always read", e);
+      throw new IllegalStateException("text in memory is always readable", e);
     }
     return rows;
   }
 
   /**
-   * Cutters of a list of objects keyed by symbols.
+   * Reads cutters from a list of objects keyed by symbols.
    *
    * @param list the list
    */
   static List<ObjectNode> ofList(JsonNode list) {
     if (!list.isArray()) {
-      throw refused("A list of cutters is wanted in the member cutters.");
+      throw refused("The member cutters must be a list of cutters.");
     }
     List<ObjectNode> rows = new ArrayList<>();
     for (JsonNode item : list) {
@@ -117,7 +117,7 @@ final class CutterRows {
     return rows;
   }
 
-  /** What is no symbol stays as it is, for the reader of cutters to find fault with. */
+  /** Unknown keys are kept, so that the cutter reader reports them. */
   private static String nameOf(String key) {
     FieldGuide.Entry field = FIELDS.get(key);
     return field == null ? key : field.path().substring(1);
@@ -128,11 +128,11 @@ final class CutterRows {
     FieldGuide.Entry field = matcher.matches() ? FIELDS.get(matcher.group(1)) : null;
     if (field == null) {
       throw refused(
-          "There is no column \""
+          "Unknown column \""
               + heading.substring(0, Math.min(heading.length(), 40))
               + "\"; the columns are "
               + String.join(", ", FIELDS.keySet())
-              + ", each with a unit in brackets if its numbers have another than the file.");
+              + ", each with a unit in brackets if its numbers are not in the units of the file.");
     }
     String unit = matcher.group(2);
     return new Column(field, unit == null ? null : unit.strip());
@@ -151,7 +151,7 @@ final class CutterRows {
 
   private static void refuseTooMany(int rows) {
     if (rows > MOST) {
-      throw refused("There may be " + MOST + " rows in one import.");
+      throw refused("At most " + MOST + " rows can be imported at once.");
     }
   }
 
@@ -163,7 +163,7 @@ final class CutterRows {
       }
     }
     if (row.size() > columns.size()) {
-      item.put("cells beyond the headings", row.size() - columns.size());
+      item.put("more cells than headings", row.size() - columns.size());
     }
     return item;
   }

@@ -9,20 +9,20 @@ import org.standproud.refusal.RefusalKind;
 import org.standproud.shop.CatalogueSnapshot;
 
 /**
- * What a caller believes to be there, so that he does not undo what he has not seen: If-Match with
- * the revision he fetched, or If-None-Match: * where he makes something new (RFC 9110).
+ * The precondition of a write: If-Match with the revision the caller fetched, or If-None-Match: *
+ * for a new item (RFC 9110). It keeps a caller from overwriting a change it has not seen.
  *
- * @param revisions revisions one of which it has to have; null if he told none
- * @param nothing whether nothing may be there
+ * @param revisions accepted revisions; null without If-Match
+ * @param nothing whether the item must not exist yet
  */
 record Expected(@Nullable List<String> revisions, boolean nothing) {
 
   private static final String ANY = "*";
 
   /**
-   * What the headers of a request say.
+   * Reads the headers of a request.
    *
-   * @throws BadParameterException if one of them is no list of entity tags
+   * @throws BadParameterException if one of them is not a list of entity tags
    */
   static Expected of(HttpHeaders headers) {
     try {
@@ -30,14 +30,14 @@ record Expected(@Nullable List<String> revisions, boolean nothing) {
       return new Expected(match.isEmpty() ? null : match, headers.getIfNoneMatch().contains(ANY));
     } catch (IllegalArgumentException e) {
       throw new BadParameterException(
-          "If-Match or If-None-Match", "an entity tag in quotes, or * is wanted");
+          "If-Match or If-None-Match", "must be an entity tag in quotes, or *");
     }
   }
 
   /**
-   * Refuses if something else is there.
+   * Refuses if the precondition fails.
    *
-   * @param there what is there, null if nothing is
+   * @param there the current revision, null if there is no item
    */
   void check(CatalogueSnapshot.@Nullable Item there) {
     if (revisions == null && !nothing) {
@@ -45,16 +45,15 @@ record Expected(@Nullable List<String> revisions, boolean nothing) {
           RefusalKind.PRECONDITION_REQUIRED, RefusalKind.PRECONDITION_REQUIRED.meaning());
     }
     if (nothing && there != null) {
-      throw new Refusal(
-          RefusalKind.PRECONDITION_FAILED, "An item of this name is on the shelf already.");
+      throw new Refusal(RefusalKind.PRECONDITION_FAILED, "An item of this name already exists.");
     }
     if (revisions != null && there == null) {
-      throw new Refusal(RefusalKind.PRECONDITION_FAILED, "No item of this name is on the shelf.");
+      throw new Refusal(RefusalKind.PRECONDITION_FAILED, "There is no item of this name.");
     }
     if (revisions != null && there != null && !matches(revisions, there)) {
       throw new Refusal(
           RefusalKind.PRECONDITION_FAILED,
-          "The item on the shelf has the revision " + there.revision() + ".");
+          "The item now has the revision " + there.revision() + ".");
     }
   }
 

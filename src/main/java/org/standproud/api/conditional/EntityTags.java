@@ -5,20 +5,20 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
 
 /**
- * An answer that the caller, and nobody on the way, may keep, if it asks each time whether it still
- * holds: even an answer that never changes may be withheld one day.
+ * Sets headers so that only the client may cache an answer, and must revalidate it each time: even
+ * an immutable answer may be withheld later.
  */
 public final class EntityTags {
 
-  /** What a kept answer is subject to. */
+  /** The Cache-Control value. */
   public static final String ASK_EACH_TIME = "private, no-cache";
 
   private EntityTags() {}
 
   /**
-   * Begins the answer; a request whose If-None-Match names the tag is answered with 304.
+   * Starts the answer; a request whose If-None-Match matches the tag is answered with 304.
    *
-   * @param response takes the header that says how the answer may be kept
+   * @param response gets the Cache-Control header
    * @param tag changes when the answer does
    */
   public static ResponseEntity.BodyBuilder under(HttpServletResponse response, String tag) {

@@ -1,4 +1,4 @@
-/** Conditional requests (RFC 9110): a caller asks whether what it keeps still holds. */
+/** Conditional requests (RFC 9110): a client revalidates what it has cached. */
 @NullMarked
 package org.standproud.api.conditional;
 

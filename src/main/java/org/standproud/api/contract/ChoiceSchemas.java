@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.standproud.setup.Worded;
 
-/** Describes a choice by the words that stand for it. */
+/** Describes an enum in the contract by its words. */
 @Component
 class ChoiceSchemas implements ModelConverter {
 

@@ -30,8 +30,9 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
- * Fills in what the code alone does not say: what each field of an answer means and whether it is
- * always there (from {@code contract/words.yaml}), the request, and the problems.
+ * Adds to the contract what the code alone does not contain: the meaning of each field of an answer
+ * and whether it is always there (from {@code contract/words.yaml}, made from the javadoc of the
+ * records), the request, and the problems.
  */
 @Configuration(proxyBeanMethods = false)
 @Lazy
@@ -51,11 +52,11 @@ class Contract {
                 .title("Standproud")
                 .version("1")
                 .description(
-                    "Tells a machine shop, before the spindle starts, whether a milling set-up"
-                        + " will hold. Advice only: the machine's manual, local codes and safety"
-                        + " rules and a qualified person at the machine come first. Fields that"
-                        + " have no value are left out. New fields may be added to answers within"
-                        + " a version of the path; read on past fields you do not know.")
+                    "Checks, before the spindle starts, whether a milling set-up will hold."
+                        + " Advice only: the machine's manual, local codes and safety rules and a"
+                        + " qualified person at the machine come first. Fields without a value"
+                        + " are left out. New fields may be added to answers within a version of"
+                        + " the path; ignore fields you do not know.")
                 .license(
                     new License()
                         .name("Apache-2.0")
@@ -68,7 +69,7 @@ class Contract {
                         .type(SecurityScheme.Type.HTTP)
                         .scheme("bearer")
                         .description(
-                            "A key of this service, or a token it trusts; only where"
+                            "A key of this service, or a token it trusts; only with"
                                 + " standproud.access=keys.")))
         .security(List.of(new SecurityRequirement(), new SecurityRequirement().addList(KEY)))
         .servers(List.of(new Server().url("/").description("this service")));
@@ -123,7 +124,7 @@ class Contract {
   }
 
   /**
-   * The empty key tells of the whole; a name with a question mark of a field that may be absent.
+   * An empty key describes the schema itself; a field name ending in a question mark is optional.
    */
   private static void describe(
       Map<String, Schema> schemas, String name, Map<String, String> fields) {
@@ -176,10 +177,10 @@ class Contract {
   private static void tidy(Schema<?> parameter) {
     Set<String> types = parameter.getTypes();
     if (types != null) {
-      types.remove("null"); // one that is not given is left out
+      types.remove("null"); // a parameter that is not given is left out
     }
     if (parameter.getDefault() != null && parameter.getEnum() != null) {
-      // Told as the name of the constant, but sent as its word.
+      // springdoc writes the name of the constant; clients send its word.
       parameter.setDefault(parameter.getDefault().toString().toLowerCase(Locale.ROOT));
     }
   }
@@ -201,22 +202,22 @@ class Contract {
       problem(
           operation,
           "422",
-          "The request says no set-up and errors lists all that is wrong; or the key stands for"
-              + " another request.");
+          "The set-up is invalid and errors lists every problem; or the key belongs to another"
+              + " request.");
       problem(
           operation, "503", "Not ready, or too busy to store the answer; nothing was answered.");
     } else if ("reloadRules".equals(operation.getOperationId())) {
-      problem(operation, "422", "The cards are refused; errors lists all that is wrong.");
+      problem(operation, "422", "The cards are refused; errors lists every problem.");
     } else if (CONDITIONAL.contains(String.valueOf(operation.getOperationId()))) {
-      problem(operation, "412", "The item is not the one that was fetched.");
-      problem(operation, "422", "The request says no item; errors lists all that is wrong.");
-      problem(operation, "428", "It is not said which item is changed.");
+      problem(operation, "412", "The item has changed since it was fetched.");
+      problem(operation, "422", "The item is invalid; errors lists every problem.");
+      problem(operation, "428", "If-Match or If-None-Match is missing.");
     } else if ("importCutters".equals(operation.getOperationId())) {
-      problem(operation, "422", "Nothing is taken in; rows tells what is wrong with each.");
+      problem(operation, "422", "Nothing is imported; rows lists the errors of each row.");
     } else if (path.contains("{")) {
-      problem(operation, "404", "There is nothing of this name.");
+      problem(operation, "404", "Not found.");
     }
-    problem(operation, "default", "Anything else that goes wrong.");
+    problem(operation, "default", "Any other problem.");
   }
 
   private static void problem(Operation operation, String status, String description) {

@@ -6,18 +6,16 @@ import org.springframework.beans.factory.config.BeanFactoryPostProcessor;
 import org.springframework.beans.factory.config.ConfigurableListableBeanFactory;
 import org.springframework.stereotype.Component;
 
-/**
- * The contract is written when somebody first asks for it: what writes it is not made at the start.
- */
+/** Creates the springdoc beans at the first request for the contract instead of at start. */
 @Component
 class LazyOpenApiBeans implements BeanFactoryPostProcessor {
 
   private static final String WRITER = "org.springdoc.";
 
-  /** Answers with the contract. */
+  /** The controller that serves the contract. */
   private static final String ANSWERING = "openApiResource";
 
-  /** What sets up how types are told, for all that write, without being asked for by any. */
+  /** Register converters for all of springdoc; no other bean depends on them. */
   private static final String[] BEFORE = {"modelConverterRegistrar", "initExtraSchemas"};
 
   @Override
@@ -28,7 +26,7 @@ class LazyOpenApiBeans implements BeanFactoryPostProcessor {
         bean.setLazyInit(true);
       }
     }
-    if (beans.containsBeanDefinition(ANSWERING)) { // Not in a command, which answers nobody.
+    if (beans.containsBeanDefinition(ANSWERING)) { // Commands have no web server.
       beans.getBeanDefinition(ANSWERING).setDependsOn(BEFORE);
     }
   }

@@ -15,8 +15,8 @@ import org.standproud.setup.request.FieldGuide;
 import org.standproud.setup.request.FieldGuide.Entry;
 
 /**
- * The schema of a request, made from the very fields that requests are read with. What stands on a
- * shelf of the catalogue is a schema of its own.
+ * The schema of a request, built from the fields that the reader uses. A catalogue item has its own
+ * schema.
  */
 final class RequestSchema {
 
@@ -40,10 +40,10 @@ final class RequestSchema {
     request.named.put(BAND, band());
     Schema<?> whole =
         object(
-            "A proposed set-up. Plain numbers are in the units of the system named; any number may"
-                + " be an object with its own unit. What is not known is \"unknown\" or null:"
-                + " it is never replaced by a typical value. What is left out is not known either,"
-                + " but for a field of a catalogue item: there the catalogue's value counts.");
+            "A proposed set-up. Plain numbers are in the units of the system named; any number"
+                + " may be an object with its own unit. Send \"unknown\" or null for what is not"
+                + " known: it is never replaced by a typical value. A field left out is not known"
+                + " either, except in a catalogue item: there the catalogue's value is used.");
     request.objects.put("", whole);
     request.named.put(NAME, whole);
     List<Entry> metric = FieldGuide.entries(UnitSystem.METRIC);
@@ -98,8 +98,8 @@ final class RequestSchema {
     String type = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     Schema<?> item = opened(field.path());
     item.setDescription(
-        "An item of the catalogue described in full, or its name with the fields that stand in"
-            + " place of the catalogue's.");
+        "A catalogue item described in full, or its name with the fields that replace the"
+            + " catalogue's.");
     shelved.add(field.path());
     named.put(type, item);
     return either(nullable, typed("string"), ref(type));
@@ -108,11 +108,11 @@ final class RequestSchema {
   private static String describe(Entry field, String allowedInch, boolean shelved) {
     String allowed =
         switch (field.sort()) {
-          case PART, CHOICE, YES_NO -> ""; // the schema itself says it
+          case PART, CHOICE, YES_NO -> ""; // the schema itself has the words
           default -> "; " + field.allowed();
         };
     String inch = field.allowed().equals(allowedInch) ? "" : "; inch: " + allowedInch;
-    String when = shelved && field.required() ? "; needed if the catalogue has no such item" : "";
+    String when = shelved && field.required() ? "; required if the catalogue has no such item" : "";
     return field.meaning() + allowed + inch + when;
   }
 
@@ -125,13 +125,13 @@ final class RequestSchema {
   }
 
   private static Schema<?> band() {
-    Schema<?> band = object("What is only known to lie between two ends.");
+    Schema<?> band = object("A value known only within a range.");
     band.addProperty("low", typed("number").description("Least value."));
     band.addProperty("high", typed("number").description("Greatest value."));
     band.addProperty(
-        "likely", typed("number").description("Likely value; midway if it is left out."));
+        "likely", typed("number").description("Likely value; the midpoint if left out."));
     band.addProperty(
-        "unit", typed("string").description("The unit; that of the request if left out."));
+        "unit", typed("string").description("The unit; the unit of the request if left out."));
     band.addRequiredItem("low");
     band.addRequiredItem("high");
     return band;
@@ -165,7 +165,7 @@ final class RequestSchema {
     return either;
   }
 
-  /** One of the choices; the word "unknown" and null too where the field may be unknown. */
+  /** One of the choices; if the field may be unknown, also the word "unknown" and null. */
   private static Schema<?> mayBeUnknown(boolean nullable, Schema<?>... choices) {
     if (!nullable) {
       return choices.length == 1 ? choices[0] : either(false, choices);

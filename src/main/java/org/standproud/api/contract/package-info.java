@@ -1,4 +1,4 @@
-/** The contract of the service as it describes itself in OpenAPI. */
+/** The OpenAPI description of the service. */
 @NullMarked
 package org.standproud.api.contract;
 

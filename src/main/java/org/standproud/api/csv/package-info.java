@@ -1,4 +1,4 @@
-/** Tables as spreadsheets read them. */
+/** CSV tables that spreadsheets can read. */
 @NullMarked
 package org.standproud.api.csv;
 

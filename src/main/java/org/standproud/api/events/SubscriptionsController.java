@@ -42,8 +42,8 @@ import org.standproud.events.WebhookSecret;
 import org.standproud.refusal.BadParameterException;
 import org.standproud.refusal.NotFoundException;
 
-/** Who is told of what. */
-@Tag(name = "Events", description = "What happens, sent to shop systems as it happens.")
+/** Webhook subscriptions. */
+@Tag(name = "Events", description = "Webhooks: events sent to shop systems.")
 @RestController
 @RequestMapping(path = "/v1/subscriptions", produces = MediaType.APPLICATION_JSON_VALUE)
 class SubscriptionsController {
@@ -66,28 +66,30 @@ class SubscriptionsController {
   }
 
   /**
-   * A subscription as it is asked for.
+   * A request for a subscription.
    *
-   * @param target where events are to be sent
-   * @param types which
+   * @param target where events are sent, by POST; https, or a host that the settings of the service
+   *     name as inside
+   * @param types the types of events
    */
   @Schema(name = "SubscriptionRequest")
-  record Wanted(String target, List<String> types) {}
+  record SubscriptionRequest(String target, List<String> types) {}
 
   /**
-   * A subscription as it is told.
+   * A webhook subscription.
    *
    * @param id its id
    * @param target where events are sent
-   * @param types which
-   * @param madeBy who asked for it
-   * @param madeAt when
-   * @param secret what signs them, told only once
-   * @param waiting events that are still to be sent
-   * @param dead events that are not tried any more
+   * @param types the types of events
+   * @param madeBy its creator
+   * @param madeAt time of creation
+   * @param secret signs every event (Standard Webhooks); returned only when the subscription is
+   *     created
+   * @param waiting number of events not sent yet
+   * @param dead number of events no longer tried
    */
   @Schema(name = "Subscription")
-  record Told(
+  record SubscriptionView(
       UUID id,
       String target,
       List<String> types,
@@ -102,12 +104,12 @@ class SubscriptionsController {
    *
    * @param id id of the delivery
    * @param event id of the event
-   * @param type its type
-   * @param made when it happened
-   * @param state waiting, or dead when it is not tried any more
-   * @param tries how often it was tried
-   * @param tried when it was last tried
-   * @param said what came of that: the status answered, or why there is none
+   * @param type type of the event
+   * @param made time of the event
+   * @param state waiting, or dead when it is no longer tried
+   * @param tries number of attempts
+   * @param tried time of the last attempt
+   * @param result result of the last attempt: the status, or the error
    */
   record Delivery(
       UUID id,
@@ -117,58 +119,62 @@ class SubscriptionsController {
       String state,
       int tries,
       @Nullable Instant tried,
-      @Nullable String said) {}
+      @Nullable String result) {}
 
   @Operation(
       operationId = "subscribe",
-      summary = "Have events sent",
+      summary = "Subscribe to events",
       description =
-          "Every event is sent by POST as a CloudEvent 1.0 in structured JSON mode, signed as the"
-              + " Standard Webhooks specification says (webhook-id, webhook-timestamp,"
-              + " webhook-signature: HMAC-SHA256 over id.timestamp.body). It is sent again, ever"
-              + " later, until it is answered with 2xx: an event may come twice, known by its"
-              + " webhook-id, and after a later one. Redirects are not followed. A target inside"
-              + " this machine or a private network has to be named in the settings of the service.",
+          "Every event is sent by POST as a CloudEvent 1.0 in structured JSON mode, signed as"
+              + " the Standard Webhooks specification says (webhook-id, webhook-timestamp,"
+              + " webhook-signature: HMAC-SHA256 over id.timestamp.body). It is retried with"
+              + " growing delays until it is answered with 2xx, so an event may arrive twice,"
+              + " with the same webhook-id, and after a later one. Redirects are not followed. A"
+              + " target on this machine or in a private network must be listed in the settings"
+              + " of the service.",
       requestBody =
           @RequestBody(
               required = true,
-              content = @Content(schema = @Schema(implementation = Wanted.class))))
-  @ApiResponse(responseCode = "201", description = "The subscription, with its secret this once.")
+              content = @Content(schema = @Schema(implementation = SubscriptionRequest.class))))
+  @ApiResponse(
+      responseCode = "201",
+      description = "The subscription, with its secret, only this" + " once.")
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
-  ResponseEntity<Told> subscribe(HttpServletRequest request, Principal caller) throws IOException {
-    Wanted wanted = bodies.read(request, Wanted.class);
+  ResponseEntity<SubscriptionView> subscribe(HttpServletRequest request, Principal caller)
+      throws IOException {
+    SubscriptionRequest requested = bodies.read(request, SubscriptionRequest.class);
     Subscription made =
         new Subscription(
             AuditRecord.newId(),
-            target(wanted.target()),
-            types(wanted.types()),
+            target(requested.target()),
+            types(requested.types()),
             WebhookSecret.fresh(),
             caller.getName(),
             CLOCK.instant().truncatedTo(ChronoUnit.MICROS));
     subscriptions.add(made);
     return ResponseEntity.created(URI.create("/v1/subscriptions/" + made.id()))
-        .body(told(made, made.secret().text()));
+        .body(view(made, made.secret().text()));
   }
 
-  @Operation(operationId = "listSubscriptions", summary = "Who is told of what")
+  @Operation(operationId = "listSubscriptions", summary = "List the subscriptions")
   @ApiResponse(responseCode = "200", description = "Every subscription, without its secret.")
   @GetMapping
-  List<Told> list() {
-    return subscriptions.all().stream().map(s -> told(s, null)).toList();
+  List<SubscriptionView> list() {
+    return subscriptions.all().stream().map(s -> view(s, null)).toList();
   }
 
   @Operation(operationId = "getSubscription", summary = "One subscription")
   @ApiResponse(responseCode = "200", description = "The subscription, without its secret.")
   @GetMapping("/{id}")
-  Told get(@PathVariable UUID id) {
-    return told(standing(id), null);
+  SubscriptionView get(@PathVariable UUID id) {
+    return view(existing(id), null);
   }
 
   @Operation(
       operationId = "unsubscribe",
-      summary = "Have no more events sent",
-      description = "What still waits to be sent there is dropped.")
-  @ApiResponse(responseCode = "204", description = "It is gone.")
+      summary = "Delete a subscription",
+      description = "Events that still wait for it are dropped.")
+  @ApiResponse(responseCode = "204", description = "The subscription is deleted.")
   @DeleteMapping("/{id}")
   ResponseEntity<Void> unsubscribe(@PathVariable UUID id) {
     if (!subscriptions.remove(id)) {
@@ -179,35 +185,34 @@ class SubscriptionsController {
 
   @Operation(
       operationId = "listDeliveries",
-      summary = "Events that have not reached a subscriber",
-      description = "The oldest hundred, waiting or dead, with what came of the last try.")
+      summary = "List the undelivered events of a subscription",
+      description = "The oldest hundred, waiting or dead, with the result of the last attempt.")
   @ApiResponse(responseCode = "200", description = "The events.")
   @GetMapping("/{id}/deliveries")
   List<Delivery> deliveries(@PathVariable UUID id) {
-    return outbox.of(standing(id).id(), MOST_SHOWN).stream()
-        .map(SubscriptionsController::told)
+    return outbox.of(existing(id).id(), MOST_SHOWN).stream()
+        .map(SubscriptionsController::view)
         .toList();
   }
 
-  @Operation(operationId = "retryDelivery", summary = "Try a dead event again")
-  @ApiResponse(responseCode = "202", description = "It is tried again from the beginning.")
+  @Operation(operationId = "retryDelivery", summary = "Retry a dead event")
+  @ApiResponse(responseCode = "202", description = "It is tried again, with the first delay.")
   @PostMapping("/{id}/deliveries/{delivery}/retry")
   ResponseEntity<Void> retry(@PathVariable UUID id, @PathVariable UUID delivery) {
-    standing(id);
+    existing(id);
     if (outbox.find(delivery).filter(row -> row.subscription().equals(id)).isEmpty()) {
-      throw new NotFoundException("The subscription has no such event that it did not take.");
+      throw new NotFoundException("The subscription has no such undelivered event.");
     }
     if (!outbox.revive(delivery)) {
       throw new ErrorResponseException(
           HttpStatus.CONFLICT,
-          ProblemDetail.forStatusAndDetail(
-              HttpStatus.CONFLICT, "The event is still being tried as it is."),
+          ProblemDetail.forStatusAndDetail(HttpStatus.CONFLICT, "The event is still being tried."),
           null);
     }
     return ResponseEntity.accepted().build();
   }
 
-  private Subscription standing(UUID id) {
+  private Subscription existing(UUID id) {
     return subscriptions.find(id).orElseThrow(SubscriptionsController::missing);
   }
 
@@ -219,12 +224,12 @@ class SubscriptionsController {
     try {
       URI target = new URI(text);
       if (text.length() > LONGEST_TARGET) {
-        throw new BadParameterException("target", LONGEST_TARGET + " characters are the most");
+        throw new BadParameterException("target", LONGEST_TARGET + " characters at most");
       }
       guard.check(target);
       return target;
     } catch (URISyntaxException e) {
-      throw new BadParameterException("target", "it is no address");
+      throw new BadParameterException("target", "is not a URL");
     } catch (TargetGuard.Refused e) {
       throw new BadParameterException("target", String.valueOf(e.getMessage()));
     }
@@ -241,16 +246,17 @@ class SubscriptionsController {
           EventType.of(code)
               .orElseThrow(
                   () ->
-                      new BadParameterException("types", "they are " + String.join(", ", known))));
+                      new BadParameterException(
+                          "types", "must be of " + String.join(", ", known))));
     }
     if (types.isEmpty()) {
-      throw new BadParameterException("types", "they are " + String.join(", ", known));
+      throw new BadParameterException("types", "must be of " + String.join(", ", known));
     }
     return types;
   }
 
-  private Told told(Subscription s, @Nullable String secret) {
-    return new Told(
+  private SubscriptionView view(Subscription s, @Nullable String secret) {
+    return new SubscriptionView(
         s.id(),
         s.target().toString(),
         s.types().stream().map(EventType::code).sorted().toList(),
@@ -261,7 +267,7 @@ class SubscriptionsController {
         outbox.count(s.id(), Outbox.State.DEAD));
   }
 
-  private static Delivery told(Outbox.Row row) {
+  private static Delivery view(Outbox.Row row) {
     return new Delivery(
         row.id(),
         row.eventId(),
@@ -270,6 +276,6 @@ class SubscriptionsController {
         row.state(),
         row.tries(),
         row.triedAt(),
-        row.said());
+        row.result());
   }
 }

@@ -1,4 +1,4 @@
-/** To be described. */
+/** Webhook subscriptions over REST. */
 @NullMarked
 package org.standproud.api.events;
 

@@ -28,7 +28,7 @@ import org.standproud.access.keys.KeyRing;
 import org.standproud.assessment.ApiProperties;
 import tools.jackson.databind.json.JsonMapper;
 
-/** What the gate is made of. */
+/** Beans of the security filter chain. */
 @Configuration(proxyBeanMethods = false)
 @ConditionalOnWebApplication(type = ConditionalOnWebApplication.Type.SERVLET)
 class AccessConfiguration {
@@ -72,7 +72,8 @@ class AccessConfiguration {
   }
 
   /**
-   * Names in the catalogue hold slashes and per cents; everything else stays as strict as it is.
+   * Catalogue names contain slashes and per cent signs; everything else stays as strict as by
+   * default.
    */
   @Bean
   HttpFirewall httpFirewall(AccessProperties properties) {

@@ -33,18 +33,14 @@ import org.standproud.api.problem.Problems;
 import org.standproud.refusal.RefusalKind;
 import tools.jackson.databind.json.JsonMapper;
 
-/**
- * Tells callers why they are not let through, and the journal that they were not: systems by a
- * problem, people by a page.
- */
+/** Answers and journals denied calls: clients get a problem, browsers a page. */
 final class AccessDenialHandler
     implements AuthenticationEntryPoint, AccessDeniedHandler, RequestRejectedHandler {
 
-  /** The page that tells somebody that he may not. */
+  /** The page for a person without the role. */
   static final String PAGE = "/refused";
 
-  private static final String TOO_MANY_KEYS =
-      "Too many keys that open nothing were shown from this address.";
+  private static final String TOO_MANY_KEYS = "Too many invalid keys were sent from this address.";
 
   private static final int LONGEST_METHOD = 10;
   private static final int LONGEST_NOTE = 200;
@@ -59,7 +55,7 @@ final class AccessDenialHandler
     this.mapper = mapper;
   }
 
-  /** 401: nobody known asks. */
+  /** 401: no caller is known. */
   @Override
   public void commence(
       HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
@@ -86,7 +82,7 @@ final class AccessDenialHandler
     send(response, Problems.of(RefusalKind.KEY_WANTED, reason));
   }
 
-  /** 403: whoever asks may not. */
+  /** 403: the caller lacks the role. */
   @Override
   public void handle(
       HttpServletRequest request, HttpServletResponse response, AccessDeniedException e)
@@ -102,7 +98,7 @@ final class AccessDenialHandler
     send(response, Problems.of(RefusalKind.NOT_ALLOWED, reason));
   }
 
-  /** 400: no address, method or header that could be meant. */
+  /** 400: the address, method or a header is invalid. */
   @Override
   public void handle(
       HttpServletRequest request, HttpServletResponse response, RequestRejectedException e)
@@ -110,7 +106,7 @@ final class AccessDenialHandler
     send(response, Problems.of(RefusalKind.REFUSED));
   }
 
-  /** What could not be read far enough to know who asks. */
+  /** The request could not be read far enough to identify the caller. */
   void unread(HttpServletRequest request, HttpServletResponse response, ProblemDetail problem)
       throws IOException, ServletException {
     response.setStatus(problem.getStatus());
@@ -122,7 +118,7 @@ final class AccessDenialHandler
     send(response, problem);
   }
 
-  /** 429: it was too often. */
+  /** 429: too many calls. */
   void tooOften(HttpServletRequest request, HttpServletResponse response, Duration wait)
       throws IOException {
     tooOften(request, response, wait, "This caller has used up its calls for now.");
@@ -137,7 +133,7 @@ final class AccessDenialHandler
     send(response, Problems.of(RefusalKind.TOO_MANY_CALLS, reason));
   }
 
-  /** Somebody tried to sign in with a key that opens nothing. */
+  /** A sign-in with an invalid key. */
   void signInRefused(
       HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
       throws IOException {
@@ -153,7 +149,7 @@ final class AccessDenialHandler
 
   private static String reason(HttpServletRequest request, AccessDeniedException e) {
     if (e instanceof CsrfException) {
-      return "The form was not sent from a page of this service, or waited too long there.";
+      return "The form was not sent from a page of this service, or was open for too long.";
     }
     if (!(e instanceof AuthorizationDeniedException)) {
       return String.valueOf(e.getMessage());
@@ -178,7 +174,7 @@ final class AccessDenialHandler
         shortened(reason, LONGEST_NOTE));
   }
 
-  /** No address that a caller's Host header chose. */
+  /** Never redirects to an address taken from a Host header. */
   private static AuthenticationEntryPoint signIn() {
     LoginUrlAuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/sign-in");
     page.setFavorRelativeUris(true);
@@ -192,7 +188,7 @@ final class AccessDenialHandler
         : null;
   }
 
-  /** Whether a person looks at a page, and no system calls. */
+  /** Whether a browser shows a page, rather than a client calling the API. */
   static boolean isForPeople(HttpServletRequest request) {
     String accept = request.getHeader(HttpHeaders.ACCEPT);
     return accept != null

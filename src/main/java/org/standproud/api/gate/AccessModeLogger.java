@@ -15,9 +15,9 @@ import org.standproud.access.Role;
 import org.standproud.access.keys.KeyRing;
 
 /**
- * Says at the start how the service is open. Where keys are wanted and no operator has one that
- * opens, it makes one and prints it on the console, once, past the log: whoever starts the service
- * is its first operator, and one who lost his key starts it again.
+ * Logs at start how access is controlled. If keys are required and no operator has a valid one, it
+ * creates one and prints it once on the console, not in the log: the person who starts the service
+ * is its first operator, and restarts it to replace a lost key.
  */
 final class AccessModeLogger {
 
@@ -37,10 +37,10 @@ final class AccessModeLogger {
   }
 
   @EventListener(ApplicationReadyEvent.class)
-  void tell() {
+  void log() {
     if (mode == AccessMode.OPEN) {
       LOG.warn(
-          "Nobody is asked who he is: every caller of this machine is anonymous and may do"
+          "Access control is off: every caller of this machine is anonymous and may do"
               + " everything. standproud.access=keys changes that.");
     } else if (!keys.anyOpenFor(Role.OPERATOR)) {
       Instant expires = clock.instant().plus(FIRST_KEY_LASTS);
@@ -49,9 +49,9 @@ final class AccessModeLogger {
       PrintStream console = new PrintStream(System.out, true, StandardCharsets.UTF_8);
       console.println();
       console.println(
-          "  Key of the first operator, shown this once, good until " + first.key().expiresAt());
+          "  Key of the first operator, shown only once, valid until " + first.key().expiresAt());
       console.println("  " + first.text().text());
-      console.println("  It makes keys for others: POST /v1/access/keys");
+      console.println("  It creates keys for others: POST /v1/access/keys");
       console.println();
     }
   }

@@ -7,14 +7,14 @@ import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.standproud.access.AccessTable;
 import org.standproud.access.AccessTable.Row;
 
-/** The table of access as it meets requests. */
+/** Authorizes requests by the access table. */
 final class AccessTableAuthorization {
 
   /**
-   * A row with what tells whether a request is its.
+   * A row with its request matcher.
    *
    * @param row the row
-   * @param fits tells
+   * @param fits whether a request matches it
    */
   record Rule(Row row, RequestMatcher fits) {
 
@@ -34,7 +34,7 @@ final class AccessTableAuthorization {
     return RULES;
   }
 
-  /** The row that decides a request; the last one fits every request. */
+  /** The row of a request; the last row matches every request. */
   static Row row(HttpServletRequest request) {
     return RULES.stream().filter(r -> r.fits().matches(request)).findFirst().orElseThrow().row();
   }

@@ -10,7 +10,7 @@ import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.standproud.access.Caller;
 
-/** Lets everyone in as the same caller, where nobody is asked who he is. */
+/** Authenticates every request as the anonymous caller while access control is off. */
 final class AnonymousCallerFilter extends OncePerRequestFilter {
 
   @Override

@@ -6,7 +6,7 @@ import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.standproud.access.Caller;
 import org.standproud.access.Role;
 
-/** A caller who is known, as Spring Security carries him; it holds no secret. */
+/** A known caller as Spring Security's authentication; it holds no secret. */
 final class CallerAuthentication extends AbstractAuthenticationToken {
 
   private static final long serialVersionUID = 1L;

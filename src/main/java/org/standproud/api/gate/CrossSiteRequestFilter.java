@@ -15,10 +15,9 @@ import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Refuses what another site's page makes a browser send, by what browsers say of themselves:
- * Sec-Fetch-Site where they send it, Origin otherwise. A page's form carries a token besides, but a
- * service that is open has calls that need neither key nor form. What comes from no browser has
- * neither header and passes.
+ * Refuses requests that another site's page makes a browser send: by Sec-Fetch-Site where the
+ * browser sends it, otherwise by Origin. Forms also carry a token, but an open service has calls
+ * that need neither key nor form. Clients that are not browsers send neither header and pass.
  */
 final class CrossSiteRequestFilter extends OncePerRequestFilter {
 
@@ -53,7 +52,7 @@ final class CrossSiteRequestFilter extends OncePerRequestFilter {
     return host == null ? null : host.toLowerCase(Locale.ROOT);
   }
 
-  /** Host and port of an origin; an origin that is none, such as null, equals no host. */
+  /** Host and port of an origin; an invalid origin, such as null, equals no host. */
   private static String authority(String origin) {
     try {
       String authority = URI.create(origin).getAuthority();

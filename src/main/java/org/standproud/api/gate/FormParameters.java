@@ -12,12 +12,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The parameters of a query and of a form, decoded as application/x-www-form-urlencoded (WHATWG URL
- * standard, section 5.1) but strictly: every per cent sign begins a whole escape, and what comes of
- * it is UTF-8.
+ * standard, section 5.1) but strictly: every per cent sign must begin a complete escape, and the
+ * result must be UTF-8.
  */
 final class FormParameters {
 
-  /** Most parameters in one request; the largest form of this program has fewer than 200 fields. */
+  /** Most parameters in one request; the largest form has fewer than 200 fields. */
   static final int MOST = 1_000;
 
   private final Map<String, List<String>> values = new LinkedHashMap<>();
@@ -28,9 +28,9 @@ final class FormParameters {
   /**
    * Decodes parameters, those of the query first.
    *
-   * @param query what follows the question mark, or null
+   * @param query the text after the question mark, or null
    * @param form the body of a form, or null
-   * @return the values of each parameter by its name, in the order sent
+   * @return the values of each parameter by name, in the order sent
    * @throws Malformed if an escape is broken, the text is not UTF-8 or there are too many
    */
   static Map<String, String[]> of(@Nullable String query, @Nullable String form) throws Malformed {
@@ -92,7 +92,7 @@ final class FormParameters {
     }
   }
 
-  /** Parameters that cannot be read, with the reason in one sentence. */
+  /** Unreadable parameters, with the reason in one sentence. */
   static final class Malformed extends Exception {
 
     private static final long serialVersionUID = 1L;

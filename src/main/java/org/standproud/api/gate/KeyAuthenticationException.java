@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.AuthenticationException;
 import org.standproud.access.keys.KeyRefused;
 
-/** A key that opens nothing, as Spring Security carries it. */
+/** An invalid key, as Spring Security's exception. */
 final class KeyAuthenticationException extends AuthenticationException {
 
   private static final long serialVersionUID = 1L;
@@ -16,7 +16,7 @@ final class KeyAuthenticationException extends AuthenticationException {
     this.keyId = cause.keyId();
   }
 
-  /** The key, if there is one of the id that was shown. */
+  /** The key with this id, if there is one. */
   @Nullable String keyId() {
     return keyId;
   }

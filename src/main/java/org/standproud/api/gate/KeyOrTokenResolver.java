@@ -12,8 +12,8 @@ import org.standproud.access.keys.KeyRing;
 import org.standproud.access.keys.KeyText;
 
 /**
- * Knows callers by what they show: a key of this service, in a header or in the form to sign in, or
- * a token of another that this one trusts.
+ * Authenticates callers by a key of this service, in a header or in the sign-in form, or by a token
+ * of a trusted issuer.
  */
 final class KeyOrTokenResolver implements AuthenticationManager {
 
@@ -21,10 +21,10 @@ final class KeyOrTokenResolver implements AuthenticationManager {
   private final @Nullable AuthenticationProvider tokens;
 
   /**
-   * Brings together what can be shown.
+   * Creates the resolver.
    *
    * @param keys the keys
-   * @param tokens checks tokens; null if none are trusted
+   * @param tokens verifies tokens; null if none are trusted
    */
   KeyOrTokenResolver(KeyRing keys, @Nullable AuthenticationProvider tokens) {
     this.keys = keys;
@@ -41,7 +41,7 @@ final class KeyOrTokenResolver implements AuthenticationManager {
     if (shown instanceof UsernamePasswordAuthenticationToken form) {
       return byKey(String.valueOf(form.getCredentials()).strip());
     }
-    throw new BadCredentialsException("Neither a key nor a token was shown.");
+    throw new BadCredentialsException("Neither a key nor a token was sent.");
   }
 
   private Authentication byKey(String text) {
@@ -56,7 +56,7 @@ final class KeyOrTokenResolver implements AuthenticationManager {
       BearerTokenAuthenticationToken bearer, AuthenticationProvider tokens) {
     Authentication known = tokens.authenticate(bearer);
     if (known == null) {
-      throw new BadCredentialsException("The token was not checked.");
+      throw new BadCredentialsException("Tokens are not configured.");
     }
     return known;
   }

@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.function.Predicate;
 
 /**
- * The names by which a machine calls itself. A service that asks nobody who he is answers to no
- * others: a page from elsewhere may have its own name point to this machine, and would then count
- * as the same site.
+ * The Host names of this machine. A service without access control answers to no others: another
+ * page could point its own name at this machine (DNS rebinding) and would then count as the same
+ * site.
  */
 final class LocalHostNames implements Predicate<String> {
 

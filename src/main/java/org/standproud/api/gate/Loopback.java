@@ -3,16 +3,16 @@ package org.standproud.api.gate;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 
-/** Holds a service that asks nobody who he is to this machine. */
+/** Binds a service without access control to this machine. */
 final class Loopback {
 
   private Loopback() {}
 
   /**
-   * Refuses any address that other machines reach.
+   * Refuses any address that other machines can reach.
    *
    * @param address address or name to listen on
-   * @throws UnsafeAccessException if it is none of this machine alone, or cannot be told
+   * @throws UnsafeAccessException if other machines can reach it, or it cannot be resolved
    */
   static void require(String address) {
     try {

@@ -23,17 +23,17 @@ import org.standproud.api.problem.Problems;
 import org.standproud.refusal.RefusalKind;
 
 /**
- * Reads the parameters of a query and of a form once, before anyone else asks for them: strictly,
- * within a time and a length, and of callers who have not signed in only so many at a time. The
- * server itself would read a form for as long as it trickles in, and would throw at a broken escape
- * wherever the first parameter is asked for.
+ * Reads the parameters of a query and of a form once, before any other filter: strictly, within a
+ * time and a length, and only so many at a time from callers who have not signed in. The server
+ * itself would read a slow form for ever, and would throw at a broken escape wherever the first
+ * parameter is read.
  */
 final class ParameterFilter extends OncePerRequestFilter {
 
-  /** Of a form sent before anyone has signed in: a key and a token. */
+  /** For a form sent before sign-in: a key and a token. */
   static final int STRANGERS_BYTES = 16_384;
 
-  /** Of any other form: a card of the greatest length, each byte of it escaped, and its fields. */
+  /** For any other form: the longest card with every byte escaped, and its fields. */
   static final int FORM_BYTES = 262_144;
 
   private static final int PIECE_BYTES = 8_192;
@@ -43,11 +43,11 @@ final class ParameterFilter extends OncePerRequestFilter {
   private final Duration slowest;
 
   /**
-   * A filter.
+   * Creates the filter.
    *
-   * @param refusals answers what is refused
-   * @param strangers how many forms are read at a time of callers who have not signed in; null
-   *     where no caller has to sign in
+   * @param refusals answers refused requests
+   * @param strangers limits concurrent forms of callers who have not signed in; null without access
+   *     control
    * @param slowest how long a form may take to arrive
    */
   ParameterFilter(
@@ -95,7 +95,7 @@ final class ParameterFilter extends OncePerRequestFilter {
     chain.doFilter(new ParsedRequest(request, parameters, form), response);
   }
 
-  /** The form, or null if it is refused. */
+  /** The form, or null if it was refused. */
   private byte @Nullable [] read(
       HttpServletRequest request, HttpServletResponse response, int mostBytes)
       throws ServletException, IOException {
@@ -122,7 +122,7 @@ final class ParameterFilter extends OncePerRequestFilter {
       boolean stalled =
           e instanceof SocketTimeoutException || e.getCause() instanceof SocketTimeoutException;
       RefusalKind kind = stalled ? RefusalKind.TOO_SLOW : RefusalKind.REFUSED;
-      refuse(request, response, kind, stalled ? kind.meaning() : "The form broke off.");
+      refuse(request, response, kind, stalled ? kind.meaning() : "The form was cut short.");
       return null;
     }
   }
@@ -130,7 +130,7 @@ final class ParameterFilter extends OncePerRequestFilter {
   private void refuse(
       HttpServletRequest request, HttpServletResponse response, RefusalKind kind, String detail)
       throws ServletException, IOException {
-    // The page with the reason must not read the parameters again.
+    // The error page must not read the parameters again.
     refusals.unread(
         new ParsedRequest(request, Map.of(), new byte[0]), response, Problems.of(kind, detail));
   }

@@ -14,18 +14,18 @@ import java.util.Enumeration;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** A request whose parameters, and whose body if it is a form, were read before. */
+/** A request whose parameters, and form body if any, are already read. */
 final class ParsedRequest extends HttpServletRequestWrapper {
 
   private final Map<String, String[]> parameters;
   private final byte @Nullable [] form;
 
   /**
-   * A request with its parameters.
+   * Creates a request with its parameters.
    *
    * @param request the request
-   * @param parameters the values of each parameter by its name
-   * @param form the body that was read, or null if none was
+   * @param parameters the values of each parameter by name
+   * @param form the body, or null if it was not read
    */
   ParsedRequest(
       HttpServletRequest request, Map<String, String[]> parameters, byte @Nullable [] form) {
@@ -99,7 +99,7 @@ final class ParsedRequest extends HttpServletRequestWrapper {
 
     @Override
     public void setReadListener(ReadListener listener) {
-      throw new IllegalStateException("the body was read");
+      throw new IllegalStateException("the body was already read");
     }
   }
 }

@@ -15,9 +15,9 @@ import org.springframework.web.filter.OncePerRequestFilter;
 import org.standproud.access.Caller;
 
 /**
- * Lets each known caller call only so often a minute, evenly refilled, at each replica. There is
- * one bucket a caller, and only callers with a key or a token have one, so there are no more of
- * them than the shop has callers.
+ * Limits the calls a minute of each known caller, at each replica, with an evenly refilled bucket.
+ * Only callers with a key or a token have a bucket, so there are at most as many as the shop has
+ * callers.
  */
 final class RateLimitFilter extends OncePerRequestFilter {
 
@@ -26,10 +26,10 @@ final class RateLimitFilter extends OncePerRequestFilter {
   private final Map<String, Bucket> buckets = new ConcurrentHashMap<>();
 
   /**
-   * A limit.
+   * Creates the filter.
    *
    * @param perMinute calls a minute, at least one
-   * @param refusals tells those that call too often
+   * @param refusals answers callers over the limit
    */
   RateLimitFilter(long perMinute, AccessDenialHandler refusals) {
     this.perMinute = perMinute;

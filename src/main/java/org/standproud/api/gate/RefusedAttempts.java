@@ -8,16 +8,16 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * How often a key that opens nothing may be shown from one address. A key cannot be guessed; this
- * keeps such attempts from filling the journal, and shows them in it. A key that opens is never
- * refused for what others at its address tried.
+ * Limits how often an address may send an invalid key. A key cannot be guessed; this keeps such
+ * attempts from filling the journal, and shows them there. A valid key is never refused because of
+ * other attempts from its address.
  */
 final class RefusedAttempts {
 
   /** Common practice, no source: more than a system with an old key and a retry needs. */
   static final int A_MINUTE = 60;
 
-  /** Addresses remembered; the one that tried nothing for longest is forgotten first. */
+  /** Most addresses remembered; the one idle longest is dropped first. */
   static final int MOST_ADDRESSES = 10_000;
 
   private final TimeMeter clock;
@@ -33,7 +33,7 @@ final class RefusedAttempts {
       };
 
   /**
-   * No attempts yet.
+   * Creates an empty counter.
    *
    * @param clock the clock that refills
    */
@@ -42,10 +42,10 @@ final class RefusedAttempts {
   }
 
   /**
-   * Counts an attempt that was refused.
+   * Counts a refused attempt.
    *
    * @param address where it came from
-   * @return how long to wait before the next; zero while there were not too many
+   * @return how long to wait before the next; zero while under the limit
    */
   synchronized Duration refused(String address) {
     Bucket bucket =
@@ -62,7 +62,7 @@ final class RefusedAttempts {
     return probe.isConsumed() ? Duration.ZERO : Duration.ofNanos(probe.getNanosToWaitForRefill());
   }
 
-  /** How many addresses are remembered. */
+  /** Number of addresses remembered. */
   synchronized int addresses() {
     return buckets.size();
   }

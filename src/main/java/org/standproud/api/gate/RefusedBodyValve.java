@@ -11,16 +11,16 @@ import org.apache.tomcat.util.net.ApplicationBufferHandler;
 
 /**
  * Limits how long the rest of a body is read after the request was answered. The server would read
- * it for as long as it takes, so that the next request can follow on the same connection. Here the
- * answer is sent first, then the rest is read for a short time and for a few callers at a time; a
- * connection whose rest does not arrive is closed.
+ * it without a time limit, to reuse the connection. Here the answer is sent first, then the rest is
+ * read for a short time and for a few callers at a time; a connection whose rest does not arrive is
+ * closed.
  */
 final class RefusedBodyValve extends ValveBase {
 
-  /** What a caller may have sent before it sees that it is refused; the server's own limit. */
+  /** What a client may have sent before it sees the refusal; the server's own limit. */
   private static final int MOST_BYTES = 2 << 20;
 
-  /** How long the rest may take to arrive; common practice, no source. */
+  /** Time for the rest to arrive; common practice, no source. */
   private static final long MOST_NANOS = 2_000_000_000L;
 
   private final StrangerBodies strangers;
@@ -47,7 +47,7 @@ final class RefusedBodyValve extends ValveBase {
       if (place == null) {
         return false;
       }
-      // The stream of the request is closed with the response, so the rest is read below it.
+      // The request stream is closed with the response, so the rest is read below it.
       org.apache.coyote.Request connection = request.getCoyoteRequest();
       Discarded piece = new Discarded();
       long end = System.nanoTime() + MOST_NANOS;
@@ -65,7 +65,7 @@ final class RefusedBodyValve extends ValveBase {
     }
   }
 
-  /** Holds the piece that was read last. */
+  /** Holds the last piece read. */
   private static final class Discarded implements ApplicationBufferHandler {
 
     private ByteBuffer buffer = EMPTY_BUFFER;
@@ -82,7 +82,7 @@ final class RefusedBodyValve extends ValveBase {
 
     @Override
     public void expand(int size) {
-      // The server reads into a buffer of its own.
+      // The server reads into its own buffer.
     }
   }
 }

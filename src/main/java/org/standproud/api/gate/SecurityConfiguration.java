@@ -22,7 +22,7 @@ import org.standproud.access.AccessProperties;
 import org.standproud.access.Role;
 import org.standproud.access.keys.KeyRing;
 
-/** The order in which a call passes the gate. */
+/** The order of the security filters. */
 @Configuration(proxyBeanMethods = false)
 @EnableWebSecurity
 @ConditionalOnWebApplication(type = ConditionalOnWebApplication.Type.SERVLET)
@@ -43,7 +43,7 @@ class SecurityConfiguration {
                 headers.defaultsDisabled().httpStrictTransportSecurity(Customizer.withDefaults()))
         .requestCache(cache -> cache.requestCache(pagesAskedFor()))
         .exceptionHandling(
-            told -> told.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
+            handling -> handling.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
         .authorizeHttpRequests(SecurityConfiguration::table)
         .addFilterBefore(new CrossSiteRequestFilter(refusals), CsrfFilter.class);
     if (properties.access() == AccessMode.OPEN) {
@@ -72,7 +72,7 @@ class SecurityConfiguration {
         .build();
   }
 
-  /** The table decides; what a call is passed on to inside is no new call. */
+  /** The table decides; an internal forward is no new call. */
   private static void table(
       AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry
           rules) {
@@ -89,7 +89,7 @@ class SecurityConfiguration {
     }
   }
 
-  /** Where somebody is led once he has signed in; a system that is refused gets no cookie. */
+  /** Redirects to the page asked for after sign-in; a refused client gets no cookie. */
   private static CookieRequestCache pagesAskedFor() {
     CookieRequestCache cache = new CookieRequestCache();
     cache.setRequestMatcher(
@@ -98,9 +98,9 @@ class SecurityConfiguration {
   }
 
   /**
-   * Forms carry a token. A system that calls the API shows its key in a header, which no other
-   * site's page can make a browser send; a page that calls it on behalf of somebody signed in sends
-   * the token in the header X-XSRF-TOKEN.
+   * Forms carry a token. A client of the API sends its key in a header, which another site's page
+   * cannot make a browser send; a page that calls the API in a session sends the token in the
+   * header X-XSRF-TOKEN.
    */
   private void forms(CsrfConfigurer<HttpSecurity> csrf) {
     CookieCsrfTokenRepository cookie = new CookieCsrfTokenRepository();

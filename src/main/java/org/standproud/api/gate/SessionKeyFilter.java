@@ -10,7 +10,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.standproud.access.keys.KeyRing;
 
-/** Ends the session of a key that was revoked or has expired since it signed in. */
+/** Ends the session of a key that was revoked or has expired since sign-in. */
 final class SessionKeyFilter extends OncePerRequestFilter {
 
   private final KeyRing keys;

@@ -6,7 +6,7 @@ import org.standproud.access.Caller;
 import org.standproud.access.journal.AccessEntry;
 import org.standproud.access.journal.AccessJournal;
 
-/** Tells the journal who signs in to the pages. */
+/** Writes sign-ins to the journal. */
 class SignInJournalListener {
 
   private final AccessJournal journal;

@@ -6,22 +6,22 @@ import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How many bodies of callers who have not shown who they are may be read at a time: some for each
- * address, some for all of them. A body is read by a thread that waits for it, so without a limit a
- * few hundred slow callers hold every thread of the server.
+ * Limits how many bodies of unidentified callers are read at a time: per address, and in total.
+ * Each body holds a thread, so without a limit a few hundred slow callers would hold every thread
+ * of the server.
  */
 final class StrangerBodies {
 
   /** Of all addresses together; common practice, no source: a fraction of the server's threads. */
   static final int MOST = 32;
 
-  /** Of one address; enough for people who sign in behind one proxy. */
+  /** Per address; enough for people who sign in behind one proxy. */
   static final int MOST_OF_ONE = 8;
 
   private final Semaphore free = new Semaphore(MOST);
   private final Map<String, Integer> byAddress = new ConcurrentHashMap<>();
 
-  /** A place, until it is closed. */
+  /** A permit, until it is closed. */
   @FunctionalInterface
   interface Place extends AutoCloseable {
     @Override
@@ -29,10 +29,10 @@ final class StrangerBodies {
   }
 
   /**
-   * A place to read one body.
+   * Takes a permit to read one body.
    *
    * @param address where it comes from
-   * @return the place, or null if there is none; it does not wait
+   * @return the permit, or null if there is none; never blocks
    */
   @Nullable Place place(String address) {
     int held = byAddress.merge(address, 1, Integer::sum);
@@ -50,12 +50,12 @@ final class StrangerBodies {
     byAddress.computeIfPresent(address, (a, held) -> held == 1 ? null : held - 1);
   }
 
-  /** How many bodies are being read. */
+  /** Number of bodies being read. */
   int reading() {
     return MOST - free.availablePermits();
   }
 
-  /** How many addresses are remembered; none while nothing is read. */
+  /** Number of addresses remembered; none while nothing is read. */
   int addresses() {
     return byAddress.size();
   }

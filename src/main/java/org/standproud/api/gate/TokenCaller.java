@@ -15,8 +15,8 @@ import org.standproud.access.Caller;
 import org.standproud.access.Role;
 
 /**
- * Reads from a token whose signature, issuer and times are proved who holds it, and with which
- * roles. Words of the claim that stand for no role give none.
+ * Reads caller and roles from a token whose signature, issuer and times are verified. Unknown words
+ * in the roles claim give no role.
  */
 final class TokenCaller implements Converter<Jwt, AbstractAuthenticationToken> {
 
@@ -28,11 +28,11 @@ final class TokenCaller implements Converter<Jwt, AbstractAuthenticationToken> {
   private final Map<String, Role> roles;
 
   /**
-   * How claims are read.
+   * Creates the converter.
    *
-   * @param nameClaim claim that names the caller
-   * @param rolesClaim claim that lists his roles, as a list or with spaces between
-   * @param roles roles by what stands for them in the claim
+   * @param nameClaim claim with the name of the caller
+   * @param rolesClaim claim with the roles, as a list or separated by spaces
+   * @param roles roles by their word in the claim
    */
   TokenCaller(String nameClaim, String rolesClaim, Map<String, Role> roles) {
     this.nameClaim = nameClaim;
@@ -43,22 +43,22 @@ final class TokenCaller implements Converter<Jwt, AbstractAuthenticationToken> {
   @Override
   public AbstractAuthenticationToken convert(Jwt token) {
     Object name = token.getClaim(nameClaim);
-    String told = MARK + (name instanceof String word ? word : "");
-    if (told.equals(MARK)
-        || told.length() > LONGEST
-        || told.chars().anyMatch(Character::isISOControl)) {
+    String caller = MARK + (name instanceof String word ? word : "");
+    if (caller.equals(MARK)
+        || caller.length() > LONGEST
+        || caller.chars().anyMatch(Character::isISOControl)) {
       throw new BadCredentialsException("The token names no caller.");
     }
-    return new CallerAuthentication(new Caller(told, roles(token.getClaim(rolesClaim)), null));
+    return new CallerAuthentication(new Caller(caller, roles(token.getClaim(rolesClaim)), null));
   }
 
   private Set<Role> roles(@Nullable Object claim) {
-    Set<Object> told =
+    Set<Object> claimed =
         claim instanceof Collection<?> list
             ? new HashSet<>(list)
             : new HashSet<>(claim instanceof String text ? List.of(text.split(" ")) : List.of());
     return roles.entrySet().stream()
-        .filter(e -> told.contains(e.getKey()))
+        .filter(e -> claimed.contains(e.getKey()))
         .map(Map.Entry::getValue)
         .collect(Collectors.toSet());
   }

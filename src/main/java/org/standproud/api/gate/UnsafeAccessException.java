@@ -1,6 +1,6 @@
 package org.standproud.api.gate;
 
-/** The service was told to let callers in whom it does not know. */
+/** The configuration would let in unidentified callers. */
 final class UnsafeAccessException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
@@ -12,20 +12,20 @@ final class UnsafeAccessException extends RuntimeException {
     this.remedy = remedy;
   }
 
-  /** Other machines could call a service that asks nobody who he is. */
+  /** Other machines could call a service without access control. */
   static UnsafeAccessException toTheNetwork(String address) {
     return new UnsafeAccessException(
-        "The service was to listen on "
+        "The service was configured to listen on "
             + address
-            + " without asking anyone who he is. It listens to other machines only with access"
-            + " control.",
+            + " without access control. It listens to other machines only with access control.",
         "Set standproud.access=keys, or leave server.address at 127.0.0.1.");
   }
 
-  /** Somebody set up tokens and believes that they are wanted. */
+  /** Tokens are configured, but access control is off. */
   static UnsafeAccessException withTokensUnread() {
     return new UnsafeAccessException(
-        "Tokens are set up, but nobody is asked for one.", "Set standproud.access=keys as well.");
+        "Tokens are configured, but standproud.access=keys is not set.",
+        "Set standproud.access=keys as well.");
   }
 
   /** What to do about it. */

@@ -3,7 +3,7 @@ package org.standproud.api.gate;
 import org.springframework.boot.diagnostics.AbstractFailureAnalyzer;
 import org.springframework.boot.diagnostics.FailureAnalysis;
 
-/** Tells in two sentences, instead of a stack trace, why the service does not start. */
+/** Prints two sentences, instead of a stack trace, when unsafe access settings stop the start. */
 final class UnsafeAccessFailureAnalyzer extends AbstractFailureAnalyzer<UnsafeAccessException> {
 
   @Override

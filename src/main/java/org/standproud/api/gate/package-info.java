@@ -1,4 +1,4 @@
-/** The gate every call passes: who asks, whether he may, and how often. */
+/** The security filters of every call: authentication, authorization, rate limits. */
 @NullMarked
 package org.standproud.api.gate;
 

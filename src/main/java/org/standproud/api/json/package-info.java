@@ -1,4 +1,4 @@
-/** How answers are written as JSON. */
+/** JSON serialization of answers. */
 @NullMarked
 package org.standproud.api.json;
 

@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.refusal.RefusalKind;
 
-/** Tells as problems what the server itself refuses before any controller is asked. */
+/** Answers with a problem when the server refuses a request before any controller runs. */
 @Hidden
 @RestController
 class ContainerErrorController implements ErrorController {
@@ -24,13 +24,13 @@ class ContainerErrorController implements ErrorController {
 
   @RequestMapping("${server.error.path:/error}")
   ResponseEntity<ProblemDetail> error(HttpServletRequest request) {
-    // Whoever asks is looked up before any controller is asked, and that may find no database.
+    // Authentication runs before any controller, and may fail without a database.
     if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Exception fault) {
       return problems.answer(fault);
     }
-    Object told = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
+    Object attribute = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
     int status =
-        told instanceof Integer code ? code : Problems.status(RefusalKind.NOT_FOUND).value();
+        attribute instanceof Integer code ? code : Problems.status(RefusalKind.NOT_FOUND).value();
     RefusalKind kind = Problems.kind(status);
     ProblemDetail problem = Problems.of(kind);
     problem.setStatus(status);

@@ -42,11 +42,11 @@ import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 import org.standproud.setup.Worded;
 
-/** Tells everything that goes wrong as an RFC 9457 problem. */
+/** Answers every exception with an RFC 9457 problem. */
 @RestControllerAdvice
 class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
 
-  /** When to try again, as a header tells it. */
+  /** The Retry-After header. */
   static final String RETRY_SECONDS = "5";
 
   private static final int MOST_CAUSES = 20;
@@ -57,13 +57,13 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
   ResponseEntity<ProblemDetail> refused(Refusal e) {
     ProblemDetail problem = Problems.of(e.kind(), e);
     e.members().forEach(problem::setProperty);
-    return e.kind().passes() ? later(problem) : told(problem);
+    return e.kind().passes() ? later(problem) : response(problem);
   }
 
   /**
-   * The caller went away or stalled with half a request sent; no fault of the service. Once a body
-   * could not be read the server takes no answer from here: it clears it and asks anew what to say,
-   * with no more than what the socket threw.
+   * The client disconnected or stalled in the middle of a request; not a fault of the service. When
+   * a body cannot be read, the server discards the answer from here and asks again, with only the
+   * socket's exception.
    */
   @ExceptionHandler({
     ClientAbortException.class,
@@ -76,16 +76,16 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
     boolean stalled =
         e instanceof SocketTimeoutException || e.getCause() instanceof SocketTimeoutException;
     RefusalKind kind = stalled ? RefusalKind.TOO_SLOW : RefusalKind.REFUSED;
-    return told(Problems.of(kind, stalled ? kind.meaning() : "The body broke off."));
+    return response(Problems.of(kind, stalled ? kind.meaning() : "The body was cut short."));
   }
 
-  /** Parameters that cannot be taken apart, or have names that are none. */
+  /** Parameters that cannot be parsed, or have invalid names. */
   @ExceptionHandler({InvalidParameterException.class, RequestRejectedException.class})
   ResponseEntity<ProblemDetail> noParameters(RuntimeException e) {
-    return told(Problems.of(RefusalKind.REFUSED));
+    return response(Problems.of(RefusalKind.REFUSED));
   }
 
-  /** What the database was asked for is right; it is not there to answer. */
+  /** The query is right; the database is not available. */
   @ExceptionHandler({
     DataAccessResourceFailureException.class,
     TransientDataAccessException.class,
@@ -116,9 +116,9 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
   @ExceptionHandler
   ResponseEntity<ProblemDetail> fault(Exception e) {
     if (isGone(e)) {
-      return told(Problems.of(RefusalKind.REFUSED, "The caller went away."));
+      return response(Problems.of(RefusalKind.REFUSED, "The client disconnected."));
     }
-    return told(logged(Problems.of(RefusalKind.INTERNAL, "The fault is in the log."), e));
+    return response(logged(Problems.of(RefusalKind.INTERNAL, "The fault is in the log."), e));
   }
 
   @Override
@@ -126,7 +126,7 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
       TypeMismatchException e, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
     String name = e instanceof MethodArgumentTypeMismatchException m ? m.getName() : "given";
     Class<?> type = e.getRequiredType();
-    String wanted = type == null ? "another value is wanted" : wanted(type);
+    String wanted = type == null ? "must be another value" : wanted(type);
     return new ResponseEntity<>(
         Problems.of(RefusalKind.BAD_PARAMETER, new BadParameterException(name, wanted)),
         problemHeaders(headers),
@@ -144,7 +144,7 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
     String detail =
         kind == RefusalKind.INTERNAL
             ? "The fault is in the log."
-            : Objects.requireNonNullElse(told(e, body), kind.meaning());
+            : Objects.requireNonNullElse(reason(e, body), kind.meaning());
     ProblemDetail problem = Problems.of(kind, detail);
     problem.setStatus(status.value());
     if (kind == RefusalKind.INTERNAL) {
@@ -162,13 +162,13 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
     return new ResponseEntity<>(
         Problems.of(
             RefusalKind.BAD_PARAMETER,
-            new BadParameterException(e.getParameterName(), "it is missing")),
+            new BadParameterException(e.getParameterName(), "is missing")),
         problemHeaders(headers),
         status);
   }
 
-  /** What a controller of ours had to say, or a handler of the framework. */
-  private static @Nullable String told(Exception e, @Nullable Object body) {
+  /** A refusal of one of our controllers, or of a handler of the framework. */
+  private static @Nullable String reason(Exception e, @Nullable Object body) {
     if (e.getClass() == ErrorResponseException.class) {
       return ((ErrorResponseException) e).getBody().getDetail();
     }
@@ -177,17 +177,17 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
 
   private static String wanted(Class<?> type) {
     if (Number.class.isAssignableFrom(ClassUtils.resolvePrimitiveIfNecessary(type))) {
-      return "a number in its range is wanted";
+      return "must be a number in its range";
     }
     if (!type.isEnum()) {
-      return "an id such as 0197f3c2-7b1e-7c44-9d0a-3f6b2a1c5e77 is wanted";
+      return "must be an id such as 0197f3c2-7b1e-7c44-9d0a-3f6b2a1c5e77";
     }
     return Stream.of(type.getEnumConstants())
         .map(choice -> choice instanceof Worded worded ? worded.words() : choice.toString())
-        .collect(Collectors.joining(", ", "it is one of: ", ""));
+        .collect(Collectors.joining(", ", "must be one of: ", ""));
   }
 
-  /** Whether a caller broke off while an answer was being written; no fault of the service. */
+  /** Whether the client disconnected while the answer was written; not a fault of the service. */
   private static boolean isGone(Throwable e) {
     Throwable cause = e;
     for (int depth = 0; cause != null && depth < MOST_CAUSES; depth++) {
@@ -206,7 +206,7 @@ class ProblemExceptionHandler extends ResponseEntityExceptionHandler {
     return problem;
   }
 
-  private static ResponseEntity<ProblemDetail> told(ProblemDetail problem) {
+  private static ResponseEntity<ProblemDetail> response(ProblemDetail problem) {
     return ResponseEntity.status(problem.getStatus())
         .contentType(MediaType.APPLICATION_PROBLEM_JSON)
         .body(problem);

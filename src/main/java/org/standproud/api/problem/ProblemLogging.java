@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseBodyAdvice;
 import org.standproud.assessment.TraceId;
 
-/** Every problem names the trace it belongs to, by which it is found in the logs of both sides. */
+/** Every problem carries its trace id, to find it in the logs of both sides. */
 @ControllerAdvice
 class ProblemLogging implements ResponseBodyAdvice<Object> {
 

@@ -13,7 +13,7 @@ import org.springframework.web.method.annotation.ExceptionHandlerMethodResolver;
 import org.standproud.assessment.RefusalRenderer;
 import org.standproud.refusal.RefusalKind;
 
-/** The problem that a request would be answered with, for one line of many. */
+/** Renders the problem of a single request for one line of a batch. */
 @Component
 public final class ProblemRenderer implements RefusalRenderer {
 
@@ -32,25 +32,28 @@ public final class ProblemRenderer implements RefusalRenderer {
   }
 
   /**
-   * The whole answer, with when to come again.
+   * Returns the whole answer, with Retry-After.
    *
-   * @param fault what was thrown
+   * @param fault the exception
    */
   ResponseEntity<ProblemDetail> answer(Exception fault) {
     if (fault instanceof ErrorResponse refused) {
       RefusalKind kind = Problems.kind(refused.getStatusCode().value());
-      return told(Problems.of(kind), HttpHeaders.EMPTY);
+      return response(Problems.of(kind), HttpHeaders.EMPTY);
     }
-    Method handler = Objects.requireNonNull(handlers.resolveMethod(fault), "a handler of all else");
+    Method handler =
+        Objects.requireNonNull(
+            handlers.resolveMethod(fault), "the handler of every" + " exception");
     ReflectionUtils.makeAccessible(handler);
     Object answer = ReflectionUtils.invokeMethod(handler, answers, fault);
-    return answer instanceof ResponseEntity<?> told
-            && told.getBody() instanceof ProblemDetail problem
-        ? told(problem, told.getHeaders())
-        : told(Problems.of(RefusalKind.INTERNAL), HttpHeaders.EMPTY);
+    return answer instanceof ResponseEntity<?> whole
+            && whole.getBody() instanceof ProblemDetail problem
+        ? response(problem, whole.getHeaders())
+        : response(Problems.of(RefusalKind.INTERNAL), HttpHeaders.EMPTY);
   }
 
-  private static ResponseEntity<ProblemDetail> told(ProblemDetail problem, HttpHeaders headers) {
+  private static ResponseEntity<ProblemDetail> response(
+      ProblemDetail problem, HttpHeaders headers) {
     return ResponseEntity.status(problem.getStatus())
         .headers(headers)
         .contentType(MediaType.APPLICATION_PROBLEM_JSON)

@@ -12,12 +12,12 @@ import org.springframework.http.MediaType;
 import org.standproud.refusal.RefusalKind;
 
 /**
- * Tells as a problem what the server refuses before the application sees it, such as an address
- * that is none. Named to the server by class, so public.
+ * Answers with a problem when the server refuses a request before the application sees it, such as
+ * an invalid address. Public because the server creates it by class name.
  */
 public class ProblemValve extends ErrorReportValve {
 
-  /** Made by the server. */
+  /** Called by the server. */
   public ProblemValve() {}
 
   @Override
@@ -32,7 +32,7 @@ public class ProblemValve extends ErrorReportValve {
       response.setStatus(Problems.status(kind).value());
       response.setHeader(HttpHeaders.RETRY_AFTER, ProblemExceptionHandler.RETRY_SECONDS);
     }
-    // Constants of this program, free of quotes: there is nothing to escape.
+    // Constants of this program, without quotes: nothing to escape.
     String problem =
         "{\"type\":\"%s\",\"title\":\"%s\",\"status\":%d,\"detail\":\"%s\"}"
             .formatted(kind.type(), kind.title(), response.getStatus(), kind.meaning());
@@ -42,14 +42,13 @@ public class ProblemValve extends ErrorReportValve {
       response.getOutputStream().write(problem.getBytes(StandardCharsets.UTF_8));
       response.finishResponse();
     } catch (IOException e) {
-      container.getLogger().debug("the caller is gone", e);
+      container.getLogger().debug("the client disconnected", e);
     }
   }
 
   /**
-   * Whether a request came in after the server was told to stop. Its headers are not read then, and
-   * the server, finding no host among them, calls a sound request a bad one (400), which its sender
-   * would not send again.
+   * Whether a request came in after shutdown began. Its headers are not read then, and the server,
+   * finding no host, answers a valid request with 400, which its client would not retry.
    */
   private static boolean unread(Request request, int status) {
     return (status == 400 || status == 503)

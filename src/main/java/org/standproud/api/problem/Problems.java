@@ -10,7 +10,7 @@ public final class Problems {
 
   private Problems() {}
 
-  /** The status that a kind of refusal is usually answered with. */
+  /** The usual status of a kind of refusal. */
   public static HttpStatus status(RefusalKind kind) {
     return switch (kind) {
       case MALFORMED_REQUEST, BAD_PARAMETER, REFUSED -> HttpStatus.BAD_REQUEST;
@@ -59,7 +59,7 @@ public final class Problems {
     return problem;
   }
 
-  /** A problem of a kind whose detail is what the kind means. */
+  /** A problem whose detail is the meaning of its kind. */
   public static ProblemDetail of(RefusalKind kind) {
     return of(kind, kind.meaning());
   }
@@ -67,7 +67,7 @@ public final class Problems {
   /**
    * A problem of a kind.
    *
-   * @param exception its message, written for the caller, is the detail
+   * @param exception its message, written for the caller, becomes the detail
    */
   static ProblemDetail of(RefusalKind kind, Exception exception) {
     String message = exception.getMessage();
@@ -75,7 +75,7 @@ public final class Problems {
   }
 
   /**
-   * The kind that a bare status stands for.
+   * The kind for a bare status.
    *
    * @param status an HTTP status
    */

@@ -9,17 +9,17 @@ import org.springframework.web.bind.annotation.RestController;
 import org.standproud.refusal.NotFoundException;
 import org.standproud.refusal.RefusalKind;
 
-/** The descriptions that the types of problems lead to. */
+/** The descriptions behind the types of problems. */
 @Hidden
 @RestController
 class ProblemsController {
 
   /**
-   * What a kind of problem means.
+   * A kind of problem.
    *
    * @param type its address
-   * @param status the status it is usually answered with
-   * @param title it in one phrase
+   * @param status its usual status
+   * @param title the kind in one phrase
    * @param meaning what it means and what to do
    */
   record Description(String type, int status, String title, String meaning) {

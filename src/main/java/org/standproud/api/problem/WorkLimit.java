@@ -11,13 +11,12 @@ import org.springframework.web.servlet.HandlerInterceptor;
 import org.standproud.refusal.TooMuchWorkException;
 
 /**
- * Lets only so many calls at a time have something worked out that takes a core for seconds, in the
- * order in which they came, so that set-ups are judged meanwhile. Some more wait for a while; the
- * rest are refused at once.
+ * Limits concurrent calls that keep a core busy for seconds, first come, first served, so that
+ * assessments go on meanwhile. A few more wait for a while; the rest are refused at once.
  */
 public final class WorkLimit implements HandlerInterceptor {
 
-  /** What takes long, by its address. */
+  /** Addresses of long work. */
   public static final List<String> ADDRESSES =
       List.of(
           "/v1/assessments/*/remedies",
@@ -45,10 +44,10 @@ public final class WorkLimit implements HandlerInterceptor {
   private final Semaphore free;
 
   /**
-   * A limit.
+   * Creates the limit.
    *
-   * @param most calls at a time
-   * @param mostWaiting calls that wait for one of them to end
+   * @param most concurrent calls
+   * @param mostWaiting calls that may wait
    * @param patience how long each waits
    */
   public WorkLimit(int most, int mostWaiting, Duration patience) {
@@ -83,7 +82,7 @@ public final class WorkLimit implements HandlerInterceptor {
     }
   }
 
-  /** How many calls wait. */
+  /** Number of waiting calls. */
   public int waiting() {
     return free.getQueueLength();
   }

@@ -1,4 +1,4 @@
-/** What goes wrong, told as RFC 9457 problems. */
+/** RFC 9457 problems. */
 @NullMarked
 package org.standproud.api.problem;
 

@@ -26,7 +26,7 @@ import org.standproud.mechanics.sampling.SamplingPlan;
 import org.standproud.refusal.BadParameterException;
 import org.standproud.setup.Setup;
 
-/** How likely a judged set-up is to hold. No card has a say in it. */
+/** How likely an assessed set-up is to hold, computed without the cards. */
 @Tag(name = "Recommendations")
 @RestController
 @RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -35,7 +35,7 @@ class ChanceController {
   private static final int LEAST_DRAWS = 100;
   private static final int MOST_DRAWS = 20_000;
 
-  /** The greatest whole number that every reader of JSON keeps exact. */
+  /** The greatest integer that every JSON parser reads exactly. */
   private static final long MOST_SEED = (1L << 53) - 1;
 
   private final RecordedSetups setups;
@@ -46,11 +46,11 @@ class ChanceController {
 
   @Operation(
       operationId = "getChance",
-      summary = "How likely it is to hold, and what to measure first",
+      summary = "Get how likely it is to hold, and what to measure first",
       description =
-          "Draws every unknown of the set-up and of the models from its band, with a stated seed,"
-              + " and counts the draws in which every margin of the hold is at least one. The same"
-              + " seed and number of draws give the same answer.")
+          "Draws every unknown of the set-up and of the models from its band, with a given seed,"
+              + " and counts the draws in which every margin of the hold is at least one. The"
+              + " same seed and number of draws give the same answer.")
   @ApiResponse(
       responseCode = "200",
       description = "The chance, with its standard error and each unknown's share of the doubt.",
@@ -59,7 +59,7 @@ class ChanceController {
   ResponseEntity<byte[]> chance(
       @PathVariable UUID id,
       @Parameter(
-              description = "how many set-ups to draw",
+              description = "number of draws",
               schema =
                   @Schema(
                       type = "integer",
@@ -69,7 +69,7 @@ class ChanceController {
           @RequestParam(defaultValue = "256")
           int draws,
       @Parameter(
-              description = "what the draws start from",
+              description = "the seed",
               schema =
                   @Schema(
                       type = "integer",
@@ -79,10 +79,10 @@ class ChanceController {
           @RequestParam(defaultValue = "20261125")
           long seed) {
     SamplingPlan plan = plan(draws, seed);
-    HoldingChanceReport told = HoldingChanceReport.of(id, chance(setups.of(id), plan));
+    HoldingChanceReport report = HoldingChanceReport.of(id, chance(setups.of(id), plan));
     return ResponseEntity.ok()
         .contentType(MediaType.APPLICATION_JSON)
-        .body(PlainJson.canonical(told).utf8());
+        .body(PlainJson.canonical(report).utf8());
   }
 
   private static SamplingPlan plan(int draws, long seed) {
@@ -101,7 +101,7 @@ class ChanceController {
           .orElseThrow(
               () -> nothingToSample("The cutter passes beside the stock; nothing has to hold."));
     } catch (OutsideValidity e) {
-      throw nothingToSample("It cannot be worked out: " + e.getMessage() + ".");
+      throw nothingToSample("It cannot be computed: " + e.getMessage() + ".");
     }
   }
 

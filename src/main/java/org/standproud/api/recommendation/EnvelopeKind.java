@@ -2,7 +2,7 @@ package org.standproud.api.recommendation;
 
 import org.standproud.setup.Worded;
 
-/** Which of the two envelopes is drawn. */
+/** Which of the two envelopes to draw. */
 enum EnvelopeKind implements Worded {
   /** Over feed per tooth or radial depth. */
   CUT("cut"),

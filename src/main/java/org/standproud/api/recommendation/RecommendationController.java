@@ -38,8 +38,8 @@ import org.standproud.setup.units.UnitCode;
 import org.standproud.shop.RuleBaseHolder;
 import org.standproud.shop.ShopCatalogue;
 
-/** Recommendations on an assessed set-up, every change judged by the rule base in service. */
-@Tag(name = "Recommendations", description = "What to change, and how far it may go")
+/** Recommendations for an assessed set-up, every change judged by the rule base in service. */
+@Tag(name = "Recommendations", description = "What to change, and how far the cut may go")
 @RestController
 @RequestMapping(path = "/v1/assessments/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
 class RecommendationController {
@@ -62,10 +62,11 @@ class RecommendationController {
 
   @Operation(
       operationId = "getRemedies",
-      summary = "The nearest set-ups that work",
+      summary = "Get the nearest set-ups that work",
       description =
-          "For each stop and caution the smallest changes that clear it, alone and together, each"
-              + " judged again before it is told, with its cost; says so when nothing works.")
+          "For each stop and caution the smallest changes that clear it, alone and together,"
+              + " each judged again before it is returned, with its cost; also says when nothing"
+              + " works.")
   @ApiResponse(responseCode = "200", description = "The remedies, best first.")
   @GetMapping("/remedies")
   Recommendation<Remedies> remedies(@PathVariable UUID id) {
@@ -74,8 +75,9 @@ class RecommendationController {
 
   @Operation(
       operationId = "getOtherHolds",
-      summary = "Other ways to hold the job",
-      description = "Angle plate, side of the vise and flat on the table, judged and priced.")
+      summary = "Get other ways to hold the job",
+      description =
+          "Angle plate, side of the vise and flat on the table, judged, with their" + " time.")
   @ApiResponse(responseCode = "200", description = "The other holds, best first.")
   @GetMapping("/other-holds")
   Recommendation<OtherHolds> otherHolds(@PathVariable UUID id) {
@@ -88,9 +90,9 @@ class RecommendationController {
 
   @Operation(
       operationId = "getQuestions",
-      summary = "What to measure first",
-      description = "Each unknown with what the answer would be at either end of it.")
-  @ApiResponse(responseCode = "200", description = "The questions, most wanted first.")
+      summary = "Get what to measure first",
+      description = "Each unknown with the answer at either end of it.")
+  @ApiResponse(responseCode = "200", description = "The suggestions, most useful first.")
   @GetMapping("/questions")
   Recommendation<SensitivityReport> questions(@PathVariable UUID id) {
     return recommend(id, SensitivityReport::of);
@@ -98,10 +100,10 @@ class RecommendationController {
 
   @Operation(
       operationId = "getEnvelope",
-      summary = "How far the cut may go",
+      summary = "Get how far the cut may go",
       description =
-          "The region of depth and width, and of depth and speed, where no stop stands, with the"
-              + " card that limits each edge.")
+          "The region of depth and width, and of depth and speed, without a stop, with the card"
+              + " that limits each edge.")
   @ApiResponse(responseCode = "200", description = "The safe envelope.")
   @GetMapping("/envelope")
   Recommendation<SafeEnvelope> envelope(@PathVariable UUID id) {
@@ -110,7 +112,7 @@ class RecommendationController {
 
   @Operation(
       operationId = "getEnvelopeDrawing",
-      summary = "How far the cut may go, drawn",
+      summary = "Draw how far the cut may go",
       description = "SVG of one of the two envelopes.")
   @ApiResponse(
       responseCode = "200",
@@ -119,7 +121,7 @@ class RecommendationController {
   @GetMapping(path = "/envelope.svg", produces = "image/svg+xml")
   ResponseEntity<byte[]> envelopeDrawing(
       @PathVariable UUID id,
-      @Parameter(description = "what the depth is drawn over: the cut or the spindle speed")
+      @Parameter(description = "quantity on the other axis: the cut or the spindle speed")
           @RequestParam(name = "over", defaultValue = "cut")
           EnvelopeKind over) {
     Trials trials = new Trials(ruleBase());
@@ -135,10 +137,10 @@ class RecommendationController {
 
   @Operation(
       operationId = "getPlan",
-      summary = "A plan of passes",
+      summary = "Get a plan of passes",
       description =
-          "Rough and finish passes for the stock to remove, each judged, with where to stop and"
-              + " measure.")
+          "Roughing and finishing passes for the stock to remove, each judged, with where to"
+              + " stop and measure.")
   @ApiResponse(responseCode = "200", description = "The passes in order.")
   @GetMapping("/plan")
   Recommendation<PassPlan> plan(
@@ -151,9 +153,11 @@ class RecommendationController {
 
   @Operation(
       operationId = "compareAssessments",
-      summary = "Two assessments compared",
+      summary = "Compare two assessments",
       description = "What changed in the set-up, and which findings moved by how much.")
-  @ApiResponse(responseCode = "200", description = "The comparison, this assessment first.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The comparison, starting from this" + " assessment.")
   @GetMapping("/compare")
   Recommendation<ComparedSetups> compare(
       @PathVariable UUID id,
@@ -190,9 +194,7 @@ class RecommendationController {
   }
 
   private RuleBase ruleBase() {
-    return rules
-        .ruleBase()
-        .orElseThrow(() -> new NotReadyException("there is no rule base in service"));
+    return rules.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service"));
   }
 
   private Catalogue shelves() {

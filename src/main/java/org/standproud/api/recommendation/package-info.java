@@ -1,5 +1,5 @@
 /**
- * What to change, how far one may go, how else to hold it and what to measure, for a judged set-up.
+ * Recommendations over REST: what to change, how far the cut may go, other holds, what to measure.
  */
 @NullMarked
 package org.standproud.api.recommendation;

@@ -8,8 +8,7 @@ import org.springframework.web.ErrorResponseException;
 import org.standproud.rules.publishing.TextHash;
 
 /**
- * Entity tags of cards: the hash of the text, followed, where the answer also names a revision, by
- * that revision.
+ * Entity tags of cards: the hash of the text, followed by the revision where the answer names one.
  */
 final class CardTag {
 
@@ -26,11 +25,11 @@ final class CardTag {
   }
 
   /**
-   * Refuses a change of a card that is not the one its author saw.
+   * Refuses a change based on another version of the card.
    *
-   * @param ifMatch the tags of which the card must have one
-   * @param ifNoneMatch a star where there must be no card
-   * @param text the card as it is; null if there is none
+   * @param ifMatch tags of which the card must have one
+   * @param ifNoneMatch a star if there must be no card
+   * @param text the current card; null if there is none
    */
   static void require(
       @Nullable String ifMatch, @Nullable String ifNoneMatch, @Nullable String text) {
@@ -45,7 +44,7 @@ final class CardTag {
           HttpStatus.PRECONDITION_FAILED,
           text == null
               ? "There is no such card."
-              : "The card is not the one you saw: somebody changed it. Fetch it again.");
+              : "The card has changed since you fetched it. Fetch it again.");
     }
   }
 

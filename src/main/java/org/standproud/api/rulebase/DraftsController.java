@@ -23,7 +23,7 @@ import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.shop.trial.CardTrials;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Cards that are being written: what the gate says of them, and what they would say. */
+/** Draft cards: the results of the gate, and what they would find. */
 @Tag(name = "Rule base")
 @RestController
 @RequestMapping(path = "/v1/rule-base", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -40,28 +40,26 @@ class DraftsController {
   }
 
   /**
-   * What the gate says of cards.
+   * The result of the gate.
    *
    * @param passes whether they could be published
-   * @param errors what is wrong, by file, line and column
-   * @param warnings what is odd all the same
+   * @param errors every error, by file, line and column
+   * @param warnings what is unusual but allowed
    */
   record CardCheck(boolean passes, List<CardError> errors, List<CardWarning> warnings) {}
 
   @Operation(
       operationId = "checkCards",
-      summary = "What the gate says of cards",
+      summary = "Check draft cards with the gate",
       description =
-          "The change laid over the cards in the store is read, checked, built, its examples are"
-              + " run and coverage is looked at. Nothing is kept. Send JSON, or the YAML of one card"
-              + " with its path as the parameter file.",
+          "Applies the change to the cards in the store, parses, checks and compiles them, runs"
+              + " their examples and measures coverage. Nothing is stored. Send JSON, or the YAML"
+              + " of one card with its path as the parameter file.",
       requestBody =
           @RequestBody(
               required = true,
               content = @Content(schema = @Schema(implementation = EditBody.class))))
-  @ApiResponse(
-      responseCode = "200",
-      description = "Whether they pass; errors lists all that is wrong.")
+  @ApiResponse(responseCode = "200", description = "Whether they pass; errors lists every problem.")
   @PostMapping(
       path = "/checks",
       consumes = {MediaType.APPLICATION_JSON_VALUE, Edits.YAML})
@@ -75,15 +73,17 @@ class DraftsController {
 
   @Operation(
       operationId = "tryCards",
-      summary = "Try cards on a set-up",
+      summary = "Try draft cards on a set-up",
       description =
-          "On a set-up sent along, or on the numbers of an assessment on record, beside the cards in"
-              + " service. The cards need not pass the gate, only be fit to be built.",
+          "On a set-up in the request, or on the evidence of a recorded assessment, beside the"
+              + " cards in service. The cards need not pass the gate, only compile.",
       requestBody =
           @RequestBody(
               required = true,
               content = @Content(schema = @Schema(implementation = EditBody.class))))
-  @ApiResponse(responseCode = "200", description = "What they say, and what those in service say.")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The findings of the draft, and of the cards" + " in service.")
   @PostMapping(
       path = "/trials",
       consumes = {MediaType.APPLICATION_JSON_VALUE, Edits.YAML})
@@ -96,6 +96,6 @@ class DraftsController {
     } else if (record != null) {
       return trials.onRecord(body.edit(), record);
     }
-    throw new BadParameterException("body", "setup or record has to say what to try the cards on");
+    throw new BadParameterException("body", "setup or record is required");
   }
 }

@@ -9,14 +9,15 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.publishing.CardEdit;
 
 /**
- * A change of cards as it is sent, with what is to be done with it.
+ * A change of cards. Each operation describes the fields it needs.
  *
- * @param files the text of each card file by its path; null takes the file away
- * @param onto the revision it was written against
- * @param author who wrote it
- * @param note why
- * @param setup the set-up to try it on
- * @param record the assessment to try it on
+ * @param files the text of each new or changed card file by its path, such as
+ *     holding/HOLD-001.yaml; null deletes the file. All other cards stay as they are.
+ * @param onto the revision it is based on; refused as a conflict if another was published since
+ * @param author the author, if the service does not know the caller
+ * @param note the reason, in one sentence
+ * @param setup a set-up to try the cards on
+ * @param record an assessment on whose evidence to try the cards
  */
 record EditBody(
     @Nullable Map<String, @Nullable String> files,

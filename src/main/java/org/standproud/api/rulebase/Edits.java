@@ -14,7 +14,7 @@ import org.standproud.refusal.BadParameterException;
 import org.standproud.shop.RulesProperties;
 
 /**
- * Reads changes of cards: JSON with any number of files, or the YAML of one card with its path as
+ * Reads changes of cards: JSON with any number of files, or the YAML of one card with its path in
  * the parameter {@code file}.
  */
 @Component
@@ -67,24 +67,24 @@ class Edits {
     try {
       return text == null ? null : UUID.fromString(text);
     } catch (IllegalArgumentException e) {
-      throw new BadParameterException("record", "the id of an assessment is wanted");
+      throw new BadParameterException("record", "must be the id of an assessment");
     }
   }
 
-  /** Who acts: the caller if it is known who that is, else whom the request names. */
+  /** The author: the caller if known, else the name in the request. */
   static String author(HttpServletRequest request, @Nullable String named) {
     Principal caller = request.getUserPrincipal();
     boolean known = caller != null && !caller.getName().equals(Caller.ANONYMOUS.name());
-    return told("author", known ? caller.getName() : named, LONGEST_NAME);
+    return bounded("author", known ? caller.getName() : named, LONGEST_NAME);
   }
 
   static String note(@Nullable String note) {
-    return told("note", note, LONGEST_NOTE);
+    return bounded("note", note, LONGEST_NOTE);
   }
 
-  private static String told(String name, @Nullable String text, int longest) {
+  private static String bounded(String name, @Nullable String text, int longest) {
     if (text == null || text.isBlank() || text.length() > longest) {
-      throw new BadParameterException(name, "has to be told in 1 to " + longest + " characters");
+      throw new BadParameterException(name, "must have 1 to " + longest + " characters");
     }
     return text.strip();
   }

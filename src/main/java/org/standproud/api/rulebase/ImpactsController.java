@@ -27,13 +27,13 @@ import org.standproud.shop.impact.ImpactJob;
 import org.standproud.shop.impact.ImpactJobs;
 import tools.jackson.databind.json.JsonMapper;
 
-/** What cards would change for past jobs. */
+/** The impact of a change of cards on past jobs. */
 @Tag(name = "Rule base")
 @RestController
 @RequestMapping("/v1/rule-base/impacts")
 class ImpactsController {
 
-  /** A line at least this often, so that nothing between takes the line for dead. */
+  /** Longest pause between lines, so that no proxy takes the connection for dead. */
   private static final long MOST_SECONDS_BETWEEN_LINES = 5;
 
   private final ImpactJobs jobs;
@@ -48,10 +48,10 @@ class ImpactsController {
 
   @Operation(
       operationId = "startImpact",
-      summary = "Judge past jobs again under a change of cards",
+      summary = "Judge past jobs again with a change of cards",
       description =
-          "The cards have to pass the gate. The work goes on in the background: fetch it to see how"
-              + " far it is, its progress to be told, or delete it to end it.",
+          "The cards must pass the gate. The work runs in the background: fetch it for its"
+              + " progress, stream its progress, or delete it to cancel it.",
       requestBody =
           @RequestBody(
               required = true,
@@ -68,15 +68,17 @@ class ImpactsController {
         .body(job.account());
   }
 
-  @Operation(operationId = "listImpacts", summary = "The last such work, oldest first")
-  @ApiResponse(responseCode = "200", description = "How far each is.")
+  @Operation(operationId = "listImpacts", summary = "List recent work, oldest first")
+  @ApiResponse(responseCode = "200", description = "The progress of each.")
   @GetMapping(produces = MediaType.APPLICATION_JSON_VALUE)
   List<ImpactJob.Account> list() {
     return jobs.all().stream().map(ImpactJob::account).toList();
   }
 
-  @Operation(operationId = "getImpact", summary = "How far the work is, and what it found")
-  @ApiResponse(responseCode = "200", description = "How far it is; with the report once it ended.")
+  @Operation(operationId = "getImpact", summary = "Get progress and report")
+  @ApiResponse(
+      responseCode = "200",
+      description = "The progress; with the report once it has" + " ended.")
   @GetMapping(path = "/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
   ImpactJob.Account get(@PathVariable UUID id) {
     return job(id).account();
@@ -84,9 +86,9 @@ class ImpactsController {
 
   @Operation(
       operationId = "watchImpact",
-      summary = "The same, told as it goes on",
-      description = "NDJSON, a line whenever it has come on; the last has the report.")
-  @ApiResponse(responseCode = "200", description = "A line whenever it has come on.")
+      summary = "Stream the progress",
+      description = "NDJSON, one line whenever it advances; the last line has the report.")
+  @ApiResponse(responseCode = "200", description = "One line whenever it advances.")
   @GetMapping(path = "/{id}/progress", produces = MediaType.APPLICATION_NDJSON_VALUE)
   void watch(@PathVariable UUID id, HttpServletResponse response)
       throws IOException, InterruptedException {
@@ -106,8 +108,8 @@ class ImpactsController {
     out.flush();
   }
 
-  @Operation(operationId = "cancelImpact", summary = "End the work before its end")
-  @ApiResponse(responseCode = "200", description = "How far it came.")
+  @Operation(operationId = "cancelImpact", summary = "Cancel the work")
+  @ApiResponse(responseCode = "200", description = "The progress when it was cancelled.")
   @DeleteMapping(path = "/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
   ImpactJob.Account cancel(@PathVariable UUID id) {
     ImpactJob job = job(id);

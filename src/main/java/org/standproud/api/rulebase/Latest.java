@@ -9,7 +9,7 @@ import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.rules.publishing.StoredRevision;
 
 /**
- * The cards last published, which a change is laid over.
+ * The cards last published, to which a change is applied.
  *
  * @param id id of their revision, or null if there is none
  * @param files the text of each file by its path

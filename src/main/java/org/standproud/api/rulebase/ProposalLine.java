@@ -5,14 +5,14 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.publishing.Proposal;
 
 /**
- * A proposal in short.
+ * A summary line of a proposal.
  *
  * @param id its id
- * @param proposer who proposes it
- * @param note why
- * @param time when
- * @param onto the revision it was written against
- * @param self where to find it
+ * @param proposer its author
+ * @param note the reason
+ * @param time time of the proposal
+ * @param onto the revision it is based on
+ * @param self link to it
  */
 record ProposalLine(
     String id, String proposer, String note, Instant time, @Nullable String onto, String self) {

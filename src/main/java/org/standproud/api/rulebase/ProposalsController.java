@@ -25,8 +25,8 @@ import org.standproud.rules.publishing.Proposal;
 import org.standproud.rules.publishing.RevisionDiff;
 import org.standproud.rules.publishing.RuleBasePublisher;
 
-/** Cards that wait to be published. */
-@Tag(name = "Rule base", description = "How cards come into service.")
+/** Proposed cards that wait for publication. */
+@Tag(name = "Rule base", description = "How cards go into service.")
 @RestController
 @RequestMapping(path = "/v1/rule-base/proposals", produces = MediaType.APPLICATION_JSON_VALUE)
 class ProposalsController {
@@ -42,9 +42,9 @@ class ProposalsController {
   /**
    * A proposal with what it changes.
    *
-   * @param proposal the proposal in short
-   * @param changes what differs from the cards in service
-   * @param files the text of each of its card files by its path
+   * @param proposal summary of the proposal
+   * @param changes the differences from the cards last published
+   * @param files the text of each card file by its path
    */
   @Schema(name = "ProposedCards")
   record ProposedCards(ProposalLine proposal, RevisionDiff changes, Map<String, String> files) {}
@@ -53,13 +53,13 @@ class ProposalsController {
       operationId = "proposeCards",
       summary = "Propose cards",
       description =
-          "They pass the gate and wait to be published: see what they would change for past jobs"
-              + " first. Nothing in service changes.",
+          "They pass the gate and wait for publication: first see what they would change for"
+              + " past jobs. The cards in service do not change.",
       requestBody =
           @RequestBody(
               required = true,
               content = @Content(schema = @Schema(implementation = EditBody.class))))
-  @ApiResponse(responseCode = "201", description = "The cards passed and wait.")
+  @ApiResponse(responseCode = "201", description = "The cards passed and wait for publication.")
   @PostMapping(consumes = {MediaType.APPLICATION_JSON_VALUE, Edits.YAML})
   ResponseEntity<Publication> propose(HttpServletRequest request) throws IOException {
     EditBody body = edits.read(request);
@@ -67,14 +67,14 @@ class ProposalsController {
     return Publication.answer(desk.propose(body.edit(), author, Edits.note(body.note())));
   }
 
-  @Operation(operationId = "listProposals", summary = "The proposals that wait, oldest first")
+  @Operation(operationId = "listProposals", summary = "List the pending proposals, oldest first")
   @ApiResponse(responseCode = "200", description = "Those neither published nor withdrawn.")
   @GetMapping
   List<ProposalLine> list() {
     return desk.proposals().stream().map(ProposalLine::of).toList();
   }
 
-  @Operation(operationId = "getProposal", summary = "A proposal, with what it changes")
+  @Operation(operationId = "getProposal", summary = "Get a proposal and its changes")
   @ApiResponse(responseCode = "200", description = "The proposal.")
   @GetMapping("/{id}")
   ProposedCards get(@PathVariable UUID id) {
@@ -83,8 +83,8 @@ class ProposalsController {
         ProposalLine.of(proposal), desk.diff(desk.files(), proposal.files()), proposal.files());
   }
 
-  @Operation(operationId = "withdrawProposal", summary = "Let a proposal go")
-  @ApiResponse(responseCode = "204", description = "It no longer waits.")
+  @Operation(operationId = "withdrawProposal", summary = "Discard a proposal")
+  @ApiResponse(responseCode = "204", description = "The proposal is discarded.")
   @DeleteMapping("/{id}")
   ResponseEntity<Void> withdraw(@PathVariable UUID id) {
     desk.withdraw(proposal(id).id());
@@ -93,13 +93,14 @@ class ProposalsController {
 
   @Operation(
       operationId = "publishProposal",
-      summary = "Put proposed cards into service",
+      summary = "Publish proposed cards",
       description =
-          "The gate again, then past jobs judged again, then one swap; assessments under way finish"
-              + " on the revision they began with. Where it takes two persons, somebody else than"
-              + " the proposer has to ask. What takes away or weakens a stop then also needs a note,"
-              + " of the proposal or here, that names each such stop and says why, and is published"
-              + " by the second call: the first answers 409 with what changes for past jobs.",
+          "Runs the gate again, judges past jobs again, then swaps the rule base; assessments in"
+              + " progress finish on the revision they began with. With two-person approval,"
+              + " someone other than the proposer must publish. Removing or weakening a stop then"
+              + " also needs a note, in the proposal or here, that names each such stop and gives"
+              + " a reason, and takes a second call: the first answers 409 with what changes for"
+              + " past jobs.",
       requestBody =
           @RequestBody(content = @Content(schema = @Schema(implementation = EditBody.class))))
   @ApiResponse(responseCode = "200", description = "They serve.")

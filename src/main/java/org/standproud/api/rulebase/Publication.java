@@ -15,13 +15,13 @@ import org.standproud.rules.publishing.PublishResult;
 import org.standproud.shop.CardsRejectedException;
 
 /**
- * What became of cards brought to the desk and not refused; one of revision and proposal is there.
+ * The result of a submission; either a revision is in service or a proposal is pending.
  *
- * @param changed whether another revision serves now
- * @param revision the revision in service now; absent if the cards wait to be published
- * @param proposal the proposal that waits
- * @param warnings what is odd about the cards all the same
- * @param impact what changes for past jobs
+ * @param changed whether another revision is now in service
+ * @param revision the revision in service
+ * @param proposal the pending proposal
+ * @param warnings what is unusual but allowed in the cards
+ * @param impact what changes for past jobs; present if the revision changed
  */
 record Publication(
     boolean changed,
@@ -30,7 +30,7 @@ record Publication(
     List<CardWarning> warnings,
     @Nullable ImpactReport impact) {
 
-  /** 200 for what serves, 201 for what waits, and a problem for the rest. */
+  /** 200 if the cards are in service, 201 if they are pending; throws for any other result. */
   static ResponseEntity<Publication> answer(PublishResult answer) {
     Publication publication = of(answer);
     ProposalLine waits = publication.proposal();
@@ -39,7 +39,7 @@ record Publication(
         : ResponseEntity.created(URI.create(waits.self())).body(publication);
   }
 
-  /** What serves or waits, and a problem for the rest. */
+  /** The cards in service or pending; throws for any other result. */
   static Publication of(PublishResult answer) {
     if (answer instanceof PublishResult.Published published) {
       RevisionLine line = RevisionLine.of(published.revision());
@@ -62,13 +62,13 @@ record Publication(
       return conflict(
           "Another revision was published since this was written: "
               + stale.latest()
-              + ". Look at what changed and bring it again.");
+              + ". Look at what changed and submit again.");
     } else if (answer instanceof PublishResult.SecondPersonNeeded waiting) {
       return conflict(
-          "Somebody else than " + waiting.proposal().proposer() + " has to publish this.");
+          "Someone other than " + waiting.proposal().proposer() + " has to publish this.");
     } else if (answer instanceof PublishResult.ReasonNeeded needed) {
       return conflict(
-          "This weakens stops, so the note has to name each of them and say why: "
+          "This weakens stops, so the note must name each of them and give a reason: "
               + each(needed.weakened())
               + ".");
     } else if (answer instanceof PublishResult.ImpactToRead shown) {
@@ -81,12 +81,12 @@ record Publication(
               + shown.impact().jobs()
               + " past jobs get another verdict "
               + shown.impact().verdicts()
-              + ". Nothing was published; publish again within ten minutes if this is meant.");
+              + ". Nothing was published; publish again within ten minutes to confirm.");
     }
-    return conflict("The work on past jobs was ended, so nothing was published.");
+    return conflict("The work on past jobs was cancelled, so nothing was published.");
   }
 
-  /** The first of them; a conflict is read by a person. */
+  /** The first few; a person reads the conflict. */
   private static String each(List<CardWarning> weakened) {
     String first =
         weakened.stream().limit(20).map(w -> w.place().message()).collect(Collectors.joining("; "));

@@ -5,17 +5,17 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.publishing.StoredRevision;
 
 /**
- * A revision in short.
+ * A summary line of a revision.
  *
- * @param number its place in the order of revisions, from 1
- * @param id its id
- * @param contentHash hash of what its cards say; two revisions that say the same have the same
- * @param author who wrote it
- * @param publisher who put it into service
- * @param note why
- * @param time when
+ * @param number its number, from 1
+ * @param id its id, a hash over its cards, author, note, time and parent
+ * @param contentHash hash of the content of its cards; equal for revisions with equal content
+ * @param author its author
+ * @param publisher its publisher
+ * @param note the reason
+ * @param time time of publication
  * @param parent the revision before it
- * @param self where to find its cards
+ * @param self link to its cards
  */
 record RevisionLine(
     long number,

@@ -27,7 +27,7 @@ import org.standproud.rules.publishing.RevisionDiff;
 import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.rules.publishing.StoredRevision;
 
-/** What was in service, in order. */
+/** The history of published revisions. */
 @Tag(name = "Rule base")
 @RestController
 @RequestMapping(path = "/v1/rule-base/revisions", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -44,13 +44,13 @@ class RevisionsController {
   /**
    * A revision with its cards.
    *
-   * @param revision the revision in short
-   * @param files the text of each of its card files by its path
+   * @param revision summary of the revision
+   * @param files the text of each card file by its path
    */
   @Schema(name = "RevisionCards")
   record RevisionCards(RevisionLine revision, Map<String, String> files) {}
 
-  @Operation(operationId = "listRevisions", summary = "Every revision, newest first")
+  @Operation(operationId = "listRevisions", summary = "List every revision, newest first")
   @ApiResponse(responseCode = "200", description = "Who published what, when and why.")
   @GetMapping
   List<RevisionLine> list() {
@@ -60,7 +60,7 @@ class RevisionsController {
     return lines;
   }
 
-  @Operation(operationId = "getRevision", summary = "A revision with the texts of its cards")
+  @Operation(operationId = "getRevision", summary = "Get a revision with the texts of its cards")
   @ApiResponse(responseCode = "200", description = "The revision.")
   @GetMapping("/{id}")
   ResponseEntity<RevisionCards> get(@PathVariable String id) {
@@ -74,7 +74,7 @@ class RevisionsController {
 
   @Operation(
       operationId = "getRevisionChanges",
-      summary = "What differs from another revision",
+      summary = "Compare with another revision",
       description = "Card by card and part by part; layout and comments do not count.")
   @ApiResponse(responseCode = "200", description = "What was added, removed and changed.")
   @GetMapping("/{id}/changes")
@@ -82,7 +82,7 @@ class RevisionsController {
       @PathVariable String id,
       @RequestParam(required = false)
           @Nullable
-          @Schema(description = "the other revision; the one before it if none is given")
+          @Schema(description = "the other revision; by default the one before")
           String from) {
     String before = from == null ? revision(id).revision().parent() : from;
     if (before == null) {
@@ -93,10 +93,10 @@ class RevisionsController {
 
   @Operation(
       operationId = "rollBack",
-      summary = "Put an old revision into service again",
+      summary = "Restore an old revision",
       description =
-          "Its cards are published as a new revision, through the same gate and, where it takes two"
-              + " persons, wait for the second.",
+          "Publishes its cards as a new revision, through the same gate and, with two-person"
+              + " approval, after approval.",
       requestBody =
           @RequestBody(
               required = true,

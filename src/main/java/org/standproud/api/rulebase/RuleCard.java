@@ -17,20 +17,20 @@ import org.standproud.rules.engine.RuleBase;
 /**
  * A whole card.
  *
- * @param ruleBase the revision it is part of
- * @param card the card in short
+ * @param ruleBase its revision of the rule base
+ * @param card summary of the card
  * @param appliesTo the words each fact may have for the card to apply
  * @param limits its named limits as written
- * @param conditions its conditions, all of which must hold
- * @param derives the judgement it derives, if it does
- * @param changes what it does to another card's finding, if it does
- * @param speaksAbove the share of the draws above which it speaks, 0 to 1
- * @param silencedBy ids of cards whose graver finding says the same
- * @param message what it tells the machinist, with the names of facts in braces
- * @param remedy what would put it right
+ * @param conditions its conditions; all must hold
+ * @param derives the judgement it derives
+ * @param changes its effect on another card's finding
+ * @param speaksAbove the share of the draws above which it fires, 0 to 1
+ * @param silencedBy ids of cards whose more severe finding means the same
+ * @param message message for the machinist, with the names of facts in braces
+ * @param remedy how to fix it
  * @param why the mechanism
- * @param source what it stands on
- * @param examples its examples, which all run before the card serves
+ * @param source its source
+ * @param examples its examples, which all run before the card goes into service
  */
 record RuleCard(
     String ruleBase,
@@ -51,26 +51,26 @@ record RuleCard(
   /**
    * A condition.
    *
-   * @param written as written
-   * @param words in words, with the limits put in
+   * @param written the condition as written
+   * @param words the condition in words, with the limits filled in
    */
   record RuleCondition(String written, String words) {}
 
   /**
-   * What a card does to the finding of another.
+   * The effect of a card on the finding of another.
    *
    * @param card the other card
-   * @param to the severity it gives
-   * @param because why
+   * @param to the new severity
+   * @param because the reason
    */
   record FindingChange(String card, Severity to, String because) {}
 
   /**
-   * An example.
+   * An example that a card must get right.
    *
    * @param says the set-up in words
-   * @param expect what the card must say of it
-   * @param base demonstration set-up it starts from, if it does
+   * @param expect the result the card must have
+   * @param base demonstration set-up it starts from
    * @param given values of facts
    */
   record RuleExample(

@@ -11,24 +11,24 @@ import org.standproud.rules.engine.RuleBase;
 /**
  * The rule base in service.
  *
- * @param revision its identity
- * @param rules its cards in the order of their ids
+ * @param revision its revision
+ * @param rules its cards, ordered by id
  */
 record RuleList(Revision revision, List<RuleLine> rules) {
 
   /**
-   * A card in short.
+   * A summary line of a card.
    *
-   * @param id stable id, never used again
+   * @param id stable id, never reused
    * @param title its claim
    * @param role flags a set-up, derives a judgement, eases or overrides another card's finding
-   * @param severity how grave its finding is
-   * @param confidence how good its source is
+   * @param severity severity of its finding
+   * @param confidence confidence in its source
    * @param protects what it protects
-   * @param since day it came into force
-   * @param revised day it was last changed, or empty
-   * @param owner who answers for it
-   * @param self where to find the whole card
+   * @param since date it came into force
+   * @param revised date of its last change, or empty
+   * @param owner its owner
+   * @param self link to the whole card
    */
   record RuleLine(
       String id,

@@ -33,7 +33,7 @@ import org.standproud.rules.publishing.PublishResult;
 import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.shop.RuleBaseHolder;
 
-/** The rule cards in service, and the way to have the folder read again. */
+/** The rule cards in service, and reloading of the folder. */
 @Tag(name = "Rules", description = "The shop's rule cards.")
 @RestController
 @RequestMapping(path = "/v1/rules", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -50,16 +50,16 @@ class RulesController {
   }
 
   /**
-   * What came of reading the folder again.
+   * The result of a reload of the folder of cards.
    *
    * @param revision the revision now in service
-   * @param changed whether it is another than before
-   * @param rules how many cards it has
-   * @param proposal what waits for a second person to publish it
+   * @param changed whether the revision changed
+   * @param rules number of its cards
+   * @param proposal the change that waits for a second person; nothing changed yet
    */
   record Reloaded(String revision, boolean changed, int rules, @Nullable ProposalLine proposal) {}
 
-  @Operation(operationId = "listRules", summary = "The rule base in service")
+  @Operation(operationId = "listRules", summary = "Get the rule base in service")
   @ApiResponse(responseCode = "200", description = "Its revision and its cards.")
   @GetMapping
   ResponseEntity<RuleList> rules() {
@@ -71,8 +71,8 @@ class RulesController {
       operationId = "getRule",
       summary = "A whole card",
       description =
-          "Conditions in words, limits, source and examples. Its ETag is what a change of it has to"
-              + " name.")
+          "Conditions in words, limits, source and examples. A change of the card must send its"
+              + " ETag.")
   @ApiResponse(responseCode = "200", description = "The card.")
   @GetMapping("/{id}")
   ResponseEntity<RuleCard> rule(@PathVariable String id) {
@@ -84,7 +84,7 @@ class RulesController {
         .body(RuleCard.of(base, card));
   }
 
-  @Operation(operationId = "getRuleText", summary = "A card as it is written")
+  @Operation(operationId = "getRuleText", summary = "Get the YAML of a card")
   @ApiResponse(
       responseCode = "200",
       description = "Its text.",
@@ -100,16 +100,16 @@ class RulesController {
 
   @Operation(
       operationId = "putRule",
-      summary = "Propose a card written anew",
+      summary = "Propose a new or changed card",
       description =
-          "If-Match with the ETag of the card as you saw it, or If-None-Match: * with the path of"
-              + " the new card as the parameter file. The card goes through the gate and waits to"
-              + " be published, with whatever else is in service.",
+          "If-Match with the ETag of the card you fetched, or If-None-Match: * with the path of"
+              + " the new card in the parameter file. The card goes through the gate and waits"
+              + " for publication, with everything else in service.",
       requestBody =
           @RequestBody(
               required = true,
               content = @Content(mediaType = Edits.YAML, schema = @Schema(type = "string"))))
-  @ApiResponse(responseCode = "201", description = "It passed and waits.")
+  @ApiResponse(responseCode = "201", description = "The card passed and waits for publication.")
   @PutMapping(path = "/{id}", consumes = Edits.YAML)
   ResponseEntity<Publication> put(
       @PathVariable String id,
@@ -133,9 +133,9 @@ class RulesController {
 
   @Operation(
       operationId = "deleteRule",
-      summary = "Propose to take a card away",
-      description = "If-Match with the ETag of the card as you saw it. Its id is never used again.")
-  @ApiResponse(responseCode = "201", description = "It waits to be taken away.")
+      summary = "Propose to remove a card",
+      description = "If-Match with the ETag of the card you fetched. Its id is never reused.")
+  @ApiResponse(responseCode = "201", description = "The removal waits for publication.")
   @DeleteMapping(path = "/{id}")
   ResponseEntity<Publication> delete(
       @PathVariable String id,
@@ -173,13 +173,13 @@ class RulesController {
 
   @Operation(
       operationId = "reloadRules",
-      summary = "Read the folder of cards again",
+      summary = "Reload the folder of cards",
       description =
-          "Takes what was edited in the folder through the gate: read, check, run every example. If"
-              + " one card is refused, all are, with every error by file, line and column, and the"
-              + " revision in service stays. Assessments under way finish on the revision they"
+          "Takes the edited folder through the gate: parse, check, run every example. If one"
+              + " card is refused, all are, with every error by file, line and column, and the"
+              + " revision in service stays. Assessments in progress finish on the revision they"
               + " began with.")
-  @ApiResponse(responseCode = "200", description = "The cards passed and serve.")
+  @ApiResponse(responseCode = "200", description = "The cards passed and are in service.")
   @PostMapping("/reload")
   Reloaded reload() {
     String before = shelf.ruleBase().map(b -> b.revision().id()).orElse("");

@@ -15,23 +15,23 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.units.QuantityKind;
 
-/** The facts that rule cards may speak of. */
+/** The facts that rule cards can use. */
 @Tag(name = "Rules")
 @RestController
 class VocabularyController {
 
   /**
-   * A fact.
+   * A fact that cards can use.
    *
    * @param name its name in cards and answers
    * @param type number, list of numbers, word, or yes or no
-   * @param meaning what it means
+   * @param meaning its meaning
    * @param formula the class of the formula that gives it, or that the request states it
-   * @param field the field of the request that states it, absent for what is computed
-   * @param unit the unit of its numbers, absent for pure numbers and what is no number
-   * @param least least number that makes sense
-   * @param greatest greatest number that makes sense
-   * @param words the words it may be
+   * @param field the field of the request that states it, absent if it is computed
+   * @param unit unit of its numbers; absent for a pure number
+   * @param least lower bound
+   * @param greatest upper bound
+   * @param words the possible words
    */
   record Term(
       String name,
@@ -68,8 +68,8 @@ class VocabularyController {
 
   @Operation(
       operationId = "getVocabulary",
-      summary = "The facts that cards may speak of",
-      description = "Each with its meaning, unit, range and the formula that gives it.")
+      summary = "List the facts that cards can use",
+      description = "Each with its meaning, unit, range and formula.")
   @ApiResponse(responseCode = "200", description = "Every fact.")
   @GetMapping(path = "/v1/vocabulary", produces = MediaType.APPLICATION_JSON_VALUE)
   List<Term> vocabulary(@RequestParam(defaultValue = "metric") UnitSystem units) {

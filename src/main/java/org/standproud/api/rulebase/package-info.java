@@ -1,4 +1,4 @@
-/** The rule base over HTTP: its cards, its vocabulary, its reload, its health. */
+/** The rule base over REST: cards, drafts, proposals, revisions, impact, vocabulary. */
 @NullMarked
 package org.standproud.api.rulebase;
 

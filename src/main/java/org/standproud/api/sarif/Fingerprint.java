@@ -8,14 +8,14 @@ import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.node.StringNode;
 
 /**
- * Tells whether two results speak of the same thing: the same card on the same set-up, whichever
- * job it is for, whenever it was judged, at whichever revision.
+ * Identifies equal results across runs: the same card on the same set-up, for any job, time and
+ * revision.
  */
 final class Fingerprint {
 
   private final CanonicalJson setup;
 
-  /** Fingerprints of what was said about the set-up of a record. */
+  /** The fingerprints for the set-up of a record. */
   Fingerprint(AuditRecord record) {
     JsonNode tree = record.account().setup().tree();
     if (tree instanceof ObjectNode whole) {

@@ -1,9 +1,9 @@
 package org.standproud.api.sarif;
 
 /**
- * Text that means nothing in Markdown. A viewer may show the help of a card as Markdown, and a link
- * or HTML in the words of a card would be shown as the service's own. By CommonMark 0.31, section
- * 2.4, any ASCII punctuation may be escaped by a backslash.
+ * Escapes text for Markdown. A viewer may render the help of a card as Markdown, where a link or
+ * HTML in a card's text would look like the service's own. By CommonMark 0.31, section 2.4, any
+ * ASCII punctuation may be escaped by a backslash.
  */
 final class PlainMarkdown {
 
@@ -11,7 +11,7 @@ final class PlainMarkdown {
 
   private PlainMarkdown() {}
 
-  /** A text on one line, with every character that could mean something escaped. */
+  /** Returns the text on one line, with every special character escaped. */
   static String of(String text) {
     StringBuilder plain = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); i++) {

@@ -25,7 +25,7 @@ import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
 
-/** Assessments for tools that gather results of every kind. */
+/** Assessments for tools that collect SARIF results. */
 @Tag(name = "Assessments")
 @RestController
 class SarifController {
@@ -40,11 +40,11 @@ class SarifController {
 
   @Operation(
       operationId = "getSarif",
-      summary = "An assessment as SARIF 2.1.0",
+      summary = "Get an assessment as SARIF 2.1.0",
       description =
-          "Every card as a rule with its help, every outcome as a result with kind, level, numbers"
-              + " and a fingerprint that stays the same while card and set-up do. Acceptances are"
-              + " suppressions, as they stood when it was answered.")
+          "Every card as a rule with its help, every outcome as a result with kind, level,"
+              + " numbers and a fingerprint that stays the same while card and set-up do."
+              + " Acceptances are suppressions, as of the time of the answer.")
   @ApiResponse(
       responseCode = "200",
       description = "A log by the schema of SARIF 2.1.0.",
@@ -76,7 +76,9 @@ class SarifController {
             .find(revision)
             .map(KeptRuleBase::cards)
             .orElseThrow(
-                () -> new NotFoundException("The rule base " + revision + " was not kept here."));
+                () ->
+                    new NotFoundException(
+                        "The rule base " + revision + " is not in the" + " archive."));
     return texts.entrySet().stream()
         .flatMap(text -> Stream.ofNullable(CardReader.read(text.getKey(), text.getValue()).card()))
         .toList();

@@ -16,9 +16,9 @@ import org.standproud.rules.trace.Kind;
 import tools.jackson.databind.JsonNode;
 
 /**
- * One assessment as a SARIF 2.1.0 log with one run: every card as a rule, and what each came to as
- * a result, whether it flagged, passed, could not be judged or did not apply. It says what was
- * answered then; only the help texts come from the cards, as they stood at that revision.
+ * One assessment as a SARIF 2.1.0 log with one run: every card as a rule, and its outcome as a
+ * result: failed, passed, open or not applicable. It reports the recorded outcome; only the help
+ * texts come from the cards, at that revision.
  */
 final class SarifLog {
 
@@ -31,9 +31,9 @@ final class SarifLog {
   private final Map<String, JsonNode> findings = new LinkedHashMap<>();
 
   /**
-   * The log of a record.
+   * Creates the log of a record.
    *
-   * @param record the record, with its account
+   * @param record the record, with its payload
    * @param cards the cards of its rule base, by id
    */
   SarifLog(AuditRecord record, List<Card> cards) {
@@ -45,7 +45,7 @@ final class SarifLog {
     }
   }
 
-  /** The log, to be written as JSON. */
+  /** Returns the log as a JSON tree. */
   Map<String, Object> written() {
     return Map.of("$schema", SCHEMA, "version", "2.1.0", "runs", List.of(run()));
   }
@@ -53,7 +53,7 @@ final class SarifLog {
   private Map<String, Object> run() {
     Map<String, Object> run = new LinkedHashMap<>();
     run.put("tool", Map.of("driver", driver()));
-    // The schema's guid knows no UUID of version 7, so ids stand where any text may.
+    // The schema's guid rejects UUID version 7, so ids go where any text is allowed.
     run.put("automationDetails", Map.of("id", "standproud/" + record.id()));
     run.put(
         "invocations",
@@ -144,7 +144,7 @@ final class SarifLog {
     return result;
   }
 
-  /** What the card read, as it was answered in the caller's units. */
+  /** The facts the card read, as answered, in the caller's units. */
   private static Map<String, Object> numbers(
       String severity, JsonNode line, @Nullable JsonNode finding) {
     Map<String, Object> numbers = new LinkedHashMap<>();

@@ -23,7 +23,7 @@ import org.standproud.refusal.NotFoundException;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
-/** Puts on record what people decide about findings. No acceptance changes a verdict. */
+/** Records acceptances of findings. No acceptance changes a verdict. */
 @Component
 public class Acceptances {
 
@@ -38,58 +38,58 @@ public class Acceptances {
   }
 
   /**
-   * An acceptance as it is asked for.
+   * A finding that someone signs off.
    *
    * @param card id of the card whose finding is accepted
-   * @param reason why
-   * @param by who answers for it
-   * @param expires until when, at most a year ahead
-   * @param forJobOrder whether it covers later assessments of the same job order too
+   * @param reason the reason
+   * @param by the person who signs it off
+   * @param expires expiry; at most 366 days ahead
+   * @param forJobOrder whether it also covers later assessments of the same job order
    */
   @Schema(name = "AcceptanceRequest")
-  public record Asked(
+  public record AcceptanceRequest(
       String card, String reason, Signature by, Instant expires, boolean forJobOrder) {}
 
   /**
-   * A withdrawal as it is asked for.
+   * A request to withdraw an acceptance.
    *
-   * @param reason why
-   * @param by who takes the acceptance back
+   * @param reason the reason
+   * @param by the person who withdraws it
    */
   @Schema(name = "WithdrawalRequest")
-  public record TakenBack(String reason, Signature by) {}
+  public record WithdrawalRequest(String reason, Signature by) {}
 
   /**
-   * A finding with what was decided about it.
+   * A finding with its acceptances.
    *
    * @param card the card
-   * @param kind its kind, as it was answered
-   * @param severity its severity, as it was answered
-   * @param acceptances what was decided, in force, stale or withdrawn
+   * @param kind its kind, as answered
+   * @param severity its severity, as answered
+   * @param acceptances its acceptances: in force, stale or withdrawn; may be empty
    */
   @Schema(name = "DecidedFinding")
-  public record Decided(
+  public record DecidedFinding(
       String card, String kind, String severity, List<ShownAcceptance> acceptances) {}
 
   /**
-   * All that was decided about an assessment.
+   * The acceptances of an assessment.
    *
    * @param assessment its id
-   * @param verdict its verdict, which no acceptance changes
+   * @param verdict its verdict, which acceptances never change
    * @param findings every finding, accepted or not
    */
-  public record Decisions(UUID assessment, String verdict, List<Decided> findings) {}
+  public record Decisions(UUID assessment, String verdict, List<DecidedFinding> findings) {}
 
   /**
-   * Puts on record that a person accepts a finding and runs in spite of it.
+   * Records that a person accepts a finding and runs anyway.
    *
    * @param id the assessment
-   * @param asked what is accepted, by whom
-   * @param caller who sends it
+   * @param asked the finding and the person
+   * @param caller the caller
    * @throws NotFoundException if there is no such assessment
-   * @throws BadParameterException if it cannot be accepted so
+   * @throws BadParameterException if it cannot be accepted
    */
-  public ShownAcceptance accept(UUID id, Asked asked, Principal caller)
+  public ShownAcceptance accept(UUID id, AcceptanceRequest asked, Principal caller)
       throws InterruptedException {
     AuditRecord record = standing(id);
     refuseMasked(record, asked);
@@ -108,7 +108,7 @@ public class Acceptances {
   }
 
   /**
-   * All that was decided about an assessment by now.
+   * The acceptances of an assessment.
    *
    * @param id the assessment
    * @throws NotFoundException if there is no such assessment
@@ -123,22 +123,22 @@ public class Acceptances {
         record.findings().stream()
             .map(
                 f ->
-                    new Decided(
+                    new DecidedFinding(
                         f.cardId(), f.kind(), f.severity(), shown(all, f.cardId(), record, now)))
             .toList());
   }
 
   /**
-   * Puts on record that an acceptance is taken back.
+   * Records the withdrawal of an acceptance.
    *
    * @param id the assessment
    * @param acceptance the acceptance
-   * @param asked who takes it back, and why
-   * @param caller who sends it
+   * @param asked the person and the reason
+   * @param caller the caller
    * @throws NotFoundException if the assessment has no such acceptance
-   * @throws BadParameterException if it cannot be taken back so
+   * @throws BadParameterException if it cannot be withdrawn
    */
-  public void withdraw(UUID id, UUID acceptance, TakenBack asked, Principal caller)
+  public void withdraw(UUID id, UUID acceptance, WithdrawalRequest asked, Principal caller)
       throws InterruptedException {
     if (book.find(acceptance).filter(a -> a.assessment().equals(id)).isEmpty()) {
       throw new NotFoundException("The assessment has no acceptance with this id.");
@@ -146,8 +146,8 @@ public class Acceptances {
     records.append(withdrawal(asked, asked.by().through(caller), acceptance));
   }
 
-  /** What stands where a job order was is no job order. */
-  private static void refuseMasked(AuditRecord record, Asked asked) {
+  /** A masked job order is no job order. */
+  private static void refuseMasked(AuditRecord record, AcceptanceRequest asked) {
     if (asked.forJobOrder() && Mask.WITHHELD.equals(record.asked().jobOrder())) {
       throw new BadParameterException(
           "forJobOrder", "the job order of this assessment is withheld");
@@ -166,7 +166,11 @@ public class Acceptances {
   }
 
   private static Acceptance acceptance(
-      Asked asked, Person by, AuditRecord record, RecordedFinding finding, CanonicalJson line) {
+      AcceptanceRequest asked,
+      Person by,
+      AuditRecord record,
+      RecordedFinding finding,
+      CanonicalJson line) {
     try {
       return new Acceptance(
           AuditRecord.newId(),
@@ -185,7 +189,7 @@ public class Acceptances {
     }
   }
 
-  private static Withdrawal withdrawal(TakenBack asked, Person by, UUID acceptance) {
+  private static Withdrawal withdrawal(WithdrawalRequest asked, Person by, UUID acceptance) {
     try {
       return new Withdrawal(AuditRecord.newId(), CLOCK.instant(), acceptance, by, asked.reason());
     } catch (IllegalArgumentException e) {
@@ -204,6 +208,6 @@ public class Acceptances {
   private static CanonicalJson line(AuditRecord record, String card) {
     return Objects.requireNonNull(
         RecordedFindingComparison.line(record.account().trace(), card).orElse(null),
-        "every card is in the trace");
+        "the trace has every card");
   }
 }

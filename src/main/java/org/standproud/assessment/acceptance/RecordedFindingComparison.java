@@ -10,10 +10,10 @@ import java.util.TreeMap;
 import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
 
-/** Compares the results of one card, line of a trace against line of a trace. */
+/** Compares two trace lines of a card. */
 public final class RecordedFindingComparison {
 
-  /** What is left of conversions between units is no change. */
+  /** Rounding of unit conversions is no change. */
   private static final MathContext COMPARED = new MathContext(6);
 
   private RecordedFindingComparison() {}
@@ -21,9 +21,9 @@ public final class RecordedFindingComparison {
   /**
    * Returns the result of a card.
    *
-   * @param trace the trace part of an account
+   * @param trace the recorded trace
    * @param card id of the card
-   * @return its line; empty when the trace has none
+   * @return its line; empty if the trace has none
    */
   public static Optional<CanonicalJson> line(CanonicalJson trace, String card) {
     for (JsonNode line : trace.tree().path("cards")) {

@@ -11,18 +11,18 @@ import org.standproud.audit.Withdrawal;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * An acceptance as it is shown beside a finding. The finding keeps its kind and severity, and the
- * verdict stays.
+ * An acceptance shown beside a finding, which keeps its kind and severity; the verdict does not
+ * change.
  *
  * @param id its id
  * @param assessment the assessment whose finding was accepted
- * @param by who answers for it
- * @param reason why
- * @param given when it was given
- * @param expires until when
- * @param forJobOrder whether it covers later assessments of the same job order too
- * @param state whether it still covers the finding
- * @param because what made it stale or who took it back; empty while it is in force
+ * @param by the person who signed it off
+ * @param reason the reason
+ * @param given time of the acceptance
+ * @param expires expiry
+ * @param forJobOrder whether it also covers later assessments of the same job order
+ * @param state in force, stale (expired, or the card's finding has changed) or withdrawn
+ * @param because why it is stale, or who withdrew it and why; empty while it is in force
  */
 public record ShownAcceptance(
     UUID id,
@@ -35,13 +35,13 @@ public record ShownAcceptance(
     String state,
     List<String> because) {
 
-  /** It covers the finding as it is. */
+  /** It covers the current finding. */
   public static final String IN_FORCE = "in force";
 
-  /** It has expired, or the finding is no longer the one that was accepted. */
+  /** It has expired, or the finding has changed since. */
   public static final String STALE = "stale";
 
-  /** It was taken back. */
+  /** It was withdrawn. */
   public static final String WITHDRAWN = "withdrawn";
 
   /** Copies the list. */
@@ -50,11 +50,11 @@ public record ShownAcceptance(
   }
 
   /**
-   * An acceptance beside the result of its card now.
+   * An acceptance beside the current result of its card.
    *
    * @param given the acceptance
-   * @param withdrawal who withdrew it, null when no one did
-   * @param now the result of the card now
+   * @param withdrawal its withdrawal, or null
+   * @param now the current result of the card
    * @param time now
    */
   public static ShownAcceptance of(

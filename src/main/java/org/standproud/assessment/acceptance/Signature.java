@@ -6,15 +6,15 @@ import org.standproud.audit.Person;
 import org.standproud.refusal.BadParameterException;
 
 /**
- * Who answers for a decision, as given in the request.
+ * A person who signs off a decision.
  *
  * @param name name, as the shop knows it
- * @param role what entitles to the decision, such as foreman
+ * @param role the role that entitles the person to decide, such as foreman
  */
 @Schema(name = "Signature")
 public record Signature(String name, String role) {
 
-  /** The same with the caller, which is taken from the credentials and not from the request. */
+  /** Adds the caller, which comes from the credentials and not from the request. */
   public Person through(Principal caller) {
     try {
       return new Person(name, role, caller.getName());

@@ -1,6 +1,6 @@
 /**
- * What people decided about findings, and whether it still covers what is found now. An acceptance
- * is shown beside its finding; it takes no finding away and changes no verdict.
+ * Acceptances of findings, and whether they still cover the current findings. An acceptance is
+ * shown beside its finding; it removes no finding and changes no verdict.
  */
 @NullMarked
 package org.standproud.assessment.acceptance;

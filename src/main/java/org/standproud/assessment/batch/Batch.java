@@ -19,12 +19,12 @@ import org.standproud.refusal.TooManyBatchesException;
 import org.standproud.setup.request.Problem;
 
 /**
- * Judges the lines of a batch on every core. Each is judged as a request of its own would be and is
- * on disk before it is answered; what is wrong with one changes nothing for the others.
+ * Judges the lines of a batch on every core. Each is judged like a single request and stored before
+ * it is answered; an error in one line does not affect the others.
  */
 public final class Batch implements AutoCloseable {
 
-  /** Several to a core, because each also waits for the disk, where a group commits at once. */
+  /** Several a core, because each also waits for the disk, where a group commits at once. */
   private static final int THREADS = 8 * Runtime.getRuntime().availableProcessors();
 
   private static final int WINDOW = 4 * THREADS;
@@ -39,13 +39,13 @@ public final class Batch implements AutoCloseable {
           THREADS, task -> new Thread(task, "batch-" + threads.incrementAndGet()));
 
   /**
-   * Judging of batches.
+   * Creates the service.
    *
-   * @param assessor judges
-   * @param problems describes what is wrong with a line
-   * @param mostLines most lines of one batch that are answered
-   * @param mostAtATime most batches at a time; each holds a thread of the server for as long as its
-   *     caller likes, so without a limit slow callers could keep all others out
+   * @param assessor judges the lines
+   * @param problems renders errors
+   * @param mostLines most lines answered in one batch
+   * @param mostAtATime most concurrent batches; each holds a server thread as long as its client
+   *     likes, so without a limit slow clients could block all others
    */
   public Batch(
       IdempotentAssessor assessor, RefusalRenderer problems, long mostLines, int mostAtATime) {
@@ -56,15 +56,15 @@ public final class Batch implements AutoCloseable {
   }
 
   /**
-   * Room for one more batch.
+   * Takes a permit for a batch.
    *
-   * @throws TooManyBatchesException if there is none
+   * @throws TooManyBatchesException if all are taken
    */
   public ConcurrencyLimit.Place place() {
     return room.place();
   }
 
-  /** Judges what comes from a source until it ends. */
+  /** Judges the entries of a source until it ends. */
   public void judge(
       OrderedParallelism.Source<Entry> source,
       String caller,
@@ -85,11 +85,11 @@ public final class Batch implements AutoCloseable {
   private LineResult answer(Entry entry, String caller) {
     Map<String, String> columns = Map.of();
     try {
-      Entry.Wanted wanted = entry.reading().read();
-      columns = wanted.columns();
-      IdempotencyKey key = wanted.key() == null ? null : new IdempotencyKey(caller, wanted.key());
+      Entry.Parsed parsed = entry.reading().read();
+      columns = parsed.columns();
+      IdempotencyKey key = parsed.key() == null ? null : new IdempotencyKey(caller, parsed.key());
       return LineResult.judged(
-          entry.line(), assessor.assess(wanted.request(), caller, key).record());
+          entry.line(), assessor.assess(parsed.request(), caller, key).record());
     } catch (SetupRejectedException e) {
       return LineResult.refused(entry.line(), problems.render(e), named(e, columns));
     } catch (InterruptedException e) {
@@ -115,13 +115,13 @@ public final class Batch implements AutoCloseable {
     return named.isEmpty() ? null : named;
   }
 
-  /** Finishes the lines that were begun. */
+  /** Finishes the lines in progress. */
   @Override
   public void close() {
     workers.shutdown();
   }
 
-  /** Says of the first line too many that it is, and reads no more. */
+  /** Answers the first line over the limit with an error, and stops reading. */
   private static final class UpTo implements OrderedParallelism.Source<Entry> {
 
     private final OrderedParallelism.Source<Entry> source;
@@ -146,7 +146,10 @@ public final class Batch implements AutoCloseable {
           next.line(),
           () -> {
             throw new BodyTooLargeException(
-                "A batch may have " + most + " lines at most; this and what follows is not read.");
+                "A batch may have "
+                    + most
+                    + " lines at most; this line and the rest are not"
+                    + " read.");
           });
     }
   }

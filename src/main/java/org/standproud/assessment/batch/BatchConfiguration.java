@@ -6,7 +6,7 @@ import org.standproud.assessment.ApiProperties;
 import org.standproud.assessment.RefusalRenderer;
 import org.standproud.assessment.idempotency.IdempotentAssessor;
 
-/** Makes the batch ready. */
+/** Beans for batches. */
 @Configuration(proxyBeanMethods = false)
 class BatchConfiguration {
 

@@ -17,13 +17,13 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Which column of a table stands for which field of a set-up.
+ * Maps the columns of a table to fields of a set-up.
  *
  * @param columns by heading
  * @param common what every row has in common
  * @param ignore headings of columns that are skipped
- * @param key heading of the idempotency key, null when rows have none
- * @param separator what stands between cells
+ * @param key heading of the idempotency key, null if there is none
+ * @param separator the cell separator
  */
 public record ColumnMap(
     Map<String, Column> columns,
@@ -52,27 +52,27 @@ public record ColumnMap(
    * A column.
    *
    * @param pointer the field, as an RFC 6901 JSON Pointer
-   * @param sort what sort of thing stands there
-   * @param unit unit of its numbers, null for that of the set-up
+   * @param sort the type of the field
+   * @param unit unit of its numbers, null for the unit of the set-up
    */
   record Column(String pointer, Sort sort, @Nullable String unit) {}
 
   /**
-   * Reads a map.
+   * Parses a map.
    *
-   * @param json the map as it was sent
-   * @throws BadParameterException if it is none, or names a field that cannot stand in a cell
+   * @param json the map as sent
+   * @throws BadParameterException if it is invalid, or names a field that does not fit a cell
    */
   public static ColumnMap read(String json) {
     JsonNode tree = tree(json);
     for (String member : tree.propertyNames()) {
       if (!MEMBERS.contains(member)) {
-        throw refused("its members are columns, common, ignore, key and separator");
+        throw refused("the members are columns, common, ignore, key and separator");
       }
     }
     JsonNode columns = tree.path("columns");
     if (!columns.isObject() || columns.isEmpty()) {
-      throw refused("columns has to name a field for each heading");
+      throw refused("columns must name a field for each heading");
     }
     Map<String, Column> read = new LinkedHashMap<>();
     columns.properties().forEach(e -> read.put(e.getKey(), column(e.getKey(), e.getValue())));
@@ -90,7 +90,7 @@ public record ColumnMap(
     } else if (tree.get("common") instanceof ObjectNode common) {
       return common;
     }
-    throw refused("common is a part of a set-up, an object");
+    throw refused("common must be an object, part of a set-up");
   }
 
   private static JsonNode tree(String json) {
@@ -102,7 +102,7 @@ public record ColumnMap(
     } catch (RequestText.Malformed e) {
       throw refused(String.valueOf(e.getMessage()));
     }
-    throw refused("a JSON object is wanted");
+    throw refused("must be a JSON object");
   }
 
   private static Column column(String heading, JsonNode described) {
@@ -115,7 +115,7 @@ public record ColumnMap(
             .orElseThrow(
                 () ->
                     refused(
-                        heading + " names " + pointer + ", which is no field that fits a cell"));
+                        heading + " names " + pointer + ", which is not a field that fits a cell"));
     if (unit != null && sort != Sort.QUANTITY && sort != Sort.BAND) {
       throw refused(heading + " has a unit, but " + pointer + " has none");
     }
@@ -124,7 +124,7 @@ public record ColumnMap(
 
   private static char separator(String text) {
     if (!List.of(",", ";", "\t", "|").contains(text)) {
-      throw refused("separator is a comma, semicolon, tab or bar");
+      throw refused("separator must be a comma, semicolon, tab or bar");
     }
     return text.charAt(0);
   }

@@ -5,27 +5,27 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.assessment.SetupRequest;
 
 /**
- * One line or row of a batch, not yet read.
+ * A line or row of a batch, not yet parsed.
  *
  * @param line its number, from 1
- * @param reading reads it
+ * @param reading parses it
  */
 public record Entry(long line, Reading reading) {
 
-  /** Reads what stands in a line, in the thread that judges it. */
+  /** Parses a line, in the thread that judges it. */
   @FunctionalInterface
   interface Reading {
 
-    /** What the line asks; throws what a single request would be refused with. */
-    Wanted read();
+    /** The parsed line; throws the exception of a single request. */
+    Parsed read();
   }
 
   /**
-   * What a line asks.
+   * A parsed line.
    *
-   * @param request the set-up as it was written
-   * @param key the line's idempotency key, null when it has none
-   * @param columns the column that each field came from, empty where lines have no columns
+   * @param request the set-up as sent
+   * @param key its idempotency key, or null
+   * @param columns the column of each field, empty if there are no columns
    */
-  record Wanted(SetupRequest request, @Nullable String key, Map<String, String> columns) {}
+  record Parsed(SetupRequest request, @Nullable String key, Map<String, String> columns) {}
 }

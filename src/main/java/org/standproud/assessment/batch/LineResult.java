@@ -8,19 +8,19 @@ import org.standproud.assessment.RefusalRenderer;
 import org.standproud.audit.AuditRecord;
 
 /**
- * What came of a line.
+ * The result for one line or row of a batch.
  *
- * @param line number of the line or row that it answers, from 1
- * @param status what a request of its own would have been answered with: 201, or that of the
- *     problem
- * @param id id of the assessment, to be printed on the traveler
+ * @param line number of its line or row, from 1; blank lines count, a heading does not
+ * @param status the HTTP status that a single request would get; 201 if it was judged, otherwise
+ *     that of the problem
+ * @param id id of the assessment; print it on the traveler
  * @param jobOrder job order of the set-up, if it names one
- * @param verdict words of the verdict
+ * @param verdict the verdict in words
  * @param score 0 to 100
  * @param ruleBase revision of the rule base that judged it
- * @param self where the whole answer is
+ * @param self link to the whole answer
  * @param problem why it was not judged
- * @param columns for a row of a table, the column that stands for each field the problem names
+ * @param columns for a row of a table, the heading of the column behind each pointer in the problem
  */
 public record LineResult(
     long line,
@@ -34,7 +34,7 @@ public record LineResult(
     @Schema(ref = "#/components/schemas/Problem") @Nullable Object problem,
     @Nullable Map<String, String> columns) {
 
-  /** The status of a line that was judged: that of a request of its own, 201. */
+  /** The status of a judged line, like that of a single request: 201. */
   static final int JUDGED = 201;
 
   static LineResult judged(long line, AuditRecord record) {

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import org.jspecify.annotations.Nullable;
 
-/** Lines of bytes, none longer than a limit, of which one at a time is held. */
+/** Reads lines of bytes up to a limit, one at a time. */
 final class Lines {
 
   private final InputStream in;
@@ -14,10 +14,10 @@ final class Lines {
   private long number;
 
   /**
-   * Lines of a stream.
+   * Creates a reader.
    *
    * @param in the stream
-   * @param limitBytes most bytes in a line; what follows them in a longer one is skipped
+   * @param limitBytes most bytes in a line; the rest of a longer line is skipped
    */
   Lines(InputStream in, int limitBytes) {
     this.in = new BufferedInputStream(in);
@@ -27,8 +27,8 @@ final class Lines {
   /**
    * A line.
    *
-   * @param number its number, from 1, blank ones counted
-   * @param bytes what stands in it, without its end
+   * @param number its number, from 1, counting blank lines
+   * @param bytes its bytes, without the line end
    * @param cut whether it was longer than the limit
    */
   record Line(long number, byte[] bytes, boolean cut) {
@@ -43,7 +43,7 @@ final class Lines {
     }
   }
 
-  /** The next line that is not blank, null after the last. */
+  /** The next line that is not blank; null after the last. */
   @Nullable Line next() throws IOException {
     for (Line line; (line = any()) != null; ) {
       if (!line.blank()) {

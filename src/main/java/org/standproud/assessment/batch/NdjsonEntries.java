@@ -15,7 +15,7 @@ import org.standproud.refusal.BadParameterException;
 import org.standproud.refusal.BodyTooLargeException;
 import tools.jackson.databind.JsonNode;
 
-/** A set-up a line; or an object of two members, its key and the set-up. */
+/** One set-up a line; or an object with a key and a set-up. */
 public final class NdjsonEntries implements OrderedParallelism.Source<Entry> {
 
   private static final String KEY = "idempotencyKey";
@@ -35,13 +35,13 @@ public final class NdjsonEntries implements OrderedParallelism.Source<Entry> {
     return line == null ? null : new Entry(line.number(), () -> read(line));
   }
 
-  private Entry.Wanted read(Lines.Line line) {
+  private Entry.Parsed read(Lines.Line line) {
     if (line.cut()) {
       throw new BodyTooLargeException(limitBytes);
     }
     JsonNode tree = SetupRequest.of(text(line.bytes())).tree();
     if (!tree.has(SETUP)) {
-      return new Entry.Wanted(new SetupRequest(tree), null, Map.of());
+      return new Entry.Parsed(new SetupRequest(tree), null, Map.of());
     }
     Set<String> unknown = new TreeSet<>(tree.propertyNames());
     unknown.removeAll(Set.of(KEY, SETUP));
@@ -50,7 +50,7 @@ public final class NdjsonEntries implements OrderedParallelism.Source<Entry> {
           "line", "beside " + SETUP + " only " + KEY + ", a text, may stand");
     }
     String key = tree.has(KEY) ? tree.get(KEY).stringValue() : null;
-    return new Entry.Wanted(new SetupRequest(tree.get(SETUP)), key, Map.of());
+    return new Entry.Parsed(new SetupRequest(tree.get(SETUP)), key, Map.of());
   }
 
   private static String text(byte[] bytes) {

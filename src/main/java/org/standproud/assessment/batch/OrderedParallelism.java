@@ -12,11 +12,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Works on several pieces at once and gives the results in the order of the pieces. No more than a
- * window of them is held at a time: who does not take the results is sent no more, and the pieces
- * that come are not read.
+ * Processes items in parallel and returns the results in order. At most a window of items is in
+ * progress: when results are not consumed, no more items are read.
  *
- * @param <T> a piece of work
+ * @param <T> an item
  * @param <R> its result
  */
 public final class OrderedParallelism<T, R> {
@@ -26,33 +25,33 @@ public final class OrderedParallelism<T, R> {
   private final BlockingQueue<Future<@Nullable R>> window;
   private volatile boolean abandoned;
 
-  /** Where the pieces come from. */
+  /** The source of items. */
   @FunctionalInterface
   public interface Source<T> {
 
-    /** The next piece, null after the last. */
+    /** The next item, null after the last. */
     @Nullable T next() throws IOException;
   }
 
-  /** Where the results go. */
+  /** The consumer of results. */
   @FunctionalInterface
   public interface Sink<R> {
 
     /**
-     * Takes a result.
+     * Consumes a result.
      *
      * @param result the result
-     * @param last whether none is waiting behind it just now, so that it should be sent on
+     * @param last whether no other result is ready yet, so that output should be flushed
      */
     void take(R result, boolean last) throws IOException;
   }
 
   /**
-   * A run that has not begun.
+   * Creates a run.
    *
-   * @param work what is done to each piece; must not throw
-   * @param workers do it
-   * @param window most pieces that are held at a time
+   * @param work processes an item; must not throw
+   * @param workers runs the work
+   * @param window most items in progress
    */
   OrderedParallelism(Function<T, R> work, Executor workers, int window) {
     this.work = work;
@@ -61,11 +60,11 @@ public final class OrderedParallelism<T, R> {
   }
 
   /**
-   * Runs until the source has ended and every result is taken. Reads in a thread of its own, so
-   * that a caller who waits for an answer before it sends the next piece gets it.
+   * Runs until the source has ended and every result is consumed. Reads in its own thread, so that
+   * a client that waits for an answer before it sends the next item gets it.
    *
-   * @throws IOException when the results are no longer taken, or the source broke
-   * @throws InterruptedException when interrupted
+   * @throws IOException if the consumer or the source fails
+   * @throws InterruptedException if interrupted
    */
   void run(Source<T> source, Sink<R> sink) throws IOException, InterruptedException {
     CompletableFuture<Void> read = new CompletableFuture<>();
@@ -80,8 +79,8 @@ public final class OrderedParallelism<T, R> {
       throw e.getCause() instanceof IOException io ? io : new IOException(e.getCause());
     } finally {
       abandoned = true;
-      window.clear(); // Lets the reader go, if it waits for room.
-      reader.join(); // It reads from a request that ends with this method.
+      window.clear(); // Wakes the reader, if it waits for space.
+      reader.join(); // The reader uses a request that ends with this method.
     }
   }
 
@@ -91,7 +90,7 @@ public final class OrderedParallelism<T, R> {
         window.put(begun(piece));
       }
       read.complete(null);
-    } catch (Throwable e) { // Passed to the waiting thread, which would never wake otherwise.
+    } catch (Throwable e) { // Passed to the waiting thread, which would otherwise never wake.
       read.completeExceptionally(e);
     } finally {
       end();

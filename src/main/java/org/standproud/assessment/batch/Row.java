@@ -8,7 +8,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A set-up that is put together cell by cell. */
+/** A set-up built cell by cell. */
 final class Row {
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -17,15 +17,15 @@ final class Row {
   private final ObjectNode setup;
 
   /**
-   * A row without values of its own yet.
+   * Creates a row without its own values.
    *
-   * @param common what it has in common with the others
+   * @param common the values of every row
    */
   Row(ObjectNode common) {
     this.setup = common.deepCopy();
   }
 
-  /** Puts a cell at the field of its column; text in place of a number is refused later. */
+  /** Sets the field of a column; text in place of a number is refused later. */
   void put(ColumnMap.Column column, String cell) {
     String[] steps = column.pointer().substring(1).split("/");
     JsonNode at = setup;
@@ -79,7 +79,7 @@ final class Row {
     return made;
   }
 
-  /** A list has no gaps: an item after an empty one moves up. */
+  /** Lists have no gaps: an item after an empty one moves up. */
   private static void set(JsonNode at, String step, JsonNode value) {
     if (at instanceof ArrayNode items && isPlace(step)) {
       int place = Integer.parseInt(step);

@@ -17,7 +17,7 @@ import org.standproud.assessment.MalformedRequestException;
 import org.standproud.assessment.SetupRequest;
 import org.standproud.refusal.BadParameterException;
 
-/** The rows of a table, each put together to a set-up by a map of its columns. */
+/** The rows of a table, each converted to a set-up by a column map. */
 public final class TableEntries implements OrderedParallelism.Source<Entry> {
 
   private final Iterator<CSVRecord> rows;
@@ -34,9 +34,9 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
    * Reads the headings.
    *
    * @param in the table, UTF-8
-   * @param map its columns
+   * @param map its column map
    * @throws BadParameterException if a heading is missing, or is neither mapped nor ignored
-   * @throws MalformedRequestException if there are no headings to read
+   * @throws MalformedRequestException if the headings cannot be read
    */
   public static TableEntries open(InputStream in, ColumnMap map) throws IOException {
     CSVFormat format =
@@ -48,7 +48,7 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
             .setTrim(true)
             .get();
     try {
-      // Closed with the request that it is read from.
+      // Closed with the request.
       CSVParser table = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), format);
       refuseUnheard(table.getHeaderNames(), map);
       return new TableEntries(table, map);
@@ -102,7 +102,7 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
         });
   }
 
-  private Entry.Wanted read(CSVRecord cells) {
+  private Entry.Parsed read(CSVRecord cells) {
     if (!cells.isConsistent()) {
       throw new MalformedRequestException(
           "the row has " + cells.size() + " cells, the heading has another number");
@@ -119,7 +119,7 @@ public final class TableEntries implements OrderedParallelism.Source<Entry> {
               }
             });
     String key = map.key() == null ? null : cells.get(map.key());
-    return new Entry.Wanted(
+    return new Entry.Parsed(
         new SetupRequest(setup.setup()), key == null || key.isEmpty() ? null : key, columns);
   }
 }

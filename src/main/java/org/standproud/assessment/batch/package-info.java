@@ -1,4 +1,4 @@
-/** Many set-ups in one request, streamed: a line in, a line out, in constant memory. */
+/** Many set-ups in one request, streamed: one line in, one line out, in constant memory. */
 @NullMarked
 package org.standproud.assessment.batch;
 

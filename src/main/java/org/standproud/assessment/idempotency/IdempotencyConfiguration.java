@@ -8,7 +8,7 @@ import org.springframework.context.annotation.Configuration;
 import org.standproud.assessment.Assessor;
 import org.standproud.audit.records.Records;
 
-/** Puts the keys beside the records. */
+/** Stores the keys in the database of the records. */
 @Configuration(proxyBeanMethods = false)
 class IdempotencyConfiguration {
 

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.refusal.BadParameterException;
 
 /**
- * What a caller names a request by, so that it may be sent again without being judged again.
+ * The key of a request, so that it can be sent again without being judged again.
  *
- * @param caller whose key it is; keys of two callers never meet
+ * @param caller the caller; keys of two callers never collide
  * @param value the key
  */
 public record IdempotencyKey(String caller, String value) {
@@ -25,18 +25,18 @@ public record IdempotencyKey(String caller, String value) {
   public IdempotencyKey {
     if (!KEY.matcher(value).matches()) {
       throw new BadParameterException(
-          HEADER, "1 to 200 printable ASCII characters are wanted, best a UUID");
+          HEADER, "must be 1 to 200 printable ASCII characters, best a UUID");
     }
   }
 
   /**
-   * Reads the header. The draft wants a String of RFC 8941, in quotes; many clients send the bare
-   * text, which is taken for the same key.
+   * Parses the header. The draft requires a String of RFC 8941, in quotes; many clients send the
+   * bare text, which counts as the same key.
    *
-   * @param caller who sent it
-   * @param header its value, null when there is none
-   * @return null when there is none
-   * @throws BadParameterException when it is no key
+   * @param caller the caller
+   * @param header its value, or null
+   * @return null if there is none
+   * @throws BadParameterException if it is invalid
    */
   public static @Nullable IdempotencyKey read(String caller, @Nullable String header) {
     if (header == null) {
@@ -46,7 +46,7 @@ public record IdempotencyKey(String caller, String value) {
     Matcher quoted = QUOTED.matcher(text);
     boolean plain = !text.startsWith("\"");
     if (!plain && !quoted.matches()) {
-      throw new BadParameterException(HEADER, "its quotes do not match");
+      throw new BadParameterException(HEADER, "has unmatched quotes");
     }
     return new IdempotencyKey(caller, plain ? text : quoted.group(1).replaceAll("\\\\(.)", "$1"));
   }

@@ -11,7 +11,7 @@ import java.util.UUID;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The keys on disk, each until it expires. */
+/** Stores keys until they expire. */
 public final class IdempotencyKeyRepository {
 
   private final JdbcClient client;
@@ -19,11 +19,11 @@ public final class IdempotencyKeyRepository {
   private final Clock clock;
 
   /**
-   * Keys beside the records.
+   * Creates the repository.
    *
    * @param dataSource the database of the records
-   * @param kept how long a key stands for its answer
-   * @param clock gives the time at which that ends
+   * @param kept how long a key is stored
+   * @param clock clock for expiry
    */
   public IdempotencyKeyRepository(DataSource dataSource, Duration kept, Clock clock) {
     this.client = JdbcClient.create(dataSource);
@@ -32,7 +32,7 @@ public final class IdempotencyKeyRepository {
   }
 
   /**
-   * What a key stands for.
+   * A stored key.
    *
    * @param fingerprint SHA-256 of the request in canonical form
    * @param record id of its answer
@@ -55,9 +55,9 @@ public final class IdempotencyKeyRepository {
   }
 
   /**
-   * Keeps a key; in the transaction of its record. One that has expired makes room.
+   * Stores a key, in the transaction of its record. An expired key is replaced.
    *
-   * @throws org.springframework.dao.DuplicateKeyException when it stands for an answer already
+   * @throws org.springframework.dao.DuplicateKeyException if it already has an answer
    */
   void keep(IdempotencyKey key, Entry entry) {
     OffsetDateTime now = now();
@@ -74,7 +74,7 @@ public final class IdempotencyKeyRepository {
   }
 
   /**
-   * Forgets the keys that have expired.
+   * Deletes expired keys.
    *
    * @return how many
    */

@@ -7,7 +7,7 @@ import org.standproud.settings.SettingRefused;
 /**
  * Repeated requests.
  *
- * @param kept how long an Idempotency-Key stands for its answer
+ * @param kept how long an Idempotency-Key is stored
  */
 @ConfigurationProperties("standproud.idempotency")
 record IdempotencyProperties(Duration kept) {

@@ -15,11 +15,10 @@ import org.standproud.refusal.RefusalKind;
 /**
  * Judges a request with a key once, however often it is sent.
  *
- * <p>A key is put on disk in the transaction of its record, so that after a crash there is either
- * the answer under its key or nothing. Only answers are kept: a request that was refused left
- * nothing behind, and is judged when it is sent again. Of two services that judge the same request
- * with the same key at once, one finds at the end that the other was first, and gives the answer of
- * the other.
+ * <p>A key is stored in the transaction of its record, so that after a crash there is either the
+ * answer under its key or nothing. Only answers are stored: a refused request leaves nothing
+ * behind, and is judged when it is sent again. Of two replicas that judge the same request with the
+ * same key at once, the second to commit returns the answer of the first.
  */
 public final class IdempotentAssessor {
 
@@ -29,11 +28,11 @@ public final class IdempotentAssessor {
   private final Set<IdempotencyKey> inProgress = ConcurrentHashMap.newKeySet();
 
   /**
-   * Judging once.
+   * Creates the assessor.
    *
-   * @param assessor judges
+   * @param assessor judges requests
    * @param records the records
-   * @param keys the keys beside them
+   * @param keys their keys
    */
   public IdempotentAssessor(Assessor assessor, Records records, IdempotencyKeyRepository keys) {
     this.assessor = assessor;
@@ -42,15 +41,15 @@ public final class IdempotentAssessor {
   }
 
   /**
-   * Answers a request, or gives the answer that it got before.
+   * Answers a request, or returns its stored answer.
    *
    * @param request the request
    * @param caller who asks
-   * @param key names the request; null to judge it in any case
-   * @throws KeyReusedException if the key stands for another request
+   * @param key the key; null to judge it in any case
+   * @throws KeyReusedException if the key belongs to another request
    * @throws KeyInUseException if a request with this key is being answered
-   * @throws Refusal with 410 if the answer was taken away since
-   * @throws InterruptedException if interrupted before the answer was known to be on disk
+   * @throws Refusal with 410 if the answer was removed since
+   * @throws InterruptedException if interrupted before the answer was known to be stored
    */
   public Assessor.Answered assess(SetupRequest request, String caller, @Nullable IdempotencyKey key)
       throws InterruptedException {

@@ -9,11 +9,11 @@ public final class KeyInUseException extends Refusal {
   private static final long serialVersionUID = 1L;
 
   /**
-   * Names the key.
+   * Creates the exception.
    *
    * @param key the key
    */
   public KeyInUseException(String key) {
-    super(RefusalKind.KEY_IN_USE, "A request with the key " + key + " is being answered just now.");
+    super(RefusalKind.KEY_IN_USE, "A request with the key " + key + " is being answered.");
   }
 }

@@ -3,17 +3,17 @@ package org.standproud.assessment.idempotency;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
-/** An Idempotency-Key that stands for another request. */
+/** An Idempotency-Key that belongs to another request. */
 public final class KeyReusedException extends Refusal {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Names the key.
+   * Creates the exception.
    *
    * @param key the key
    */
   public KeyReusedException(String key) {
-    super(RefusalKind.KEY_REUSED, "The key " + key + " was sent with another request before.");
+    super(RefusalKind.KEY_REUSED, "The key " + key + " belongs to another request.");
   }
 }

@@ -1,4 +1,4 @@
-/** A request that is sent twice with one key is judged once and answered twice. */
+/** Idempotent requests: sent twice with one key, judged once, answered twice. */
 @NullMarked
 package org.standproud.assessment.idempotency;
 

@@ -17,8 +17,8 @@ import org.standproud.audit.RecordedFinding;
 import org.standproud.shop.RuleBaseHolder;
 
 /**
- * Figures of what the service does: how long each stage of an assessment takes, what was answered,
- * which cards fired and how, and what was denied. They name cards, never jobs or callers.
+ * Metrics: time of each stage, answers, findings by card, denials. They name cards, never jobs or
+ * callers.
  */
 @Component
 class MeterRegistryMetrics implements AssessmentMetrics {

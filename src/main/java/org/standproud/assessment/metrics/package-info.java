@@ -1,4 +1,4 @@
-/** What keeps the service going: figures of what it does, and what is done by the clock. */
+/** Metrics of the service. */
 @NullMarked
 package org.standproud.assessment.metrics;
 

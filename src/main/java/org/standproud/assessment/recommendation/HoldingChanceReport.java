@@ -8,17 +8,20 @@ import org.standproud.mechanics.sampling.HoldingChance;
 import org.standproud.setup.Band;
 
 /**
- * How likely the hold of an assessment is to hold, by seeded sampling of all that is not known.
+ * How likely the hold of an assessment is to hold, by seeded sampling of everything unknown.
  *
  * @param assessment the assessment it is about
  * @param probability share of the draws that hold, 0 to 1
- * @param standardError of the probability, of the sampling only
- * @param draws how many set-ups were drawn
- * @param seed the same seed gives the same answer
- * @param holdsFrom least margin, capacity over demand, from which on a draw holds
+ * @param standardError standard error of the probability. It reflects the number of draws only, not
+ *     a wrong band.
+ * @param draws number of draws
+ * @param seed the seed; the same seed and number of draws give the same answer
+ * @param holdsFrom least margin (capacity over demand) at which a draw holds, the least of slip,
+ *     lift, tip and all together. It contains no safety factor.
  * @param leastMargin least margin of the draws
- * @param measureFirst what contributes to the doubt, most first
- * @param cautions the usual cautions
+ * @param measureFirst the unknowns by their contribution to the doubt, largest first: measure the
+ *     first. Exactly known inputs are left out.
+ * @param cautions the cautions of every answer; show them
  */
 public record HoldingChanceReport(
     UUID assessment,
@@ -46,21 +49,21 @@ public record HoldingChanceReport(
   }
 
   /**
-   * The least margin of the draws: a twentieth of them lies below the low one, half below the
-   * middle one, a twentieth above the high one.
+   * How the least margin spreads over the draws.
    *
-   * @param low the fifth hundredth
-   * @param middle the median
-   * @param high the ninety-fifth hundredth
+   * @param low 5 % of the draws lie below it
+   * @param middle 50 % of the draws lie below it
+   * @param high 5 % of the draws lie above it
    */
   record MarginOfDraws(double low, double middle, double high) {}
 
   /**
-   * What one unknown adds to the doubt.
+   * The contribution of one unknown to the doubt.
    *
-   * @param unknown which, as a machinist would say it
-   * @param input JSON Pointer of the field by which a better value comes in
-   * @param share its share of the variance of the rank of the least margin, on its own, 0 to 1
+   * @param unknown its name, as a machinist would say it
+   * @param input JSON Pointer of the field for a better value
+   * @param share its own share of the variance of the rank of the least margin, 0 to 1. Joint
+   *     effects of several unknowns are in no share.
    */
   record ShareOfDoubt(String unknown, String input, double share) {
 

@@ -9,9 +9,9 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.catalogue.Catalogue;
 
 /**
- * The remedies requested last: a caller often asks for the other holds next, which depend on
- * whether the set-up in the vise can be fixed. Holds a bounded number; callers who ask for the same
- * at a time wait for one search. The answer is the same with or without it.
+ * A bounded cache of remedies: a caller often asks for the other holds next, which depend on
+ * whether the set-up in the vise can be fixed. Concurrent requests for the same set-up share one
+ * search. The answer is the same with or without it.
  */
 @Component
 public final class RecentRemedies {
@@ -20,7 +20,7 @@ public final class RecentRemedies {
 
   private final Cache<Asked, Remedies> held = Caffeine.newBuilder().maximumSize(HELD).build();
 
-  /** What remedies depend on; a catalogue that is read again is another one. */
+  /** The cache key; a reloaded catalogue is another one. */
   private record Asked(Setup setup, String ruleBase, int shop) {}
 
   RecentRemedies() {}

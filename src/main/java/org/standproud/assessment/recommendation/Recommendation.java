@@ -5,13 +5,12 @@ import java.util.UUID;
 import org.standproud.advice.Cautions;
 
 /**
- * A recommendation on an assessed set-up, with the revision that judged every change in it and the
- * cautions that go with every answer.
+ * A recommendation for an assessed set-up.
  *
- * @param assessment the assessment it is about
- * @param ruleBase revision of the rule base that every change was judged with
- * @param recommendation what is recommended
- * @param cautions the usual cautions
+ * @param assessment id of the assessment
+ * @param ruleBase revision of the rule base that judged every change
+ * @param recommendation the recommendation
+ * @param cautions the cautions of every answer; show them
  */
 public record Recommendation<T>(
     UUID assessment, String ruleBase, T recommendation, List<String> cautions) {

@@ -11,7 +11,7 @@ import org.standproud.refusal.RefusalKind;
 import org.standproud.setup.Setup;
 import org.standproud.setup.request.CanonicalText;
 
-/** The set-ups of assessments as they were recorded. */
+/** Reads the recorded set-ups of assessments. */
 @Component
 public class RecordedSetups {
 

@@ -1,4 +1,4 @@
-/** What to change, how else to hold it and what to measure, for an assessed set-up. */
+/** Recommendations for an assessed set-up: remedies, other holds, what to measure. */
 @NullMarked
 package org.standproud.assessment.recommendation;
 

@@ -10,7 +10,7 @@ import org.standproud.settings.SettingRefused;
  * How long texts are kept.
  *
  * @param records how long records keep their texts, such as P10Y; empty to keep them without limit
- * @param mask what is then taken from them: caller, caller-and-job or account
+ * @param mask what is then removed from them: caller, caller-and-job or account
  * @param journal how long the journal of access is kept, such as P1Y; empty to keep them without
  *     limit
  */
@@ -21,7 +21,7 @@ record RetentionProperties(@Nullable Period records, Mask mask, @Nullable Period
     positive("standproud.retention.records", records);
     positive("standproud.retention.journal", journal);
     SettingRefused.given(
-        "standproud.retention.mask", mask, "Allowed is one of caller, caller-and-job, account.");
+        "standproud.retention.mask", mask, "One of caller, caller-and-job, account is allowed.");
   }
 
   private static void positive(String property, @Nullable Period period) {

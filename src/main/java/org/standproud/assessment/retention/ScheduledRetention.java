@@ -21,17 +21,17 @@ import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.Retention;
 
 /**
- * Takes old texts away by the clock, as the shop's rule says, if it says so. What is taken from
- * records stands in their chain, and what is taken from the journal of access in the journal.
+ * Removes old texts on a schedule, if the shop has a retention rule. Removals from records are
+ * recorded in their chain, those from the access journal in the journal.
  */
 @Component
 @ConditionalOnWebApplication(type = ConditionalOnWebApplication.Type.SERVLET)
 class ScheduledRetention {
 
   private static final Logger LOG = LoggerFactory.getLogger(ScheduledRetention.class);
-  private static final Person SERVICE = new Person("the service, by the clock", "operator");
+  private static final Person SERVICE = new Person("the service, on schedule", "operator");
 
-  /** How far the clock may be put right and still be believed. Common practice, no source. */
+  /** Largest correction of the clock that is accepted. Common practice, no source. */
   private static final Duration BELIEVED = Duration.ofHours(2);
 
   private final Retention records;
@@ -43,10 +43,10 @@ class ScheduledRetention {
   private final long startedNanos;
 
   /**
-   * How long the shop keeps what.
+   * The retention rule.
    *
    * @param recordsFor how long records keep their texts; null to keep them without limit
-   * @param mask what is taken from them then
+   * @param mask what is removed from them then
    * @param journalFor how long the journal of access is kept; null to keep them without limit
    */
   record Rule(@Nullable Period recordsFor, Mask mask, @Nullable Period journalFor) {}
@@ -62,10 +62,10 @@ class ScheduledRetention {
   }
 
   /**
-   * A rule that is kept.
+   * Creates the task.
    *
-   * @param clock gives the time by which ages are measured
-   * @param steady counts nanoseconds and never jumps, to check the clock by
+   * @param clock clock for ages
+   * @param steady monotonic nanoseconds, to check the clock
    */
   ScheduledRetention(
       Retention records, AccessJournal journal, Rule rule, Clock clock, LongSupplier steady) {
@@ -79,14 +79,14 @@ class ScheduledRetention {
   }
 
   /**
-   * Does what the rule asks for now; what it did before it does not do again. Text that was taken
-   * cannot be given back, so nothing is taken by a clock that jumped since the service started.
+   * Applies the rule to everything that is due now. Removal is final, so nothing is removed if the
+   * clock has jumped since the start of the service.
    */
   @Scheduled(initialDelayString = "PT1M", fixedDelayString = "PT24H")
   void keepTheRule() throws InterruptedException {
     Duration jump = jump();
     if (jump.abs().compareTo(BELIEVED) > 0) {
-      LOG.error("No text was taken: the clock jumped by {}; put it right and restart", jump);
+      LOG.error("No text was removed: the clock jumped by {}; correct it and restart", jump);
       return;
     }
     Optional<Instant> oldRecords = before(rule.recordsFor());
@@ -96,7 +96,7 @@ class ScheduledRetention {
       long taken =
           records.withhold(
               RecordQuery.all().between(null, oldRecords.get()), rule.mask(), SERVICE, reason);
-      LOG.info("{} record(s) lost text that was kept for {}", taken, rule.recordsFor());
+      LOG.info("{} record(s) older than {} lost text", taken, rule.recordsFor());
     }
     before(rule.journalFor()).ifPresent(journal::cut);
   }

@@ -9,7 +9,7 @@ import org.standproud.assessment.idempotency.IdempotentAssessor;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
-/** Judges one message as a request of its own would be. */
+/** Judges one message like a single request. */
 final class MessageAssessor {
 
   private final IdempotentAssessor assessor;
@@ -28,7 +28,7 @@ final class MessageAssessor {
   /**
    * Judges a message.
    *
-   * @throws RetryGroupException when it could not be judged for a reason that is not in the message
+   * @throws RetryGroupException if it could not be judged for a reason outside the message
    */
   MessageResult judge(ConsumerRecord<byte[], byte[]> message) {
     try {
@@ -48,7 +48,7 @@ final class MessageAssessor {
     }
   }
 
-  /** A store that is away comes back, and a key in use is let go. */
+  /** A database comes back, and a key in use becomes free. */
   private static boolean passes(RuntimeException e) {
     return !(e instanceof Refusal refusal)
         || refusal.kind().passes()

@@ -6,8 +6,8 @@ import org.apache.kafka.common.header.Header;
 import org.standproud.assessment.idempotency.IdempotencyKey;
 
 /**
- * Names a message, so that it is judged once however often it is delivered: by the key its producer
- * gave it, or by its place on its topic.
+ * Identifies a message, so that it is judged once however often it is delivered: by its producer's
+ * key, or by its position in its topic.
  */
 final class MessageKey {
 
@@ -15,11 +15,11 @@ final class MessageKey {
   private final String caller;
 
   /**
-   * Names for the messages of one topic.
+   * Creates keys for one topic.
    *
-   * @param topicId the broker's id of the topic, which a topic made anew under an old name does not
-   *     share
-   * @param caller whose keys they are
+   * @param topicId the broker's id of the topic, which differs for a topic recreated under the same
+   *     name
+   * @param caller the caller of the keys
    */
   MessageKey(String topicId, String caller) {
     this.topicId = topicId;
@@ -29,8 +29,7 @@ final class MessageKey {
   /**
    * The key of a message.
    *
-   * @throws org.standproud.refusal.BadParameterException when its producer gave it one that is no
-   *     key
+   * @throws org.standproud.refusal.BadParameterException if its producer's key is invalid
    */
   IdempotencyKey of(ConsumerRecord<byte[], byte[]> message) {
     Header given = message.headers().lastHeader(IdempotencyKey.HEADER);

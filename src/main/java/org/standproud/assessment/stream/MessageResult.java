@@ -3,14 +3,14 @@ package org.standproud.assessment.stream;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
 import org.standproud.audit.AuditRecord;
 
-/** What came of a message. */
+/** The result of a message. */
 sealed interface MessageResult {
 
   /** The message. */
   ConsumerRecord<byte[], byte[]> message();
 
   /**
-   * It was judged, and the answer is on disk.
+   * It was judged, and its record is stored.
    *
    * @param message the message
    * @param record the record of the answer
@@ -22,7 +22,7 @@ sealed interface MessageResult {
    * It cannot be judged, however often it is tried.
    *
    * @param message the message
-   * @param problem why
+   * @param problem the problem
    */
   record Refused(ConsumerRecord<byte[], byte[]> message, Object problem) implements MessageResult {}
 }

@@ -1,6 +1,9 @@
 package org.standproud.assessment.stream;
 
-/** The fault is not the message's: nothing of the group is given out, and all of it comes again. */
+/**
+ * A failure outside the message: nothing of the group is committed, and all of it is delivered
+ * again.
+ */
 final class RetryGroupException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;

@@ -11,19 +11,19 @@ import org.springframework.kafka.core.KafkaTemplate;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Judges the set-ups of a topic, a group at a time, and puts the answers on another.
+ * Judges the set-ups of a topic, a group at a time, and writes the answers to another.
  *
- * <p>The broker's transaction holds the answers and how far the topic has been read; the record of
- * each answer is on disk before, under the key of its message. What breaks in between brings the
- * group again, and the records found under its keys give the same answers: every message has one
- * record and one answer that consumers of committed messages see.
+ * <p>The broker's transaction contains the answers and the read position; the record of each answer
+ * is stored before, under the key of its message. After a failure the group is delivered again, and
+ * the records found under its keys give the same answers: every message has one record and one
+ * answer that consumers of committed messages see.
  */
 final class SetupIntake {
 
-  /** Name of the header of a refused message that says why, as an RFC 9457 problem. */
+  /** Header of a refused message with its RFC 9457 problem. */
   static final String PROBLEM = "problem";
 
-  /** Name of the header of an answer that holds the id of its record. */
+  /** Header of an answer with the id of its record. */
   static final String ASSESSMENT = "assessment";
 
   private static final String CONTENT_TYPE = "content-type";
@@ -48,9 +48,9 @@ final class SetupIntake {
   }
 
   /**
-   * Judges a group of messages on every core and sends what came of them, in their order.
+   * Judges a group of messages on every core and sends the results in order.
    *
-   * @throws RetryGroupException when one could not be judged now; the group comes again
+   * @throws RetryGroupException if one could not be judged now; the group is delivered again
    */
   @KafkaListener(topics = "${standproud.stream.setups}", batch = "true")
   void take(List<ConsumerRecord<byte[], byte[]>> group) {
@@ -62,7 +62,7 @@ final class SetupIntake {
         .exceptionally(e -> null)
         .join();
     for (int i = 0; i < first.size(); i++) {
-      // Two messages of a group under one key get in each other's way: the second is judged alone.
+      // Two messages of a group with one key would collide: the second is judged alone.
       CompletableFuture<MessageResult> done = first.get(i);
       MessageResult outcome =
           done.isCompletedExceptionally() ? judging.judge(group.get(i)) : done.join();

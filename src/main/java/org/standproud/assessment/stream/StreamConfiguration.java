@@ -26,7 +26,7 @@ class StreamConfiguration {
   private static final long FIRST_WAIT_MS = 500;
   private static final long LONGEST_WAIT_MS = 30_000;
 
-  /** Several to a core, because each also waits for the disk, where a group commits at once. */
+  /** Several a core, because each also waits for the disk, where a group commits at once. */
   @Bean(destroyMethod = "shutdown")
   ExecutorService streamWorkers() {
     return Executors.newFixedThreadPool(8 * Runtime.getRuntime().availableProcessors());
@@ -65,6 +65,8 @@ class StreamConfiguration {
 
   private static String topicId(KafkaAdmin admin, String topic) {
     TopicDescription description = admin.describeTopics(topic).get(topic);
-    return Objects.requireNonNull(description, "a topic that was described").topicId().toString();
+    return Objects.requireNonNull(description, "the topic was described above")
+        .topicId()
+        .toString();
   }
 }

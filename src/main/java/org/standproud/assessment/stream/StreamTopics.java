@@ -3,13 +3,13 @@ package org.standproud.assessment.stream;
 import org.springframework.boot.context.properties.ConfigurationProperties;
 
 /**
- * The topics of the streaming intake and whose work it is.
+ * The topics of the streaming intake and its caller.
  *
- * @param enabled whether set-ups are taken from a topic; the topics have to exist
- * @param setups where set-ups arrive, each a message as the body of a request would be
- * @param answers where answers go, under the key of their set-up
- * @param refused where set-ups go that cannot be judged, as they came, with the problem as a header
- * @param caller who is put down as the caller of what comes from the topic
+ * @param enabled whether set-ups are read from a topic; the topics must exist
+ * @param setups topic of set-ups, each message the body of a request
+ * @param answers topic of answers, under the key of their set-up
+ * @param refused topic of set-ups that cannot be judged, unchanged, with the problem in a header
+ * @param caller caller recorded for messages of the topic
  */
 @ConfigurationProperties("standproud.stream")
 record StreamTopics(

@@ -14,7 +14,7 @@ import org.standproud.refusal.BadParameterException;
  * @param measuredNote the note as {@code /hold/measuredNote}: two standard errors to either side
  * @param measuredDamping the damping ratio as {@code /hold/measuredDamping}, likewise
  * @param taps how many taps were clear; the mean of them is taken
- * @param cautions the usual cautions
+ * @param cautions the cautions of every answer; show them
  */
 public record TapTestReport(
     NoteRange measuredNote, DampingRange measuredDamping, int taps, List<String> cautions) {
@@ -70,12 +70,12 @@ public record TapTestReport(
     TapRecording.Note note = (TapRecording.Note) finding;
     return new TapTestReport(
         new NoteRange(
-            rounded(note.frequencyHz() - ERRORS * note.frequencyErrorHz()),
-            rounded(note.frequencyHz() + ERRORS * note.frequencyErrorHz()),
+            rounded(note.frequencyHz() - ERRORS * note.frequencyErrorHz(), 4),
+            rounded(note.frequencyHz() + ERRORS * note.frequencyErrorHz(), 4),
             "Hz"),
         new DampingRange(
-            Math.max(LEAST_DAMPING, rounded(note.dampingRatio() - ERRORS * note.dampingError())),
-            Math.min(MOST_DAMPING, rounded(note.dampingRatio() + ERRORS * note.dampingError()))),
+            Math.max(LEAST_DAMPING, rounded(note.dampingRatio() - ERRORS * note.dampingError(), 3)),
+            Math.min(MOST_DAMPING, rounded(note.dampingRatio() + ERRORS * note.dampingError(), 3))),
         note.taps(),
         Cautions.all());
   }
@@ -94,8 +94,8 @@ public record TapTestReport(
     };
   }
 
-  /** To four figures, which is finer than the measurement. */
-  private static double rounded(double value) {
-    return new BigDecimal(value).round(new MathContext(4)).doubleValue();
+  /** To so many figures, which are finer than the measurement. */
+  private static double rounded(double value, int figures) {
+    return new BigDecimal(value).round(new MathContext(figures)).doubleValue();
   }
 }

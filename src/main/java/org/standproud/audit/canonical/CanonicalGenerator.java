@@ -17,17 +17,17 @@ import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.core.util.JsonGeneratorDelegate;
 
 /**
- * Writes JSON in the form of RFC 8785 in one pass. Numbers are written as ECMAScript does; the
- * caller puts members in order, and a member out of order is refused. Records are hashed and stored
- * in this form, so what it costs is a large part of what an answer costs.
+ * Writes canonical JSON (RFC 8785) in one pass, with numbers as in ECMAScript. The caller writes
+ * members in order; a member out of order is refused. Records are hashed and stored in this form,
+ * so its cost is a large part of the cost of an answer.
  *
  * <p>Every method that takes a value throws {@link NotCanonical} if the form cannot hold it.
  */
 final class CanonicalGenerator extends JsonGeneratorDelegate {
 
   /**
-   * RFC 8785 section 3.2.2.2 writes control characters with small hexadecimal digits, and every
-   * other character as it is.
+   * RFC 8785 section 3.2.2.2 writes control characters with lower-case hexadecimal digits, and
+   * every other character as it is.
    */
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
@@ -35,10 +35,10 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
           .enable(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8)
           .build();
 
-  /** Up to here every whole number is written by its digits, and a long holds them. */
+  /** Up to here every integer is written by its digits and fits a long. */
   private static final double DIGITS_ONLY = 1e15;
 
-  /** The member written last in each object that is open, the innermost at {@link #depth}. */
+  /** The member written last in each open object, the innermost at {@link #depth}. */
   private String[] names = new String[16];
 
   private int depth = -1;
@@ -109,15 +109,15 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
   public JsonGenerator writeNumber(BigInteger number) {
     String written = written(number.doubleValue());
     if (new BigDecimal(written).compareTo(new BigDecimal(number)) != 0) {
-      throw new NotCanonical("integer " + number + " is beyond what a double can hold");
+      throw new NotCanonical("integer " + number + " is beyond the range of a double");
     }
     return super.writeNumber(written);
   }
 
   /**
-   * Between a thousandth and ten million ECMAScript (ECMA-262, Number::toString) and Java write a
-   * fraction by the same digits, the shortest, without an exponent; most numbers are such, and
-   * Jackson finds the digits soonest.
+   * Between a thousandth and ten million, ECMAScript (ECMA-262, Number::toString) and Java write a
+   * fraction with the same shortest digits and no exponent; most numbers are in that range, and
+   * Jackson finds the digits fastest.
    */
   @Override
   public JsonGenerator writeNumber(double number) {
@@ -129,7 +129,7 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
     return super.writeNumber(alike ? NumberOutput.toString(number, true) : written(number));
   }
 
-  /** A float or a decimal means the digits it is written with. */
+  /** A float or a decimal stands for its decimal digits. */
   @Override
   public JsonGenerator writeNumber(float number) {
     return writeNumber(Double.parseDouble(Float.toString(number)));
@@ -179,7 +179,7 @@ final class CanonicalGenerator extends JsonGeneratorDelegate {
   }
 
   static NotCanonical noValue() {
-    return new NotCanonical("a node is no JSON value");
+    return new NotCanonical("a node is not a JSON value");
   }
 
   private static String written(double number) {

@@ -26,31 +26,32 @@ import tools.jackson.databind.node.StringNode;
 
 /**
  * JSON text in the canonical form of RFC 8785: no white space, members sorted by UTF-16 code unit,
- * numbers and strings written as ECMAScript writes them. Two values that mean the same have the
- * same text, so texts can be hashed, and an answer can be compared byte for byte with its replay.
+ * numbers and strings as in ECMAScript. Equal values have equal texts, so texts can be hashed, and
+ * an answer can be compared byte for byte with its replay.
  *
- * <p>What the form cannot hold unchanged is refused rather than rounded: an integer that a double
- * does not represent, a number that is not finite, half of a surrogate pair.
+ * <p>What the form cannot represent exactly is refused, not rounded: an integer that is not a
+ * double, a number that is not finite, an unpaired surrogate.
  */
 public final class CanonicalJson {
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
-  /** One of both is known; the other is made of it when asked for. */
+  /** At least one of text and tree is set; the other is computed on demand. */
   private @Nullable String text;
 
   private final byte @Nullable [] utf8;
 
-  /** A record of some hundred kilobytes is asked for its digest several times on its way. */
+  /** Cached, because the digest of a record of some hundred kilobytes is needed several times. */
   private @Nullable String digest;
 
   /**
-   * A text that is canonical already.
+   * Wraps text that is canonical already.
    *
    * @param text the canonical text
    */
-  @JsonCreator(mode = JsonCreator.Mode.DISABLED) // A string read as JSON is a value, not a text.
+  @JsonCreator(
+      mode = JsonCreator.Mode.DISABLED) // A string parsed as JSON would be a value, not a text.
   public CanonicalJson(String text) {
     this.text = Objects.requireNonNull(text, "text");
     utf8 = null;
@@ -65,7 +66,7 @@ public final class CanonicalJson {
     String known = text;
     if (known == null) {
       known = new String(bytes(), StandardCharsets.UTF_8);
-      text = known; // A thread that does not see it yet makes the same.
+      text = known; // A thread that does not see it yet computes the same.
     }
     return known;
   }
@@ -75,11 +76,11 @@ public final class CanonicalJson {
   }
 
   /**
-   * Canonical form of a tree.
+   * Converts a tree to canonical form.
    *
    * @param tree any JSON value
    * @return its canonical text
-   * @throws NotCanonical when the form cannot hold the tree unchanged
+   * @throws NotCanonical if the form cannot represent the tree exactly
    */
   @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
   public static CanonicalJson of(JsonNode tree) {
@@ -87,29 +88,30 @@ public final class CanonicalJson {
   }
 
   /**
-   * Canonical form of a value written with its members already in the order of RFC 8785 section
-   * 3.2.3: without a tree, which is most of the cost of a large value.
+   * Canonical form of a value whose members are written in the order of RFC 8785 section 3.2.3:
+   * without a tree, which is most of the cost of a large value.
    *
    * @param writer writes the value
    * @return its canonical text
-   * @throws NotCanonical when a member is out of order, or the form cannot hold the value unchanged
+   * @throws NotCanonical if a member is out of order, or the form cannot represent the value
+   *     exactly
    */
   public static CanonicalJson written(Consumer<JsonGenerator> writer) {
-    // In segments, because a text of a hundred kilobytes would be copied at every growth.
+    // In segments: a growing array would copy a text of a hundred kilobytes again and again.
     ByteArrayBuilder utf8 = new ByteArrayBuilder();
     try (JsonGenerator out = new CanonicalGenerator(utf8)) {
       writer.accept(out);
     }
     CanonicalJson json = new CanonicalJson(utf8.toByteArray());
     if (holdsHalfAPair(json.bytes())) {
-      throw new NotCanonical("a text holds half of a surrogate pair");
+      throw new NotCanonical("a text contains an unpaired surrogate");
     }
     return json;
   }
 
   /**
-   * UTF-8 has no bytes for half of a pair, so the writer escapes it; of what the form escapes, only
-   * characters under 20 are written by their number.
+   * UTF-8 cannot encode an unpaired surrogate, so the writer escapes it; canonical form itself
+   * escapes only characters below 20 hexadecimal by number.
    */
   private static boolean holdsHalfAPair(byte[] utf8) {
     // One character a byte, because a search in a text is many times as quick as one by byte.
@@ -123,11 +125,11 @@ public final class CanonicalJson {
   }
 
   /**
-   * Reads any JSON text and brings it to canonical form.
+   * Parses any JSON text and converts it to canonical form.
    *
-   * @param json JSON text, white space and member order free
+   * @param json JSON text, in any white space and member order
    * @return its canonical form
-   * @throws NotCanonical when the text is not JSON, repeats a member name, or cannot be held
+   * @throws NotCanonical if the text is not JSON, repeats a member name, or cannot be represented
    */
   public static CanonicalJson parse(String json) {
     try {
@@ -138,9 +140,9 @@ public final class CanonicalJson {
   }
 
   /**
-   * An object made of members that are canonical already.
+   * Builds an object from canonical members.
    *
-   * @param members value by member name
+   * @param members values by member name
    * @return the object, canonical
    */
   public static CanonicalJson object(Map<String, CanonicalJson> members) {
@@ -149,7 +151,7 @@ public final class CanonicalJson {
       parts.add(of(StringNode.valueOf(member.getKey())).bytes());
       parts.add(member.getValue().bytes());
     }
-    int separators = Math.max(parts.size(), 1); // One after each part; the last is the end.
+    int separators = Math.max(parts.size(), 1); // A separator after each part; the last is the end.
     int bytes = 1 + separators + parts.stream().mapToInt(part -> part.length).sum();
     ByteBuffer utf8 = ByteBuffer.allocate(bytes).put((byte) '{');
     for (int i = 0; i < parts.size(); i++) {
@@ -163,7 +165,7 @@ public final class CanonicalJson {
    * The value as a tree.
    *
    * @return a fresh tree
-   * @throws NotCanonical when the text is not JSON
+   * @throws NotCanonical if the text is not JSON
    */
   @JsonValue
   public JsonNode tree() {
@@ -175,7 +177,7 @@ public final class CanonicalJson {
   }
 
   /**
-   * The text as it is hashed.
+   * The bytes that are hashed.
    *
    * @return UTF-8 bytes
    */
@@ -184,17 +186,17 @@ public final class CanonicalJson {
   }
 
   /**
-   * Writes the text as it is hashed.
+   * Writes the bytes that are hashed.
    *
-   * @param out gets UTF-8 bytes
-   * @throws IOException if it takes none
+   * @param out receives UTF-8 bytes
+   * @throws IOException if writing fails
    */
   public void writeTo(OutputStream out) throws IOException {
     out.write(bytes());
   }
 
   /**
-   * What stands for the text where the text itself is not at hand.
+   * The digest that identifies the text.
    *
    * @return SHA-256 (FIPS 180-4) of {@link #utf8()}, 64 hexadecimal digits
    */
@@ -202,7 +204,7 @@ public final class CanonicalJson {
     String known = digest;
     if (known == null) {
       known = digested();
-      digest = known; // A thread that does not see it yet finds the same.
+      digest = known; // A thread that does not see it yet computes the same.
     }
     return known;
   }

@@ -16,7 +16,8 @@ final class CanonicalWriter {
   /**
    * Writes a tree.
    *
-   * @throws NotCanonical for a number the form cannot hold, or a node that is no JSON value
+   * @throws NotCanonical for a number that cannot be represented, or a node that is not a JSON
+   *     value
    */
   void value(JsonNode node) {
     switch (node.getNodeType()) {

@@ -1,14 +1,14 @@
 package org.standproud.audit.canonical;
 
-/** A value that RFC 8785 cannot hold unchanged, or a text that is no JSON. */
+/** A value that RFC 8785 cannot represent exactly, or text that is not JSON. */
 public final class NotCanonical extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says what stood in the way.
+   * Creates the exception.
    *
-   * @param reason what was found
+   * @param reason the reason
    */
   public NotCanonical(String reason) {
     super(reason);

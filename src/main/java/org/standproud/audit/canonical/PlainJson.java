@@ -13,8 +13,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 
 /**
- * JSON as callers read it: choices as their plain words, times as ISO 8601, and nothing written for
- * what is not known.
+ * JSON as callers read it: enums as their words, times as ISO 8601, and unknown values left out.
  */
 public final class PlainJson {
 
@@ -22,7 +21,7 @@ public final class PlainJson {
       JsonMapper.builder()
           .addModule(words())
           .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_NULL))
-          // Members of canonical JSON stand in the order of their names.
+          // Canonical JSON orders members by name.
           .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
           .disable(MapperFeature.SORT_CREATOR_PROPERTIES_FIRST)
           .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)

@@ -1,4 +1,7 @@
-/** One byte-exact JSON text for one meaning, by RFC 8785, so that it can be hashed and compared. */
+/**
+ * Canonical JSON by RFC 8785: equal values have equal bytes, so that they can be hashed and
+ * compared.
+ */
 @NullMarked
 package org.standproud.audit.canonical;
 

@@ -1,20 +1,20 @@
 package org.standproud.audit.chain;
 
 /**
- * A check of a chain, fed with its checkpoints first and then with its links in the order they are
- * stored or exported. Not safe for use by several threads.
+ * A chain check, fed with the checkpoints first and then with the links in stored or exported
+ * order. Not thread-safe.
  */
 public interface ChainCheck {
 
   /**
-   * Takes a checkpoint to hold the chain against; give them all before the first link.
+   * Adds a checkpoint; add them all before the first link.
    *
    * @param checkpoint from outside the chain
    */
   void hold(Checkpoint checkpoint);
 
   /**
-   * Takes the next link.
+   * Adds the next link.
    *
    * @param link as stored or exported
    * @return whether no fault was found so far
@@ -22,10 +22,10 @@ public interface ChainCheck {
   boolean next(Link link);
 
   /**
-   * Takes note of a fault found by looking at more than the links.
+   * Reports a fault found outside the links.
    *
-   * @param kind what was done
-   * @param place where
+   * @param kind kind of the change
+   * @param place its position
    * @param explanation one sentence for the auditor
    */
   void fault(ChainFault.Kind kind, long place, String explanation);
@@ -33,7 +33,7 @@ public interface ChainCheck {
   /**
    * Ends the check.
    *
-   * @return what was found
+   * @return the report
    */
   ChainReport finish();
 }

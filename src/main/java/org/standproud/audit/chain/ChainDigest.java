@@ -7,13 +7,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
- * A running hash over the chain that anybody can compute, so that a checkpoint signed over it is
- * proof to those who do not hold the chain key: D(0) = 64 zeros, D(n) = SHA-256(label, zero byte,
- * D(n-1), place, seal, SHA-256 of the record).
+ * A running hash over the chain that anyone can compute, so that a checkpoint signed over it is
+ * proof without the chain key: D(0) = 64 zeros, D(n) = SHA-256(label, zero byte, D(n-1), place,
+ * seal, SHA-256 of the record).
  */
 public final class ChainDigest {
 
-  /** Before the first record. */
+  /** The digest of an empty chain. */
   public static final String START = "0".repeat(64);
 
   private static final byte[] LABEL =
@@ -25,7 +25,7 @@ public final class ChainDigest {
   /**
    * The digest with one more record.
    *
-   * @param before the digest up to the record before
+   * @param before the digest up to the previous record
    * @param link the record
    * @return 64 hexadecimal digits
    * @throws IllegalArgumentException when a seal or digest is not hexadecimal

@@ -18,8 +18,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The chain as a file that can be checked far from the database: NDJSON, one link a line, and as
- * last line a checkpoint, so that a file cut short is seen to be cut.
+ * The chain as a file to check elsewhere: NDJSON, one link a line, and a checkpoint as last line,
+ * which shows a truncated file.
  */
 public final class ChainExport {
 
@@ -33,7 +33,7 @@ public final class ChainExport {
    * One link as a line.
    *
    * @param link the link
-   * @return canonical JSON with no line end
+   * @return canonical JSON without a line end
    */
   public static String line(Link link) {
     Map<String, CanonicalJson> members = new TreeMap<>();
@@ -51,11 +51,11 @@ public final class ChainExport {
   }
 
   /**
-   * A line that is not part of the chain and travels with it, such as a rule-base revision.
+   * A line that travels with the chain but is not part of it, such as a rule-base revision.
    *
-   * @param name what it is
-   * @param value its content, which has to prove itself
-   * @return canonical JSON with no line end
+   * @param name its type
+   * @param value its content, which must be verifiable by itself
+   * @return canonical JSON without a line end
    */
   public static String beside(String name, CanonicalJson value) {
     return CanonicalJson.object(Map.of(BESIDE, CanonicalJson.object(Map.of(name, value)))).text();
@@ -64,8 +64,8 @@ public final class ChainExport {
   /**
    * The last line.
    *
-   * @param checkpoint states where the chain ended when it was exported
-   * @return canonical JSON with no line end
+   * @param checkpoint the end of the chain at the export
+   * @return canonical JSON without a line end
    */
   public static String line(Checkpoint checkpoint) {
     CanonicalJson value = CanonicalJson.of(MAPPER.valueToTree(checkpoint));
@@ -76,11 +76,11 @@ public final class ChainExport {
    * Checks an exported file.
    *
    * @param export the file
-   * @param check how, fresh
-   * @param outside lines of checkpoint files kept elsewhere; none is allowed, but with none the
-   *     file is held only against its own last line
-   * @return what was found; unreadable lines are named by line number
-   * @throws UncheckedIOException when the file cannot be read
+   * @param check a new check
+   * @param outside lines of checkpoint files kept elsewhere; may be empty, but then the file is
+   *     compared only with its own last line
+   * @return the report; unreadable lines are named by line number
+   * @throws UncheckedIOException if the file cannot be read
    */
   public static ChainReport verify(Path export, ChainCheck check, List<String> outside) {
     holdAll(check, outside);
@@ -113,26 +113,26 @@ public final class ChainExport {
     }
   }
 
-  /** What a file holds, line by line. */
+  /** Consumes the lines of an export. */
   public interface Lines {
 
     /**
-     * A record in its place.
+     * A record of the chain.
      *
-     * @param link as the line says it
+     * @param link the link of the line
      */
     void link(Link link);
 
     /**
      * A line that is not part of the chain.
      *
-     * @param name what it is
+     * @param name its type
      * @param value its content
      */
     default void beside(String name, CanonicalJson value) {}
 
     /**
-     * A line that is no line of an export.
+     * A line that cannot be parsed.
      *
      * @param number its number, from 1
      */
@@ -143,7 +143,7 @@ public final class ChainExport {
    * Reads an exported file.
    *
    * @param export the file
-   * @param lines takes the lines in their order
+   * @param lines consumes the lines in order
    * @throws IOException when it cannot be read
    */
   public static void read(Path export, Lines lines) throws IOException {
@@ -156,10 +156,10 @@ public final class ChainExport {
   }
 
   /**
-   * Gives checkpoint lines to a check, and reports those that cannot be read.
+   * Adds checkpoint lines to a check, and reports unreadable ones.
    *
    * @param check the check
-   * @param lines lines as {@link CheckpointFile} writes them
+   * @param lines lines in the format of {@link CheckpointFile}
    */
   public static void holdAll(ChainCheck check, List<String> lines) {
     for (int i = 0; i < lines.size(); i++) {

@@ -12,16 +12,16 @@ import javax.crypto.spec.SecretKeySpec;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * The secret that seals records: HMAC with SHA-256 (RFC 2104, FIPS 180-4).
+ * The secret key that seals records: HMAC with SHA-256 (RFC 2104, FIPS 180-4).
  *
  * <p>A seal covers the record's SHA-256 digest rather than its text, so that the chain can still be
- * proved where a record's text is withheld. Links, checkpoints and the key's own id are hashed
- * under different labels, so that one can never stand for another. Checkpoints are signed with a
- * {@link SigningKey} today; those of the first version, which this key signed, are still read.
+ * verified where a record's text is withheld. Links, checkpoints and the key's own id are hashed
+ * under different labels, so that none can be mistaken for another. Checkpoints are signed with a
+ * {@link SigningKey} today; this key still verifies those of the first version.
  */
 public final class ChainKey {
 
-  /** What stands as previous seal before the first record. */
+  /** The previous seal of the first record. */
   public static final String GENESIS = "0".repeat(64);
 
   private static final String ALGORITHM = "HmacSHA256";
@@ -41,18 +41,18 @@ public final class ChainKey {
   }
 
   /**
-   * A key from its Base64 text.
+   * Decodes a key.
    *
    * @param base64 at least 32 bytes, Base64
    * @return the key
-   * @throws IllegalArgumentException when the text is no Base64 or too short
+   * @throws IllegalArgumentException if the text is not Base64 or too short
    */
   public static ChainKey of(String base64) {
     return new ChainKey(Base64.getDecoder().decode(base64.strip()));
   }
 
   /**
-   * A fresh secret.
+   * A new secret.
    *
    * @return 32 random bytes, Base64
    */
@@ -63,7 +63,7 @@ public final class ChainKey {
   }
 
   /**
-   * Which key this is, without giving it away.
+   * The id of the key, which does not reveal it.
    *
    * @return 16 hexadecimal digits
    */
@@ -72,9 +72,9 @@ public final class ChainKey {
   }
 
   /**
-   * Puts a record in its place.
+   * Seals a record in its position.
    *
-   * @param sequence its place, from 1
+   * @param sequence its position, from 1
    * @param previous seal of the record before
    * @param body the record
    * @return the sealed link
@@ -84,10 +84,10 @@ public final class ChainKey {
   }
 
   /**
-   * Whether this key sealed the link just as it stands.
+   * Whether this key sealed exactly this link.
    *
-   * @param link a link from anywhere
-   * @return false when anything in it was changed
+   * @param link any link
+   * @return false if anything in it was changed
    */
   public boolean sealed(Link link) {
     return Hex64.is(link.previous())
@@ -96,10 +96,10 @@ public final class ChainKey {
   }
 
   /**
-   * Whether this key signed a checkpoint of the first version just as it stands.
+   * Whether this key signed exactly this checkpoint of the first version.
    *
-   * @param checkpoint a checkpoint from anywhere
-   * @return false when anything in it was changed, or another key or version signed it
+   * @param checkpoint any checkpoint
+   * @return false if anything in it was changed, or another key or version signed it
    */
   public boolean signed(Checkpoint checkpoint) {
     String covered =
@@ -111,9 +111,9 @@ public final class ChainKey {
   }
 
   /**
-   * A keyed hash over what a record is filed under in its place.
+   * A keyed hash over the index columns of a record in its position.
    *
-   * @param filing its place and the words and numbers, in a text that is another for any other
+   * @param filing position, words and numbers, as a text that is unique for them
    * @return 64 hexadecimal digits
    */
   public String filed(String filing) {
@@ -121,10 +121,10 @@ public final class ChainKey {
   }
 
   /**
-   * Whether this key made the hash over that filing.
+   * Whether this key made the hash.
    *
    * @param filing see {@link #filed}
-   * @param hash from anywhere
+   * @param hash any hash
    */
   public boolean filed(String filing, String hash) {
     return same(filed(filing), hash);
@@ -157,7 +157,7 @@ public final class ChainKey {
     }
   }
 
-  /** Names the key by its id only. */
+  /** Prints the key by its id only. */
   @Override
   public String toString() {
     return "ChainKey " + id;

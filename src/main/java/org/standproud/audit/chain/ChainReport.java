@@ -3,11 +3,11 @@ package org.standproud.audit.chain;
 import java.util.List;
 
 /**
- * What a check of a chain found.
+ * The result of a chain check.
  *
- * @param intact number of records that stand as they were written
- * @param last place of the last record that stands as it was written, 0 when there is none
- * @param faults every place where the chain is broken, none when it is whole
+ * @param intact number of intact records
+ * @param last position of the last of them
+ * @param faults every break of the chain; empty if it is intact
  */
 public record ChainReport(long intact, long last, List<ChainFault> faults) {
 
@@ -17,9 +17,9 @@ public record ChainReport(long intact, long last, List<ChainFault> faults) {
   }
 
   /**
-   * Whether nothing was found.
+   * Whether the chain is intact.
    *
-   * @return true for a whole chain
+   * @return true for an intact chain
    */
   public boolean whole() {
     return faults.isEmpty();

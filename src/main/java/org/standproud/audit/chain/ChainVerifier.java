@@ -11,19 +11,19 @@ import java.util.TreeMap;
 import org.standproud.audit.chain.ChainFault.Kind;
 
 /**
- * Finds where a chain was broken, from its links in the order they are stored or exported.
+ * Finds where a chain was broken, from its links in stored or exported order.
  *
- * <p>A link whose seal is right can only have been written by the holder of the key, in the place
- * it names. So right links are laid out by place, gaps between them are noted, and links whose seal
- * is wrong are matched with the gaps at the end: one that fits a gap was edited, one that is right
- * in another gap was moved, one that fits none was put in. What lies beyond the last right link is
- * known from checkpoints only; without any, a cut at the end cannot be seen.
+ * <p>A link with a valid seal can only have been written by the holder of the key, in the position
+ * it names. So valid links are laid out by position, gaps between them are noted, and links with an
+ * invalid seal are matched with the gaps at the end: one that fits a gap was edited, one that is
+ * valid in another gap was moved, one that fits none was inserted. The end of the chain beyond the
+ * last valid link is known from checkpoints only; without any, a cut at the end cannot be detected.
  *
- * <p>Not safe for use by several threads. Memory grows with what is broken, not with the chain.
+ * <p>Not thread-safe. Memory grows with the faults, not with the chain.
  */
 public final class ChainVerifier implements ChainCheck {
 
-  /** Tried places for a moved record; beyond it a moved record is reported as edited. */
+  /** Positions tried for a moved record; beyond it a moved record is reported as edited. */
   private static final int PLACES_TRIED = 1_000;
 
   private final ChainKey key;
@@ -42,7 +42,7 @@ public final class ChainVerifier implements ChainCheck {
   /**
    * A check that begins at the first record.
    *
-   * @param key the key the chain should be sealed with
+   * @param key the chain key
    * @param signers the keys its checkpoints may be signed with
    */
   public ChainVerifier(ChainKey key, Collection<VerifyingKey> signers) {
@@ -74,7 +74,7 @@ public final class ChainVerifier implements ChainCheck {
     return good;
   }
 
-  /** Takes the next link, and returns whether it is as it was sealed, wherever it stands. */
+  /** Adds the next link, and returns whether it is as sealed, wherever it is. */
   @Override
   public boolean next(Link link) {
     if (!key.sealed(link)) {

@@ -16,14 +16,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Checks an exported chain on any machine, with nothing but the file, a key and checkpoints. */
+/** Checks an exported chain on any machine, with only the file, a key and checkpoints. */
 @Command(
     name = "verify",
     description = {
       "Checks an exported chain of records.",
       "With the public key: was anything changed, and between which checkpoints?",
-      "With the chain key too: which record was changed, deleted, moved or put in?",
-      "Ends with 0 for a whole chain, 1 for a broken one, 2 when it could not be checked."
+      "With the chain key too: which record was changed, deleted, moved or inserted?",
+      "Exit code 0 for an intact chain, 1 for a broken one, 2 if it could not be checked."
     },
     mixinStandardHelpOptions = true)
 public final class CheckChain implements Callable<Integer> {
@@ -53,10 +53,10 @@ public final class CheckChain implements Callable<Integer> {
   @Option(names = "--chain-key", paramLabel = "FILE", description = "the key that seals records")
   private @Nullable Path chainKey;
 
-  /** A command whose arguments picocli fills in. */
+  /** Creates the command; picocli sets its arguments. */
   public CheckChain() {}
 
-  /** Checks and prints what was found. */
+  /** Checks the file and prints the report. */
   @Override
   public Integer call() {
     PrintWriter out =
@@ -107,8 +107,8 @@ public final class CheckChain implements Callable<Integer> {
           "%s at %d to %d: %s%n", fault.kind(), fault.first(), fault.last(), fault.explanation());
     }
     out.printf(
-        "%d record(s) as they were written, the last in place %d; %s%n",
-        report.intact(), report.last(), report.whole() ? "the chain is whole" : "IT IS BROKEN");
+        "%d intact record(s), the last at position %d; %s%n",
+        report.intact(), report.last(), report.whole() ? "the chain is intact" : "IT IS BROKEN");
     return report.whole() ? WHOLE : BROKEN;
   }
 }

@@ -5,16 +5,16 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A signed statement that the chain once reached a place with a seal; kept outside the database, it
- * shows when the end of the chain was cut off or written anew.
+ * A signed statement that the chain had reached a position with a seal; kept outside the database,
+ * it shows when the end of the chain was cut off or rewritten.
  *
- * @param sequence place of the last record then; 0 for a chain with no records
+ * @param sequence position of the last record then; 0 for an empty chain
  * @param seal seal of that record
  * @param digest {@link ChainDigest} up to that record; null in statements of the first version,
- *     which only the chain key can check
- * @param time when the statement was made
+ *     which only the chain key can verify
+ * @param time time of the statement
  * @param chainKey id of the key that sealed the records; null in statements of the first version
- * @param keyId which key signed
+ * @param keyId id of the signing key
  * @param signature Ed25519 signature over the above, 128 hexadecimal digits; in the first version a
  *     keyed hash of 64
  */
@@ -27,7 +27,7 @@ public record Checkpoint(
     String keyId,
     String signature) {
 
-  /** Refuses a checkpoint with a part missing, as an edited file may hold. */
+  /** Refuses an incomplete checkpoint, as an edited file may hold. */
   public Checkpoint {
     Objects.requireNonNull(seal, "seal");
     Objects.requireNonNull(time, "time");
@@ -40,7 +40,7 @@ public record Checkpoint(
     return chainKey == null ? keyId : chainKey;
   }
 
-  /** What is signed: one part a line, so that it can be put together by hand. */
+  /** The signed text: one part a line, so that it can be rebuilt by hand. */
   String signedText() {
     return String.join(
         "\n",

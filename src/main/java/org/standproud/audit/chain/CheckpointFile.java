@@ -14,10 +14,10 @@ import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Checkpoints outside the database, one JSON object a line, only ever appended to. It is worth as
- * much as its distance from the database: copy it to where the database's owner cannot write.
+ * Checkpoints outside the database, one JSON object a line, append-only. It protects only as far as
+ * it is out of reach: copy it to where the owner of the database cannot write.
  *
- * @param path where the file lies; the directory above it is made when missing
+ * @param path path of the file; its directory is created if missing
  */
 public record CheckpointFile(Path path) {
 
@@ -26,8 +26,8 @@ public record CheckpointFile(Path path) {
   /**
    * Appends a checkpoint and forces it to disk.
    *
-   * @param checkpoint what to state
-   * @throws UncheckedIOException when the file cannot be written
+   * @param checkpoint the statement
+   * @throws UncheckedIOException if the file cannot be written
    */
   public void append(Checkpoint checkpoint) {
     byte[] line =
@@ -49,10 +49,10 @@ public record CheckpointFile(Path path) {
   }
 
   /**
-   * Every line written whole; a line that a crash cut short is no statement.
+   * Every complete line; a line that a crash cut short is ignored.
    *
-   * @return lines from first to last, none when there is no file yet
-   * @throws UncheckedIOException when the file cannot be read
+   * @return lines from first to last, empty if there is no file yet
+   * @throws UncheckedIOException if the file cannot be read
    */
   public List<String> lines() {
     try {

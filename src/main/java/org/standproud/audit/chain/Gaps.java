@@ -6,7 +6,7 @@ import java.util.TreeMap;
 import java.util.function.LongPredicate;
 import java.util.stream.LongStream;
 
-/** Places not seen yet, as ranges, so that a million missing records cost no more than one. */
+/** Missing positions as ranges, so that a million missing records cost no more than one. */
 final class Gaps {
 
   private final NavigableMap<Long, Long> lastByFirst = new TreeMap<>();

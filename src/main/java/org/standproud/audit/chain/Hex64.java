@@ -2,7 +2,7 @@ package org.standproud.audit.chain;
 
 import java.util.HexFormat;
 
-/** What every seal and digest looks like: 64 hexadecimal digits. */
+/** The format of every seal and digest: 64 hexadecimal digits. */
 final class Hex64 {
 
   private Hex64() {}

@@ -3,7 +3,7 @@ package org.standproud.audit.chain;
 import java.nio.file.Path;
 
 /**
- * Where the keys and checkpoints of a service lie by default.
+ * Default paths of keys and checkpoints.
  *
  * @param directory the audit directory
  */

@@ -11,12 +11,11 @@ import java.util.TreeMap;
 import org.standproud.audit.chain.ChainFault.Kind;
 
 /**
- * The check that needs no secret: from checkpoint to checkpoint the {@link ChainDigest} of what
- * stands there must be the one that was signed.
+ * The check without a secret: from checkpoint to checkpoint the {@link ChainDigest} of the stored
+ * records must equal the signed one.
  *
- * <p>A change is located between two checkpoints, no closer; {@link ChainVerifier}, with the chain
- * key, names the record. Statements of the first version cannot be checked without that key and are
- * passed over.
+ * <p>It locates a change between two checkpoints, no closer; {@link ChainVerifier}, with the chain
+ * key, names the record. Statements of the first version need that key and are skipped.
  */
 public final class PublicCheck implements ChainCheck {
 

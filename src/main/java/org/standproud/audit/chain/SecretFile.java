@@ -23,7 +23,7 @@ record SecretFile(Path path) {
   private static final Set<PosixFilePermission> OWNER_ONLY =
       EnumSet.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
 
-  /** The text; made by {@code fresh} when there is no file yet. */
+  /** The text; created by {@code fresh} if there is no file yet. */
   String open(Supplier<String> fresh) {
     try {
       if (Files.notExists(path)) {
@@ -43,7 +43,7 @@ record SecretFile(Path path) {
         posix(directory)
             ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(OWNER_ONLY)}
             : new FileAttribute<?>[0];
-    // Written aside and moved, so that a crash cannot leave half a key.
+    // Written to a second file and moved, so that a crash cannot leave half a key.
     Path aside = Files.createTempFile(directory, "key", ".new", attributes);
     try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
       channel.write(ByteBuffer.wrap(secret.getBytes(StandardCharsets.US_ASCII)));

@@ -14,7 +14,7 @@ import java.util.Base64;
 import java.util.HexFormat;
 
 /**
- * Signs checkpoints with Ed25519 (RFC 8032), so that a checker needs only the public half and
+ * Signs checkpoints with Ed25519 (RFC 8032), so that an auditor needs only the public half and
  * cannot forge them.
  */
 public final class SigningKey {
@@ -34,11 +34,11 @@ public final class SigningKey {
   }
 
   /**
-   * A key from its text.
+   * Parses a key.
    *
    * @param text private half (PKCS#8) and public half (SubjectPublicKeyInfo), both Base64, with
    *     white space between them
-   * @throws IllegalArgumentException when the text is no such pair
+   * @throws IllegalArgumentException if the text is not such a pair
    */
   public static SigningKey of(String text) {
     String[] halves = text.strip().split("\\s+");
@@ -69,19 +69,19 @@ public final class SigningKey {
     }
   }
 
-  /** The half that may be shown. */
+  /** The public half. */
   public VerifyingKey verifying() {
     return open;
   }
 
   /**
-   * States how far the chain has come.
+   * Signs the current end of the chain.
    *
-   * @param sequence place of the last record
+   * @param sequence position of the last record
    * @param seal its seal
    * @param digest {@link ChainDigest} up to it
    * @param chainKey id of the key that seals the records
-   * @param time now; cut to the microsecond
+   * @param time now; truncated to the microsecond
    * @return the signed statement
    */
   public Checkpoint sign(long sequence, String seal, String digest, String chainKey, Instant time) {
@@ -98,7 +98,7 @@ public final class SigningKey {
     }
   }
 
-  /** Names the key by its id only. */
+  /** Prints the key by its id only. */
   @Override
   public String toString() {
     return "SigningKey " + open.id();

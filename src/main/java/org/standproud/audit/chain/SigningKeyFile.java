@@ -7,19 +7,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Keeps the signing key in a file that only its owner may read, and its public half beside it.
+ * Stores the signing key in a file that only its owner may read, and its public half beside it.
  *
- * @param path where the key lies; the directory above it is made when missing
+ * @param path path of the key; its directory is created if missing
  */
 public record SigningKeyFile(Path path) {
 
   /**
-   * Reads the key, making it on the first start.
+   * Reads the key, or creates it on the first start.
    *
    * @return the key
-   * @throws IllegalStateException when others than the owner may read the file
-   * @throws IllegalArgumentException when the file holds no key
-   * @throws UncheckedIOException when a file cannot be read or made
+   * @throws IllegalStateException if others than the owner may read the file
+   * @throws IllegalArgumentException if the file holds no key
+   * @throws UncheckedIOException if a file cannot be read or written
    */
   public SigningKey open() {
     SigningKey key = SigningKey.of(new SecretFile(path).open(SigningKey::fresh));
@@ -31,7 +31,7 @@ public record SigningKeyFile(Path path) {
     return key;
   }
 
-  /** Where the public half lies, in PEM. */
+  /** Path of the public half, in PEM. */
   public Path publicPath() {
     return path.resolveSibling(path.getFileName() + ".pub");
   }

@@ -14,7 +14,7 @@ import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
 import java.util.HexFormat;
 
-/** The public half of a {@link SigningKey}: all that is needed to check its checkpoints. */
+/** The public half of a {@link SigningKey}: all that is needed to verify its checkpoints. */
 public final class VerifyingKey {
 
   private static final String BEGIN = "-----BEGIN PUBLIC KEY-----";
@@ -34,11 +34,11 @@ public final class VerifyingKey {
   }
 
   /**
-   * Reads a key as it was written to a file, in PEM (RFC 7468) or as bare Base64.
+   * Reads a key from a file, in PEM (RFC 7468) or as bare Base64.
    *
    * @param file the file
-   * @throws IllegalArgumentException when the file holds no Ed25519 public key
-   * @throws UncheckedIOException when it cannot be read
+   * @throws IllegalArgumentException if the file holds no Ed25519 public key
+   * @throws UncheckedIOException if it cannot be read
    */
   public static VerifyingKey read(Path file) {
     try {
@@ -49,10 +49,10 @@ public final class VerifyingKey {
   }
 
   /**
-   * Reads a key.
+   * Parses a key.
    *
    * @param text PEM or Base64 of a SubjectPublicKeyInfo (RFC 8410)
-   * @throws IllegalArgumentException when it is no Ed25519 public key
+   * @throws IllegalArgumentException if it is not an Ed25519 public key
    */
   public static VerifyingKey of(String text) {
     String base64 = text.replace(BEGIN, "").replace(END, "").replaceAll("\\s", "");
@@ -65,21 +65,21 @@ public final class VerifyingKey {
     }
   }
 
-  /** Which key this is: 16 hexadecimal digits of the SHA-256 of its encoding. */
+  /** The id of the key: 16 hexadecimal digits of the SHA-256 of its encoding. */
   public String id() {
     return id;
   }
 
-  /** The key as a PEM text, to be given to those who check. */
+  /** The key as PEM text, for auditors. */
   public String pem() {
     String base64 = Base64.getEncoder().encodeToString(key.getEncoded());
     return BEGIN + "\n" + base64 + "\n" + END + "\n";
   }
 
   /**
-   * Whether the other half signed the checkpoint just as it stands.
+   * Whether the private half signed exactly this checkpoint.
    *
-   * @param checkpoint a checkpoint from anywhere
+   * @param checkpoint any checkpoint
    */
   public boolean signed(Checkpoint checkpoint) {
     if (checkpoint.digest() == null || !id.equals(checkpoint.keyId())) {
@@ -91,11 +91,11 @@ public final class VerifyingKey {
       signature.update(checkpoint.signedText().getBytes(StandardCharsets.UTF_8));
       return signature.verify(HexFormat.of().parseHex(checkpoint.signature()));
     } catch (GeneralSecurityException | IllegalArgumentException e) {
-      return false; // No signature of that key at all.
+      return false; // Not a signature of that key at all.
     }
   }
 
-  /** Names the key by its id. */
+  /** Prints the key by its id. */
   @Override
   public String toString() {
     return "VerifyingKey " + id;

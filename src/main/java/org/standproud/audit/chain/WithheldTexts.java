@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import org.standproud.audit.Withholding;
 
 /**
- * Compares missing texts with the records in the chain that state who removed them: nothing may be
- * missing without a record, and what is left must be what that record states.
+ * Compares missing texts with the records that state who removed them: nothing may be missing
+ * without such a record, and the rest must be what that record states.
  */
 final class WithheldTexts {
 
@@ -32,10 +32,10 @@ final class WithheldTexts {
             check.fault(
                 ChainFault.Kind.WITHHELD_SILENTLY,
                 place,
-                "The text of this record is gone and no record says who took it away");
+                "The text of this record is missing and no record states who removed it");
           } else if (!order.remainder().equals(left.text().sha256())) {
             check.fault(
-                ChainFault.Kind.EDITED, place, "What is left of this record is not what was left");
+                ChainFault.Kind.EDITED, place, "The rest of this record is not what was left");
           }
         });
   }

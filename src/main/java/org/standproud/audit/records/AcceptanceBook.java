@@ -9,13 +9,13 @@ import org.standproud.audit.Acceptance;
 import org.standproud.audit.RecordType;
 import org.standproud.audit.Withdrawal;
 
-/** What people decided about findings, looked up where it may speak for one. */
+/** Looks up acceptances of findings. */
 public final class AcceptanceBook {
 
   private final Records records;
 
   /**
-   * The decisions among the records.
+   * Creates the lookup.
    *
    * @param records the records
    */
@@ -24,10 +24,10 @@ public final class AcceptanceBook {
   }
 
   /**
-   * An acceptance with the record that took it back.
+   * An acceptance with its withdrawal.
    *
    * @param acceptance the acceptance
-   * @param withdrawal null when nobody took it back
+   * @param withdrawal null if it was not withdrawn
    */
   public record Decision(Acceptance acceptance, @Nullable Withdrawal withdrawal) {}
 
@@ -41,10 +41,10 @@ public final class AcceptanceBook {
   }
 
   /**
-   * What speaks for an assessment that is made now: what was accepted for its job order and not
-   * taken back. What has expired is among it, to be shown as stale.
+   * The acceptances that apply to a new assessment: those for its job order that were not
+   * withdrawn. Expired ones are included, to be shown as stale.
    *
-   * @param jobOrder its job order, null when it names none
+   * @param jobOrder its job order, or null
    */
   public List<Acceptance> forNew(@Nullable String jobOrder) {
     return jobOrder == null
@@ -53,10 +53,10 @@ public final class AcceptanceBook {
   }
 
   /**
-   * All that was decided about the findings of an assessment, taken back or not.
+   * All acceptances of the findings of an assessment, withdrawn or not.
    *
    * @param assessment its id
-   * @param jobOrder its job order, null when it names none
+   * @param jobOrder its job order, or null
    */
   public List<Decision> about(UUID assessment, @Nullable String jobOrder) {
     Stream<Acceptance> own =

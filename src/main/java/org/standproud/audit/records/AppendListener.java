@@ -5,12 +5,12 @@ import org.standproud.audit.ChainRecord;
 import org.standproud.audit.replay.KeptRuleBase;
 
 /**
- * What every record and every rule base is followed by, written in the same transaction through the
- * data source of the records.
+ * Called for every record and rule base, in the same transaction, through the data source of the
+ * records.
  */
 public interface AppendListener {
 
-  /** Nothing follows. */
+  /** Does nothing. */
   AppendListener NOTHING =
       new AppendListener() {
         @Override
@@ -21,14 +21,14 @@ public interface AppendListener {
       };
 
   /**
-   * Follows records into the chain.
+   * Called for new records.
    *
-   * @param records those of one transaction, in their order
+   * @param records the records of one transaction, in order
    */
   void records(List<ChainRecord> records);
 
   /**
-   * Follows a rule base that is kept for the first time.
+   * Called for a rule base stored for the first time.
    *
    * @param ruleBase the rule base
    */

@@ -12,14 +12,14 @@ import org.standproud.audit.chain.CheckpointFile;
 import org.standproud.audit.chain.KeyPlaces;
 import org.standproud.audit.chain.SigningKey;
 
-/** Opens the store on the service's database, with keys and checkpoints beside it. */
+/** Opens the records in the service's database, with keys and checkpoints beside it. */
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties(AuditProperties.class)
 class AuditConfiguration {
 
   /**
-   * Several services on one database share their keys, so they can be given as properties; a single
-   * service makes its own.
+   * Replicas on one database share their keys, so they can be given as properties; a single service
+   * creates its own.
    */
   @Bean
   ChainKeys seal(AuditProperties properties) {
@@ -39,15 +39,15 @@ class AuditConfiguration {
       DataSource dataSource,
       ChainKeys seal,
       AuditProperties properties,
-      ObjectProvider<AppendListener> following,
-      ObjectProvider<EvidenceDigest> inShort) {
+      ObjectProvider<AppendListener> listener,
+      ObjectProvider<EvidenceDigest> digest) {
     return new Records(
         dataSource,
         seal,
         new CheckpointFile(properties.checkpoints()),
         Clock.systemUTC(),
-        following.getIfAvailable(() -> AppendListener.NOTHING),
-        inShort.getIfAvailable(() -> EvidenceDigest.NOTHING));
+        listener.getIfAvailable(() -> AppendListener.NOTHING),
+        digest.getIfAvailable(() -> EvidenceDigest.NOTHING));
   }
 
   @Bean

@@ -16,7 +16,7 @@ import org.standproud.audit.chain.ChainVerifier;
 import org.standproud.audit.chain.Link;
 import org.standproud.audit.replay.KeptRuleBase;
 
-/** Puts an exported chain into an empty database of either kind, after checking it. */
+/** Restores an exported chain into an empty database, after checking it. */
 public final class ChainImport {
 
   private static final int AT_A_TIME = 200;
@@ -27,10 +27,10 @@ public final class ChainImport {
   private final ChainKeys seal;
 
   /**
-   * An import.
+   * Creates an import.
    *
    * @param dataSource a database with the audit tables and no record
-   * @param seal the keys of the service that kept the chain
+   * @param seal the keys of the service that wrote the chain
    */
   public ChainImport(DataSource dataSource, ChainKeys seal) {
     this.tables = new RecordTables(dataSource);
@@ -40,12 +40,12 @@ public final class ChainImport {
   }
 
   /**
-   * Checks a file and takes it in, all or nothing.
+   * Checks a file and imports it, all or nothing.
    *
-   * @param export what {@link Records#export} wrote
+   * @param export a file from {@link Records#export}
    * @param checkpoints lines of checkpoint files kept elsewhere
-   * @return what the check found; nothing was taken in unless it is whole
-   * @throws IllegalStateException when the database holds records already
+   * @return the report of the check; nothing was imported unless the chain is intact
+   * @throws IllegalStateException if the database holds records already
    */
   public ChainReport read(Path export, List<String> checkpoints) {
     ChainVerifier check = new ChainVerifier(seal.key(), List.of(seal.signing().verifying()));

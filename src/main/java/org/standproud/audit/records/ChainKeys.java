@@ -6,7 +6,7 @@ import org.standproud.audit.chain.Checkpoint;
 import org.standproud.audit.chain.SigningKey;
 
 /**
- * The two keys of a service that keeps records.
+ * The two keys of a chain.
  *
  * @param key seals the records
  * @param signing signs checkpoints

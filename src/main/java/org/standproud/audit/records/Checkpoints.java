@@ -11,9 +11,8 @@ import org.standproud.audit.chain.CheckpointFile;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * States the end of the chain outside the database: after every thousand records, and whenever
- * asked to, which is every minute. A statement is made only of what is committed, and never of less
- * than was stated before.
+ * Writes the end of the chain outside the database: after every thousand records, and on request,
+ * which is every minute. Only committed records are stated, and never fewer than before.
  */
 final class Checkpoints implements AutoCloseable {
 
@@ -60,12 +59,12 @@ final class Checkpoints implements AutoCloseable {
       file.append(seal.state(end, clock.instant()));
       stated = end.sequence();
     } catch (RuntimeException e) {
-      // The records themselves are safe; the next call states them.
+      // The records themselves are safe; the next call writes the statement.
       LOG.error("The end of the chain could not be stated in {}", file.path(), e);
     }
   }
 
-  /** States the end once more and leaves it at that. */
+  /** Writes a last statement and stops. */
   @Override
   public void close() {
     stateEnd();

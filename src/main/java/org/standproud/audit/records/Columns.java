@@ -16,7 +16,7 @@ import org.standproud.audit.RecordType;
 import org.standproud.audit.Versions;
 import org.standproud.audit.Withdrawal;
 
-/** What a row repeats of its record, named as the columns are, so that it can be searched. */
+/** The columns of a row, copied from its record for searching. */
 record Columns(
     String recordType,
     UUID id,
@@ -33,7 +33,7 @@ record Columns(
     @Nullable String catalogue,
     @Nullable String engine) {
 
-  /** In place of what cannot be trusted. */
+  /** Replaces a value that cannot be trusted. */
   static final String ALTERED = "not as it was sealed";
 
   Columns {
@@ -87,7 +87,9 @@ record Columns(
         record.versions().engine());
   }
 
-  /** Place and columns as one text; each is preceded by its length, so that no two texts agree. */
+  /**
+   * Position and columns as one text; each is prefixed with its length, so that the text is unique.
+   */
   String filing(long sequence) {
     StringBuilder text = new StringBuilder(Long.toString(sequence));
     Stream.of(
@@ -116,7 +118,7 @@ record Columns(
     return text.toString();
   }
 
-  /** What may be shown of a record that is not as it was sealed. */
+  /** What can be shown of a record that is not as sealed. */
   Columns altered() {
     return new Columns(
         recordType,

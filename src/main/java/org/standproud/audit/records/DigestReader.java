@@ -13,8 +13,8 @@ import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordedFinding;
 
 /**
- * Answers in short, newest first, a page at a time. One that has no numbers beside it yet is read
- * whole, and its numbers are put there for the next time.
+ * Reads digests of answers, newest first, a page at a time. If a record has none yet, it is read
+ * whole and its digest is stored.
  */
 final class DigestReader {
 
@@ -22,51 +22,51 @@ final class DigestReader {
 
   private final RecordTables tables;
   private final TransactionTemplate transaction;
-  private final EvidenceDigest inShort;
+  private final EvidenceDigest digest;
 
   /**
    * A row.
    *
-   * @param sequence place of its record
+   * @param sequence position of its record
    * @param id id of its record
-   * @param jobOrder the job order, null if none was given
+   * @param jobOrder the job order, or null
    * @param verdict the verdict
-   * @param numbers the numbers
+   * @param numbers the digest
    */
   record Row(long sequence, UUID id, @Nullable String jobOrder, String verdict, byte[] numbers) {
 
-    /** The row of an answer, null if no numbers are left or wanted. */
-    static @Nullable Row of(long sequence, AuditRecord answer, EvidenceDigest inShort) {
-      byte[] numbers = inShort.of(answer);
+    /** The row of an answer, null if it has no digest or needs none. */
+    static @Nullable Row of(long sequence, AuditRecord answer, EvidenceDigest digest) {
+      byte[] numbers = digest.of(answer);
       return numbers == null
           ? null
           : new Row(
               sequence, answer.id(), answer.asked().jobOrder(), answer.judged().verdict(), numbers);
     }
 
-    /** Whether it is what an answer says. */
-    boolean agrees(AuditRecord answer, EvidenceDigest inShort) {
+    /** Whether it agrees with the answer. */
+    boolean agrees(AuditRecord answer, EvidenceDigest digest) {
       return id.equals(answer.id())
           && Objects.equals(jobOrder, answer.asked().jobOrder())
           && verdict.equals(answer.judged().verdict())
-          && inShort.agree(numbers, answer);
+          && digest.agree(numbers, answer);
     }
   }
 
-  DigestReader(RecordTables tables, TransactionTemplate transaction, EvidenceDigest inShort) {
+  DigestReader(RecordTables tables, TransactionTemplate transaction, EvidenceDigest digest) {
     this.tables = tables;
     this.transaction = transaction;
-    this.inShort = inShort;
+    this.digest = digest;
   }
 
   Stream<DigestRecord> stream() {
     return LongStream.iterate(
             tables.head().sequence(), last -> last > 0, last -> last - ROWS_AT_A_TIME)
         .boxed()
-        .flatMap(last -> told(Math.max(1, last - ROWS_AT_A_TIME + 1), last));
+        .flatMap(last -> digests(Math.max(1, last - ROWS_AT_A_TIME + 1), last));
   }
 
-  private Stream<DigestRecord> told(long first, long last) {
+  private Stream<DigestRecord> digests(long first, long last) {
     Map<Long, List<RecordedFinding>> findings = tables.findingsByRecord(first, last);
     Map<Long, Row> kept = tables.shorts(first, last);
     return tables.answers(first, last).stream()
@@ -82,15 +82,15 @@ final class DigestReader {
   }
 
   private Optional<Row> whole(long place, @Nullable Row kept) {
-    return kept != null && inShort.reads(kept.numbers())
+    return kept != null && digest.reads(kept.numbers())
         ? Optional.of(kept)
         : transaction.execute(status -> made(place));
   }
 
   private Optional<Row> made(long place) {
-    // Locked, so that nobody takes the text away while its numbers are put beside it.
+    // Locked, so that the text is not removed while its digest is stored.
     RecordTables.Row whole = tables.lock(place);
-    Row made = Row.of(place, AuditRecord.from(whole.link().text()), inShort);
+    Row made = Row.of(place, AuditRecord.from(whole.link().text()), digest);
     if (made != null) {
       tables.replaceShort(made);
     }

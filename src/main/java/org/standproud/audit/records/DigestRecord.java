@@ -6,13 +6,13 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.audit.RecordedFinding;
 
 /**
- * What judging an answer again needs of its record.
+ * What is needed of a record to judge it again.
  *
  * @param id its id
- * @param jobOrder the job order, null if none was given
- * @param verdict the verdict it got
- * @param findings what the cards said
- * @param numbers what {@link EvidenceDigest} made of it
+ * @param jobOrder the job order, or null
+ * @param verdict the recorded verdict
+ * @param findings the recorded findings
+ * @param numbers the digest from {@link EvidenceDigest}
  */
 public record DigestRecord(
     UUID id,

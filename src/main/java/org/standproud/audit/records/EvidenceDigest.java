@@ -5,12 +5,12 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.audit.AuditRecord;
 
 /**
- * The numbers of an answer, short enough to be read by the hundred thousand. They lie beside the
- * record, are made from it and from nothing else, and go when its account goes.
+ * A digest of an answer, short enough to read by the hundred thousand. It is stored beside the
+ * record, computed from it alone, and deleted with its payload.
  */
 public interface EvidenceDigest {
 
-  /** Nothing is kept in short, and of what others kept nothing is known. */
+  /** Stores no digests, and knows none. */
   EvidenceDigest NOTHING =
       new EvidenceDigest() {
         @Override
@@ -25,27 +25,27 @@ public interface EvidenceDigest {
       };
 
   /**
-   * The numbers of a record.
+   * Computes the digest of a record.
    *
-   * @param record the whole record, or what is left of it
-   * @return null if none are left, or none are wanted
+   * @param record the whole record, or the rest of it
+   * @return null if there is none
    */
   byte @Nullable [] of(AuditRecord record);
 
   /**
-   * Whether this program reads numbers that were kept; those it does not are made anew.
+   * Whether this program can read a stored digest; others are computed again.
    *
-   * @param kept what was kept
+   * @param kept the stored digest
    */
   default boolean reads(byte[] kept) {
     return true;
   }
 
   /**
-   * Whether numbers that were kept are those of the record.
+   * Whether a stored digest is that of the record.
    *
-   * @param kept what was kept
-   * @param record the record it was kept for
+   * @param kept the stored digest
+   * @param record its record
    */
   default boolean agree(byte[] kept, AuditRecord record) {
     return Arrays.equals(kept, of(record));

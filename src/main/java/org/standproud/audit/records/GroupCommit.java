@@ -15,14 +15,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
 /**
- * Commits what waits in one transaction. Forcing a disk costs the same for one record as for a
+ * Commits waiting items in one transaction. Forcing a disk costs the same for one record as for a
  * hundred, so while one group is being forced the next one gathers.
  *
- * <p>Each caller waits until its own item is committed. A group that fails is tried again item by
- * item, so that one bad item spoils no other. A limit on how many may wait pushes back on callers.
+ * <p>Each caller waits until its own item is committed. A failed group is retried item by item, so
+ * that one bad item affects no other. A limit on waiting callers applies back-pressure.
  *
- * @param <T> what is committed
- * @param <R> what a caller gets for it
+ * @param <T> an item
+ * @param <R> its result
  */
 final class GroupCommit<T, R> implements AutoCloseable {
 
@@ -34,7 +34,7 @@ final class GroupCommit<T, R> implements AutoCloseable {
   private final ExecutorService writer =
       Executors.newSingleThreadExecutor(task -> new Thread(task, "audit-writer"));
 
-  /** A class and no record: two callers may wait with equal items. */
+  /** A class and not a record: two callers may wait with equal items. */
   private static final class Waiting<T, R> {
     private final T item;
     private final CompletableFuture<R> result = new CompletableFuture<>();
@@ -48,9 +48,9 @@ final class GroupCommit<T, R> implements AutoCloseable {
    * Starts the writer.
    *
    * @param commit commits all or throws and commits none; one result an item, in order
-   * @param mostWaiting how many callers may wait at a time
+   * @param mostWaiting most waiting callers
    * @param largestGroup most items in one transaction
-   * @param patience how long a caller waits for room before it is turned away
+   * @param patience how long a caller waits for space before it is refused
    */
   GroupCommit(
       Function<List<T>, List<R>> commit, int mostWaiting, int largestGroup, Duration patience) {
@@ -63,11 +63,11 @@ final class GroupCommit<T, R> implements AutoCloseable {
   /**
    * Commits one item.
    *
-   * @param item what to commit
+   * @param item the item
    * @return its result, once it is committed
-   * @throws StoreBusy when there was no room in time
-   * @throws RecordNotStored when it could not be committed, or the writer is closed
-   * @throws InterruptedException when interrupted; an item already being committed stays committed
+   * @throws StoreBusy if there was no space in time
+   * @throws RecordNotStored if it could not be committed, or the writer is closed
+   * @throws InterruptedException if interrupted; an item already being committed stays committed
    */
   R append(T item) throws InterruptedException {
     if (!room.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS)) {
@@ -123,7 +123,7 @@ final class GroupCommit<T, R> implements AutoCloseable {
     }
   }
 
-  /** Takes no more, commits what waits, and returns when that is done. */
+  /** Stops accepting items, commits those waiting, and returns when done. */
   @Override
   public void close() {
     writer.shutdown();

@@ -7,8 +7,8 @@ import org.standproud.audit.chain.ChainCheck;
 import org.standproud.audit.chain.ChainFault.Kind;
 
 /**
- * Compares a log beside the records with its digests in the chain. Entries from before the log was
- * chained have nothing to be compared with. Not safe for use by several threads.
+ * Compares a log outside the chain with its digests in the chain. Entries from before the log was
+ * chained are not compared. Not thread-safe.
  */
 final class LogCheck {
 
@@ -18,16 +18,16 @@ final class LogCheck {
 
   private record Chained(long record, String digest) {}
 
-  /** A check that begins at the first record; the log is read now. */
+  /** Starts a check at the first record; reads the log now. */
   LogCheck(ChainedLog log) {
     this.log = log;
     this.before = log.digests();
   }
 
   /**
-   * Takes the next entry.
+   * Adds the next entry.
    *
-   * @param record place of the record in the chain
+   * @param record position of the record in the chain
    * @param entry the entry
    */
   void next(long record, LogEntry entry) {
@@ -35,17 +35,17 @@ final class LogCheck {
       return;
     }
     if (entry.place() == 1) {
-      chained.clear(); // The log began anew, in a database into which the chain was restored.
+      chained.clear(); // The log was restarted, in a database into which the chain was restored.
     }
     chained.put(entry.place(), new Chained(record, entry.digest()));
   }
 
-  /** Reports what does not agree. */
+  /** Reports differences. */
   void finish(ChainCheck check) {
     if (chained.isEmpty()) {
       return;
     }
-    // Read again for entries that were made since; those read before are all in the chain.
+    // Read again for new entries; those read before are all in the chain.
     SortedMap<Long, String> now = log.digests();
     chained.forEach(
         (place, entry) -> {

@@ -14,47 +14,48 @@ import java.util.zip.InflaterInputStream;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * The text of a record as it lies in the database: UTF-8 in the Zstandard format (RFC 8878), or in
- * the zlib format (RFC 1950) in records of earlier versions; the first byte tells which. What is
- * sealed is the text, so bytes that unpack to it are as good as any other.
+ * The stored text of a record: UTF-8 compressed as Zstandard (RFC 8878), or as zlib (RFC 1950) in
+ * records of earlier versions; the first byte distinguishes them. The seal covers the text, so any
+ * bytes that unpack to it are valid.
  */
 final class PackedText {
 
-  /** What is read where bytes do not unpack: no JSON, so that no seal and no record fits it. */
+  /** The result for bytes that do not unpack: not JSON, so that no seal and no record fits it. */
   static final String UNREADABLE = "(does not unpack)";
 
   private static final int PIECE_BYTES = 16_384;
 
-  /** Packs a record in a third of the time of zlib's quickest level, and into fewer bytes. */
+  /** Compresses a record in a third of the time of zlib's fastest level, to fewer bytes. */
   private static final int LEVEL = 1;
 
-  /** RFC 1950 section 2.2: the method, and the window that every zlib takes if not told another. */
+  /** RFC 1950 section 2.2: the method, and the default window of zlib. */
   private static final byte ZLIB = 0x78;
 
   private PackedText() {}
 
   /**
-   * Loads what packs, which is a library of the machine's own: where it cannot be, the service
-   * should say so when it starts and not at its first answer.
+   * Loads the native compression library: if it is missing, the service should report that at start
+   * and not at its first answer.
    *
-   * @throws LinkageError if there is none for this machine, or java.io.tmpdir forbids running it
+   * @throws LinkageError if there is none for this machine, or java.io.tmpdir does not allow
+   *     running it
    */
   static void load() {
     Native.load();
   }
 
-  /** The bytes of a text. */
+  /** Compresses a text. */
   static byte[] of(CanonicalJson text) {
     ByteArrayOutputStream packed = new ByteArrayOutputStream(PIECE_BYTES);
     try (OutputStream out = new ZstdOutputStreamNoFinalizer(packed, LEVEL)) {
       text.writeTo(out);
     } catch (IOException e) {
-      throw new UncheckedIOException("Memory takes whatever is written", e);
+      throw new UncheckedIOException("Writing to memory does not fail", e);
     }
     return packed.toByteArray();
   }
 
-  /** The text of bytes, {@link #UNREADABLE} where somebody has damaged them. */
+  /** The text of the bytes, {@link #UNREADABLE} if they are damaged. */
   static String text(byte[] packed) {
     if (packed.length == 0) {
       return UNREADABLE;

@@ -10,16 +10,16 @@ import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.chain.Link;
 
 /**
- * A record made ready in its caller's thread, so that the one writer only seals and inserts.
+ * A record prepared in its caller's thread, so that the single writer only seals and inserts.
  *
  * @param record the record
- * @param columns what its row repeats of it
+ * @param columns its index columns
  * @param body its text
- * @param packed its text as the row holds it
- * @param findings what its rows of findings say
- * @param numbers what lies beside it in short
- * @param taken the records whose texts go in the same transaction
- * @param alongside what else is written in the same transaction
+ * @param packed its compressed text
+ * @param findings its rows of findings
+ * @param numbers its digest
+ * @param taken the records whose texts are removed in the same transaction
+ * @param extra further writes in the same transaction
  */
 record Prepared(
     ChainRecord record,
@@ -29,34 +29,34 @@ record Prepared(
     List<RecordedFinding> findings,
     byte @Nullable [] numbers,
     List<Masked> taken,
-    TransactionalWrite alongside) {
+    TransactionalWrite extra) {
 
-  /** What an acceptance leaves among the findings, so that it can be found and counted by card. */
+  /** The finding row of an acceptance, so that it can be found and counted by card. */
   static final String ACCEPTED = "accepted";
 
   /**
-   * A record of which something is taken.
+   * A record that loses text.
    *
-   * @param sequence its place
-   * @param digest SHA-256 of the text that was sealed
-   * @param left what is left of it
+   * @param sequence its position
+   * @param digest SHA-256 of the sealed text
+   * @param left the rest of it
    */
   record Masked(long sequence, String digest, ChainRecord left) {}
 
-  /** A record that stands in a chain already, by the very text that was sealed. */
+  /** A record that is in a chain already, with its sealed text. */
   static Prepared of(Link link) {
     return of(
         ChainRecord.from(link.text()), link.text(), null, List.of(), TransactionalWrite.NOTHING);
   }
 
-  /** An answer whose numbers in short are at hand. */
-  static Prepared of(AuditRecord record, byte @Nullable [] numbers, TransactionalWrite alongside) {
-    return of(record, record.body(), numbers, List.of(), alongside);
+  /** An answer whose digest is in memory. */
+  static Prepared of(AuditRecord record, byte @Nullable [] numbers, TransactionalWrite extra) {
+    return of(record, record.body(), numbers, List.of(), extra);
   }
 
-  static Prepared of(ChainRecord record, EvidenceDigest inShort, TransactionalWrite alongside) {
-    byte[] numbers = record instanceof AuditRecord answer ? inShort.of(answer) : null;
-    return of(record, record.body(), numbers, List.of(), alongside);
+  static Prepared of(ChainRecord record, EvidenceDigest digest, TransactionalWrite extra) {
+    byte[] numbers = record instanceof AuditRecord answer ? digest.of(answer) : null;
+    return of(record, record.body(), numbers, List.of(), extra);
   }
 
   static Prepared taking(ChainRecord order, List<Masked> taken) {
@@ -68,7 +68,7 @@ record Prepared(
       CanonicalJson body,
       byte @Nullable [] numbers,
       List<Masked> taken,
-      TransactionalWrite alongside) {
+      TransactionalWrite extra) {
     body.sha256(); // Kept with the text, so that the writer finds it.
     return new Prepared(
         record,
@@ -78,7 +78,7 @@ record Prepared(
         findings(record),
         numbers,
         taken,
-        alongside);
+        extra);
   }
 
   static List<RecordedFinding> findings(ChainRecord record) {

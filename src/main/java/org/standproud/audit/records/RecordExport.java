@@ -8,7 +8,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.standproud.audit.AuditRecord;
 
-/** Writes the records that a query finds, however many they are, a page at a time. */
+/** Exports the records of a query, any number of them, a page at a time. */
 public final class RecordExport {
 
   private static final String[] HEADINGS = {
@@ -33,7 +33,7 @@ public final class RecordExport {
   private final Records records;
 
   /**
-   * Out of some records.
+   * Creates the export.
    *
    * @param records the records
    */
@@ -41,7 +41,7 @@ public final class RecordExport {
     this.records = records;
   }
 
-  /** A table by RFC 4180, one line a record; findings as card:severity:kind. */
+  /** CSV (RFC 4180), one line a record; findings as card:severity:kind. */
   public void csv(RecordQuery query, Writer out) throws IOException {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader(HEADINGS).get();
     try (CSVPrinter table = new CSVPrinter(out, format)) {
@@ -51,7 +51,7 @@ public final class RecordExport {
     }
   }
 
-  /** One whole record a line, as it was sealed or as what is left of it. */
+  /** NDJSON, one record a line, as sealed or as the rest of it. */
   public void ndjson(RecordQuery query, Writer out) throws IOException {
     try {
       records.each(query, stored -> write(stored.record().body().text() + "\n", out));

@@ -2,25 +2,25 @@ package org.standproud.audit.records;
 
 import org.jspecify.annotations.Nullable;
 
-/** A record could not be put on disk; an answer that rests on it must not be sent. */
+/** A record could not be stored; an answer that depends on it must not be sent. */
 public class RecordNotStored extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says why.
+   * Creates the exception.
    *
-   * @param reason what stood in the way
+   * @param reason the reason
    */
   public RecordNotStored(String reason) {
     super(reason);
   }
 
   /**
-   * Says why, with what the database said.
+   * Creates the exception with its cause.
    *
-   * @param reason what stood in the way
-   * @param cause what was thrown
+   * @param reason the reason
+   * @param cause the cause
    */
   public RecordNotStored(String reason, @Nullable Throwable cause) {
     super(reason, cause);

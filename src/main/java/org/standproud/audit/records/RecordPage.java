@@ -4,10 +4,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Some of the records that a query finds, newest first.
+ * A page of the records of a query, newest first.
  *
  * @param records the records
- * @param next cursor for the records after these, null when these are the last
+ * @param next cursor for the next page, null on the last page
  */
 public record RecordPage(List<RecordSummary> records, @Nullable String next) {
 

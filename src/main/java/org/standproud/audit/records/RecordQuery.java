@@ -6,19 +6,19 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which records are wanted: those that agree with every word given and lie in the span of time.
+ * A query for records that match every word and lie in a period.
  *
  * <p>Card, severity and kind must hold for one and the same finding.
  *
- * @param words wanted word by what it is
- * @param from earliest time, null for no limit
- * @param until first time no longer wanted, null for no limit
+ * @param words words by field
+ * @param from start of the period, null for no limit
+ * @param until end of the period, exclusive, null for no limit
  */
 public record RecordQuery(Map<By, String> words, @Nullable Instant from, @Nullable Instant until) {
 
-  /** What a record can be found by. */
+  /** The searchable fields of a record. */
   public enum By {
-    /** Who asked. */
+    /** The caller. */
     CALLER("r.caller"),
     /** ISA-95 job order. */
     JOB_ORDER("r.job_order"),
@@ -28,7 +28,7 @@ public record RecordQuery(Map<By, String> words, @Nullable Instant from, @Nullab
     OPERATION("r.operation"),
     /** Machine name. */
     MACHINE("r.machine"),
-    /** Words of the verdict. */
+    /** The verdict in words. */
     VERDICT("r.verdict"),
     /** Rule-base revision. */
     RULE_BASE("r.rule_base"),
@@ -62,7 +62,7 @@ public record RecordQuery(Map<By, String> words, @Nullable Instant from, @Nullab
   }
 
   /**
-   * Every record.
+   * Matches every record.
    *
    * @return a query to narrow
    */
@@ -73,7 +73,7 @@ public record RecordQuery(Map<By, String> words, @Nullable Instant from, @Nullab
   /**
    * Narrows the query by a word.
    *
-   * @param by what the word is
+   * @param by the field
    * @param word the word, exact
    * @return the narrower query
    */
@@ -84,10 +84,10 @@ public record RecordQuery(Map<By, String> words, @Nullable Instant from, @Nullab
   }
 
   /**
-   * Narrows the query by time.
+   * Narrows the query by a period.
    *
-   * @param earliest earliest time wanted
-   * @param end first time no longer wanted
+   * @param earliest start of the period
+   * @param end end of the period, exclusive
    * @return the narrower query
    */
   public RecordQuery between(@Nullable Instant earliest, @Nullable Instant end) {

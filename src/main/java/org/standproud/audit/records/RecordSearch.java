@@ -25,13 +25,13 @@ import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.Link;
 import org.standproud.rules.trace.Kind;
 
-/** Finds records by what they were filed under. */
+/** Finds records by their index columns. */
 public final class RecordSearch {
 
   /** Most records on one page. */
   public static final int LARGEST_PAGE = 500;
 
-  /** Whole records are long; this many are held in memory while they are read. */
+  /** Whole records are long; at most this many are in memory. */
   private static final int ROWS_AT_A_TIME = 4;
 
   private static final String CURSOR = "before:";
@@ -48,7 +48,7 @@ public final class RecordSearch {
     if (limit < 1 || limit > LARGEST_PAGE) {
       throw new IllegalArgumentException("limit " + limit + " is not within 1 to " + LARGEST_PAGE);
     }
-    // One more than asked for tells whether there is a next page.
+    // One more than requested, to know whether there is a next page.
     List<RecordSummary> found = rows(query, before(cursor), limit + 1, this::summary);
     if (found.size() <= limit) {
       return new RecordPage(found, null);
@@ -58,8 +58,8 @@ public final class RecordSearch {
   }
 
   /**
-   * What a list shows of a row: its columns where they are as they were filed, else what the sealed
-   * record says, and nothing of a record that is not as it was sealed.
+   * What a list shows of a row: its columns if they are as filed, otherwise the sealed record, and
+   * nothing of a record that is not as sealed.
    */
   private RecordSummary summary(ResultSet rs, int number) throws SQLException {
     long sequence = rs.getLong("sequence");
@@ -75,12 +75,12 @@ public final class RecordSearch {
         : columns.altered().summary(sequence, seal);
   }
 
-  /** Gives every row, newest first; only some are held in memory at a time. */
+  /** Passes every row, newest first; only some are in memory at a time. */
   void each(RecordQuery query, Consumer<RecordTables.Row> use) {
     stream(query).forEach(use);
   }
 
-  /** The same, read as it is drawn. */
+  /** The same as a lazy stream. */
   Stream<RecordTables.Row> stream(RecordQuery query) {
     return Stream.iterate(
             rows(query, Long.MAX_VALUE, ROWS_AT_A_TIME),
@@ -102,7 +102,7 @@ public final class RecordSearch {
     return rows(query, before, most, RecordTables::readRow);
   }
 
-  /** Rows of decisions in a span of time, newest first. */
+  /** Rows of decisions in a period, newest first. */
   List<RecordTables.Row> decisions(RecordQuery span, long before, int most) {
     Where where = new Where();
     where.add("r.record_type in (?, ?)", RecordType.ACCEPTANCE.word());
@@ -121,7 +121,7 @@ public final class RecordSearch {
   }
 
   private <T> List<T> rows(RecordQuery query, long before, int most, RowMapper<T> mapper) {
-    // All are of one type; told so, H2 goes along its index and does not sort all there are.
+    // All rows are of one type; ordering by it too makes H2 use its index instead of sorting.
     return rows(where(query), "r.record_type desc, r.sequence desc", before, most, mapper);
   }
 
@@ -174,7 +174,7 @@ public final class RecordSearch {
         .list();
   }
 
-  /** How often each card spoke, and how often somebody accepted what it said. */
+  /** How often each card fired, and how often its finding was accepted. */
   List<RuleUse> useOfRules(RecordQuery query, Set<String> inService) {
     Where where = new Where();
     where.times(query);
@@ -245,7 +245,7 @@ public final class RecordSearch {
     throw new IllegalArgumentException("cursor was not given by a page");
   }
 
-  /** Conditions with their values; the texts are constants, what callers give is always a value. */
+  /** Conditions with their values; the texts are constants, caller input is always a value. */
   private static final class Where {
 
     private final List<String> conditions = new ArrayList<>();

@@ -6,13 +6,13 @@ import org.standproud.audit.Judged;
 import org.standproud.audit.Versions;
 
 /**
- * What a list of records shows of each.
+ * What a list shows of a record.
  *
- * @param stored place and seal
- * @param time when the answer was made
- * @param asked who asked, about what
- * @param judged the answer in short
- * @param versions what the answer was made with
+ * @param stored position and seal
+ * @param time time of the answer
+ * @param asked caller and job
+ * @param judged verdict and score
+ * @param versions the versions that produced it
  */
 public record RecordSummary(
     Stored stored, Instant time, Asked asked, Judged judged, Versions versions) {}

@@ -26,7 +26,7 @@ import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.Link;
 import org.standproud.audit.chain.Remainder;
 
-/** The audit tables, row by row; transactions are the caller's. */
+/** The audit tables; the caller controls transactions. */
 public final class RecordTables {
 
   static final RowMapper<Columns> COLUMNS = new DataClassRowMapper<>(Columns.class);
@@ -61,16 +61,16 @@ public final class RecordTables {
                     (ConnectionCallback<String>) c -> c.getMetaData().getDatabaseProductName()));
   }
 
-  /** Where the chain ends. */
+  /** The end of the chain. */
   record Head(@Nullable String keyId, long sequence, String seal, @Nullable String digest) {
 
-    /** The digest, once {@link #setDigest} has seen to it that there is one. */
+    /** The digest, after {@link #setDigest} has ensured that there is one. */
     String known() {
       return Objects.requireNonNull(digest, "digest of the chain");
     }
   }
 
-  /** A row as it stands, whether or not its parts agree. */
+  /** A row as stored, whether or not its parts agree. */
   record Row(Link link, Columns columns) {}
 
   private record FindingRow(long sequence, RecordedFinding finding) {}
@@ -112,17 +112,17 @@ public final class RecordTables {
   void insert(List<Link> links, List<Prepared> records, ChainKey key) {
     List<Object[]> rows = new ArrayList<>();
     List<Object[]> findings = new ArrayList<>();
-    List<@Nullable Object[]> inShort = new ArrayList<>();
+    List<@Nullable Object[]> digests = new ArrayList<>();
     for (int i = 0; i < links.size(); i++) {
       rows.add(row(links.get(i), records.get(i), key));
-      List<RecordedFinding> said = records.get(i).findings();
-      for (int place = 0; place < said.size(); place++) {
-        findings.add(row(links.get(i).sequence(), place, said.get(place)));
+      List<RecordedFinding> recorded = records.get(i).findings();
+      for (int place = 0; place < recorded.size(); place++) {
+        findings.add(row(links.get(i).sequence(), place, recorded.get(place)));
       }
       byte[] numbers = records.get(i).numbers();
       if (numbers != null) {
         Columns c = records.get(i).columns();
-        inShort.add(
+        digests.add(
             new @Nullable Object[] {
               links.get(i).sequence(), c.id(), c.jobOrder(), c.verdict(), numbers
             });
@@ -130,7 +130,7 @@ public final class RecordTables {
     }
     jdbc.batchUpdate(INSERT_RECORD, rows);
     jdbc.batchUpdate(INSERT_FINDING, findings);
-    jdbc.batchUpdate(INSERT_SHORT, inShort);
+    jdbc.batchUpdate(INSERT_SHORT, digests);
   }
 
   void mask(Prepared.Masked masked, ChainKey key) {
@@ -171,7 +171,7 @@ public final class RecordTables {
         INSERT_SHORT, row.sequence(), row.id(), row.jobOrder(), row.verdict(), row.numbers());
   }
 
-  /** Places of the answers from one place to another, newest first; only the index is read. */
+  /** Positions of the answers in a range, newest first; only the index is read. */
   List<Long> answers(long first, long last) {
     return client
         .sql(
@@ -183,7 +183,7 @@ public final class RecordTables {
         .list();
   }
 
-  /** What lies beside records from one place to another. */
+  /** Digests of the records in a range. */
   Map<Long, DigestReader.Row> shorts(long first, long last) {
     return client
         .sql(
@@ -203,7 +203,7 @@ public final class RecordTables {
         .collect(Collectors.toMap(DigestReader.Row::sequence, Function.identity()));
   }
 
-  /** One row, which nobody else changes until the transaction ends. */
+  /** One row, locked until the transaction ends. */
   Row lock(long sequence) {
     return client
         .sql("select * from audit_record where sequence = ? for update")
@@ -245,8 +245,8 @@ public final class RecordTables {
   }
 
   /**
-   * With WRITE_DELAY=0 H2 hands a commit to the operating system, which a killed process survives,
-   * but forces the disk only when told to, which a power cut needs. PostgreSQL does both by itself.
+   * With WRITE_DELAY=0 H2 passes a commit to the operating system, which survives a killed process,
+   * but needs an explicit sync to survive a power cut. PostgreSQL does both by itself.
    */
   public void force() {
     if (h2) {
@@ -262,7 +262,7 @@ public final class RecordTables {
         .optional();
   }
 
-  /** Records of a type that speak of something, in the order they were made. */
+  /** Records of a type about a subject, in order of creation. */
   List<Row> about(RecordType type, UUID about) {
     return client
         .sql("select * from audit_record where record_type = ? and about = ? order by sequence")
@@ -271,7 +271,7 @@ public final class RecordTables {
         .list();
   }
 
-  /** Records of a type for a job order, in the order they were made. */
+  /** Records of a type for a job order, in order of creation. */
   List<Row> ofJobOrder(RecordType type, String jobOrder) {
     return client
         .sql("select * from audit_record where record_type = ? and job_order = ? order by sequence")
@@ -292,7 +292,7 @@ public final class RecordTables {
         .list();
   }
 
-  /** What the cards said, by the place of the record, from one place to another. */
+  /** The findings of the records in a range, by position of the record. */
   Map<Long, List<RecordedFinding>> findingsByRecord(long first, long last) {
     return findings(first, last).stream()
         .collect(
@@ -317,11 +317,12 @@ public final class RecordTables {
 
   static Row readRow(ResultSet rs, int number) throws SQLException {
     byte[] packed = rs.getBytes("packed");
-    // Records of before V10 hold their text as it is.
+    // Records from before V10 hold their text uncompressed.
     String body = packed == null ? rs.getString("body") : PackedText.text(packed);
     String left = rs.getString("remainder");
     String digest = rs.getString("body_digest");
-    // A row whose text was taken by hand has neither; an empty remainder lets the check say so.
+    // A row whose text was deleted by hand has neither; an empty remainder makes the check report
+    // it.
     Remainder withheld =
         new Remainder(
             digest == null ? "" : digest, new CanonicalJson(left == null ? "null" : left));

@@ -28,10 +28,10 @@ import org.standproud.audit.chain.Link;
 import org.standproud.audit.chain.VerifyingKey;
 
 /**
- * Every answer given, on disk before it is sent.
+ * Stores every answer on disk before it is sent.
  *
- * <p>Safe for use by many threads; several services may share one PostgreSQL database and still
- * write one chain, for whoever appends locks the chain's head.
+ * <p>Thread-safe; several services may share one PostgreSQL database and still write one chain,
+ * because each append locks the head of the chain.
  */
 public final class Records implements AutoCloseable {
 
@@ -42,8 +42,8 @@ public final class Records implements AutoCloseable {
   private final RecordTables tables;
   private final TransactionTemplate transaction;
   private final ChainKeys seal;
-  private final AppendListener following;
-  private final EvidenceDigest inShort;
+  private final AppendListener listener;
+  private final EvidenceDigest digest;
   private final DigestReader shorts;
   private final RuleBaseArchive ruleBases;
   private final RecordSearch search;
@@ -55,11 +55,11 @@ public final class Records implements AutoCloseable {
    * Opens the store.
    *
    * @param dataSource a database with the audit tables
-   * @param seal seals the records and signs checkpoints
-   * @param outside where checkpoints go
-   * @param clock time of checkpoints
-   * @throws IllegalStateException when another key sealed the records there, or when the database
-   *     holds less than the checkpoints state
+   * @param seal keys that seal records and sign checkpoints
+   * @param outside file of checkpoints
+   * @param clock clock for checkpoints
+   * @throws IllegalStateException if another key sealed the records there, or if the database holds
+   *     less than the checkpoints state
    */
   public Records(DataSource dataSource, ChainKeys seal, CheckpointFile outside, Clock clock) {
     this(dataSource, seal, outside, clock, AppendListener.NOTHING, EvidenceDigest.NOTHING);
@@ -69,139 +69,138 @@ public final class Records implements AutoCloseable {
    * Opens the store.
    *
    * @param dataSource a database with the audit tables
-   * @param seal seals the records and signs checkpoints
-   * @param outside where checkpoints go
-   * @param clock time of checkpoints
-   * @param following what follows every record and rule base in its transaction
-   * @param inShort what lies beside every answer in short
-   * @throws IllegalStateException when another key sealed the records there, or when the database
-   *     holds less than the checkpoints state
+   * @param seal keys that seal records and sign checkpoints
+   * @param outside file of checkpoints
+   * @param clock clock for checkpoints
+   * @param listener called for every record and rule base in its transaction
+   * @param digest computes the digest of every answer
+   * @throws IllegalStateException if another key sealed the records there, or if the database holds
+   *     less than the checkpoints state
    */
   public Records(
       DataSource dataSource,
       ChainKeys seal,
       CheckpointFile outside,
       Clock clock,
-      AppendListener following,
-      EvidenceDigest inShort) {
-    this(dataSource, seal, outside, clock, following, inShort, LARGEST_GROUP);
+      AppendListener listener,
+      EvidenceDigest digest) {
+    this(dataSource, seal, outside, clock, listener, digest, LARGEST_GROUP);
   }
 
-  /** With another limit on how many records one transaction holds, to measure what that does. */
+  /** Sets another limit on records in one transaction, to measure its effect. */
   Records(
       DataSource dataSource,
       ChainKeys seal,
       CheckpointFile outside,
       Clock clock,
-      AppendListener following,
-      EvidenceDigest inShort,
+      AppendListener listener,
+      EvidenceDigest digest,
       int largestGroup) {
     PackedText.load();
-    this.inShort = inShort;
+    this.digest = digest;
     this.tables = new RecordTables(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
     this.seal = seal;
-    this.following = following;
-    this.ruleBases = new RuleBaseArchive(dataSource, following);
+    this.listener = listener;
+    this.ruleBases = new RuleBaseArchive(dataSource, listener);
     claimChain();
     this.search = new RecordSearch(dataSource, seal.key());
-    this.shorts = new DigestReader(tables, transaction, inShort);
-    this.audit = new StoredChain(tables, seal, ruleBases, inShort, outside, clock);
+    this.shorts = new DigestReader(tables, transaction, digest);
+    this.audit = new StoredChain(tables, seal, ruleBases, digest, outside, clock);
     computeDigest();
     this.checkpoints = new Checkpoints(tables::head, seal, outside, clock);
     this.writer = new GroupCommit<>(this::commit, MOST_WAITING, largestGroup, PATIENCE);
   }
 
   /**
-   * Puts a record on disk and into the chain.
+   * Stores a record in the chain.
    *
-   * <p>Appending the very same record again gives the place it has already, so a caller that was
-   * left in doubt may simply try again.
+   * <p>Appending the same record again returns its position, so a caller in doubt may simply try
+   * again.
    *
-   * @param record what to keep
-   * @return its place, once it is on disk
-   * @throws StoreBusy when too many records wait
-   * @throws RecordNotStored when it could not be stored, among others because its id belongs to a
+   * @param record the record
+   * @return its position, once it is on disk
+   * @throws StoreBusy if too many records wait
+   * @throws RecordNotStored if it could not be stored, for example because its id belongs to a
    *     different record
-   * @throws InterruptedException when interrupted; the record may be stored nevertheless
+   * @throws InterruptedException if interrupted; the record may be stored nevertheless
    */
   public Stored append(ChainRecord record) throws InterruptedException {
     return append(record, TransactionalWrite.NOTHING);
   }
 
   /**
-   * Puts a record on disk and into the chain, and something of the caller's with it. Where that
-   * cannot be written the record is not stored either.
+   * Stores a record in the chain, together with a write of the caller's: either both are stored or
+   * neither.
    *
-   * @param record what to keep
-   * @param alongside what is written in the same transaction
-   * @return its place, once both are on disk
-   * @throws StoreBusy when too many records wait
-   * @throws RecordNotStored when they could not be stored
-   * @throws InterruptedException when interrupted; both may be stored nevertheless
+   * @param record the record
+   * @param extra the other write, in the same transaction
+   * @return its position, once both are on disk
+   * @throws StoreBusy if too many records wait
+   * @throws RecordNotStored if they could not be stored
+   * @throws InterruptedException if interrupted; both may be stored nevertheless
    */
-  public Stored append(ChainRecord record, TransactionalWrite alongside)
-      throws InterruptedException {
+  public Stored append(ChainRecord record, TransactionalWrite extra) throws InterruptedException {
     if (record instanceof Withholding) {
       throw new IllegalArgumentException(
           "texts are withheld by Retention, together with its record");
     }
-    return writer.append(Prepared.of(record, inShort, alongside));
+    return writer.append(Prepared.of(record, digest, extra));
   }
 
   /**
-   * Puts an answer on disk and into the chain, with its numbers in short, which are not read out of
-   * its text again.
+   * Stores an answer in the chain with its digest, which is not computed from its text again.
    *
-   * @param record what to keep
-   * @param numbers the very bytes that the {@link EvidenceDigest} of this store makes of the record
-   * @return its place, once it is on disk
-   * @throws StoreBusy when too many records wait
-   * @throws RecordNotStored when it could not be stored
-   * @throws InterruptedException when interrupted; the record may be stored nevertheless
+   * @param record the record
+   * @param numbers exactly the bytes that the {@link EvidenceDigest} of this store computes from
+   *     the record
+   * @return its position, once it is on disk
+   * @throws StoreBusy if too many records wait
+   * @throws RecordNotStored if it could not be stored
+   * @throws InterruptedException if interrupted; the record may be stored nevertheless
    */
   public Stored append(AuditRecord record, byte[] numbers) throws InterruptedException {
     return append(record, numbers, TransactionalWrite.NOTHING);
   }
 
   /**
-   * Puts an answer on disk and into the chain, with its numbers in short and something of the
-   * caller's.
+   * Stores an answer in the chain with its digest and a write of the caller's.
    *
-   * @param record what to keep
-   * @param numbers the very bytes that the {@link EvidenceDigest} of this store makes of the record
-   * @param alongside what is written in the same transaction
-   * @return its place, once all are on disk
-   * @throws StoreBusy when too many records wait
-   * @throws RecordNotStored when they could not be stored
-   * @throws InterruptedException when interrupted; they may be stored nevertheless
+   * @param record the record
+   * @param numbers exactly the bytes that the {@link EvidenceDigest} of this store computes from
+   *     the record
+   * @param extra the other write, in the same transaction
+   * @return its position, once all are on disk
+   * @throws StoreBusy if too many records wait
+   * @throws RecordNotStored if they could not be stored
+   * @throws InterruptedException if interrupted; they may be stored nevertheless
    */
-  public Stored append(AuditRecord record, byte[] numbers, TransactionalWrite alongside)
+  public Stored append(AuditRecord record, byte[] numbers, TransactionalWrite extra)
       throws InterruptedException {
-    boolean wanted = inShort != EvidenceDigest.NOTHING;
-    return writer.append(Prepared.of(record, wanted ? numbers : null, alongside));
+    boolean wanted = digest != EvidenceDigest.NOTHING;
+    return writer.append(Prepared.of(record, wanted ? numbers : null, extra));
   }
 
-  /** Puts a record that takes texts away into the chain, and takes them, in one transaction. */
+  /** Stores a record of removal in the chain and removes the texts, in one transaction. */
   Stored withhold(Withholding order, List<Prepared.Masked> taken) throws InterruptedException {
     return writer.append(Prepared.taking(order, taken));
   }
 
-  /** The key that checks the checkpoints of this service. */
+  /** The key that verifies the checkpoints of this service. */
   public VerifyingKey publicKey() {
     return seal.signing().verifying();
   }
 
-  /** The rule bases whose answers are here. */
+  /** The archive of rule bases. */
   public RuleBaseArchive ruleBases() {
     return ruleBases;
   }
 
   /**
-   * Finds one answer.
+   * Finds an answer.
    *
    * @param id its id
-   * @return the record, or what is left of it; empty when there is none
+   * @return the record, or the rest of it; empty if there is none
    */
   public Optional<StoredRecord> find(UUID id) {
     return tables
@@ -220,7 +219,7 @@ public final class Records implements AutoCloseable {
   }
 
   /**
-   * What people decided about an assessment or an acceptance.
+   * The decisions about an assessment or an acceptance.
    *
    * @param type acceptances of an assessment, or withdrawals of an acceptance
    * @param about its id
@@ -231,9 +230,9 @@ public final class Records implements AutoCloseable {
   }
 
   /**
-   * What people decided for a job order.
+   * The decisions for a job order.
    *
-   * @param type of the records wanted
+   * @param type type of the records
    * @param jobOrder the job order
    * @return oldest first
    */
@@ -246,57 +245,57 @@ public final class Records implements AutoCloseable {
   }
 
   /**
-   * Gives every answer that a query finds, newest first, a page at a time: as many as there are.
+   * Passes every answer of a query, newest first, a page at a time, without a limit.
    *
-   * @param query which
-   * @param use takes them
+   * @param query the query
+   * @param use consumes the answers
    */
   public void each(RecordQuery query, Consumer<StoredRecord> use) {
     search.each(query, row -> use.accept(answer(row)));
   }
 
   /**
-   * Every answer that a query finds, newest first, read a page at a time as the stream is drawn.
+   * Every answer of a query, newest first, as a lazy stream that reads a page at a time.
    *
-   * @param query which
+   * @param query the query
    */
   public Stream<StoredRecord> stream(RecordQuery query) {
     return search.stream(query).map(Records::answer);
   }
 
   /**
-   * Every answer of which numbers are left, in short, newest first, read a page at a time as the
-   * stream is drawn.
+   * Every answer with a digest, as its digest, newest first, as a lazy stream that reads a page at
+   * a time.
    */
-  public Stream<DigestRecord> inShort() {
+  public Stream<DigestRecord> digests() {
     return shorts.stream();
   }
 
   /**
-   * How many answers a query finds.
+   * Counts the answers of a query.
    *
-   * @param query which
+   * @param query the query
    */
   public long count(RecordQuery query) {
     return search.count(query);
   }
 
-  /** Rows of decisions in a span of time before a place, newest first. */
+  /** Rows of decisions in a period before a position, newest first. */
   List<RecordTables.Row> decisions(RecordQuery span, long before, int most) {
     return search.decisions(span, before, most);
   }
 
-  /** Rows of answers before a place, newest first. */
+  /** Rows of answers before a position, newest first. */
   List<RecordTables.Row> rows(RecordQuery query, long before, int most) {
     return search.rows(query, before, most);
   }
 
   /**
-   * How each card has been used: those that never spoke, and those whose findings people accept.
+   * How each card was used: those that never fired, and those whose findings are accepted.
    *
-   * @param query the span of time; its words are not heard
-   * @param inService ids of the cards asked about, used or not
-   * @return those cards and every other that spoke, by id
+   * @param query the period; its words are ignored
+   * @param inService ids of the cards to report, used or not
+   * @return those cards and every other that fired, by id
    */
   public List<RuleUse> useOfRules(RecordQuery query, Set<String> inService) {
     return search.useOfRules(query, inService);
@@ -312,30 +311,30 @@ public final class Records implements AutoCloseable {
   /**
    * Lists records, newest first.
    *
-   * @param query which
+   * @param query the query
    * @param limit most records to return, from 1 to {@link RecordSearch#LARGEST_PAGE}
-   * @param cursor where an earlier page said to go on, null to begin
-   * @return the records and where to go on
-   * @throws IllegalArgumentException for a limit out of range or a cursor not given by a page
+   * @param cursor cursor of an earlier page, null to begin
+   * @return a page of records
+   * @throws IllegalArgumentException for a limit out of range or an invalid cursor
    */
   public RecordPage search(RecordQuery query, int limit, @Nullable String cursor) {
     return search.page(query, limit, cursor);
   }
 
   /**
-   * Counts what the cards said over time.
+   * Counts findings over time.
    *
-   * @param query in which records, and which findings of them
-   * @param span length of the spans counted over, in whole seconds; they begin at whole multiples
-   *     since 1970-01-01T00:00Z
-   * @return counts by card, severity, kind and span, in that order
+   * @param query which records, and which findings of them
+   * @param span length of the periods, in whole seconds; they begin at whole multiples since
+   *     1970-01-01T00:00Z
+   * @return counts by card, severity, kind and period, in that order
    */
   public List<RuleCount> countByRule(RecordQuery query, Duration span) {
     return search.countByRule(query, span);
   }
 
   /**
-   * Has a log that lies beside the records checked with the chain.
+   * Adds a log outside the chain to the chain check.
    *
    * @param log the log, whose entries are appended here
    */
@@ -344,31 +343,31 @@ public final class Records implements AutoCloseable {
   }
 
   /**
-   * Checks the chain in the database, and that what records are searched by is what they say.
+   * Checks the chain in the database, and that the index columns agree with the records.
    *
-   * @return what was found
+   * @return the report
    */
   public ChainReport verify() {
     return audit.verify();
   }
 
   /**
-   * Writes the whole chain as NDJSON, with a closing checkpoint, to be checked elsewhere.
+   * Writes the whole chain as NDJSON, with a closing checkpoint, for checking elsewhere.
    *
-   * @param out where to; not closed
-   * @throws java.io.UncheckedIOException when it cannot be written
+   * @param out the output; not closed
+   * @throws java.io.UncheckedIOException if it cannot be written
    */
   public void export(Writer out) {
     audit.export(out);
   }
 
-  /** States the end of the chain outside the database, if it has moved since the last time. */
+  /** Writes a checkpoint outside the database, if the chain has grown since the last. */
   @Scheduled(initialDelayString = "PT1M", fixedDelayString = "PT1M")
   public void checkpoint() {
     checkpoints.stateEnd();
   }
 
-  /** Stores what waits, states the end of the chain, and takes no more. */
+  /** Stores what waits, writes a checkpoint, and stops accepting records. */
   @Override
   public void close() {
     writer.close();
@@ -405,7 +404,7 @@ public final class Records implements AutoCloseable {
       links = transaction.execute(status -> chain(group));
     } catch (DuplicateKeyException e) {
       if (group.size() > 1) {
-        throw e; // The group is tried again one by one.
+        throw e; // The group is retried one by one.
       }
       Stored before = sameAsBefore(group.get(0), e);
       tables.force();
@@ -434,8 +433,8 @@ public final class Records implements AutoCloseable {
     }
     tables.insert(links, group, seal.key());
     group.forEach(record -> record.taken().forEach(taken -> tables.mask(taken, seal.key())));
-    group.forEach(record -> record.alongside().write());
-    following.records(group.stream().map(Prepared::record).toList());
+    group.forEach(record -> record.extra().write());
+    listener.records(group.stream().map(Prepared::record).toList());
     tables.moveHead(links.get(links.size() - 1), digest);
     return links;
   }

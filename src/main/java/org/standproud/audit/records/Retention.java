@@ -11,26 +11,26 @@ import org.standproud.audit.Person;
 import org.standproud.audit.Withholding;
 
 /**
- * Takes texts of old records away, or masks them. Each time a record of its own goes into the chain
- * in the same transaction; digests, seals, verdicts and findings stay, so the chain can still be
- * checked and the cards still be counted.
+ * Removes or masks texts of old records. Each removal adds a record to the chain in the same
+ * transaction; digests, seals, verdicts and findings stay, so the chain can still be checked and
+ * findings counted.
  *
  * <p>The database may keep old pages until it is compacted: H2 by {@code SHUTDOWN COMPACT},
- * PostgreSQL by {@code VACUUM}. Backups made before hold the texts still.
+ * PostgreSQL by {@code VACUUM}. Earlier backups still hold the texts.
  */
 public final class Retention {
 
-  /** Records named by one record, so that none grows without bound. */
+  /** Most records named by one removal record. */
   private static final int AT_A_TIME = 200;
 
   private final Records records;
   private final Clock clock;
 
   /**
-   * Retention of some records.
+   * Creates the service.
    *
    * @param records the records
-   * @param clock tells when texts were taken
+   * @param clock clock for removals
    */
   public Retention(Records records, Clock clock) {
     this.records = records;
@@ -38,15 +38,15 @@ public final class Retention {
   }
 
   /**
-   * Takes from every answer that a query finds what it still has of it; where the query asks for
-   * nothing but a span of time, from every decision of that time too.
+   * Removes the text of every answer of a query; if the query has only a period, of every decision
+   * of that period too.
    *
-   * @param query which, such as those before a day
-   * @param mask what to take
-   * @param by who orders it
-   * @param reason why
-   * @return how many records lost text
-   * @throws InterruptedException when interrupted; what was taken so far is recorded
+   * @param query the query, such as records before a day
+   * @param mask what to remove
+   * @param by the person who orders it
+   * @param reason the reason
+   * @return number of records that lost text
+   * @throws InterruptedException if interrupted; removals so far are recorded
    */
   public long withhold(RecordQuery query, Mask mask, Person by, String reason)
       throws InterruptedException {

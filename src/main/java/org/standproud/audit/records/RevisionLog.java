@@ -31,8 +31,8 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The revisions in the order in which they came into service, in the database of the records: all
- * replicas on it follow one log. Their cards lie in the archive that answers are given again from.
+ * The revisions in the order in which they went into service, in the database of the records,
+ * shared by all replicas. Their cards are in the rule-base archive.
  */
 public final class RevisionLog implements RevisionStore, ChainedLog {
 
@@ -54,7 +54,7 @@ public final class RevisionLog implements RevisionStore, ChainedLog {
    * Opens the log without the chain of records, so that it cannot be checked.
    *
    * @param dataSource a database with the audit tables
-   * @param archive where their cards are kept, in the same database
+   * @param archive the archive of their cards, in the same database
    */
   public RevisionLog(DataSource dataSource, RuleBaseArchive archive) {
     this(dataSource, archive, null);
@@ -64,7 +64,7 @@ public final class RevisionLog implements RevisionStore, ChainedLog {
    * Opens the log. Each revision has its digest in the chain, and is checked with it.
    *
    * @param dataSource the database of the records
-   * @param records the chain, and the archive where cards are kept
+   * @param records the chain, and the archive of cards
    */
   public RevisionLog(DataSource dataSource, Records records) {
     this(dataSource, records.ruleBases(), records);
@@ -105,7 +105,7 @@ public final class RevisionLog implements RevisionStore, ChainedLog {
         row.getString("publisher"));
   }
 
-  /** The number is the key, so of two replicas that publish at once one is told to look again. */
+  /** The number is the key, so of two replicas that publish at once one fails and retries. */
   @Override
   public boolean append(StoredRevision revision, Map<String, String> files) {
     Optional<StoredRevision> latest = latest();

@@ -12,28 +12,28 @@ import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.KeptRuleBase;
 
 /**
- * Every rule base that ever gave an answer. A revision's id is a hash over its content, so a text
- * that was changed no longer gives the revision that an answer names.
+ * Every rule base that ever produced an answer. A revision's id is a hash over its content, so a
+ * changed text no longer matches the revision that an answer names.
  */
 public final class RuleBaseArchive {
 
-  /** What a revision is called beside an exported chain. */
+  /** Name of a revision line in an exported chain. */
   public static final String NAME = "ruleBase";
 
   private final JdbcClient client;
   private final TransactionTemplate transaction;
-  private final AppendListener following;
+  private final AppendListener listener;
 
-  public RuleBaseArchive(DataSource dataSource, AppendListener following) {
+  public RuleBaseArchive(DataSource dataSource, AppendListener listener) {
     this.client = JdbcClient.create(dataSource);
     this.transaction = new TransactionTemplate(new JdbcTransactionManager(dataSource));
-    this.following = following;
+    this.listener = listener;
   }
 
   /**
-   * Keeps a rule base; one that is kept already stays as it is.
+   * Stores a rule base, unless it is stored already.
    *
-   * @param ruleBase what is to be kept, before its first answer is given
+   * @param ruleBase the rule base, stored before its first answer is sent
    */
   public void keep(KeptRuleBase ruleBase) {
     if (find(ruleBase.revision().id()).isPresent()) {
@@ -43,10 +43,11 @@ public final class RuleBaseArchive {
       transaction.executeWithoutResult(
           status -> {
             insert(ruleBase);
-            following.ruleBase(ruleBase);
+            listener.ruleBase(ruleBase);
           });
     } catch (DuplicateKeyException another) {
-      if (find(ruleBase.revision().id()).isEmpty()) { // Else another service kept it meanwhile.
+      if (find(ruleBase.revision().id())
+          .isEmpty()) { // Otherwise another service stored it meanwhile.
         throw another;
       }
     }
@@ -75,7 +76,7 @@ public final class RuleBaseArchive {
     return text(revision).map(text -> KeptRuleBase.from(new CanonicalJson(text)));
   }
 
-  /** The text of a rule base as it lies in the database. */
+  /** The stored text of a rule base. */
   Optional<String> text(String revision) {
     return client
         .sql("select content from rule_base_revision where id = ?")
@@ -84,7 +85,7 @@ public final class RuleBaseArchive {
         .optional();
   }
 
-  /** Gives the text of every rule base, in the order they were published. */
+  /** Passes the text of every rule base, in order of publication. */
   public void texts(Consumer<CanonicalJson> use) {
     client
         .sql("select id from rule_base_revision order by published_at, id")

@@ -3,12 +3,12 @@ package org.standproud.audit.records;
 import java.time.Instant;
 
 /**
- * How often a card said something in a span of time.
+ * Number of findings of a card in a period.
  *
  * @param cardId the card
- * @param severity its severity then
- * @param kind its SARIF result kind
- * @param from where the span begins
- * @param count number of findings in records of that span
+ * @param severity severity of the finding
+ * @param kind kind of the finding
+ * @param from start of the period
+ * @param count number of findings in assessments of that period
  */
 public record RuleCount(String cardId, String severity, String kind, Instant from, long count) {}

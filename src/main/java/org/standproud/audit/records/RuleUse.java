@@ -4,14 +4,14 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a card has been used in a span of time.
+ * How often a card was used in a period.
  *
  * @param cardId the card
- * @param inService whether it is in the rule base asked about
+ * @param inService whether it is in the rule base in service
  * @param fails findings that fail
  * @param opens findings that could not be judged
- * @param accepted findings that somebody accepted
- * @param last when it last had something to say, null when never in the span
+ * @param accepted findings that were signed off
+ * @param last time of its last finding; absent if none in the period
  */
 public record RuleUse(
     String cardId,
@@ -21,7 +21,7 @@ public record RuleUse(
     long accepted,
     @Nullable Instant last) {
 
-  /** Whether it had nothing to say in the whole span. */
+  /** Whether it had no finding in the whole period. */
   public boolean silent() {
     return fails == 0 && opens == 0;
   }

@@ -25,7 +25,7 @@ import org.standproud.audit.chain.ChainVerifier;
 import org.standproud.audit.chain.CheckpointFile;
 import org.standproud.audit.chain.PublicCheck;
 
-/** The chain as it lies in the database, read from its first record to its last. */
+/** The stored chain, read from its first record to its last. */
 final class StoredChain {
 
   /** A record is some hundred kilobytes as text, and several callers may read the chain at once. */
@@ -34,7 +34,7 @@ final class StoredChain {
   private final RecordTables tables;
   private final ChainKeys seal;
   private final RuleBaseArchive ruleBases;
-  private final EvidenceDigest inShort;
+  private final EvidenceDigest digest;
   private final CheckpointFile outside;
   private final Clock clock;
   private final List<ChainedLog> logs = new CopyOnWriteArrayList<>();
@@ -43,24 +43,24 @@ final class StoredChain {
       RecordTables tables,
       ChainKeys seal,
       RuleBaseArchive ruleBases,
-      EvidenceDigest inShort,
+      EvidenceDigest digest,
       CheckpointFile outside,
       Clock clock) {
     this.tables = tables;
     this.seal = seal;
     this.ruleBases = ruleBases;
-    this.inShort = inShort;
+    this.digest = digest;
     this.outside = outside;
     this.clock = clock;
   }
 
   ChainReport verify() {
     ChainReport found = verify(new ChainVerifier(seal.key(), List.of(seal.signing().verifying())));
-    // With the seals right, what is left to check is what others will check without them.
+    // With valid seals, what is left is what an auditor checks without them.
     return found.whole() ? verify(new PublicCheck(List.of(seal.signing().verifying()))) : found;
   }
 
-  /** Has a log beside the records checked with the chain. */
+  /** Adds a log outside the chain to the check. */
   void check(ChainedLog log) {
     logs.add(log);
   }
@@ -70,14 +70,14 @@ final class StoredChain {
     List<String> stated = outside.lines();
     RecordTables.Head head = tables.head();
     ChainExport.holdAll(check, stated);
-    // The head row has no seal of its own, but it is one more place a forger must think of.
+    // The head row has no seal of its own, but it is one more row a forger must change.
     check.hold(seal.state(head, clock.instant()));
     eachGroup(Long.MAX_VALUE, rows -> check(rows, check, beside));
     beside.forEach(log -> log.finish(check));
     return check.finish();
   }
 
-  /** The digest over all records, where it was never kept. */
+  /** The digest over all records, if it was never stored. */
   String digest() {
     String[] digest = {ChainDigest.START};
     eachGroup(
@@ -122,7 +122,7 @@ final class StoredChain {
         verifier.fault(
             ChainFault.Kind.EDITED,
             place,
-            "This record is whole, but filed under other words or numbers");
+            "This record is intact, but its index columns differ from it");
       }
       if (sealed && row.columns().recordType().equals(RecordType.LOG_ENTRY.word())) {
         entry(row).ifPresent(entry -> beside.forEach(log -> log.next(place, entry)));
@@ -147,7 +147,7 @@ final class StoredChain {
       return Columns.of(record).equals(row.columns())
           && Prepared.findings(record).equals(findings)
           && (beside == null
-              || record instanceof AuditRecord answer && beside.agrees(answer, inShort));
+              || record instanceof AuditRecord answer && beside.agrees(answer, digest));
     } catch (NotCanonical e) {
       return false;
     }

@@ -1,6 +1,6 @@
 package org.standproud.audit.records;
 
-/** What is written in the transaction of a record: both are on disk, or neither is. */
+/** A write in the transaction of a record: either both are stored or neither. */
 @FunctionalInterface
 public interface TransactionalWrite {
 
@@ -8,8 +8,8 @@ public interface TransactionalWrite {
   TransactionalWrite NOTHING = () -> {};
 
   /**
-   * Writes through the data source of the records, in the thread it is called in. It is called anew
-   * when the transaction is tried again.
+   * Writes through the data source of the records, in the calling thread. It is called again when
+   * the transaction is retried.
    */
   void write();
 }

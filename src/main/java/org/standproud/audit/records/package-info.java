@@ -1,7 +1,4 @@
-/**
- * Puts records on disk before an answer is sent, and finds them again; the same on H2 and
- * PostgreSQL.
- */
+/** Stores records before an answer is sent, and finds them again; on H2 and PostgreSQL alike. */
 @NullMarked
 package org.standproud.audit.records;
 

@@ -7,12 +7,12 @@ import org.standproud.audit.Acceptance;
 import org.standproud.audit.Versions;
 
 /**
- * What an answer says that comes neither from the set-up nor from the rules.
+ * The parts of an answer that come neither from the set-up nor from the rules.
  *
  * @param id id of the answer
- * @param time when it was made
- * @param versions what it was made with
- * @param acceptances what people had accepted for its job order
+ * @param time time of the answer
+ * @param versions the versions that produce it
+ * @param acceptances the acceptances for its job order
  */
 public record AssessmentContext(
     UUID id, Instant time, Versions versions, List<Acceptance> acceptances) {

@@ -6,15 +6,15 @@ import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.CanonicalJson;
 
 /**
- * An answer with what it stands on, as it goes into a record.
+ * An answer with its inputs, as recorded.
  *
  * @param setup the set-up
- * @param evidence the numbers computed from it
+ * @param evidence the computed evidence
  * @param trace every card, fired or not
- * @param answer what is sent
- * @param judged the answer in short
+ * @param answer the answer as sent
+ * @param judged verdict and score
  * @param findings the result of each card
- * @param numbers the evidence in short, as it lies beside the record
+ * @param numbers the digest of the evidence
  */
 public record AssessmentResult(
     CanonicalJson setup,

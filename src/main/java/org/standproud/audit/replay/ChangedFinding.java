@@ -10,34 +10,34 @@ import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A finding that is not the same with another rule base.
+ * A finding that differs with another rule base.
  *
  * @param card the card
  * @param change appears, vanishes or changes
- * @param recorded the finding on record, null when there is none
- * @param now the finding now, null when there is none
+ * @param recorded the finding in the record; absent if there is none
+ * @param now the finding now; absent if there is none
  */
 public record ChangedFinding(
-    String card, String change, @Nullable Said recorded, @Nullable Said now) {
+    String card, String change, @Nullable FindingInBrief recorded, @Nullable FindingInBrief now) {
 
   /**
-   * The main fields of a finding.
+   * A finding in brief.
    *
    * @param kind its kind
    * @param severity its severity
    * @param message its message
    */
-  public record Said(String kind, String severity, String message) {}
+  public record FindingInBrief(String kind, String severity, String message) {}
 
   static List<ChangedFinding> between(CanonicalJson recorded, CanonicalJson now) {
-    Map<String, Said> was = findings(recorded);
-    Map<String, Said> is = findings(now);
+    Map<String, FindingInBrief> was = findings(recorded);
+    Map<String, FindingInBrief> is = findings(now);
     TreeSet<String> cards = new TreeSet<>(was.keySet());
     cards.addAll(is.keySet());
     List<ChangedFinding> changes = new ArrayList<>();
     for (String card : cards) {
-      Said then = was.get(card);
-      Said today = is.get(card);
+      FindingInBrief then = was.get(card);
+      FindingInBrief today = is.get(card);
       if (then == null) {
         changes.add(new ChangedFinding(card, "appears", null, today));
       } else if (!then.equals(today)) {
@@ -47,12 +47,12 @@ public record ChangedFinding(
     return changes;
   }
 
-  private static Map<String, Said> findings(CanonicalJson answer) {
-    Map<String, Said> findings = new LinkedHashMap<>();
+  private static Map<String, FindingInBrief> findings(CanonicalJson answer) {
+    Map<String, FindingInBrief> findings = new LinkedHashMap<>();
     for (JsonNode finding : answer.tree().path("findings")) {
       findings.put(
           finding.path("card").asString(""),
-          new Said(
+          new FindingInBrief(
               finding.path("kind").asString(""),
               finding.path("severity").asString(""),
               finding.path("message").asString("")));

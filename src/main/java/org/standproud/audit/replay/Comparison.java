@@ -7,15 +7,15 @@ import org.standproud.audit.Judged;
 /**
  * A recorded set-up judged by another rule base.
  *
- * @param record id of the record
- * @param recordedRuleBase the revision that judged then
- * @param ruleBase the revision that judges now
+ * @param record id of the assessment
+ * @param recordedRuleBase the revision that judged it then
+ * @param ruleBase the revision that judges it now
  * @param recorded verdict and score then
  * @param now verdict and score now
- * @param findings findings that are not the same
- * @param versions versions other than the rule base that are not those of the record, and so may
- *     have a part in it
- * @param evidence where the numbers differ; none when only the rule base made the difference
+ * @param findings findings that differ
+ * @param versions versions, apart from the rule base, that differ from the record and so may
+ *     contribute
+ * @param evidence where the numbers differ; empty if only the rule base makes the difference
  */
 public record Comparison(
     UUID record,
@@ -34,7 +34,7 @@ public record Comparison(
     evidence = List.copyOf(evidence);
   }
 
-  /** Whether the set-up is judged as it was. */
+  /** Whether verdict and score are the same. */
   public boolean same() {
     return findings.isEmpty() && recorded.equals(now);
   }

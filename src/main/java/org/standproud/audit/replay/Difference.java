@@ -8,17 +8,17 @@ import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
 
 /**
- * One place where two texts differ.
+ * One difference between recorded and replayed parts.
  *
- * @param part which part of the account
- * @param pointer where in it (RFC 6901)
- * @param recorded what the record has there as JSON, null when nothing
- * @param now what is there now as JSON, null when nothing
+ * @param part the part of the record
+ * @param pointer the place in it (RFC 6901)
+ * @param recorded the recorded value, as JSON text; absent if there is none
+ * @param now the value now, as JSON text; absent if there is none
  */
 public record Difference(
     String part, String pointer, @Nullable String recorded, @Nullable String now) {
 
-  /** Most differences listed of one part; the first ones are enough. */
+  /** Most differences listed for one part; the first ones are enough. */
   static final int MOST = 50;
 
   static List<Difference> between(String part, CanonicalJson recorded, CanonicalJson now) {

@@ -4,30 +4,30 @@ import java.util.Optional;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.rules.engine.RuleBase;
 
-/** The parts of the program on which an answer depends. */
+/** The parts of the program that determine an answer. */
 public interface Engine {
 
   /** Its version. */
   String version();
 
-  /** Revision of the catalogue it resolves requests against. */
+  /** Revision of the catalogue that resolves requests. */
   String catalogue();
 
   /**
-   * Makes an answer.
+   * Computes an answer.
    *
-   * @param setup a set-up as records keep it
-   * @param rules what judges it
-   * @param occasion what else the answer says
-   * @throws IllegalArgumentException when this program cannot read the set-up
+   * @param setup a recorded set-up
+   * @param rules the rule base
+   * @param occasion the rest of the answer: id, time, job
+   * @throws IllegalArgumentException if this program cannot read the set-up
    */
   AssessmentResult make(CanonicalJson setup, RuleBase rules, AssessmentContext occasion);
 
   /**
-   * Resolves a request against the catalogue of today.
+   * Resolves a request with today's catalogue.
    *
-   * @param request a request as records keep it
-   * @return the set-up; empty when it is refused today
+   * @param request a recorded request
+   * @return the set-up; empty if it is refused today
    */
   Optional<CanonicalJson> resolve(CanonicalJson request);
 }

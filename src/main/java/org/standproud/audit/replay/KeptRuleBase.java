@@ -19,8 +19,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * A rule base as it is kept: who published it and the texts of its cards, from which it can be
- * built again.
+ * A stored rule base: who published it and the texts of its cards, from which it can be rebuilt.
  *
  * @param revision its identity
  * @param cards the text of each card by the path of its file
@@ -34,16 +33,16 @@ public record KeptRuleBase(Revision revision, Map<String, String> cards) {
     cards = Collections.unmodifiableMap(new TreeMap<>(cards));
   }
 
-  /** It as one text. */
+  /** Its text form. */
   public CanonicalJson text() {
     return CanonicalJson.of(MAPPER.valueToTree(this));
   }
 
   /**
-   * Reads a text.
+   * Parses a text.
    *
-   * @param text what {@link #text()} wrote
-   * @throws NotCanonical when it is no rule base
+   * @param text the text from {@link #text()}
+   * @throws NotCanonical if it is not a rule base
    */
   public static KeptRuleBase from(CanonicalJson text) {
     try {
@@ -54,12 +53,12 @@ public record KeptRuleBase(Revision revision, Map<String, String> cards) {
   }
 
   /**
-   * Builds the rule base again.
+   * Rebuilds the rule base.
    *
-   * @param vocabulary the facts this program knows
-   * @param units how quantities are read
-   * @throws RulesUnreadable when this program cannot read the cards, or reads another rule base in
-   *     them than the one that was kept
+   * @param vocabulary the vocabulary of this program
+   * @param units the unit reader
+   * @throws RulesUnreadable if this program cannot read the cards, or gets another rule base from
+   *     them than the stored one
    */
   public RuleBase rebuild(List<Fact> vocabulary, UnitReader units) throws RulesUnreadable {
     List<String> reasons = new ArrayList<>();

@@ -6,7 +6,7 @@ public final class NotReplayable extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says why.
+   * Creates the exception.
    *
    * @param reason in one sentence
    */

@@ -4,17 +4,16 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * What came of giving an answer again.
+ * The result of a replay.
  *
- * @param record id of the record
- * @param ruleBase the revision that judged
- * @param outcome whether it is the same answer
- * @param explanation in one sentence
- * @param versions versions that are not those of the record
- * @param differences where the parts differ, in the order in which one follows from the other:
- *     setup, evidence, trace, answer
- * @param catalogueToday where the request would be another set-up with the catalogue of today; the
- *     replay itself stands on the set-up as it was recorded
+ * @param record id of the assessment
+ * @param ruleBase the revision that judged it
+ * @param outcome whether the answer is the same, byte for byte; differs; or cannot be given
+ * @param explanation the outcome in one sentence
+ * @param versions versions that differ from the record
+ * @param differences where the parts differ, in order of dependence: setup, evidence, trace, answer
+ * @param catalogueToday where today's catalogue would make another set-up of the request; the
+ *     replay uses the recorded set-up
  */
 public record Replay(
     UUID record,
@@ -31,7 +30,7 @@ public record Replay(
     REPRODUCED,
     /** Another answer, or the same from other numbers. */
     DIFFERS,
-    /** It cannot be given again. */
+    /** It cannot be replayed. */
     NOT_POSSIBLE
   }
 

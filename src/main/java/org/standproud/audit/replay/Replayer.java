@@ -19,8 +19,8 @@ import org.standproud.rules.language.UnitReader;
 import tools.jackson.databind.JsonNode;
 
 /**
- * Computes recorded answers again: at the revision that judged them, byte for byte, or at another,
- * to see what changes. Nothing is stored.
+ * Computes recorded answers again: with the revision that judged them, byte for byte, or with
+ * another, to see what changes. Nothing is stored.
  */
 public final class Replayer {
 
@@ -33,13 +33,13 @@ public final class Replayer {
   private final UnitReader units;
 
   /**
-   * Brings together what answers are given again with.
+   * Creates the replayer.
    *
    * @param engine this program
-   * @param kept finds a rule base that was kept, by revision
+   * @param kept finds a stored rule base by revision
    * @param acceptances finds an acceptance by id
-   * @param vocabulary the facts this program knows
-   * @param units how quantities in cards are read
+   * @param vocabulary the vocabulary of this program
+   * @param units reads quantities in cards
    */
   public Replayer(
       Engine engine,
@@ -55,7 +55,7 @@ public final class Replayer {
   }
 
   /**
-   * Gives an answer again at the revision that judged it.
+   * Replays an answer with the revision that judged it.
    *
    * @param record the record
    * @return the same answer, what differs, or why it cannot be given
@@ -77,11 +77,11 @@ public final class Replayer {
   }
 
   /**
-   * Judges a recorded set-up at another revision.
+   * Judges a recorded set-up with another revision.
    *
    * @param record the record
-   * @param rules what judges it
-   * @throws NotReplayable when its set-up is withheld, or this program cannot read it
+   * @param rules the rule base
+   * @throws NotReplayable if its set-up is withheld, or this program cannot read it
    */
   public Comparison compare(AuditRecord record, RuleBase rules) {
     AssessmentResult made = make(record, rules);
@@ -99,16 +99,16 @@ public final class Replayer {
   }
 
   /**
-   * A rule base that was kept.
+   * A stored rule base.
    *
    * @param revision its revision
-   * @throws NotReplayable when it was not kept, or can no longer be built
+   * @throws NotReplayable if it was not stored, or can no longer be built
    */
   public RuleBase rules(String revision) {
     KeptRuleBase ruleBase =
         kept.apply(revision)
             .orElseThrow(
-                () -> new NotReplayable("The rule base " + revision + " was not kept here."));
+                () -> new NotReplayable("The rule base " + revision + " is not in the archive."));
     try {
       return ruleBase.rebuild(vocabulary, units);
     } catch (RulesUnreadable e) {
@@ -134,7 +134,7 @@ public final class Replayer {
     }
   }
 
-  /** Which acceptances stood beside the findings is part of what was answered. */
+  /** The acceptances shown with the findings are part of the answer. */
   private List<Acceptance> shown(CanonicalJson answer) {
     List<Acceptance> found = new ArrayList<>();
     for (JsonNode finding : answer.tree().path("findings")) {
@@ -171,7 +171,7 @@ public final class Replayer {
         catalogueToday(record));
   }
 
-  /** Names and reasons that were withheld since, on either side, are no difference. */
+  /** Names and reasons withheld since, on either side, are no difference. */
   private static List<Difference> answerDiffers(CanonicalJson then, CanonicalJson made) {
     boolean masked = namesWithheld(then) || namesWithheld(made);
     return masked
@@ -194,7 +194,7 @@ public final class Replayer {
     String where = "It differs first in the " + first.part() + " at " + first.pointer() + "; ";
     String why =
         versions.stream()
-            // The replay uses the set-up as it was recorded, not the catalogue of today.
+            // The replay uses the recorded set-up, not today's catalogue.
             .filter(v -> !v.of().equals(CATALOGUE))
             .map(v -> v.of() + " was " + v.recorded() + ", is " + v.now())
             .reduce((a, b) -> a + "; " + b)

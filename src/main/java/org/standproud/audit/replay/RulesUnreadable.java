@@ -2,7 +2,7 @@ package org.standproud.audit.replay;
 
 import java.util.List;
 
-/** Cards that were kept no longer make the rule base they made. */
+/** Stored cards that no longer build the same rule base. */
 public final class RulesUnreadable extends Exception {
 
   private static final long serialVersionUID = 1L;
@@ -14,7 +14,7 @@ public final class RulesUnreadable extends Exception {
     this.reasons = List.copyOf(reasons);
   }
 
-  /** Everything that stands in the way, at least one. */
+  /** Every reason, at least one. */
   public List<String> reasons() {
     return reasons;
   }

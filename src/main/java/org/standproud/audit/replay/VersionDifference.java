@@ -1,9 +1,9 @@
 package org.standproud.audit.replay;
 
 /**
- * A version that is not the one the answer was made with.
+ * A version that differs from the recorded one.
  *
- * @param of what: engine, catalogue, vocabulary or rule base
+ * @param of engine, catalogue or vocabulary
  * @param recorded the version then
  * @param now the version now
  */

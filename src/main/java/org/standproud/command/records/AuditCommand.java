@@ -7,12 +7,12 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /**
- * The commands of auditor and operator. Each ends with 0 when all is well, 1 when something was
- * found, 2 when it could not be done.
+ * Commands for auditors and operators. Exit codes: 0 when all is well, 1 when something was found,
+ * 2 when it failed.
  */
 @Command(
     name = "audit",
-    description = "Checks, replays, saves and brings back the records of answers.",
+    description = "Checks, replays, backs up and restores records.",
     subcommands = {
       CheckChain.class,
       ReplayCommand.class,
@@ -33,7 +33,7 @@ public final class AuditCommand {
     this.application = application;
   }
 
-  /** The service whose settings a replay is made with. */
+  /** The service whose settings a replay uses. */
   Class<?> application() {
     return application;
   }
@@ -41,9 +41,9 @@ public final class AuditCommand {
   /**
    * Runs a command.
    *
-   * @param application the service, for commands that need all of it
-   * @param arguments what follows the word audit
-   * @param out where faults are printed
+   * @param application the service, for commands that need it
+   * @param arguments the arguments after audit
+   * @param out prints faults
    * @return the exit code
    */
   public static int run(Class<?> application, List<String> arguments, PrintWriter out) {

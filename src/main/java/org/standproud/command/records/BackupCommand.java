@@ -8,12 +8,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Saves a database in files, as it is. */
+/** Backs up an embedded database. */
 @Command(
     name = "backup",
     description = {
-      "Saves the database in the audit directory to a zip file; the service has to be stopped.",
-      "Keys and checkpoints are not in it: keep them apart. For PostgreSQL use pg_dump, for either",
+      "Backs up the database in the audit directory to a zip file; the service must be stopped.",
+      "Keys and checkpoints are not included: keep them apart. For PostgreSQL use pg_dump, for"
+          + " either",
       "kind, while it runs, GET /v1/audit/chain."
     },
     mixinStandardHelpOptions = true)
@@ -21,17 +22,17 @@ final class BackupCommand implements Callable<Integer> {
 
   @Mixin private Store store = new Store();
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "a zip file that is not there yet")
+  @Parameters(index = "0", paramLabel = "FILE", description = "a zip file that does not exist yet")
   private Path file = Path.of("standproud.zip");
 
   @Override
   public Integer call() {
     if (!store.inFiles()) {
-      throw new IllegalStateException("a PostgreSQL database is saved with pg_dump");
+      throw new IllegalStateException("a PostgreSQL database is backed up with pg_dump");
     }
     if (Files.notExists(store.file()) || Files.exists(file)) {
       throw new IllegalStateException(
-          store.file() + " has to be there, and " + file + " must not be there yet");
+          store.file() + " must exist, and " + file + " must not exist yet");
     }
     new JdbcTemplate(store.dataSource()).update("backup to ?", file.toAbsolutePath().toString());
     return AuditCommand.WELL;

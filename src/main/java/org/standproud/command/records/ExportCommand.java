@@ -19,7 +19,7 @@ final class ExportCommand implements Callable<Integer> {
 
   @Mixin private Store store = new Store();
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "a file that is not there yet")
+  @Parameters(index = "0", paramLabel = "FILE", description = "a file that does not exist yet")
   private Path file = Path.of("chain.ndjson");
 
   @Override

@@ -21,13 +21,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Gives recorded answers again, with the settings of the service and without its web. */
+/** Replays recorded answers, with the settings of the service and without its web server. */
 @Command(
     name = "replay",
     description = {
-      "Gives an answer again at the revision that judged it, or judges its set-up at another.",
+      "Replays an answer with the revision that judged it, or judges its set-up with another.",
       "The settings are those of the service, such as STANDPROUD_AUDIT_DIRECTORY. Ends with 0 for",
-      "the same answer, 1 for another, 2 when it cannot be given."
+      "the same answer, 1 for another, 2 when it cannot be replayed."
     },
     mixinStandardHelpOptions = true)
 final class ReplayCommand implements Callable<Integer> {
@@ -43,7 +43,7 @@ final class ReplayCommand implements Callable<Integer> {
   @Option(
       names = "--at",
       paramLabel = "REVISION",
-      description = "rule-base revision to judge it at; the word today for the one in service")
+      description = "rule-base revision to judge with; the word today for the one in service")
   private @Nullable String at;
 
   @Override
@@ -54,7 +54,7 @@ final class ReplayCommand implements Callable<Integer> {
     try (ConfigurableApplicationContext service =
         new SpringApplicationBuilder(parent.application())
             .web(WebApplicationType.NONE)
-            // Only what a replay needs is made, not what waits for callers.
+            // Starts only what a replay needs, no web server.
             .lazyInitialization(true)
             .properties("spring.main.banner-mode=off", "logging.level.root=warn")
             .run("--standproud.rules.folder=never")) {

@@ -15,13 +15,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Brings records back, and checks the chain that came back. */
+/** Restores records and verifies their chain. */
 @Command(
     name = "restore",
     description = {
-      "Brings back what backup saved (.zip) or export wrote (anything else), then checks the chain.",
-      "Put the keys and checkpoints of the service into the audit directory first. Nothing that is",
-      "there is overwritten."
+      "Restores a file of backup (.zip) or export (any other name), then checks the chain.",
+      "Put the keys and checkpoints of the service into the audit directory first. Nothing that"
+          + " exists",
+      "is overwritten."
     },
     mixinStandardHelpOptions = true)
 final class RestoreCommand implements Callable<Integer> {
@@ -29,14 +30,14 @@ final class RestoreCommand implements Callable<Integer> {
   @Spec private @Nullable CommandSpec spec;
   @Mixin private Store store = new Store();
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "what was saved")
+  @Parameters(index = "0", paramLabel = "FILE", description = "the file of backup or export")
   private Path file = Path.of("standproud.zip");
 
   @Override
   public Integer call() {
     if (Files.notExists(file) || Files.notExists(store.directory().resolve("chain.key"))) {
       throw new IllegalStateException(
-          file + " and the keys in " + store.directory() + " have to be there");
+          file + " and the keys in " + store.directory() + " must exist");
     }
     if (!file.toString().endsWith(".zip")) {
       store.migrate();
@@ -45,7 +46,7 @@ final class RestoreCommand implements Callable<Integer> {
       return read.whole() ? print(store.verify()) : print(read);
     }
     if (!store.inFiles() || Files.exists(store.file())) {
-      throw new IllegalStateException(store.file() + " is there already");
+      throw new IllegalStateException(store.file() + " already exists");
     }
     Restore.execute(file.toString(), store.directory().toString(), "standproud");
     store.migrate();
@@ -58,7 +59,7 @@ final class RestoreCommand implements Callable<Integer> {
             ? new PrintWriter(System.out, false, Charset.defaultCharset())
             : spec.commandLine().getOut();
     report.faults().forEach(f -> out.println(f.kind() + " at " + f.first() + " to " + f.last()));
-    out.println(report.intact() + " record(s) as they were written");
+    out.println(report.intact() + " intact record(s)");
     out.flush();
     return report.whole() ? AuditCommand.WELL : AuditCommand.FOUND;
   }

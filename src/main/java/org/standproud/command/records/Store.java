@@ -15,7 +15,10 @@ import org.standproud.audit.records.ChainKeys;
 import org.standproud.audit.records.Records;
 import picocli.CommandLine.Option;
 
-/** Where the records lie. A database in files can be opened only while the service is stopped. */
+/**
+ * The location of the records. An embedded database can be opened only while the service is
+ * stopped.
+ */
 final class Store {
 
   @Option(

@@ -1,4 +1,4 @@
-/** The auditor's and operator's commands: verify, replay, export, backup, restore. */
+/** Commands for auditors and operators: verify, replay, export, backup, restore. */
 @NullMarked
 package org.standproud.command.records;
 

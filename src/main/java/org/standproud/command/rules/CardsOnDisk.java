@@ -17,7 +17,7 @@ import org.standproud.setup.request.CatalogueReader;
 import org.standproud.setup.request.CatalogueReading;
 import picocli.CommandLine.Option;
 
-/** Where the cards and the shop lie. */
+/** The folders of cards and catalogue. */
 final class CardsOnDisk {
 
   @Option(
@@ -56,7 +56,7 @@ final class CardsOnDisk {
         RetiredCards.listed());
   }
 
-  /** The cards of the folder, with what the gate reports. */
+  /** The cards of the folder, with the report of the gate. */
   Gate.Draft draft(Gate gate) {
     CardFolder.Contents contents = CardFolder.read(rules);
     Authorship by = new Authorship("command", "read from " + rules, Instant.EPOCH, null);

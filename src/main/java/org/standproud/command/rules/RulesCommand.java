@@ -35,8 +35,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
- * Works on the cards from the command line. It ends with 0 if all is well, 1 if a card is refused
- * or an example fails, 2 if it was called wrongly, 3 if a file cannot be read or written.
+ * Works on cards from the command line. Exit codes: 0 if all is well, 1 if a card is refused or an
+ * example fails, 2 for wrong usage, 3 if a file cannot be read or written.
  */
 @Command(
     name = "rules",
@@ -61,10 +61,10 @@ public final class RulesCommand {
   /**
    * Runs a command.
    *
-   * @param out where answers go
-   * @param err where errors go
-   * @param arguments the command and what it is to work on
-   * @return what to end with
+   * @param out prints results
+   * @param err prints errors
+   * @param arguments the command and its arguments
+   * @return the exit code
    */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
     CommandLine line = new CommandLine(new RulesCommand());
@@ -99,7 +99,7 @@ public final class RulesCommand {
       mixinStandardHelpOptions = true)
   int check(
       @Mixin CardsOnDisk cards,
-      @Option(names = "--strict", description = "Ends with 1 on warnings too.") boolean strict) {
+      @Option(names = "--strict", description = "Exits with 1 on warnings too.") boolean strict) {
     Gate.Draft draft = cards.draft(cards.gate());
     print(draft.errors(), draft.warnings());
     RuleBase ruleBase = draft.ruleBase();
@@ -161,7 +161,7 @@ public final class RulesCommand {
   @Command(
       name = "explain",
       description =
-          "Says what each card, or one, makes of a set-up, and why the others keep quiet.",
+          "Shows the finding of each card, or of one, on a set-up, and why the others passed.",
       mixinStandardHelpOptions = true)
   int explain(
       @Mixin CardsOnDisk cards,
@@ -200,7 +200,7 @@ public final class RulesCommand {
 
   @Command(
       name = "new",
-      description = "Writes a card that passes the gate, to be changed into the one wanted.",
+      description = "Writes a new card that passes the gate, as a start.",
       mixinStandardHelpOptions = true)
   int create(
       @Mixin CardsOnDisk cards,
@@ -215,7 +215,7 @@ public final class RulesCommand {
     Path folder = cards.rules().resolve(protects.words());
     Path file = folder.resolve(id + ".yaml");
     if (Files.exists(file)) {
-      throw wrong(file + " is there already");
+      throw wrong(file + " already exists");
     }
     Files.createDirectories(folder);
     Files.writeString(file, NewCard.text(id), StandardOpenOption.CREATE_NEW);
@@ -225,7 +225,7 @@ public final class RulesCommand {
 
   @Command(
       name = "pages",
-      description = "Writes a page a card, and an index.",
+      description = "Writes one page a card, and an index.",
       mixinStandardHelpOptions = true)
   int pages(
       @Mixin CardsOnDisk cards,

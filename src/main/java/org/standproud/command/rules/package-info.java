@@ -1,4 +1,4 @@
-/** The commands for the keeper of the cards: check, test, explain, new, pages. */
+/** Commands for rule authors: check, test, explain, new, pages. */
 @NullMarked
 package org.standproud.command.rules;
 

@@ -16,8 +16,8 @@ import org.standproud.setup.request.RequestFields;
 public final class TramError {
 
   /**
-   * Lean of a spindle that nobody has indicated, in rad: up to 0.05 mm over 200 mm, likely 0.02
-   * over 300.
+   * Lean of a spindle that was not indicated, in rad: up to 0.05 mm over 200 mm, likely 0.02 over
+   * 300.
    */
   public static final Band NOT_INDICATED_RAD = new Band(0, 0.02 / 300, 0.05 / 200);
 

@@ -27,7 +27,7 @@ import org.standproud.setup.request.CutterFields;
  *
  * <p>The scatter of kc1.1 and of the four corrections is independent from one to the next; their
  * relative reaches are put together in quadrature ({@link InQuadrature}), for all five at their
- * worst at once does not happen in a shop. An edge state that was not told keeps its whole range.
+ * worst at once does not happen in a shop. An edge state that is not given keeps its whole range.
  *
  * <p>Normal to tangential force: common practice has 0.3 to 0.5, more with a dull edge; the sets of
  * {@link PublishedCoefficients} give 0.2 to 0.7 at chips of 0.05 to 0.1 mm. Along-edge to
@@ -84,7 +84,7 @@ public record CorrectedKienzle(ForceModel.Kienzle model, List<Assumption> assump
             MILLING,
             cutter.toolMaterial() == ToolMaterial.HSS ? HSS : Band.exactly(1),
             rake(material.group(), cutter.rakeRad()));
-    // An edge that nobody looked at is no scatter: it may be either, and keeps its whole range.
+    // An uninspected edge is not scatter: it may be either, and keeps its whole range.
     Band factor = cutter.edge() == null ? scatter.times(wear) : scatter;
     double helix =
         OutsideValidity.within(

@@ -9,7 +9,7 @@ import org.standproud.setup.Band;
  * downward: likely = prod x_i, high = likely exp(sqrt(sum u_i^2)), low = likely exp(-sqrt(sum
  * d_i^2)). The law of propagation of uncertainty for a product of independent inputs, JCGM 100:2008
  * (GUM) 5.1.2 and 5.1.6, on a logarithmic scale; from memory. Not for unknowns that a caller could
- * have told: those keep their whole range.
+ * have given: those keep their whole range.
  */
 final class InQuadrature {
 

@@ -17,7 +17,7 @@ import org.standproud.setup.request.MaterialFields;
  *   <li>Scatter: at a chip of 0.1 mm the four sets for 7075 (table 5 of Chin. J. Mech. Eng. 2021,
  *       doi 10.1186/s10033-021-00536-9) give tangential forces of 0.74 to 1.44 times their middle;
  *       any set is taken as 0.7 to 1.45 of itself, in quadrature with the wear of the edge. An edge
- *       that was not told keeps its whole range.
+ *       that is not given keeps its whole range.
  *   <li>Another cutting material than the set was measured with: the factor 1.1 to 1.44 of
  *       high-speed steel over carbide, or its inverse.
  *   <li>Along the edge: the helix of the cutters is not printed and is taken as 30 degrees. The

@@ -32,7 +32,7 @@ final class ClampRoom {
   /**
    * The least room in m, negative by how far the cutter or the holder goes into a clamp.
    *
-   * @return null if no clamp is told
+   * @return null if no clamp is given
    */
   @Nullable Double leastM() {
     return setup.hold().clamps().isEmpty()

@@ -37,7 +37,7 @@ import org.standproud.setup.request.MachineFields;
  * @param stopClearanceM room between the cutter with its holder and the stops, lead-in and run-out
  *     counted; null if there is no stop
  * @param clampClearanceM room between the cutter with its holder and the clamps beside the stock;
- *     null if none is told
+ *     null if none is given
  * @param assumptions what was assumed
  */
 public record Reach(

@@ -16,14 +16,14 @@ import org.standproud.setup.request.HoldFields;
  * The pass seen along Y: what cutter and holder sweep from the start of the lead-in to the end of
  * the run-out, against jaws, stock and stops in the plane of X and Z.
  *
- * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. Where nobody
- * says how high it stands, it may be anywhere from the jaw top to the top of the stock, and half
- * way is taken as likely. Depth of the view is left out: whatever overlaps here is taken to meet,
- * which is sure only of what stands across the whole thickness.
+ * <p>A stop is a block of {@value #STOP_LENGTH_M} m that touches an end of the stock. Without a
+ * given height it may be anywhere from the jaw top to the top of the stock, and half way is taken
+ * as likely. Depth of the view is left out: whatever overlaps here is taken to meet, which is sure
+ * only of what stands across the whole thickness.
  */
 public final class SideView {
 
-  /** What is taken for the height of a stop that is not told. */
+  /** The assumption for a stop without a given height. */
   public static final Assumption STOP_HEIGHT =
       new Assumption(
           HoldFields.STOP_HEIGHT,
@@ -64,13 +64,13 @@ public final class SideView {
    */
   @Nullable Band stopClearanceM() {
     double top = setup.stickOutM();
-    Double told = setup.hold().stopHeightM();
+    Double given = setup.hold().stopHeightM();
     if (setup.hold().stop() == Stop.NONE) {
       return null;
     }
-    return told == null
+    return given == null
         ? Band.spanning(toStopM(top / 2), toStopM(top), toStopM(0))
-        : Band.exactly(toStopM(told));
+        : Band.exactly(toStopM(given));
   }
 
   /** The same with the top of the stops at one height above the jaw top in m. */

@@ -49,7 +49,9 @@ public final class Catalogue {
   /** Torque of a hand on the handle of a vise in N.m: 30 to 116 in nine shops of ten. */
   private static final Distribution HAND_TORQUE_NM = lognormal(60, 116, 130);
 
-  /** Run-out of a cutter that nobody indicated in m: half under 0.018 mm, a twentieth over 0.05. */
+  /**
+   * Run-out of a cutter that was not indicated, in m: half under 0.018 mm, a twentieth over 0.05.
+   */
   private static final Distribution RUN_OUT_M = lognormal(0.018e-3, 0.05e-3, 0.1e-3);
 
   /** Part of its face on either side of the middle that a movable jaw bears on. */
@@ -195,10 +197,10 @@ public final class Catalogue {
   }
 
   /**
-   * Height of the highest spot of gripped faces that nobody measured, in m: half of machined faces
-   * are flat within 0.005 mm and a twentieth worse than 0.03; rolled 0.03 and 0.12, sawn 0.08 and
-   * 0.25, cast 0.15 and 0.5. Common practice, no source; EN 10029 permits far more on rolled plate,
-   * but over a metre.
+   * Height of the highest spot of unmeasured gripped faces, in m: half of machined faces are flat
+   * within 0.005 mm and a twentieth worse than 0.03; rolled 0.03 and 0.12, sawn 0.08 and 0.25, cast
+   * 0.15 and 0.5. Common practice, no source; EN 10029 permits far more on rolled plate, but over a
+   * metre.
    */
   private static Distribution highSpotM(@Nullable StockSurface surface) {
     if (surface == null) {

@@ -80,7 +80,7 @@ public record TapRecording(double[] samples, double ratePerS) {
     return samples.clone();
   }
 
-  /** What the recording tells. */
+  /** The result of a recording. */
   public sealed interface Finding {}
 
   /**

@@ -1,4 +1,4 @@
-/** What a tap on a part tells: its natural frequency and damping from a recording. */
+/** Reads a tap test of a part: its natural frequency and damping from a recording. */
 @NullMarked
 package org.standproud.mechanics.taptest;
 

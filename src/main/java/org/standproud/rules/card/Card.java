@@ -11,24 +11,24 @@ import org.jspecify.annotations.Nullable;
  * severity of another card's finding.
  *
  * @param file the file it was read from
- * @param id stable identity, never used again
+ * @param id stable identity, never reused
  * @param title the claim
  * @param protects what it protects
- * @param severity how grave its finding is
- * @param confidence how good its source is
- * @param source what it stands on
- * @param since day it came into force, ISO 8601
- * @param revised day it was last changed, ISO 8601, or empty
- * @param owner who answers for it
+ * @param severity severity of its finding
+ * @param confidence confidence in its source
+ * @param source its source
+ * @param since date it came into force, ISO 8601
+ * @param revised date of its last change, ISO 8601, or empty
+ * @param owner its owner
  * @param appliesTo the words each fact may have for the card to apply
  * @param limits the named limits
- * @param when the conditions, all of which must hold
+ * @param when the conditions; all must hold
  * @param derives the judgement it derives, or null
- * @param change what it does to another card's finding, or null
- * @param speaksAbove the share of draws above which it speaks, or null for that of its severity
- * @param silencedBy ids of cards whose graver finding says the same, so that this card need not
- * @param message what to tell the machinist, with placeholders in braces
- * @param remedy what would put it right
+ * @param change its effect on another card's finding, or null
+ * @param speaksAbove the share of draws above which it fires, or null for that of its severity
+ * @param silencedBy ids of cards whose more severe finding means the same
+ * @param message message for the machinist, with placeholders in braces
+ * @param remedy how to fix it
  * @param why the mechanism
  * @param examples its examples
  */

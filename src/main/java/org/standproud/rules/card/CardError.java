@@ -3,15 +3,15 @@ package org.standproud.rules.card;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is wrong with a card, where, and how to put it right.
+ * An error in a card.
  *
  * @param file the file
- * @param line line, from 1
- * @param column column, from 1
- * @param fragment the text that is wrong
- * @param message why it is refused
- * @param nearest the known name that was probably meant, or null
- * @param example something in its place that works, or null
+ * @param line the line, from 1
+ * @param column the column, from 1
+ * @param fragment the wrong text
+ * @param message what is wrong with it
+ * @param nearest the known name or unit probably meant
+ * @param example an example that works
  */
 public record CardError(
     String file,
@@ -27,7 +27,7 @@ public record CardError(
     return new CardError(file, where.line(), where.column(), where.text(), message, null, null);
   }
 
-  /** All of it on one line. */
+  /** The error on one line. */
   @Override
   public String toString() {
     return file

@@ -8,11 +8,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The files of a rule base read: the cards and the levels at which they speak.
+ * The parsed files of a rule base: the cards and the levels at which they fire.
  *
- * @param cards those that can be read
- * @param levels the levels; {@link Levels#ANY_DRAW} if there is no such file or it cannot be read
- * @param errors what is wrong
+ * @param cards those that can be parsed
+ * @param levels the levels; {@link Levels#ANY_DRAW} if the file is missing or invalid
+ * @param errors the errors
  */
 public record CardFiles(List<Card> cards, Levels levels, List<CardError> errors) {
 
@@ -23,10 +23,10 @@ public record CardFiles(List<Card> cards, Levels levels, List<CardError> errors)
   }
 
   /**
-   * Reads files.
+   * Parses files.
    *
    * @param files the text of each by its path
-   * @param misnamed what is wrong with the path of a card, or null
+   * @param misnamed checks the path of a card; null if it is valid
    */
   public static CardFiles read(
       Map<String, String> files, Function<String, @Nullable CardError> misnamed) {

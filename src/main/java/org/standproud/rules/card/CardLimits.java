@@ -1,6 +1,6 @@
 package org.standproud.rules.card;
 
-/** How large a card may be; what is larger is refused before it is looked at. */
+/** Size limits of cards; anything larger is refused before it is parsed. */
 public final class CardLimits {
 
   /** Characters in one card. */
@@ -9,7 +9,7 @@ public final class CardLimits {
   /** Levels of nesting. */
   public static final int MAX_DEPTH = 6;
 
-  /** Values in one card, keys not counted. */
+  /** Values in one card, not counting keys. */
   public static final int MAX_VALUES = 600;
 
   /** Characters in one text. */

@@ -15,7 +15,7 @@ import org.standproud.rules.card.CardTree.Text;
 import org.standproud.rules.language.Nearest;
 import org.standproud.setup.Worded;
 
-/** Reads one card; never throws for what the file holds, but reports it. */
+/** Parses one card; never throws for the content of the file, but reports errors. */
 public final class CardReader {
 
   private static final String SPEAKS_ABOVE = "speaks above";
@@ -44,7 +44,7 @@ public final class CardReader {
           "why",
           "examples");
 
-  /** A line that works for each part of a card, told where the part is wrong. */
+  /** A working example for each part of a card, shown where the part is wrong. */
   private static final Map<String, String> LINES =
       Map.ofEntries(
           Map.entry("id", "id: HOLD-001"),
@@ -91,10 +91,10 @@ public final class CardReader {
   }
 
   /**
-   * What a file held.
+   * The result of parsing a file.
    *
    * @param card the card, or null if there are errors
-   * @param errors what is wrong with it
+   * @param errors the errors
    */
   public record Outcome(@Nullable Card card, List<CardError> errors) {
     /** Copies the list. */
@@ -104,9 +104,9 @@ public final class CardReader {
   }
 
   /**
-   * Reads a card.
+   * Parses a card.
    *
-   * @param file path of the file; its folder says what the card protects
+   * @param file path of the file; its folder names what the card protects
    * @param yaml the text of the file
    */
   public static Outcome read(String file, String yaml) {
@@ -408,7 +408,7 @@ public final class CardReader {
     }
     if (node != null) {
       error(node, key + " is a text", line(key));
-    } else if (required && parent.line() > 0) { // an absent map is reported once, not part by part
+    } else if (required && parent.line() > 0) { // a missing map is reported once, not part by part
       error(parent, key + " is missing", line(key));
     }
     return NOWHERE;

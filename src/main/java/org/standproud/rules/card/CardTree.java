@@ -15,9 +15,9 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLParser;
 
 /**
- * Reads the YAML of one card into texts, lists and maps with their places. Everything is text: no
- * type is ever chosen by the file. Anchors, aliases, tags, repeated keys, further documents and
- * whatever exceeds {@link CardLimits} are refused.
+ * Parses the YAML of one card into texts, lists and maps with their positions. Every value is text:
+ * the file chooses no types. Anchors, aliases, tags, repeated keys, further documents and anything
+ * over {@link CardLimits} are refused.
  */
 final class CardTree {
 
@@ -44,11 +44,11 @@ final class CardTree {
   /** A list. */
   record Sequence(List<Node> items, int line, int column) implements Node {}
 
-  /** A map, with the place of each key. */
+  /** A map, with the position of each key. */
   record Mapping(Map<String, Node> entries, Map<String, Written> keys, int line, int column)
       implements Node {}
 
-  /** The file cannot be read. */
+  /** The file cannot be parsed. */
   static final class Unreadable extends Exception {
     private static final long serialVersionUID = 1L;
     private final transient CardError error;
@@ -77,7 +77,7 @@ final class CardTree {
   private final String file;
   private final String yaml;
 
-  /** Its characters by the numbers in which the parser tells places. */
+  /** The characters by the indices that the parser reports. */
   private final int[] characters;
 
   private int values;
@@ -121,7 +121,8 @@ final class CardTree {
   private static String firstLine(@Nullable String message) {
     String text = message == null ? "" : message.strip();
     String[] lines = text.split("\\R");
-    // The parser says what it was doing first and what it found after the excerpt of the file.
+    // The parser's message starts with the context and puts the problem after the excerpt of the
+    // file.
     for (String line : lines) {
       if (line.startsWith("found ") || line.startsWith("expected ") || line.startsWith("but ")) {
         return line;
@@ -193,7 +194,7 @@ final class CardTree {
     return new Written(text, at.getLineNr(), at.getColumnNr() + (quoted ? 1 : 0));
   }
 
-  /** The character of the file at which the value begins; the parser hides quotes and anchors. */
+  /** Index of the first character of a value; the parser hides quotes and anchors. */
   private int firstChar(YAMLParser parser) {
     long at = parser.currentTokenLocation().getCharOffset();
     return at < 0 || at >= characters.length ? ' ' : characters[(int) at];

@@ -2,7 +2,7 @@ package org.standproud.rules.card;
 
 import org.standproud.setup.Worded;
 
-/** How good the source of a card is, best first. */
+/** Confidence in the source of a card, best first. */
 public enum Confidence implements Worded {
   /** A standard, or measured and published more than once. */
   HIGH("high"),

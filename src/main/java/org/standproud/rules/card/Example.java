@@ -6,12 +6,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An example beside the limit it proves; it runs as a test.
+ * An example next to the limit it proves; it runs as a test.
  *
  * @param says the set-up in words
- * @param expect what the card must say of it
- * @param base name of a demonstration set-up whose evidence is taken first, or null for none
- * @param given values of facts, laid over it
+ * @param expect the result the card must have
+ * @param base name of a demonstration set-up that supplies the evidence, or null
+ * @param given values of facts that override it
  */
 public record Example(
     Written says, Expectation expect, @Nullable Written base, Map<String, Written> given) {

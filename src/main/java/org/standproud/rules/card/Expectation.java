@@ -3,8 +3,8 @@ package org.standproud.rules.card;
 import org.standproud.setup.Worded;
 
 /**
- * What an example expects of its card; for a card that derives or eases, fail says that its
- * conditions hold.
+ * The result an example expects; for a card that derives or eases, fail means that its conditions
+ * hold.
  */
 public enum Expectation implements Worded {
   /** The conditions hold or may hold. */
@@ -13,7 +13,7 @@ public enum Expectation implements Worded {
   PASS("pass"),
   /** A fact is missing. */
   OPEN("open"),
-  /** The card is not about this set-up. */
+  /** The card does not apply to this set-up. */
   NOT_APPLICABLE("notApplicable");
 
   private final String words;

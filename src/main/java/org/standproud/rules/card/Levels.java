@@ -4,18 +4,18 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * From which share of the draws on a finding of each severity is reported: a card speaks when its
+ * The share of the draws above which a finding of each severity is reported: a card fires when its
  * conditions hold in more than that share.
  *
- * @param shares for each severity a share, 0 to 1
- * @param source what they stand on
+ * @param shares a share for each severity, 0 to 1
+ * @param source their source
  */
 public record Levels(Map<Severity, Double> shares, String source) {
 
-  /** The file of a rule base that holds them. */
+  /** The file with the levels. */
   public static final String FILE = "levels.yaml";
 
-  /** Without that file a card speaks as soon as it holds in any draw: the most careful there is. */
+  /** Without that file a card fires as soon as it holds in any draw, which is the most cautious. */
   public static final Levels ANY_DRAW =
       new Levels(Map.of(Severity.STOP, 0.0, Severity.CAUTION, 0.0, Severity.NOTE, 0.0), "");
 

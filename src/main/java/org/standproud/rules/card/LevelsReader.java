@@ -11,7 +11,7 @@ import org.standproud.rules.card.CardTree.Node;
 import org.standproud.rules.card.CardTree.Text;
 import org.standproud.rules.language.Nearest;
 
-/** Reads {@link Levels}; never throws for what the file holds, but reports it. */
+/** Parses {@link Levels}; never throws for the content of the file, but reports errors. */
 public final class LevelsReader {
 
   private static final String SOURCE = "source";
@@ -24,10 +24,10 @@ public final class LevelsReader {
   }
 
   /**
-   * What a file held.
+   * The result of parsing a file.
    *
    * @param levels the levels, or null if there are errors
-   * @param errors what is wrong with it
+   * @param errors the errors
    */
   public record Outcome(@Nullable Levels levels, List<CardError> errors) {
     /** Copies the list. */
@@ -37,7 +37,7 @@ public final class LevelsReader {
   }
 
   /**
-   * Reads levels: one line a severity, and the source.
+   * Parses levels: one line a severity, and the source.
    *
    * @param file path of the file
    * @param yaml its text
@@ -76,7 +76,7 @@ public final class LevelsReader {
     return errors.isEmpty() ? new Levels(shares, source.text()) : null;
   }
 
-  /** A graver finding that needs more draws would let an easing make a card speak. */
+  /** If a more severe finding needed more draws, easing a finding could make a card fire. */
   private void inOrder(Mapping root, Map<Severity, Double> shares) {
     Severity milder = null;
     for (Severity severity : Severity.values()) {

@@ -6,13 +6,13 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds words that look like others because letters of another script stand among them, such as a
- * Cyrillic o in a Latin word (Unicode UTS 39, section 5.1, mixed-script detection). Greek letters
- * that no Latin letter looks like, as in units and formulas, are let through.
+ * Finds words with look-alike letters of another script, such as a Cyrillic o in a Latin word
+ * (Unicode UTS 39, section 5.1, mixed-script detection). Greek letters without a Latin look-alike,
+ * as in units and formulas, are allowed.
  */
 final class MixedScripts {
 
-  /** Letters of Greek and Cyrillic that a Latin letter looks like; from the tables of UTS 39. */
+  /** Greek and Cyrillic letters with a Latin look-alike; from the tables of UTS 39. */
   private static final String LIKE_LATIN =
       "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧαγιοκνρυχ" + "АВЕЅІЈКМНОРСТУХаеѕіјорсухԁһӏԛԝвкмнтг";
 
@@ -22,7 +22,7 @@ final class MixedScripts {
   private MixedScripts() {}
 
   /**
-   * The first word of a text that looks like another.
+   * The first word with mixed scripts.
    *
    * @return the word, or null if there is none
    */

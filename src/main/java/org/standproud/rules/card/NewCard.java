@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** A card to begin with: it passes the gate, and every line waits to be changed. */
+/** A template for new cards: it passes the gate, and every line is meant to be changed. */
 public final class NewCard {
 
   private static final String PLACE = "NEW-ID";

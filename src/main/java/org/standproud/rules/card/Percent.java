@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** Shares of the draws as cards write them: "5 %", "2.5%". */
 final class Percent {
 
-  /** What is expected, for the error. */
+  /** The expected format, for the error. */
   static final String WANTED = "a percentage from 0 to 99, such as 10 %";
 
   private static final double MOST = 99;
@@ -15,7 +15,7 @@ final class Percent {
 
   private Percent() {}
 
-  /** The share, 0 to 1, or null if the text is no percentage in the range. */
+  /** The share, 0 to 1, or null if the text is not a percentage in the range. */
   static @Nullable Double share(String text) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {

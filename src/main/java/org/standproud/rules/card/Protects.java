@@ -2,23 +2,23 @@ package org.standproud.rules.card;
 
 import org.standproud.setup.Worded;
 
-/** What a card protects: the folder it lies in. */
+/** What a card protects: its folder. */
 public enum Protects implements Worded {
-  /** That the stock stays in the vise. */
+  /** The hold of the stock in the vise. */
   HOLDING("holding"),
-  /** That the cut pushes where it can be held. */
+  /** The direction of the cut. */
   DIRECTION("direction"),
-  /** That the plate and the cutter do not chatter. */
+  /** Freedom from chatter of plate and cutter. */
   VIBRATION("vibration"),
-  /** That the cutter lives. */
+  /** The life of the cutter. */
   CUTTER("cutter"),
-  /** That the feed stays in control. */
+  /** The control of the feed. */
   FEED("feed"),
-  /** That it goes in at all. */
+  /** Reach and clearance. */
   REACH("reach"),
-  /** That the surface and the size come out. */
+  /** Surface and size. */
   FINISH("finish"),
-  /** That the input can be believed. */
+  /** The plausibility of the input. */
   DATA("data");
 
   private final String words;

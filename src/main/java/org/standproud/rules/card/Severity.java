@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Arrays;
 import org.standproud.setup.Worded;
 
-/** How grave a finding is, least first. */
+/** Severity of a finding, least first. */
 public enum Severity implements Worded {
   /** Worth knowing (SARIF level note). */
   NOTE("note"),
@@ -40,6 +40,6 @@ public enum Severity implements Worded {
     return Arrays.stream(values())
         .filter(one -> one.words().equals(words))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no severity is called " + words));
+        .orElseThrow(() -> new IllegalArgumentException("there is no severity " + words));
   }
 }

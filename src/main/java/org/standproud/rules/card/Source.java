@@ -1,9 +1,9 @@
 package org.standproud.rules.card;
 
 /**
- * What a card stands on.
+ * The source of a card.
  *
- * @param kind what kind of source
+ * @param kind the kind of source
  * @param reference title and author; may be empty for common practice
  * @param edition edition or year; may be empty
  * @param page page, section or equation; may be empty

@@ -2,7 +2,7 @@ package org.standproud.rules.card;
 
 import org.standproud.setup.Worded;
 
-/** What kind of source a card stands on. */
+/** The kind of source of a card. */
 public enum SourceKind implements Worded {
   /** A published standard. */
   STANDARD("standard"),
@@ -10,7 +10,7 @@ public enum SourceKind implements Worded {
   HANDBOOK("handbook"),
   /** A paper. */
   PAPER("paper"),
-  /** What is commonly done, no source. */
+  /** Common practice, no source. */
   COMMON_PRACTICE("common practice"),
   /** The experience of this shop. */
   SHOP("shop");

@@ -1,7 +1,7 @@
 package org.standproud.rules.card;
 
 /**
- * A text of a card with its place in the file.
+ * A text of a card with its position in the file.
  *
  * @param text the text, quotes removed
  * @param line line, from 1

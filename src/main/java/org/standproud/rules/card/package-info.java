@@ -1,7 +1,4 @@
-/**
- * Rule cards as their authors write them: the parts of a card, and the reader that refuses a bad
- * one.
- */
+/** Rule cards as written: the parts of a card, and the parser that reports errors. */
 @NullMarked
 package org.standproud.rules.card;
 

@@ -4,11 +4,11 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who publishes a rule base, why, when and after which.
+ * Who published a rule base, why, when and after which revision.
  *
- * @param author who
- * @param note why, in one sentence
- * @param time when
+ * @param author the author
+ * @param note the reason, in one sentence
+ * @param time time of publication
  * @param parent the revision before it, or null for the first
  */
 public record Authorship(String author, String note, Instant time, @Nullable String parent) {}

@@ -16,7 +16,7 @@ import org.standproud.rules.card.Written;
 
 /**
  * The content of cards as bytes that do not depend on layout, comments, file names or the order of
- * files. Every text is preceded by its length, so no two contents give the same bytes.
+ * files. Every text is prefixed with its length, so different contents have different bytes.
  */
 final class CanonicalContent {
 

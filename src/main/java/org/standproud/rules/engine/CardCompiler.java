@@ -27,10 +27,10 @@ import org.standproud.rules.language.QuantityRefused;
 import org.standproud.rules.language.Term;
 import org.standproud.rules.language.UnitReader;
 
-/** Turns cards as written into cards ready to be evaluated, or says what is wrong with them. */
+/** Compiles cards, or reports their errors. */
 public final class CardCompiler {
 
-  /** Judgements one card may read. */
+  /** Most judgements one card may read. */
   public static final int MAX_JUDGEMENTS = 3;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)\\}");
@@ -47,10 +47,10 @@ public final class CardCompiler {
   }
 
   /**
-   * The cards compiled, in the order of their ids.
+   * The compiled cards, in the order of their ids.
    *
    * @param cards empty if there are errors
-   * @param errors what is wrong
+   * @param errors the errors
    */
   public record Outcome(List<CompiledCard> cards, List<CardError> errors) {
     /** Copies the lists. */
@@ -65,7 +65,7 @@ public final class CardCompiler {
    *
    * @param cards the cards
    * @param facts the vocabulary
-   * @param units how quantities are read
+   * @param units the unit reader
    */
   public static Outcome compile(List<Card> cards, FactTable facts, UnitReader units) {
     CardCompiler compiler = new CardCompiler(facts, units);
@@ -83,9 +83,7 @@ public final class CardCompiler {
         : new Outcome(List.of(), compiler.errors);
   }
 
-  /**
-   * Ids that differ in the case of letters only are taken for one by people and by some systems.
-   */
+  /** People and some systems take ids that differ only in case for the same. */
   private void registerId(Card card, Map<String, Card> folded) {
     Card like = folded.putIfAbsent(card.id().text().toLowerCase(Locale.ROOT), card);
     if (like != null && !like.id().text().equals(card.id().text())) {
@@ -131,7 +129,7 @@ public final class CardCompiler {
       try {
         when.add(parser.parse(written.text(), limits));
       } catch (ConditionRefused e) {
-        // A limit that cannot be read is told once, where it stands.
+        // An unreadable limit is reported once, at its definition.
         if (limits.containsKey(e.fragment()) || !card.limits().containsKey(e.fragment())) {
           errors.add(refused(card, written, e));
         }
@@ -267,7 +265,7 @@ public final class CardCompiler {
 
   private void checkUsed(Card card, List<Condition> when, Map<String, Term.Limit> limits) {
     if (when.size() != card.when().size()) {
-      return; // a condition that was refused may be the one that uses the limit
+      return; // a refused condition may be the one that uses the limit
     }
     for (String name : limits.keySet()) {
       boolean used =
@@ -320,7 +318,7 @@ public final class CardCompiler {
         error(
             card,
             id,
-            "a card is silenced by a graver one; this is a " + other.severity().words(),
+            "a card is silenced by a more severe one; this is a " + other.severity().words(),
             null,
             null);
       }

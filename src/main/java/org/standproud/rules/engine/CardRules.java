@@ -20,8 +20,8 @@ import org.standproud.rules.language.Condition;
 import org.standproud.rules.language.DrawTruth;
 
 /**
- * The rules of the engine that one card becomes: one, or one for each word of its scope by which
- * the network keeps it away from other set-ups, and one for when that word is not known.
+ * The engine rules of one card: one, or one for each word of the selector by which the network
+ * excludes other set-ups, plus one for an unknown word.
  */
 final class CardRules {
 
@@ -31,12 +31,12 @@ final class CardRules {
   private final Depth depth;
 
   /**
-   * For one card.
+   * Creates the rules of one card.
    *
-   * @param model takes the rules
+   * @param model receives the rules
    * @param card the card
-   * @param place its place in the rule base
-   * @param depth how judgements hang on each other
+   * @param place its index in the rule base
+   * @param depth the depth of judgements
    */
   CardRules(ModelImpl model, CompiledCard card, int place, Depth depth) {
     this.model = model;
@@ -46,11 +46,11 @@ final class CardRules {
   }
 
   /**
-   * Adds them.
+   * Adds the rules.
    *
    * @param byId every card
-   * @param levels from which share of the draws on cards speak
-   * @param changed the cards of which another may change the finding
+   * @param levels the levels at which cards fire
+   * @param changed the cards whose finding another may change
    */
   void add(Map<String, CompiledCard> byId, Levels levels, Set<String> changed) {
     Written derives = card.card().derives();
@@ -67,35 +67,35 @@ final class CardRules {
           new RulePattern(card.judgements(), other),
           -1,
           lowers ? t -> t.holdsBut(level) : t -> t.exceeds(level),
-          (drools, hearing) -> hearing.act(place));
+          (drools, evaluation) -> evaluation.act(place));
     } else {
       flag(changed.contains(card.id()));
     }
   }
 
-  /** A judgement is always derived: that it does not hold is a judgement too. */
+  /** A judgement is always derived, also when it does not hold. */
   private void derive(String judgement) {
     RulePattern awaited = new RulePattern(card.judgements(), null);
     RuleItemBuilder<?>[] items =
         awaited.then(
-            (drools, hearing, judgements) -> {
-              DrawTruth early = hearing.early(place);
+            (drools, evaluation, judgements) -> {
+              DrawTruth early = evaluation.early(place);
               boolean done = early.isFalse() || !card.judges();
-              DrawTruth truth = done ? early : hearing.whole(place, judgements);
-              hearing.judge(judgement, truth);
-              drools.logicalInsert(new Judgement(hearing, judgement, truth));
+              DrawTruth truth = done ? early : evaluation.whole(place, judgements);
+              evaluation.judge(judgement, truth);
+              drools.logicalInsert(new Judgement(evaluation, judgement, truth));
             });
-    // What is derived comes before what reads it, that which reads nothing first of all.
+    // Producers fire before readers, beginning with cards that read no judgement.
     int salience = Integer.MAX_VALUE - depth.of(card);
     model.addRule(rule(card.id()).attribute(Rule.Attribute.SALIENCE, salience).build(items));
   }
 
   private void flag(boolean changed) {
     BiConsumer<Drools, Evaluation> then =
-        (drools, hearing) -> {
-          hearing.flag(place);
+        (drools, evaluation) -> {
+          evaluation.flag(place);
           if (changed) {
-            drools.logicalInsert(new Flagged(hearing, card.id()));
+            drools.logicalInsert(new Flagged(evaluation, card.id()));
           }
         };
     Condition.OneOf key = key();
@@ -113,7 +113,7 @@ final class CardRules {
   }
 
   /**
-   * The selector by whose words the network tells set-ups apart, if there is one. A card that reads
+   * The selector by which the network distinguishes set-ups, if there is one. A card that reads
    * judgements has none: each of its rules would have to be joined with them.
    */
   private Condition.@Nullable OneOf key() {
@@ -134,7 +134,7 @@ final class CardRules {
       Predicate<DrawTruth> wanted,
       BiConsumer<Drools, Evaluation> then) {
     if (card.judges()) {
-      // What hangs on facts alone cuts the card off before judgements are joined.
+      // Conditions on facts alone exclude the card before judgements are joined.
       awaited.test(card.id() + " on facts", h -> !h.early(place).isFalse());
       awaited.test(card.id(), (h, judgements) -> wanted.test(h.whole(place, judgements)));
     } else {
@@ -143,6 +143,7 @@ final class CardRules {
     model.addRule(
         rule(card.id() + name)
             .attribute(Rule.Attribute.SALIENCE, salience)
-            .build(awaited.then((drools, hearing, judgements) -> then.accept(drools, hearing))));
+            .build(
+                awaited.then((drools, evaluation, judgements) -> then.accept(drools, evaluation))));
   }
 }

@@ -17,7 +17,7 @@ import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
 
-/** A card with its conditions ready to be evaluated; immutable. */
+/** A card with compiled conditions; immutable. */
 public final class CompiledCard {
 
   private final Card card;
@@ -32,7 +32,7 @@ public final class CompiledCard {
   private final List<PreparedCondition> prepared = new ArrayList<>();
 
   /**
-   * Joins a card with its conditions.
+   * Creates a compiled card.
    *
    * @param card the card
    * @param scope one condition for each selector of appliesTo
@@ -131,17 +131,17 @@ public final class CompiledCard {
     return PreparedCondition.of(card.id(), whole).facts();
   }
 
-  /** In which draws the card is about this set-up. */
+  /** The draws in which the card applies to this set-up. */
   DrawTruth applies(Readings readings) {
     return scopeAsOne.evaluate(readings, Judgements.NONE);
   }
 
-  /** Those of its conditions that hang on facts alone. */
+  /** Its conditions on facts alone. */
   Condition onFacts() {
     return onFacts;
   }
 
-  /** Those of its conditions that read judgements. */
+  /** Its conditions that read judgements. */
   Condition onJudgements() {
     return onJudgements;
   }
@@ -162,8 +162,8 @@ public final class CompiledCard {
   }
 
   /**
-   * The share of the draws above which it speaks at the severity as written; a card without a
-   * finding of its own has something to report as soon as it holds in any draw.
+   * The share of the draws above which it fires at its written severity; a card without a finding
+   * of its own fires as soon as it holds in any draw.
    */
   double level(Levels levels) {
     Double own = card.speaksAbove();

@@ -16,12 +16,12 @@ import org.standproud.rules.trace.MarginFinder;
 import org.standproud.rules.trace.Reading;
 
 /**
- * Judges a condition and writes down what it came to. What decides is the condition object itself.
+ * Evaluates a condition and writes its trace.
  *
  * @param readings the values of the facts
  * @param judgements the judgements the condition may read
  * @param margins finds margins over both
- * @param behind for each judgement the facts it comes from
+ * @param behind the facts behind each judgement
  */
 record ConditionWriter(
     Readings readings,
@@ -38,18 +38,18 @@ record ConditionWriter(
   ConditionTrace trace(PreparedCondition prepared) {
     Condition condition = prepared.condition();
     if (condition instanceof Condition.Comparison) {
-      // What the margin is about decides the truth: it is worked out once.
+      // The comparison of the margin decides the truth: it is evaluated once.
       Margin margin = margins.of(condition);
-      return told(
+      return trace(
           prepared,
           margin == null ? condition.evaluate(readings, judgements) : margin.draws(),
           margin);
     }
     DrawTruth truth = condition.evaluate(readings, judgements);
-    return told(prepared, truth, truth.truth() == Truth.UNKNOWN ? null : margins.of(condition));
+    return trace(prepared, truth, truth.truth() == Truth.UNKNOWN ? null : margins.of(condition));
   }
 
-  private ConditionTrace told(
+  private ConditionTrace trace(
       PreparedCondition prepared, DrawTruth truth, @Nullable Margin margin) {
     return new ConditionTrace(
         prepared.text(),

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How far a card is from the facts: 0 if it reads no judgement, else one more than the farthest
- * card that derives what it reads. Judgements form no rings, so this ends.
+ * Distance of a card from the facts: 0 if it reads no judgement, otherwise one more than the
+ * deepest card that derives one it reads. Judgements are acyclic, so this ends.
  */
 final class Depth {
 

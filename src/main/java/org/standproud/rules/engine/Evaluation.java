@@ -9,10 +9,9 @@ import org.standproud.rules.language.Judgements;
 import org.standproud.rules.language.Readings;
 
 /**
- * One set-up before the cards: what they read, what each was found to say, and what the engine made
- * of it. It is the object in the working memory; the constraints of the network ask it, and what
- * they had to find out is not found out again. Cards are named by their place in the rule base. For
- * one thread and one assessment.
+ * The evaluation of one set-up: its readings, intermediate results, and what the engine concluded.
+ * It is an object in the working memory; the constraints of the network query it and results are
+ * cached. Cards are identified by their index in the rule base. For one thread and one assessment.
  */
 abstract class Evaluation implements WorkingMemoryItem {
 
@@ -26,16 +25,16 @@ abstract class Evaluation implements WorkingMemoryItem {
   }
 
   /**
-   * What scope and conditions of a card come to as far as they hang on no judgement; false in every
-   * draw is all there is to say then.
+   * The truth of a card's scope and of its conditions on facts alone; if it is false in every draw,
+   * nothing else needs evaluating.
    */
   abstract DrawTruth early(int card);
 
-  /** What scope and conditions of a card come to together, once {@link #early} was asked. */
+  /** The truth of scope and conditions together, after {@link #early}. */
   abstract DrawTruth whole(int card, Judgements judgements);
 
   @Override
-  public Evaluation hearing() {
+  public Evaluation evaluation() {
     return this;
   }
 
@@ -43,7 +42,7 @@ abstract class Evaluation implements WorkingMemoryItem {
     return readings;
   }
 
-  /** The word that a selector asks for, empty if it is missing or not the same in every draw. */
+  /** The word for a selector, empty if it is missing or differs between draws. */
   String word(Condition.OneOf selector) {
     String word = selector.word(readings);
     return word == null ? "" : word;
@@ -64,12 +63,12 @@ abstract class Evaluation implements WorkingMemoryItem {
     return flagged.get(card);
   }
 
-  /** Whether the engine let the card change the finding of another. */
+  /** Whether the engine let the card change another's finding. */
   boolean acted(int card) {
     return acted.get(card);
   }
 
-  boolean nobodyActed() {
+  boolean noneActed() {
     return acted.isEmpty();
   }
 

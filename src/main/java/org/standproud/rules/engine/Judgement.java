@@ -3,10 +3,11 @@ package org.standproud.rules.engine;
 import org.standproud.rules.language.DrawTruth;
 
 /**
- * A judgement in the working memory, there as long as the card that derives it stands.
+ * A judgement in the working memory, present as long as the card that derives it holds.
  *
- * @param hearing the hearing it was derived in
+ * @param evaluation its evaluation
  * @param name its name
- * @param truth in which draws it holds
+ * @param truth the draws in which it holds
  */
-record Judgement(Evaluation hearing, String name, DrawTruth truth) implements WorkingMemoryItem {}
+record Judgement(Evaluation evaluation, String name, DrawTruth truth)
+    implements WorkingMemoryItem {}

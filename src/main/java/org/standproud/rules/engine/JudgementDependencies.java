@@ -10,8 +10,8 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Written;
 
 /**
- * The facts that each judgement comes from, through the judgements behind it too: what a card that
- * reads a judgement really hangs on. Judgements form no rings, so this ends.
+ * The facts behind each judgement, also through other judgements: what a card that reads a
+ * judgement really depends on. Judgements are acyclic, so this ends.
  */
 final class JudgementDependencies {
 

@@ -13,20 +13,20 @@ import org.kie.api.runtime.rule.FactHandle;
 import org.standproud.rules.card.Levels;
 
 /**
- * The cards as a Drools network. A set-up goes in as one object, its {@link Evaluation}; judgements
- * are inserted logically, so that they fall with what they stood on, and so are the findings that a
- * card may change; a card that reads judgements joins on them; a card that changes a finding joins
- * on the finding. A constraint of the network asks the hearing, which calls the condition objects
- * of the card: there is no rule text and nothing is compiled.
+ * The cards as a Drools network. A set-up is inserted as one object, its {@link Evaluation};
+ * judgements are inserted logically, so that they are retracted with their support, and so are the
+ * findings that a card may change; a card that reads judgements joins on them; a card that changes
+ * a finding joins on the finding. A constraint queries the evaluation, which calls the condition
+ * objects of the card: there is no rule text and nothing is compiled.
  */
 final class Network {
 
-  /** More firings than this a card would mean a ring, which the compiler of cards refuses. */
+  /** More firings than this a card would mean a cycle, which the card compiler refuses. */
   private static final int FIRINGS_A_CARD = 8;
 
   private static final Object BUILDING = new Object();
 
-  /** Sessions to be used again: measured, a set-up is judged in two thirds of the time. */
+  /** Pooled sessions: by measurement, judging a set-up takes two thirds of the time. */
   private final KieSessionsPool sessions;
 
   private final int maxFirings;
@@ -46,31 +46,31 @@ final class Network {
       new CardRules(model, cards.get(i), i, depth).add(byId, levels, changed);
     }
     maxFirings = FIRINGS_A_CARD * (cards.size() + 1);
-    // Parallel builds of the engine are known to disturb each other.
+    // Parallel builds of the engine are known to interfere.
     synchronized (BUILDING) {
       sessions = KieBaseBuilder.createKieBaseFromModel(model).newKieSessionsPool(1);
     }
   }
 
   /**
-   * Runs one session, each of the hearings put in the place of the one before.
+   * Runs one session, replacing the evaluation of the previous run each time.
    *
-   * @throws IllegalStateException if the cards go round in a ring
+   * @throws IllegalStateException if the cards form a cycle
    */
   void run(List<? extends Evaluation> successive) {
     KieSession session = sessions.newKieSession();
     FactHandle handle = null;
-    for (Evaluation hearing : successive) {
+    for (Evaluation evaluation : successive) {
       if (handle == null) {
-        handle = session.insert(hearing);
+        handle = session.insert(evaluation);
       } else {
-        session.update(handle, hearing);
+        session.update(handle, evaluation);
       }
       if (session.fireAllRules(maxFirings) == maxFirings) {
         throw new IllegalStateException("the cards do not come to rest");
       }
     }
-    // One that failed is not given back.
+    // A session that failed is not returned to the pool.
     session.dispose();
   }
 }

@@ -7,7 +7,7 @@ import org.standproud.rules.language.Readings;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.Kind;
 
-/** A hearing that keeps what each card comes to and no reasons. */
+/** An evaluation that keeps the outcome of each card without reasons. */
 final class OutcomeEvaluation extends Evaluation {
 
   private final List<CompiledCard> cards;
@@ -40,8 +40,8 @@ final class OutcomeEvaluation extends Evaluation {
   }
 
   /**
-   * What a card came to. What the engine did not ask of it is asked here: it does not when the
-   * words of the set-up keep the card out, or when there is no finding that it could change.
+   * The outcome of a card. Conditions that the engine did not evaluate are evaluated here: it skips
+   * those of a card excluded by a word of the set-up, or without a finding to change.
    */
   CardKind kind(int card, SeverityResolver weighing) {
     CompiledCard compiled = cards.get(card);

@@ -10,7 +10,7 @@ import org.standproud.rules.card.Written;
 import org.standproud.rules.language.Condition;
 
 /**
- * A condition with what the trace says of it for every set-up, worked out once.
+ * A condition with the parts of its trace that are the same for every set-up.
  *
  * @param text as written
  * @param condition the condition
@@ -34,7 +34,7 @@ record PreparedCondition(
         !judgements.isEmpty());
   }
 
-  /** The facts it hangs on, those behind the judgements it reads too. */
+  /** The facts it depends on, including those behind its judgements. */
   List<Fact> reads(Map<String, List<Fact>> behind) {
     Set<Fact> all = new LinkedHashSet<>(facts);
     condition.judgements(name -> all.addAll(behind.getOrDefault(name, List.of())));

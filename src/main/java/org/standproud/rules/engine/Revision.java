@@ -6,12 +6,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * The identity of a rule base.
  *
- * @param id SHA-256 over content, author, note, time and parent, in hexadecimal
- * @param contentHash SHA-256 over the canonical content of all cards, in hexadecimal
- * @param author who published it
- * @param note why
- * @param time when
- * @param parent the revision before it, or null for the first
+ * @param id SHA-256 over content, author, note, time and parent; as in assessments
+ * @param contentHash SHA-256 over the content of all cards
+ * @param author its publisher
+ * @param note the reason
+ * @param time time of its newest card
+ * @param parent the revision before it
  */
 public record Revision(
     String id,

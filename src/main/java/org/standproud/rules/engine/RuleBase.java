@@ -18,8 +18,8 @@ import org.standproud.rules.trace.RuleKinds;
 import org.standproud.rules.trace.RuleTrace;
 
 /**
- * One immutable revision of the cards, ready to judge set-ups. Safe for use from many threads: each
- * assessment has a session of its own.
+ * One immutable revision of the cards, ready to judge set-ups. Thread-safe: each evaluation has its
+ * own session.
  */
 public final class RuleBase {
 
@@ -34,10 +34,10 @@ public final class RuleBase {
   /**
    * Builds the network.
    *
-   * @param cards compiled cards, as {@link CardCompiler} gave them
-   * @param facts the vocabulary they were compiled against
-   * @param levels from which share of the draws on they speak
-   * @param by who publishes it
+   * @param cards compiled cards from {@link CardCompiler}
+   * @param facts the vocabulary they were compiled with
+   * @param levels the levels at which they fire
+   * @param by its authorship
    */
   public RuleBase(List<CompiledCard> cards, FactTable facts, Levels levels, Authorship by) {
     this.cards = List.copyOf(cards);
@@ -65,13 +65,13 @@ public final class RuleBase {
     return facts;
   }
 
-  /** From which share of the draws on its cards speak. */
+  /** The levels at which its cards fire. */
   public Levels levels() {
     return levels;
   }
 
   /**
-   * The share of the draws above which a card speaks.
+   * The share of the draws above which a card fires.
    *
    * @param id the id of the card
    * @throws IllegalArgumentException if there is no such card
@@ -80,56 +80,57 @@ public final class RuleBase {
     return card(id).level(levels);
   }
 
-  /** The hash of the content of some cards, whoever publishes them. */
+  /** The hash of the content of some cards, independent of the publisher. */
   public static String contentHash(List<Card> cards, Levels levels) {
     return CanonicalContent.hash(cards, levels);
   }
 
   /**
-   * What every card says of one set-up.
+   * The outcome of every card for one set-up.
    *
-   * @param evidence the values of the facts; what it does not hold is missing
+   * @param evidence the values of the facts; facts it does not contain are missing
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleTrace evaluate(Evidence evidence) {
-    TracingEvaluation hearing = heard(hearing(new Readings(facts, evidence)));
-    SeverityResolver weighing = new SeverityResolver(cards, levels, hearing);
+    TracingEvaluation evaluation = run(evaluation(new Readings(facts, evidence)));
+    SeverityResolver weighing = new SeverityResolver(cards, levels, evaluation);
     List<CardTrace> traces = new ArrayList<>(cards.size());
     for (int i = 0; i < cards.size(); i++) {
-      traces.add(hearing.trace(i, weighing));
+      traces.add(evaluation.trace(i, weighing));
     }
     return new RuleTrace(
         revision.id(),
         Silence.among(traces, CardTrace::silenced, this::silencers),
-        hearing.judgements());
+        evaluation.judgements());
   }
 
   /**
-   * What one card says of one set-up.
+   * The outcome of one card for one set-up.
    *
-   * @param evidence the values of the facts; what it does not hold is missing
+   * @param evidence the values of the facts; facts it does not contain are missing
    * @param id the id of the card
    * @throws IllegalArgumentException if there is no such card, or a value is not of the type of its
    *     fact
    */
   public CardTrace evaluate(Evidence evidence, String id) {
-    TracingEvaluation hearing = heard(hearing(new Readings(facts, evidence)));
-    return hearing.trace(cards.indexOf(card(id)), new SeverityResolver(cards, levels, hearing));
+    TracingEvaluation evaluation = run(evaluation(new Readings(facts, evidence)));
+    return evaluation.trace(
+        cards.indexOf(card(id)), new SeverityResolver(cards, levels, evaluation));
   }
 
   /**
-   * What every card says of one set-up, without reasons and margins: many times cheaper than the
-   * whole trace.
+   * The outcome of every card for one set-up, without reasons and margins: many times cheaper than
+   * the full trace.
    *
-   * @param evidence the values of the facts; what it does not hold is missing
+   * @param evidence the values of the facts; facts it does not contain are missing
    * @throws IllegalArgumentException if a value is not of the type of its fact
    */
   public RuleKinds kinds(Evidence evidence) {
-    OutcomeEvaluation hearing = heard(new OutcomeEvaluation(cards, new Readings(facts, evidence)));
-    SeverityResolver weighing = new SeverityResolver(cards, levels, hearing);
+    OutcomeEvaluation evaluation = run(new OutcomeEvaluation(cards, new Readings(facts, evidence)));
+    SeverityResolver weighing = new SeverityResolver(cards, levels, evaluation);
     List<CardKind> kinds = new ArrayList<>(cards.size());
     for (int i = 0; i < cards.size(); i++) {
-      kinds.add(hearing.kind(i, weighing));
+      kinds.add(evaluation.kind(i, weighing));
     }
     return new RuleKinds(revision.id(), Silence.among(kinds, CardKind::silenced, this::silencers));
   }
@@ -139,7 +140,7 @@ public final class RuleBase {
   }
 
   /**
-   * The card of that id.
+   * The card with this id.
    *
    * @throws IllegalArgumentException if there is none
    */
@@ -152,7 +153,7 @@ public final class RuleBase {
   }
 
   /**
-   * The facts that the conditions of a card hang on, those behind its judgements too.
+   * The facts that a card depends on, including those behind its judgements.
    *
    * @param id the id of the card
    * @throws IllegalArgumentException if there is no such card
@@ -164,14 +165,14 @@ public final class RuleBase {
         .toList();
   }
 
-  /** A hearing of some readings, yet to be run. */
-  TracingEvaluation hearing(Readings readings) {
+  /** An evaluation of some readings, not run yet. */
+  TracingEvaluation evaluation(Readings readings) {
     return new TracingEvaluation(cards, levels, behind, readings);
   }
 
-  private <T extends Evaluation> T heard(T hearing) {
-    network.run(List.of(hearing));
-    return hearing;
+  private <T extends Evaluation> T run(T evaluation) {
+    network.run(List.of(evaluation));
+    return evaluation;
   }
 
   /** The network, for tests of truth maintenance. */

@@ -21,9 +21,8 @@ import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Judgements;
 
 /**
- * What must lie in the working memory for one card to be asked: the judgements it reads and the
- * finding it would change, which know their hearing, or the hearing itself. Most cards wait for one
- * thing only, so that nothing has to be joined.
+ * The left-hand side of a card's rule: the judgements it reads and the finding it would change, or
+ * else the evaluation itself. Most cards wait for one item only, so that nothing has to be joined.
  */
 final class RulePattern {
 
@@ -31,10 +30,10 @@ final class RulePattern {
   private final List<PatternDef<? extends WorkingMemoryItem>> patterns = new ArrayList<>();
 
   /**
-   * Awaits judgements, three at most, and a finding, or if there are none the hearing.
+   * Waits for at most three judgements, and a finding, or if there are none for the evaluation.
    *
    * @param judgements their names
-   * @param finding id of the card whose finding must stand, or null
+   * @param finding id of the card whose finding must exist, or null
    */
   RulePattern(List<String> judgements, @Nullable String finding) {
     if (finding != null) {
@@ -65,7 +64,7 @@ final class RulePattern {
             alphaIndexedBy(String.class, Index.ConstraintType.EQUAL, 0, of, name));
   }
 
-  /** Only hearings whose fact is that word, or is missing if the word is empty. */
+  /** Only evaluations whose fact is that word, or is missing if the word is empty. */
   void only(Condition.OneOf selector, String word) {
     only(last(), selector, word);
   }
@@ -74,21 +73,21 @@ final class RulePattern {
       PatternDef<T> pattern, Condition.OneOf selector, String word) {
     pattern.expr(
         selector.fact().name() + " is " + (word.isEmpty() ? "not known" : word),
-        one -> word.equals(one.hearing().word(selector)),
+        one -> word.equals(one.evaluation().word(selector)),
         alphaIndexedBy(
             String.class,
             Index.ConstraintType.EQUAL,
             selector.slot(),
-            one -> one.hearing().word(selector),
+            one -> one.evaluation().word(selector),
             word));
   }
 
-  /** Only hearings that pass a test. */
+  /** Only evaluations that pass a test. */
   void test(String id, Predicate<Evaluation> test) {
-    last().expr(id, one -> test.test(one.hearing()));
+    last().expr(id, one -> test.test(one.evaluation()));
   }
 
-  /** Only hearings that pass a test with the judgements awaited. */
+  /** Only evaluations that pass a test with the judgements. */
   void test(String id, BiPredicate<Evaluation, Judgements> test) {
     test(last(), variables, id, test);
   }
@@ -99,18 +98,21 @@ final class RulePattern {
       String id,
       BiPredicate<Evaluation, Judgements> test) {
     switch (all.size()) {
-      case 1 -> last.expr(id, one -> test.test(one.hearing(), in(one)));
-      case 2 -> last.expr(id, all.get(0), (one, a) -> test.test(one.hearing(), in(one, a)));
+      case 1 -> last.expr(id, one -> test.test(one.evaluation(), in(one)));
+      case 2 -> last.expr(id, all.get(0), (one, a) -> test.test(one.evaluation(), in(one, a)));
       case 3 ->
           last.expr(
-              id, all.get(0), all.get(1), (one, a, b) -> test.test(one.hearing(), in(one, a, b)));
+              id,
+              all.get(0),
+              all.get(1),
+              (one, a, b) -> test.test(one.evaluation(), in(one, a, b)));
       case 4 ->
           last.expr(
               id,
               all.get(0),
               all.get(1),
               all.get(2),
-              (one, a, b, c) -> test.test(one.hearing(), in(one, a, b, c)));
+              (one, a, b, c) -> test.test(one.evaluation(), in(one, a, b, c)));
       default -> throw new IllegalStateException("too much awaited by " + id);
     }
   }
@@ -119,13 +121,13 @@ final class RulePattern {
     return patterns.get(patterns.size() - 1);
   }
 
-  /** What is done when all of it is there. */
+  /** The action when all of it is present. */
   interface Consequence {
-    /** Does it. */
-    void accept(Drools drools, Evaluation hearing, Judgements judgements);
+    /** Runs the action. */
+    void accept(Drools drools, Evaluation evaluation, Judgements judgements);
   }
 
-  /** The items of a rule that awaits all this and then does something. */
+  /** The parts of a rule with this pattern and an action. */
   RuleItemBuilder<?>[] then(Consequence then) {
     List<RuleItemBuilder<?>> items = new ArrayList<>(patterns);
     items.add(execute(then));
@@ -135,15 +137,15 @@ final class RulePattern {
   private RuleItemBuilder<?> execute(Consequence then) {
     List<Variable<? extends WorkingMemoryItem>> all = variables;
     return switch (all.size()) {
-      case 1 -> on(all.get(0)).execute((d, a) -> then.accept(d, a.hearing(), in(a)));
+      case 1 -> on(all.get(0)).execute((d, a) -> then.accept(d, a.evaluation(), in(a)));
       case 2 ->
-          on(all.get(0), all.get(1)).execute((d, a, b) -> then.accept(d, b.hearing(), in(a, b)));
+          on(all.get(0), all.get(1)).execute((d, a, b) -> then.accept(d, b.evaluation(), in(a, b)));
       case 3 ->
           on(all.get(0), all.get(1), all.get(2))
-              .execute((d, a, b, c) -> then.accept(d, c.hearing(), in(a, b, c)));
+              .execute((d, a, b, c) -> then.accept(d, c.evaluation(), in(a, b, c)));
       case 4 ->
           on(all.get(0), all.get(1), all.get(2), all.get(3))
-              .execute((d, a, b, c, e) -> then.accept(d, e.hearing(), in(a, b, c, e)));
+              .execute((d, a, b, c, e) -> then.accept(d, e.evaluation(), in(a, b, c, e)));
       default -> throw new IllegalStateException("too much awaited");
     };
   }

@@ -12,22 +12,22 @@ import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.trace.Changed;
 import org.standproud.rules.trace.Kind;
 
-/** Kind and severity of each card, from what the engine found. */
+/** Determines kind and severity of each card from the results of the engine. */
 final class SeverityResolver {
 
   private final List<CompiledCard> cards;
   private final Levels levels;
   private final Map<String, List<Changed>> changes = new HashMap<>();
 
-  SeverityResolver(List<CompiledCard> cards, Levels levels, Evaluation hearing) {
+  SeverityResolver(List<CompiledCard> cards, Levels levels, Evaluation evaluation) {
     this.cards = cards;
     this.levels = levels;
-    if (hearing.nobodyActed()) {
+    if (evaluation.noneActed()) {
       return;
     }
     for (int i = 0; i < cards.size(); i++) {
       SeverityChange change = cards.get(i).card().change();
-      if (change != null && hearing.acted(i)) {
+      if (change != null && evaluation.acted(i)) {
         changes
             .computeIfAbsent(change.card().text(), id -> new ArrayList<>())
             .add(new Changed(cards.get(i).id(), change.overrides(), change.to(), change.because()));
@@ -39,7 +39,7 @@ final class SeverityResolver {
     return changes.isEmpty() ? List.of() : changes.getOrDefault(cards.get(card).id(), List.of());
   }
 
-  /** The gravest override counts; without one, the easing that leaves the finding gravest. */
+  /** The most severe override wins; without one, the easing that leaves the finding most severe. */
   Severity severity(int card) {
     List<Changed> changed = changed(card);
     Severity written = cards.get(card).card().severity();
@@ -55,8 +55,8 @@ final class SeverityResolver {
   }
 
   /**
-   * The share of the draws above which a card speaks. What a card says of itself counts for the
-   * severity it was written for; once that is changed, the level of the new severity counts.
+   * The share of the draws above which a card fires. The card's own level applies to its written
+   * severity; once that is changed, the level of the new severity applies.
    */
   double level(int card) {
     Severity severity = severity(card);

@@ -11,8 +11,8 @@ import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.Kind;
 
 /**
- * Keeps a finding back where a graver one says the same: the card names those by which it is
- * silenced, and one of them fails with a higher severity.
+ * Suppresses a finding if a more severe one means the same: the card names the cards that silence
+ * it, and one of them fails with a higher severity.
  */
 final class Silence {
 
@@ -21,8 +21,8 @@ final class Silence {
   /**
    * The outcomes, some of them silenced.
    *
-   * @param outcomes what every card came to
-   * @param silenced one of them with the id of the card that silences it
+   * @param outcomes the outcome of every card
+   * @param silenced returns an outcome silenced by a card
    * @param by the ids of the cards that may silence one
    */
   static <T extends CardOutcome> List<T> among(
@@ -40,17 +40,17 @@ final class Silence {
     }
     List<T> all = new ArrayList<>(outcomes.size());
     for (T one : outcomes) {
-      T told = one;
+      T outcome = one;
       if (one.isFinding()) {
         for (Written id : by.apply(one)) {
           T graver = failing.get(id.text());
           if (graver != null && graver.severity().compareTo(one.severity()) > 0) {
-            told = silenced.apply(one, id.text());
+            outcome = silenced.apply(one, id.text());
             break;
           }
         }
       }
-      all.add(told);
+      all.add(outcome);
     }
     return all;
   }

@@ -20,8 +20,8 @@ import org.standproud.rules.trace.Placeholder;
 import org.standproud.setup.Band;
 
 /**
- * A hearing that keeps what every condition of every card came to. Each is judged once, by the
- * engine if it asks and else when the trace is written.
+ * An evaluation that keeps the trace of every condition of every card. Each is evaluated once, by
+ * the engine on demand or else when the trace is written.
  */
 final class TracingEvaluation extends Evaluation {
 
@@ -30,17 +30,17 @@ final class TracingEvaluation extends Evaluation {
   private final Map<Double, ConditionWriter> writers = new HashMap<>();
   private final Levels levels;
 
-  /** Scope and conditions of each card heard; null what was not judged yet. */
+  /** Scope and conditions of each card; null if not evaluated yet. */
   private final @Nullable ConditionTrace[][] traces;
 
   private final DrawTruth[] applies;
 
   /**
-   * A hearing of one set-up.
+   * Creates the evaluation of one set-up.
    *
    * @param cards the cards of the rule base
-   * @param levels from which share of the draws on cards speak
-   * @param behind for each judgement the facts it comes from
+   * @param levels the levels at which cards fire
+   * @param behind the facts behind each judgement
    * @param readings the values of the facts
    */
   TracingEvaluation(
@@ -53,7 +53,7 @@ final class TracingEvaluation extends Evaluation {
     applies = new DrawTruth[cards.size()];
   }
 
-  /** What writes down the conditions of cards that speak above some share of the draws. */
+  /** The condition writer for cards that fire above some share of the draws. */
   private ConditionWriter writer(double level) {
     return writers.computeIfAbsent(
         level, l -> ConditionWriter.of(readings(), this::judged, behind, l));
@@ -64,19 +64,19 @@ final class TracingEvaluation extends Evaluation {
     CompiledCard compiled = cards.get(card);
     List<PreparedCondition> prepared = compiled.prepared();
     int scope = compiled.scope().size();
-    ConditionTrace[] said = new ConditionTrace[prepared.size()];
-    traces[card] = said;
+    ConditionTrace[] written = new ConditionTrace[prepared.size()];
+    traces[card] = written;
     ConditionWriter writer = writer(compiled.level(levels));
-    DrawTruth truth = judge(writer, prepared, said, 0, scope, DrawTruth.TRUE);
+    DrawTruth truth = judge(writer, prepared, written, 0, scope, DrawTruth.TRUE);
     applies[card] = truth;
-    return truth.isFalse() ? truth : judge(writer, prepared, said, scope, said.length, truth);
+    return truth.isFalse() ? truth : judge(writer, prepared, written, scope, written.length, truth);
   }
 
-  /** Judges what hangs on facts alone. */
+  /** Evaluates conditions on facts alone. */
   private static DrawTruth judge(
       ConditionWriter writer,
       List<PreparedCondition> prepared,
-      @Nullable ConditionTrace[] said,
+      @Nullable ConditionTrace[] written,
       int from,
       int to,
       DrawTruth before) {
@@ -85,7 +85,7 @@ final class TracingEvaluation extends Evaluation {
       PreparedCondition condition = prepared.get(i);
       if (!condition.judges()) {
         ConditionTrace trace = writer.trace(condition);
-        said[i] = trace;
+        written[i] = trace;
         truth = truth.and(trace.draws());
       }
     }
@@ -98,16 +98,16 @@ final class TracingEvaluation extends Evaluation {
     return complete(card, ConditionWriter.of(readings(), judgements, behind, level), true);
   }
 
-  /** Judges what is left, or all that hangs on judgements again, and puts all together. */
+  /** Evaluates the rest, or all conditions on judgements again, and combines everything. */
   private DrawTruth complete(int card, ConditionWriter writer, boolean again) {
     List<PreparedCondition> prepared = cards.get(card).prepared();
-    @Nullable ConditionTrace[] said = traces[card];
+    @Nullable ConditionTrace[] written = traces[card];
     DrawTruth truth = DrawTruth.TRUE;
-    for (int i = 0; i < said.length; i++) {
-      ConditionTrace trace = said[i];
+    for (int i = 0; i < written.length; i++) {
+      ConditionTrace trace = written[i];
       if (trace == null || (again && prepared.get(i).judges())) {
         trace = writer.trace(prepared.get(i));
-        said[i] = trace;
+        written[i] = trace;
       }
       truth = truth.and(trace.draws());
     }
@@ -115,9 +115,9 @@ final class TracingEvaluation extends Evaluation {
   }
 
   /**
-   * The trace of a card, once the engine is done.
+   * The trace of a card, after the engine has run.
    *
-   * @throws IllegalStateException if the engine made something else of it than its conditions say
+   * @throws IllegalStateException if the engine and the conditions disagree
    */
   CardTrace trace(int card, SeverityResolver weighing) {
     CompiledCard compiled = cards.get(card);
@@ -128,14 +128,14 @@ final class TracingEvaluation extends Evaluation {
     double level = weighing.level(card);
     ConditionWriter writer = writer(level);
     if (!elsewhere && level != compiled.level(levels)) {
-      // Written down again, for the margins hang on the level.
+      // Written again, because margins depend on the level.
       Arrays.fill(traces[card], null);
     }
     DrawTruth truth = elsewhere ? DrawTruth.FALSE : complete(card, writer, false);
     if ((compiled.card().flags() && !truth.isFalse()) != flagged(card)) {
       throw new IllegalStateException("the engine and the condition disagree on " + compiled.id());
     }
-    ConditionTrace[] said = traces[card];
+    ConditionTrace[] written = traces[card];
     int scope = compiled.scope().size();
     return new CardTrace(
         compiled.card(),
@@ -144,16 +144,16 @@ final class TracingEvaluation extends Evaluation {
         weighing.severity(card),
         level,
         weighing.changed(card),
-        list(said, 0, scope),
-        elsewhere ? unasked(compiled, writer) : list(said, scope, said.length),
+        list(written, 0, scope),
+        elsewhere ? unasked(compiled, writer) : list(written, scope, written.length),
         truth.truth() == Truth.UNKNOWN || elsewhere
             ? null
-            : writer.margins().ofAll(compiled.all(), Arrays.asList(said)),
+            : writer.margins().ofAll(compiled.all(), Arrays.asList(written)),
         placeholders(compiled),
         null);
   }
 
-  /** The conditions of a card that is about something else. */
+  /** The conditions of a card that does not apply. */
   private static List<ConditionTrace> unasked(CompiledCard compiled, ConditionWriter writer) {
     int scope = compiled.scope().size();
     return new LazyList<>() {

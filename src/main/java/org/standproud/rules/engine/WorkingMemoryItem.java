@@ -1,8 +1,8 @@
 package org.standproud.rules.engine;
 
-/** What lies in the working memory: a hearing, or what came out of one. */
+/** An object in the working memory: an evaluation, or a result of one. */
 interface WorkingMemoryItem {
 
-  /** The hearing it belongs to. */
-  Evaluation hearing();
+  /** Its evaluation. */
+  Evaluation evaluation();
 }

@@ -1,6 +1,5 @@
 /**
- * The engine: cards built into one immutable rule base and evaluated against the evidence of a
- * set-up.
+ * The engine: cards compiled into an immutable rule base and evaluated on the evidence of a set-up.
  */
 @NullMarked
 package org.standproud.rules.engine;

@@ -6,17 +6,17 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.engine.RuleBase;
 
 /**
- * The rule base that serves. An assessment takes it once and finishes on it; a refused publication
- * leaves the one before serving.
+ * The rule base in service. An assessment reads it once and finishes on it; a refused publication
+ * leaves the previous one in service.
  */
 public final class ActiveRuleBase {
 
   private final AtomicReference<@Nullable RuleBase> active = new AtomicReference<>();
 
-  /** Nothing serves until a first rule base is published. */
+  /** Empty until a first rule base is published. */
   public ActiveRuleBase() {}
 
-  /** The rule base that serves, if there is one. */
+  /** The rule base in service, if there is one. */
   public Optional<RuleBase> get() {
     return Optional.ofNullable(active.get());
   }
@@ -24,7 +24,7 @@ public final class ActiveRuleBase {
   /**
    * Puts a published rule base into service; a refusal changes nothing.
    *
-   * @param result what the gate decided
+   * @param result the result of the gate
    * @return whether the rule base in service changed
    */
   public boolean accept(GateResult result) {

@@ -17,14 +17,16 @@ import org.standproud.rules.card.CardLimits;
 import org.standproud.rules.card.Written;
 
 /**
- * The files of cards under a folder: {@code *.yaml} or {@code *.yml} in the folders of what they
- * protect. Hidden files and what a link reaches outside the folder are left alone.
+ * The card files of a folder: {@code *.yaml} or {@code *.yml} in subfolders named for what they
+ * protect. Hidden files and links out of the folder are ignored.
  */
 public final class CardFolder {
 
   private static final int DEPTH = 3;
 
-  /** Nothing that could climb out of a folder, hide, or mean something else on another system. */
+  /**
+   * No characters that could leave a folder, hide a file, or mean something else on another system.
+   */
   private static final Pattern NAME =
       Pattern.compile(
           "(?:[A-Za-z0-9][A-Za-z0-9_-]{0,59}/){1,2}[A-Za-z0-9][A-Za-z0-9._-]{0,59}\\.ya?ml");
@@ -32,10 +34,10 @@ public final class CardFolder {
   private CardFolder() {}
 
   /**
-   * What a folder holds.
+   * The content of a folder.
    *
    * @param files the text of each file by its path
-   * @param errors what cannot be read
+   * @param errors the unreadable files
    */
   public record Contents(Map<String, String> files, List<CardError> errors) {
     /** Copies the collections. */
@@ -74,7 +76,7 @@ public final class CardFolder {
   }
 
   /**
-   * What is wrong with the path of a card, or null.
+   * The error in the path of a card, or null.
    *
    * @param file the path, as a name in the rule base; it is never opened
    */

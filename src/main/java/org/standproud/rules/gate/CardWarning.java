@@ -7,15 +7,15 @@ import org.standproud.rules.engine.CompiledCard;
 import org.standproud.setup.Worded;
 
 /**
- * Something odd about a card that is no error: it can serve, but its author should look again.
+ * Something unusual in a card that is allowed.
  *
- * @param kind what is odd
+ * @param kind never holds, never acts, same conditions, shadowed or judgement unread
  * @param card id of the card
- * @param place where and what, in the shape of an error
+ * @param place the place, and what is unusual
  */
 public record CardWarning(Kind kind, String card, CardError place) {
 
-  /** What can be odd. */
+  /** The kinds of warning. */
   public enum Kind implements Worded {
     /** Its scope and conditions contradict each other: it can never hold. */
     NEVER_HOLDS,
@@ -23,7 +23,7 @@ public record CardWarning(Kind kind, String card, CardError place) {
     NEVER_ACTS,
     /** Another card has the same scope and conditions. */
     SAME_CONDITIONS,
-    /** Whenever it flags, another card flags too and is graver. */
+    /** Whenever it flags, another card flags too and is more severe. */
     SHADOWED,
     /** No card reads the judgement it derives. */
     JUDGEMENT_UNREAD,
@@ -40,7 +40,7 @@ public record CardWarning(Kind kind, String card, CardError place) {
     return new CardWarning(kind, card.id(), CardError.at(card.card().file(), where, message));
   }
 
-  /** All of it on one line. */
+  /** The warning on one line. */
   @Override
   public String toString() {
     return place.toString();

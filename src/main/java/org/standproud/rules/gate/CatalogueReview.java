@@ -14,9 +14,9 @@ import org.standproud.rules.gate.CardWarning.Kind;
 import org.standproud.rules.language.Condition;
 
 /**
- * Looks for cards that cannot matter: those that can never hold or act, those another card says
- * better, judgements nobody reads. What it finds is so; it does not find everything, because it
- * compares conditions by their form and proves no theorems.
+ * Looks for cards that cannot matter: those that can never hold or act, those made redundant by
+ * another card, and unread judgements. It has no false alarms, but does not find everything,
+ * because it compares conditions by their form and proves no theorems.
  */
 final class CatalogueReview {
 
@@ -82,7 +82,10 @@ final class CatalogueReview {
     return claims;
   }
 
-  /** The claims of a card with those of every judgement it needs, and the ranges of its facts. */
+  /**
+   * The normalized conditions of a card with those of every judgement it needs, and the ranges of
+   * its facts.
+   */
   private List<NormalizedCondition> withJudgements(CompiledCard card) {
     List<NormalizedCondition> claims = new ArrayList<>();
     add(card, claims, new HashSet<>());
@@ -156,7 +159,7 @@ final class CatalogueReview {
     }
   }
 
-  /** Cards of one role can stand for each other: two that flag, or two that change one finding. */
+  /** Cards of one role are interchangeable: two that flag, or two that change one finding. */
   private static String role(CompiledCard card) {
     return card.card().change() != null
         ? "changes " + card.card().change().card().text()
@@ -164,8 +167,8 @@ final class CatalogueReview {
   }
 
   /**
-   * A finding that some card changes can lose its gravity, so it shadows nothing. A card that reads
-   * more facts says something of its own and is not shadowed.
+   * A finding that another card can lower shadows nothing. A card that reads more facts adds
+   * something and is not shadowed.
    */
   private void shadow(Weighed card, Weighed other) {
     boolean graver = other.card.card().severity().compareTo(card.card.card().severity()) > 0;
@@ -174,7 +177,8 @@ final class CatalogueReview {
         && card.facts.equals(other.facts)
         && other.claims.stream()
             .allMatch(needed -> card.claims.stream().anyMatch(needed::followsFrom))) {
-      String message = "whenever this card flags, " + other.card.id() + " flags too and is graver";
+      String message =
+          "whenever this card flags, " + other.card.id() + " flags too and is more severe";
       warn(Kind.SHADOWED, card.card, card.card.card().id(), message);
     }
   }

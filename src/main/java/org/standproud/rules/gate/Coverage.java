@@ -19,22 +19,22 @@ import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
 
 /**
- * Which truths each condition was seen to take in the examples of its own card. Every condition has
- * to be seen to hold, not to hold and, if a missing fact can leave it open, open. An example the
- * card does not apply to shows nothing of its conditions. Of a card that compares numbers one
- * example has to be near a limit: that is where the next person will look.
+ * The truth values that the examples of a card show for each of its conditions. Every condition
+ * must be shown to hold, not to hold and, if a missing fact can leave it open, open. An example
+ * that the card does not apply to shows nothing. For a card that compares numbers, one example must
+ * be near a limit, where it is most likely to be wrong.
  */
 public final class Coverage {
 
-  /** What to do about a condition that some truth was not seen of. */
+  /** What to do about a condition without full coverage. */
   public enum Demand {
-    /** Say so. */
+    /** Report it. */
     REPORT,
     /** Refuse the cards. */
     REFUSE
   }
 
-  /** A number is near its limit within this part of the larger, or where its band spans it. */
+  /** A number is near its limit within this fraction of the larger, or if its band spans it. */
   static final double NEAR = 0.25;
 
   private record Place(CompiledCard card, Written text, Condition condition) {}
@@ -42,11 +42,11 @@ public final class Coverage {
   private final Readings nothingKnown;
   private final Map<Place, Set<Truth>> seen = new LinkedHashMap<>();
 
-  /** For each card that compares numbers whether some example is near a limit. */
+  /** For each card that compares numbers, whether some example is near a limit. */
   private final Map<CompiledCard, Boolean> near = new LinkedHashMap<>();
 
   /**
-   * Nothing seen yet.
+   * Creates an empty coverage.
    *
    * @param nothingKnown readings with every fact missing
    */
@@ -54,14 +54,14 @@ public final class Coverage {
     this.nothingKnown = nothingKnown;
   }
 
-  /** Takes note of a card before any of its examples ran. */
+  /** Adds a card before any of its examples run. */
   void expect(CompiledCard card) {
     for (int i = 0; i < card.when().size(); i++) {
       seen.put(place(card, i), EnumSet.noneOf(Truth.class));
     }
   }
 
-  /** Takes note of what one example showed. */
+  /** Adds the result of one example. */
   void add(CompiledCard card, CardTrace trace) {
     if (trace.kind() == Kind.NOT_APPLICABLE) {
       return;
@@ -84,7 +84,7 @@ public final class Coverage {
     return new Place(card, card.card().when().get(i), card.when().get(i));
   }
 
-  /** Conditions of which some truth was not seen; none for full coverage. */
+  /** Conditions without full coverage; empty for full coverage. */
   public List<CardError> gaps() {
     List<CardError> gaps = new ArrayList<>();
     seen.forEach(
@@ -117,12 +117,12 @@ public final class Coverage {
     return place.condition.evaluate(nothingKnown, Judgements.NONE).truth() == Truth.UNKNOWN;
   }
 
-  /** How many conditions there are. */
+  /** Number of conditions. */
   public int conditions() {
     return seen.size();
   }
 
-  /** How many conditions some example shows to be open. */
+  /** Number of conditions that some example shows open. */
   public int conditionsSeenUnknown() {
     return (int) seen.values().stream().filter(s -> s.contains(Truth.UNKNOWN)).count();
   }

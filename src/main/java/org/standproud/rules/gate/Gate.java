@@ -37,9 +37,9 @@ import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 
 /**
- * The one way into service: read the cards, check them, build the engine, run every example, look
- * at coverage; then pass them, or refuse them with every error found. Directory edits and edits by
- * request go through the same gate.
+ * The one way into service: parse the cards, check them, build the engine, run every example,
+ * measure coverage; then pass them, or refuse them with every error found. Edits of the folder and
+ * by request go through the same gate.
  */
 public final class Gate {
 
@@ -49,7 +49,7 @@ public final class Gate {
   private final Coverage.Demand demand;
   private final RetiredCards retired;
 
-  /** A gate for one vocabulary that knows of no retired cards. */
+  /** Creates a gate for a vocabulary, without retired cards. */
   public Gate(
       List<Fact> vocabulary,
       UnitReader units,
@@ -59,13 +59,13 @@ public final class Gate {
   }
 
   /**
-   * A gate for one vocabulary.
+   * Creates a gate for a vocabulary.
    *
-   * @param vocabulary the facts cards may speak of, whose names conditions can all read
-   * @param units how quantities are read
-   * @param bases evidence of the demonstration set-ups examples may start from, by name
-   * @param demand what to do about conditions the examples do not reach
-   * @param retired the ids that no card may take again
+   * @param vocabulary the facts cards may use; conditions must be able to read all their names
+   * @param units the unit reader
+   * @param bases evidence of the demonstration set-ups that examples start from, by name
+   * @param demand what to do about incomplete coverage
+   * @param retired ids that no card may reuse
    */
   public Gate(
       List<Fact> vocabulary,
@@ -84,7 +84,7 @@ public final class Gate {
    * Checks all cards under a folder.
    *
    * @param folder the folder
-   * @param by who publishes them
+   * @param by the authorship
    * @throws UncheckedIOException if the folder cannot be read
    */
   public GateResult check(Path folder, Authorship by) {
@@ -97,8 +97,8 @@ public final class Gate {
   /**
    * Checks cards given as texts.
    *
-   * @param files the text of each file by its path, the folder being what the card protects
-   * @param by who publishes them
+   * @param files the text of each file by path; the folder names what the card protects
+   * @param by the authorship
    */
   public GateResult check(Map<String, String> files, Authorship by) {
     Draft draft = draft(files, by);
@@ -108,10 +108,10 @@ public final class Gate {
   }
 
   /**
-   * Cards as they are being written: what can be built is built, whatever the examples say.
+   * Compiles draft cards as far as possible, whatever the examples show.
    *
    * @param files the text of each file by its path
-   * @param by who writes them
+   * @param by the authorship
    */
   public Draft draft(Map<String, String> files, Authorship by) {
     CardFiles read = CardFiles.read(files, CardFolder::misnamed);
@@ -132,12 +132,12 @@ public final class Gate {
   }
 
   /**
-   * Cards as they are being written.
+   * A draft of cards.
    *
-   * @param ruleBase the rule base, or null if the cards cannot be built
-   * @param coverage what the examples reached
-   * @param errors what would be refused, by file, line and column
-   * @param warnings what is odd all the same
+   * @param ruleBase the rule base, or null if the cards do not compile
+   * @param coverage coverage by the examples
+   * @param errors the errors by file, line and column
+   * @param warnings what is unusual but allowed
    */
   public record Draft(
       @Nullable RuleBase ruleBase,
@@ -151,12 +151,12 @@ public final class Gate {
     }
   }
 
-  /** A draft of cards of which some cannot even be read. */
+  /** A draft in which some cards cannot even be parsed. */
   public Draft refused(List<CardError> errors) {
     return new Draft(null, new Coverage(nothingKnown()), sorted(errors), List.of());
   }
 
-  /** By place, and of each file no more than {@link CardLimits#MAX_ERRORS}. */
+  /** By position, at most {@link CardLimits#MAX_ERRORS} for each file. */
   private static List<CardError> sorted(List<CardError> errors) {
     Map<String, List<CardError>> byFile =
         errors.stream().collect(groupingBy(CardError::file, TreeMap::new, toList()));
@@ -171,7 +171,7 @@ public final class Gate {
         .toList();
   }
 
-  /** What is wrong with the sources and ids of cards that can be read. */
+  /** Errors in sources and ids of cards that can be parsed. */
   private List<CardError> unfounded(List<Card> cards) {
     List<CardError> errors = new ArrayList<>();
     for (Card card : cards) {
@@ -209,11 +209,11 @@ public final class Gate {
   }
 
   /**
-   * What came of one example.
+   * The result of one example.
    *
    * @param example the example
-   * @param trace what the card said, or null if the example cannot be read
-   * @param errors what is wrong with it; empty if the card says what it expects
+   * @param trace the outcome of the card, or null if the example cannot be read
+   * @param errors the errors; empty if the result is as expected
    */
   public record Ran(Example example, @Nullable CardTrace trace, List<CardError> errors) {
     /** Copies the list. */
@@ -225,7 +225,7 @@ public final class Gate {
   /**
    * Runs the examples of one card.
    *
-   * @param ruleBase the rule base it is part of
+   * @param ruleBase its rule base
    * @param card the card
    */
   public List<Ran> run(RuleBase ruleBase, CompiledCard card) {

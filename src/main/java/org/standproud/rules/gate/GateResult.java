@@ -4,18 +4,18 @@ import java.util.List;
 import org.standproud.rules.card.CardError;
 import org.standproud.rules.engine.RuleBase;
 
-/** What the gate decided. */
+/** The result of the gate. */
 public sealed interface GateResult {
 
-  /** What is odd about the cards, though it is no error. */
+  /** What is unusual but allowed in the cards. */
   List<CardWarning> warnings();
 
   /**
    * The cards passed.
    *
-   * @param ruleBase the rule base, ready to serve
-   * @param coverage what the examples reached
-   * @param warnings what is odd all the same
+   * @param ruleBase the rule base, ready for service
+   * @param coverage coverage by the examples
+   * @param warnings what is unusual but allowed
    */
   record Published(RuleBase ruleBase, Coverage coverage, List<CardWarning> warnings)
       implements GateResult {
@@ -28,8 +28,8 @@ public sealed interface GateResult {
   /**
    * The cards are refused.
    *
-   * @param errors what is wrong, by file, line and column; at least one
-   * @param warnings what is odd besides
+   * @param errors the errors by file, line and column; at least one
+   * @param warnings further warnings
    */
   record Rejected(List<CardError> errors, List<CardWarning> warnings) implements GateResult {
     /** Copies the lists. */
@@ -38,7 +38,7 @@ public sealed interface GateResult {
       warnings = List.copyOf(warnings);
     }
 
-    /** Nothing but errors. */
+    /** A refusal without warnings. */
     public Rejected(List<CardError> errors) {
       this(errors, List.of());
     }

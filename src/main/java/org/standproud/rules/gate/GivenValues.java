@@ -26,7 +26,7 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
 /**
- * Reads the values of an example: {@code 80 mm}, {@code 18 kN to 24 kN}, {@code 18 kN to 24 kN,
+ * Parses the values of an example: {@code 80 mm}, {@code 18 kN to 24 kN}, {@code 18 kN to 24 kN,
  * likely 20 kN}, a word, {@code true}, {@code unknown}; a list in its order {@code 3 mm then 1 mm},
  * or {@code none}.
  */
@@ -43,7 +43,7 @@ final class GivenValues {
     this.units = units;
   }
 
-  /** The values of an example; what is wrong is added to the errors. */
+  /** The values of an example; errors are added to the list. */
   List<EvidenceValue> read(String file, Example example, List<CardError> errors) {
     List<EvidenceValue> values = new ArrayList<>();
     for (Map.Entry<String, Written> entry : example.given().entrySet()) {
@@ -91,7 +91,7 @@ final class GivenValues {
         : QuantityRefused.nearest(e);
   }
 
-  /** A value that works: in the middle of the range, in the unit a shop writes. */
+  /** A value that works: in the middle of the range, in a shop's unit. */
   private static String example(Fact fact) {
     Fact.Number number = fact.number();
     if (number != null) {

@@ -16,21 +16,21 @@ import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
 
 /**
- * One of the conditions that must all hold, in a form in which two can be compared: a number
- * against a constant, a fact among words, or any other by its text. What a limit is called does not
- * matter here, only its value.
+ * One of several conditions that must all hold, in a form that can be compared with another: a
+ * number against a constant, a fact among words, or any other by its text. Names of limits do not
+ * matter here, only their values.
  */
 sealed interface NormalizedCondition {
 
   Readings NO_READINGS = new Readings(new FactTable(List.of()), new Evidence(List.of()));
 
-  /** Whether this holds whenever the other does; false where it cannot be told. */
+  /** Whether this implies the other; false if that cannot be decided. */
   boolean followsFrom(NormalizedCondition other);
 
-  /** Whether this and the other can never hold together; false where it cannot be told. */
+  /** Whether this and the other can never hold together; false if that cannot be decided. */
   boolean contradicts(NormalizedCondition other);
 
-  /** The same condition always gives the same text, whatever its limits are called. */
+  /** The same condition always has the same text, whatever its limits are named. */
   String key();
 
   /**
@@ -133,7 +133,7 @@ sealed interface NormalizedCondition {
     }
   }
 
-  /** The claims that a condition comes to: one, or one for each part that must hold. */
+  /** Normalizes a condition: one, or one for each part that must hold. */
   static Stream<NormalizedCondition> of(Condition condition) {
     if (condition instanceof Condition.Joined joined && joined.join() == Condition.Join.ALL) {
       return joined.conditions().stream().flatMap(NormalizedCondition::of);
@@ -151,7 +151,7 @@ sealed interface NormalizedCondition {
     return Stream.of(new Other(key(condition)));
   }
 
-  /** The range in which a fact makes sense, as claims that always hold. */
+  /** The valid range of a fact, as conditions that always hold. */
   static Stream<NormalizedCondition> range(Fact fact) {
     return fact.type() instanceof Fact.Number number
         ? Stream.of(
@@ -205,7 +205,7 @@ sealed interface NormalizedCondition {
     return condition.toWords();
   }
 
-  /** Which side stands on the left does not matter. */
+  /** The order of the sides does not matter. */
   private static String key(String left, Relation relation, String right) {
     return left.compareTo(right) <= 0
         ? "(" + left + " " + relation + " " + right + ")"

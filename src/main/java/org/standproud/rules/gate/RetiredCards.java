@@ -10,10 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardError;
 
-/**
- * The ids of cards that were taken out of the catalogue. They are never used again, so that an old
- * record still means what it meant.
- */
+/** The ids of retired cards. They are never reused, so that an old record keeps its meaning. */
 public final class RetiredCards {
 
   private static final String RESOURCE = "/retired-cards.csv";
@@ -22,13 +19,13 @@ public final class RetiredCards {
 
   private RetiredCards() {}
 
-  /** No card was retired. */
+  /** No retired cards. */
   public static RetiredCards none() {
     return new RetiredCards();
   }
 
   /**
-   * The list that comes with the program: id, what replaces it, and why.
+   * The list of the program: id, replacement, and reason.
    *
    * @throws IllegalStateException if a line has not these three parts
    */
@@ -57,12 +54,12 @@ public final class RetiredCards {
     return retired;
   }
 
-  /** What replaces each retired card, by its id: another id, or words. */
+  /** The replacement of each retired card, by its id: another id, or words. */
   public Map<String, String> replacedBy() {
     return Map.copyOf(replacedBy);
   }
 
-  /** What is wrong with the id of a card, or null. */
+  /** The error in the id of a card, or null. */
   @Nullable CardError reused(Card card) {
     String by = replacedBy.get(card.id().text());
     return by == null

@@ -10,8 +10,8 @@ import org.standproud.rules.card.Source;
 import org.standproud.rules.card.SourceKind;
 
 /**
- * Holds the confidence of a card to its source: a source that cannot be opened or looked up is not
- * worth more than it says.
+ * Checks the confidence of a card against its source: a source that cannot be looked up does not
+ * support high confidence.
  */
 final class SourceReview {
 
@@ -26,7 +26,7 @@ final class SourceReview {
 
   private SourceReview() {}
 
-  /** What a card claims that its source does not bear. */
+  /** Claims of a card that its source does not support. */
   static List<CardError> of(Card card) {
     Source source = card.source();
     String text = source.reference() + " " + source.edition();

@@ -22,9 +22,9 @@ import org.standproud.rules.gate.CardWarning.Kind;
 import org.standproud.rules.language.Condition;
 
 /**
- * The stops of one rule base that stop less in a later one: taken away, of a lower severity, asking
- * for more before they flag, or lowered by another card in more cases. Conditions are compared by
- * their form, so a change that cannot be shown to keep every stop counts as weakening it.
+ * The stops of one rule base that stop less in a later one: removed, of a lower severity, with
+ * stricter conditions, or lowered by another card in more cases. Conditions are compared by their
+ * form, so a change that cannot be shown to keep every stop counts as weakening it.
  */
 public final class WeakenedStops {
 
@@ -43,7 +43,7 @@ public final class WeakenedStops {
    * Compares two rule bases.
    *
    * @param before the rule base in service
-   * @param after the one that is to take its place
+   * @param after the one that would replace it
    * @return one warning for each way in which a stop is weakened; the card of a warning is the stop
    */
   public static List<CardWarning> between(RuleBase before, RuleBase after) {
@@ -59,7 +59,7 @@ public final class WeakenedStops {
     return cards;
   }
 
-  /** Whether the card yields a stop of its own or raises the finding of another card to one. */
+  /** Whether the card is a stop or raises the finding of another card to one. */
   private static boolean stops(CompiledCard card) {
     SeverityChange change = card.card().change();
     return change == null
@@ -129,7 +129,7 @@ public final class WeakenedStops {
     return target == null || stops(card) ? card.id() : target;
   }
 
-  /** A card that lowers a finding that was a stop, in cases in which none lowered it before. */
+  /** A card that lowers a stop in cases in which none lowered it before. */
   private void lowering(CompiledCard is) {
     SeverityChange change = is.card().change();
     CompiledCard stop = change == null ? null : before.get(change.card().text());
@@ -176,7 +176,7 @@ public final class WeakenedStops {
         .toList();
   }
 
-  /** Judgements that are not derived as they were, or that rest on one that is not. */
+  /** Judgements derived differently, or that depend on one that is. */
   private Set<String> changedJudgements() {
     Map<String, CompiledCard> was = deriving(before);
     Map<String, CompiledCard> is = deriving(after);

@@ -1,6 +1,6 @@
 /**
- * The gate every rule base passes before it serves: check, build, run the examples, publish or
- * refuse.
+ * The gate that every rule base passes before it goes into service: check, build, run the examples,
+ * publish or refuse.
  */
 @NullMarked
 package org.standproud.rules.gate;

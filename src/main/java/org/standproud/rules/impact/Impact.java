@@ -14,8 +14,8 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.trace.RuleKinds;
 
 /**
- * Judges past jobs again, from their stored evidence and without working any mechanics, over all
- * cores. What verdict findings come to is not known here and is handed in.
+ * Judges past jobs again, from their stored evidence and without computing any mechanics, on all
+ * cores. The verdict of findings is not known here and is passed in.
  */
 public final class Impact {
 
@@ -27,7 +27,7 @@ public final class Impact {
   /**
    * On all cores.
    *
-   * @param verdicts the verdict that findings come to
+   * @param verdicts the verdict of findings
    */
   public Impact(Verdicts verdicts) {
     this(verdicts, Runtime.getRuntime().availableProcessors());
@@ -36,42 +36,42 @@ public final class Impact {
   /**
    * On some cores.
    *
-   * @param verdicts the verdict that findings come to
-   * @param workers how many jobs are judged at a time, at least one
+   * @param verdicts the verdict of findings
+   * @param workers number of concurrent jobs, at least one
    */
   public Impact(Verdicts verdicts, int workers) {
     this.verdicts = verdicts;
     this.workers = workers;
   }
 
-  /** What findings come to; asked from several threads. */
+  /** The verdict of findings; called from several threads. */
   @FunctionalInterface
   public interface Verdicts {
 
     /**
      * The verdict, in words.
      *
-     * @param ruleBase the cards that judged
-     * @param kinds what they said
-     * @param evidence of what
+     * @param ruleBase the rule base
+     * @param kinds the outcomes of its cards
+     * @param evidence the evidence
      */
     String of(RuleBase ruleBase, RuleKinds kinds, Evidence evidence);
   }
 
-  /** Watches the work and may end it. */
+  /** Observes the work and may cancel it. */
   public interface Progress {
 
-    /** Neither looks nor ends. */
+    /** Does nothing. */
     Progress UNWATCHED = done -> {};
 
     /**
-     * Called now and then from the threads that work.
+     * Called now and then from the worker threads.
      *
-     * @param jobs how many jobs are done
+     * @param jobs number of jobs done
      */
     void done(long jobs);
 
-    /** Whether to end before the last job. */
+    /** Whether to cancel the work. */
     default boolean cancelled() {
       return false;
     }
@@ -80,10 +80,10 @@ public final class Impact {
   /**
    * What would change for past jobs.
    *
-   * @param candidate the cards to judge them under
+   * @param candidate the cards to judge them with
    * @param past the jobs
-   * @param progress watches the work and may end it; an interruption of the calling thread ends it
-   *     as well
+   * @param progress observes the work and may cancel it; an interruption of the calling thread
+   *     cancels it as well
    */
   public ImpactReport of(RuleBase candidate, PastJobs past, Progress progress) {
     try (Stream<PastJob> jobs = past.open()) {

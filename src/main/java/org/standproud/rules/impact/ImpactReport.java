@@ -7,15 +7,16 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What would change for past jobs.
+ * What would change for past jobs. Their recorded evidence is judged again; it is not computed
+ * again.
  *
- * @param revision the revision they were judged under
- * @param jobs how many were judged
+ * @param revision the revision used
+ * @param jobs number of jobs judged
  * @param complete false if the work was cancelled before the last job
- * @param verdicts how many went from one verdict to another, such as "run -> do not run"
- * @param changed the first jobs whose verdict changes, at most {@link #MOST_NAMED}, by record
- * @param byCard what changes for each card for which something does
- * @param unreadable records whose evidence does not fit the vocabulary, at most {@link #MOST_NAMED}
+ * @param verdicts number of jobs by change of verdict, such as "run -&gt; do not run"
+ * @param changed the first jobs whose verdict changes, at most 1000
+ * @param byCard the changes by card, for cards with a change
+ * @param unreadable records whose evidence this program cannot read, at most 1000
  */
 public record ImpactReport(
     String revision,
@@ -26,10 +27,10 @@ public record ImpactReport(
     Map<String, CardImpact> byCard,
     List<String> unreadable) {
 
-  /** Jobs named in a report. */
+  /** Most jobs named in a report. */
   public static final int MOST_NAMED = 1000;
 
-  /** Jobs named for one card. */
+  /** Most jobs named for one card. */
   public static final int MOST_NAMED_A_CARD = 20;
 
   /** Copies the collections. */
@@ -41,7 +42,8 @@ public record ImpactReport(
   }
 
   /**
-   * The same for a revision with the same cards: what a draft would do, once it has an author.
+   * The same report for a revision with the same cards: a draft gets an author when it is
+   * published.
    *
    * @param published id of that revision
    */
@@ -49,7 +51,7 @@ public record ImpactReport(
     return new ImpactReport(published, jobs, complete, verdicts, changed, byCard, unreadable);
   }
 
-  /** How many jobs would get another verdict. */
+  /** Number of jobs with another verdict. */
   public long changedVerdicts() {
     return verdicts.values().stream().mapToLong(Long::longValue).sum();
   }
@@ -57,21 +59,21 @@ public record ImpactReport(
   /**
    * A job that would get another verdict.
    *
-   * @param record id of its record
-   * @param jobOrder the job order, or null if none was given
+   * @param record id of its assessment
+   * @param jobOrder its ISA-95 job order
    * @param from the verdict it got
    * @param to the verdict it would get
    */
   public record VerdictChange(String record, @Nullable String jobOrder, String from, String to) {}
 
   /**
-   * What changes for one card.
+   * The changes for one card.
    *
-   * @param appears jobs in which its finding is new
-   * @param vanishes jobs in which its finding is gone
-   * @param changes jobs in which its finding has another severity, or was open and fails, or failed
-   *     and is open
-   * @param records the first of these jobs by record, at most {@link #MOST_NAMED_A_CARD}
+   * @param appears number of jobs in which its finding is new
+   * @param vanishes number of jobs in which its finding disappears
+   * @param changes number of jobs in which its finding has another severity, or changes between
+   *     open and fail
+   * @param records the first of these assessments, at most 20
    */
   public record CardImpact(long appears, long vanishes, long changes, List<String> records) {
     /** Copies the list. */

@@ -11,7 +11,7 @@ import org.standproud.rules.impact.PastJob.Found;
 import org.standproud.rules.trace.CardKind;
 import org.standproud.rules.trace.RuleKinds;
 
-/** Counts what changes, for the jobs of one worker; tallies of several workers add up. */
+/** Counts changes for the jobs of one worker; the tallies of all workers are added up. */
 final class ImpactTally {
 
   private static final class CardCount {

@@ -11,14 +11,14 @@ import org.standproud.rules.trace.CardOutcome;
 import org.standproud.rules.trace.Kind;
 
 /**
- * A job that was judged once.
+ * A recorded job.
  *
  * @param record id of its record
- * @param jobOrder the job order, or null if none was given
- * @param evidence the facts it was judged on, read by whoever judges it; throws {@link
- *     IllegalArgumentException} if they cannot be read
- * @param verdict the verdict it got
- * @param findings what was found then, by the id of the card
+ * @param jobOrder the job order, or null
+ * @param evidence its evidence, read lazily; throws {@link IllegalArgumentException} if it cannot
+ *     be read
+ * @param verdict its recorded verdict
+ * @param findings its recorded findings, by card id
  */
 public record PastJob(
     String record,
@@ -33,7 +33,7 @@ public record PastJob(
   }
 
   /**
-   * A finding, in short.
+   * Kind and severity of a finding.
    *
    * @param kind fail or open
    * @param severity its severity

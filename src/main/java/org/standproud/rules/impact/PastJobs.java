@@ -2,7 +2,7 @@ package org.standproud.rules.impact;
 
 import java.util.stream.Stream;
 
-/** Where past jobs come from. */
+/** The source of past jobs. */
 @FunctionalInterface
 public interface PastJobs {
 
@@ -10,8 +10,8 @@ public interface PastJobs {
   PastJobs NONE = Stream::empty;
 
   /**
-   * The jobs, read one after another while they are judged; the caller closes the stream. It is
-   * drawn from by one thread at a time, though not always the same.
+   * The jobs, read lazily while they are judged; the caller closes the stream. One thread at a time
+   * reads it, not always the same.
    */
   Stream<PastJob> open();
 }

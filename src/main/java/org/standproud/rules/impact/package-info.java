@@ -1,4 +1,4 @@
-/** What other cards would have said of past jobs, from their stored evidence. */
+/** The impact of other cards on past jobs, from their stored evidence. */
 @NullMarked
 package org.standproud.rules.impact;
 

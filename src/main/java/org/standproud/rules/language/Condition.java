@@ -15,24 +15,24 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.units.Dimension;
 
 /**
- * One condition of a card, ready to be evaluated. The same object is what the engine evaluates,
- * what the trace reports, what the rule page prints and what the tests drive.
+ * One compiled condition of a card. The same object is what the engine evaluates, the trace
+ * reports, the rule page prints and the tests run.
  */
 public sealed interface Condition {
 
-  /** What can be said of the condition for these readings, draw by draw. */
+  /** The truth of the condition for these readings, draw by draw. */
   DrawTruth evaluate(Readings readings, Judgements judgements);
 
   /** The condition in words. */
   String toWords();
 
-  /** Hands every fact read to the consumer. */
+  /** Passes every fact read to the consumer. */
   void facts(Consumer<Fact> consumer);
 
-  /** Hands every judgement read to the consumer. */
+  /** Passes every judgement read to the consumer. */
   default void judgements(Consumer<String> consumer) {}
 
-  /** Why the condition cannot be judged: what has to be measured, what may be zero. */
+  /** Why the condition cannot be judged: what to measure, what may be zero. */
   default List<String> unknowns(Readings readings, Judgements judgements) {
     Set<String> reasons = new LinkedHashSet<>();
     facts(
@@ -53,7 +53,7 @@ public sealed interface Condition {
     return List.copyOf(reasons);
   }
 
-  /** Hands every comparison of numbers in the condition to the consumer, with what it reads. */
+  /** Passes every comparison of numbers in the condition to the consumer, with its readings. */
   private void comparisons(Readings readings, BiConsumer<Comparison, Readings> consumer) {
     if (this instanceof Comparison comparison) {
       consumer.accept(comparison, readings);
@@ -66,7 +66,7 @@ public sealed interface Condition {
     }
   }
 
-  /** What can be said of a condition on a fact that has no value. */
+  /** The truth of a condition on a fact without a value. */
   private static DrawTruth missing(Value value) {
     return value instanceof Value.Missing missing && missing.letsGo()
         ? DrawTruth.GONE
@@ -99,7 +99,7 @@ public sealed interface Condition {
       return words;
     }
 
-    /** Whether two numbers are so, each finite. */
+    /** Compares two finite numbers. */
     boolean holds(double a, double b) {
       int order = Comparison.order(a, b);
       return switch (this) {
@@ -112,7 +112,7 @@ public sealed interface Condition {
       };
     }
 
-    /** In which draws two numbers are so. */
+    /** The draws in which the comparison holds. */
     public DrawTruth of(Estimate.Known a, Estimate.Known b) {
       int draws = Math.max(a.size(), b.size());
       if (a.isWhole() && b.isWhole()) {
@@ -137,17 +137,17 @@ public sealed interface Condition {
   /**
    * Two numbers compared.
    *
-   * @param left the number in question
+   * @param left the left side
    * @param relation how they are compared
-   * @param right what it is held against
+   * @param right the right side
    * @param dimension the dimension of both, or null if it has no name
    */
   record Comparison(Term left, Relation relation, Term right, @Nullable Dimension dimension)
       implements Condition {
 
     /**
-     * Two numbers nearer than this part of the larger are taken as equal, so that 75 mm over 30 mm
-     * is the 2.5 a reader sees and not what is left by converting units.
+     * Two numbers that differ by less than this fraction of the larger are equal, so that 75 mm
+     * over 30 mm is the 2.5 a reader sees despite rounding in unit conversion.
      */
     public static final double SAME = 1e-12;
 
@@ -198,7 +198,7 @@ public sealed interface Condition {
    * A word fact is one of some words.
    *
    * @param fact the fact
-   * @param slot where it stands in the readings
+   * @param slot its index in the readings
    * @param words the words, at least one
    */
   record OneOf(Fact fact, int slot, List<String> words) implements Condition {
@@ -207,7 +207,7 @@ public sealed interface Condition {
       words = List.copyOf(words);
     }
 
-    /** The word of the fact, or null if it is missing or not the same in every draw. */
+    /** The word of the fact, or null if it is missing or differs between draws. */
     public @Nullable String word(Readings readings) {
       return readings.at(slot) instanceof Value.Text text && text.draws().isEmpty()
           ? text.word()
@@ -248,7 +248,7 @@ public sealed interface Condition {
    * A yes-or-no fact is yes.
    *
    * @param fact the fact
-   * @param slot where it stands in the readings
+   * @param slot its index in the readings
    */
   record Yes(Fact fact, int slot) implements Condition {
     @Override
@@ -273,7 +273,7 @@ public sealed interface Condition {
    * A fact is missing; never unknown itself.
    *
    * @param fact the fact
-   * @param slot where it stands in the readings
+   * @param slot its index in the readings
    */
   record NotKnown(Fact fact, int slot) implements Condition {
     @Override
@@ -365,17 +365,17 @@ public sealed interface Condition {
   }
 
   /**
-   * Some or every number of a list satisfies a condition. A list that is missing leaves it unknown;
-   * of a list of none, none satisfies it and every one does.
+   * Some or every number of a list satisfies a condition. A missing list leaves it unknown; for an
+   * empty list, some is false and every is true.
    *
    * @param join whether every number must satisfy it or one is enough
-   * @param name what a number of the list is called in the condition
+   * @param name the variable for a number of the list
    * @param list the list
-   * @param slot where the list stands in the readings
-   * @param each what a number has to satisfy
+   * @param slot its index in the readings
+   * @param each the condition on a number
    */
   record OfList(Join join, String name, Fact list, int slot, Condition each) implements Condition {
-    /** For each number of the list the readings in which it is judged; none if it is missing. */
+    /** For each number of the list, readings with that number; empty if the list is missing. */
     public List<Readings> members(Readings readings) {
       return readings.each(slot);
     }

@@ -19,12 +19,12 @@ import org.kie.dmn.feel.runtime.events.UnknownVariableErrorEvent;
 import org.standproud.mechanics.evidence.Fact;
 
 /**
- * Reads a condition: a closed subset of FEEL (OMG DMN) over the published facts, the limits of the
- * card and the judgements of other cards. The text is looked over, parsed, walked against a list of
- * what is allowed, checked for dimension and turned into a {@link Condition}. Nothing of it is ever
- * executed as FEEL. {@code some … satisfies} and {@code every … satisfies} run over a fact that is
- * a list, such as the depths of the planned passes, or over a list written out in the condition:
- * {@code some push in [plus x push, minus x push] satisfies push > small}.
+ * Parses a condition: a closed subset of FEEL (OMG DMN) over the published facts, the limits of the
+ * card and the judgements of other cards. The text is scanned, parsed, checked against a list of
+ * allowed constructs and for dimension, and compiled to a {@link Condition}. It is never executed
+ * as FEEL. {@code some … satisfies} and {@code every … satisfies} range over a list fact, such as
+ * the depths of the planned passes, or over a list written in the condition: {@code some push in
+ * [plus x push, minus x push] satisfies push > small}.
  */
 public final class ConditionParser {
 
@@ -32,10 +32,10 @@ public final class ConditionParser {
   private final Set<String> judgements;
 
   /**
-   * A parser for one catalogue.
+   * Creates a parser for one catalogue.
    *
    * @param facts the vocabulary
-   * @param judgements the judgements some card derives
+   * @param judgements the judgements of the catalogue
    */
   public ConditionParser(FactTable facts, Set<String> judgements) {
     this.facts = facts;
@@ -43,12 +43,11 @@ public final class ConditionParser {
   }
 
   /**
-   * Reads one condition.
+   * Parses one condition.
    *
    * @param text the condition
    * @param limits the limits of the card by name
-   * @throws ConditionRefused if it is not one sentence of the language, or its dimensions do not
-   *     fit, or it reads no fact
+   * @throws ConditionRefused if it is invalid, its dimensions do not match, or it reads no fact
    */
   public Condition parse(String text, Map<String, Term.Limit> limits) throws ConditionRefused {
     Names names = new Names(facts, judgements, limits);
@@ -80,7 +79,7 @@ public final class ConditionParser {
     FEELEventListenersManager listeners = new FEELEventListenersManager();
     listeners.addListener(events::add);
     Map<String, Type> types = new HashMap<>();
-    // The parser is slow with many names, and those that do not occur cannot be meant.
+    // The parser is slow with many names; those not in the text are left out.
     String close = text.replaceAll("\\s+", "");
     for (String name : names.all()) {
       if (close.contains(name.replace(" ", ""))) {
@@ -97,7 +96,7 @@ public final class ConditionParser {
         return node;
       }
     } catch (RuntimeException | StackOverflowError e) {
-      // The parser throws on some incomplete text; the author is told the same either way.
+      // The parser throws on some incomplete text; the error is the same.
     }
     throw fromEvents(text, events, names);
   }
@@ -148,7 +147,7 @@ public final class ConditionParser {
         names);
   }
 
-  /** A refusal at a character of the text. */
+  /** An error at a character of the text. */
   static ConditionRefused refused(
       String text, int at, String fragment, String reason, @Nullable String nearest, Names names) {
     return new ConditionRefused(

@@ -2,7 +2,7 @@ package org.standproud.rules.language;
 
 import org.jspecify.annotations.Nullable;
 
-/** A condition that cannot be used, with the place, the reason and the way out. */
+/** An invalid condition, with position, reason and correction. */
 public final class ConditionRefused extends Exception {
 
   private static final long serialVersionUID = 1L;
@@ -38,7 +38,7 @@ public final class ConditionRefused extends Exception {
     return column;
   }
 
-  /** The part of the condition that is wrong. */
+  /** The wrong part of the condition. */
   public String fragment() {
     return fragment;
   }
@@ -48,12 +48,12 @@ public final class ConditionRefused extends Exception {
     return String.valueOf(getMessage());
   }
 
-  /** The known name that was probably meant, or null. */
+  /** The known name probably meant, or null. */
   public @Nullable String nearest() {
     return nearest;
   }
 
-  /** A condition that works in this card. */
+  /** A working condition for this card. */
   public String example() {
     return example;
   }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How many steps it takes to walk a condition once. A part that is reached from two places is
- * walked twice and counts twice, so that a choice inside the decision of another choice doubles the
- * work at each level; the count itself looks at each part once.
+ * Number of steps to evaluate a condition once. A part reached from two places is evaluated twice
+ * and counts twice, so that a choice inside the decision of another choice doubles the work at each
+ * level; the count itself visits each part once.
  */
 public final class ConditionSize {
 
@@ -18,7 +18,7 @@ public final class ConditionSize {
    */
   public static final long MOST = 1_000;
 
-  /** The counts so far; parts are told apart by identity, because comparing them walks them. */
+  /** The counts so far, by identity, because comparing parts walks them. */
   private final Map<Object, Long> counted = new IdentityHashMap<>();
 
   ConditionSize() {}

@@ -5,8 +5,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The first look at a condition, before any parser sees it: its length, its characters, how deep
- * its brackets go. What passes is small and plain enough to be parsed in bounded time.
+ * The first check of a condition, before any parser: length, characters, depth of brackets. What
+ * passes can be parsed in bounded time.
  */
 public final class ConditionText {
 
@@ -19,7 +19,7 @@ public final class ConditionText {
   /** Longest number, in characters. */
   public static final int MAX_NUMBER_LENGTH = 24;
 
-  /** What to say of text that other languages use and this one does not; longest first. */
+  /** The error for text that other languages use and this one does not; longest first. */
   private static final Map<String, String> FOREIGN =
       new TreeMap<>(
           Map.ofEntries(
@@ -43,7 +43,7 @@ public final class ConditionText {
 
   private ConditionText() {}
 
-  /** The first thing wrong with the text, or null. */
+  /** The first error in the text, or null. */
   static @Nullable Flaw flaw(String text) {
     if (text.isBlank()) {
       return new Flaw(0, "", "the condition is empty");
@@ -55,7 +55,7 @@ public final class ConditionText {
   }
 
   /**
-   * Something wrong with the text.
+   * An error in the text.
    *
    * @param at index of the character
    * @param fragment the characters
@@ -97,7 +97,7 @@ public final class ConditionText {
       return outsideQuotes(i, c);
     }
 
-    /** Chains of dotted names also take the parser very long, so they never reach it. */
+    /** Chains of dotted names take the parser very long too, so they never reach it. */
     private boolean rangeOrDecimal(int i) {
       char before = i == 0 ? ' ' : text.charAt(i - 1);
       char after = i + 1 == text.length() ? ' ' : text.charAt(i + 1);

@@ -4,10 +4,10 @@ import java.util.function.IntUnaryOperator;
 import org.standproud.mechanics.evidence.DrawSet;
 
 /**
- * What can be said of a condition in each draw of the joint sample: it holds, it does not, or it is
- * not known because a fact is missing. In the remaining draws the set-up lets go and a number of
- * the condition does not exist; there the condition neither holds nor does not hold. One draw
- * stands for all where they are alike. Immutable.
+ * The truth of a condition in each draw of the joint sample: it holds, fails, or is unknown because
+ * a fact is missing. In the remaining draws the set-up lets go and a number of the condition does
+ * not exist; there the condition neither holds nor fails. A single draw represents all of them
+ * where they are equal. Immutable.
  */
 public final class DrawTruth {
 
@@ -55,13 +55,13 @@ public final class DrawTruth {
    * @param unknown where it is not known, none of them in the other two
    */
   public static DrawTruth of(DrawSet holds, DrawSet fails, DrawSet unknown) {
-    // What is alike in every draw is cheaper to go on with, and equal however it came about.
+    // Equal truth in every draw is reduced to one, which is cheaper and gives equal objects.
     return holds.isAll()
         ? TRUE
         : fails.isAll() ? FALSE : unknown.isAll() ? UNKNOWN : new DrawTruth(holds, fails, unknown);
   }
 
-  /** How many draws are told apart; 1 if they are alike. */
+  /** Number of distinct draws; 1 if they are equal. */
   public int draws() {
     return holds.draws();
   }
@@ -86,7 +86,7 @@ public final class DrawTruth {
     return holds.share();
   }
 
-  /** All of it in one word. */
+  /** The truth over all draws. */
   public Truth truth() {
     if (holds.isAll()) {
       return Truth.TRUE;
@@ -113,14 +113,14 @@ public final class DrawTruth {
   }
 
   /**
-   * Whether it may hold in more than a share of the draws: where it is not known, and where the
-   * set-up lets go, it has not been shown not to.
+   * Whether it may hold in more than a share of the draws: where it is unknown, and where the
+   * set-up lets go, failing is not proven.
    */
   public boolean mayExceed(double level) {
     return draws() - fails.count() > level * draws();
   }
 
-  /** Both, draw by draw: not holding dominates, then not known, then letting go. */
+  /** And, draw by draw: failing dominates, then unknown, then letting go. */
   public DrawTruth and(DrawTruth other) {
     if (this == TRUE || other == FALSE) {
       return other;
@@ -135,12 +135,12 @@ public final class DrawTruth {
     return of(a.holds.and(b.holds), failing, a.unknown.or(b.unknown).and(failing.not()));
   }
 
-  /** One or the other, draw by draw: holding dominates, then not known, then letting go. */
+  /** Or, draw by draw: holding dominates, then unknown, then letting go. */
   public DrawTruth or(DrawTruth other) {
     return not().and(other.not()).not();
   }
 
-  /** The opposite; what is not known stays so. */
+  /** The opposite; unknown stays unknown. */
   public DrawTruth not() {
     return of(fails, holds, unknown);
   }

@@ -5,12 +5,10 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Sample;
 import org.standproud.setup.Band;
 
-/** What an expression comes to: a number over the draws of the joint sample, or none. */
+/** The value of an expression: a number over the draws of the joint sample, or none. */
 public sealed interface Estimate {
 
-  /**
-   * A number over the draws, in SI; one value stands for all draws where it is the same in each.
-   */
+  /** A number over the draws, in SI; a single value if it is the same in each. */
   final class Known implements Estimate {
     /** No number, because the set-up lets go in every draw. */
     static final Known NOWHERE = new Known(new double[] {Double.NaN}, false, null, null);
@@ -41,7 +39,7 @@ public sealed interface Estimate {
       return new Known(values, sample.share() == 1, null, sample);
     }
 
-    /** How many values there are; 1 for a number that is the same in every draw. */
+    /** Number of values; 1 if it is the same in every draw. */
     public int size() {
       return values.length;
     }
@@ -50,8 +48,8 @@ public sealed interface Estimate {
      * The value in a draw: NaN where the set-up lets go, so that the number does not exist;
      * infinite where it cannot be computed.
      *
-     * @param draw which draw
-     * @param draws how many there are
+     * @param draw index of the draw
+     * @param draws number of draws
      */
     public double at(int draw, int draws) {
       if (values.length == draws) {
@@ -65,14 +63,12 @@ public sealed interface Estimate {
       return whole;
     }
 
-    /**
-     * Why there is no number in some draws, or null if there is one or the set-up lets go there.
-     */
+    /** Why some draws have no number, or null if all have one or the set-up lets go there. */
     @Nullable String gap() {
       return gap;
     }
 
-    /** Whether there is a number in at least one draw. */
+    /** Whether at least one draw has a number. */
     public boolean isAnywhere() {
       for (double value : values) {
         if (Double.isFinite(value)) {
@@ -82,7 +78,7 @@ public sealed interface Estimate {
       return false;
     }
 
-    /** The number in the draws in which it can be computed; in one at least. */
+    /** The numbers of the draws in which it can be computed; at least one. */
     public Sample sample() {
       Sample known = sample;
       if (known == null) {
@@ -106,7 +102,7 @@ public sealed interface Estimate {
       return Arrays.hashCode(values);
     }
 
-    /** 5th, 50th and 95th percentile of the draws in which there is a number. */
+    /** 5th, 50th and 95th percentile of the draws with a number. */
     public Band band() {
       return values.length == 1 ? Band.exactly(values[0]) : sample().band();
     }
@@ -115,15 +111,15 @@ public sealed interface Estimate {
   /**
    * No number.
    *
-   * @param reason why there is none, as a machinist would put it
+   * @param reason the reason, as a machinist would put it
    */
   record Unknown(String reason) implements Estimate {}
 
   /**
-   * The estimate of these values.
+   * The estimate from some values.
    *
-   * @param values one a draw or one for all: NaN where the set-up lets go, infinite where the value
-   *     cannot be computed
+   * @param values one for each draw or one for all: NaN where the set-up lets go, infinite where
+   *     the value cannot be computed
    * @param gap why a value may be infinite
    */
   static Estimate of(double[] values, String gap) {

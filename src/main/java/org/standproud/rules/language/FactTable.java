@@ -6,14 +6,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 
-/** The facts conditions may speak of, each with its place in {@link Readings}; immutable. */
+/** The facts of conditions, each with its index in {@link Readings}; immutable. */
 public final class FactTable {
 
   private final List<Fact> facts;
   private final Map<String, Integer> slots = new LinkedHashMap<>();
 
   /**
-   * Lays out the vocabulary.
+   * Creates the table.
    *
    * @param vocabulary the facts
    * @throws IllegalArgumentException if two facts have one name
@@ -43,14 +43,14 @@ public final class FactTable {
     return new Condition.OneOf(fact, slot(fact), words);
   }
 
-  /** The condition that a yes-or-no fact is as wanted. */
+  /** The condition that a yes-or-no fact has a value. */
   public Condition yes(Fact fact, boolean wanted) {
     Condition yes = new Condition.Yes(fact, slot(fact));
     return wanted ? yes : new Condition.Not(yes);
   }
 
   /**
-   * Where the fact stands.
+   * The index of the fact.
    *
    * @throws IllegalArgumentException if the table has no such fact
    */

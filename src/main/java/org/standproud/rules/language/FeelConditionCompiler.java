@@ -38,12 +38,15 @@ import org.standproud.rules.language.Condition.Comparison;
 import org.standproud.rules.language.Condition.Relation;
 import org.standproud.rules.language.Term.Operation;
 
-/** Walks a parsed condition against the list of what is allowed and builds our own objects. */
+/**
+ * Checks a parsed condition against the list of allowed constructs and compiles it to our own
+ * objects.
+ */
 final class FeelConditionCompiler {
 
   private static final Set<String> FUNCTIONS = Set.of("not", "min", "max", "abs");
 
-  /** How what is refused is called when speaking to an author. */
+  /** Names of refused constructs for authors. */
   private static final Map<Class<?>, String> REFUSED =
       Map.ofEntries(
           Map.entry(FunctionDefNode.class, "functions cannot be defined"),
@@ -62,20 +65,17 @@ final class FeelConditionCompiler {
           Map.entry(RangeNode.class, "a range can only follow in"),
           Map.entry(NullNode.class, "null can only be compared with a fact by = or !="));
 
-  /** Longest list that some or every may run over. */
+  /** Longest list that some or every may range over. */
   static final int MAX_MEMBERS = 8;
 
   private final Names names;
   private final String text;
   private final ConditionSize size = new ConditionSize();
 
-  /** The name that some or every runs over a list, and the member it stands for. */
+  /** The variable of some or every, and its current member. */
   private @Nullable Bound bound;
 
-  /**
-   * What a name stands for: a member written in the list, or whatever number of a list among the
-   * facts.
-   */
+  /** The meaning of a variable: a member written in the list, or any number of a list fact. */
   private record Bound(String name, @Nullable BaseNode written, Term.@Nullable Member number) {}
 
   FeelConditionCompiler(Names names, String text) {
@@ -96,9 +96,7 @@ final class FeelConditionCompiler {
     return condition;
   }
 
-  /**
-   * Refuses what repeats itself so often that evaluating it would take more than its text shows.
-   */
+  /** Refuses repetition that would make evaluation take more steps than its text shows. */
   private Condition bounded(BaseNode node, Condition condition) throws ConditionRefused {
     long steps = size.of(condition);
     if (steps > ConditionSize.MOST) {
@@ -151,7 +149,7 @@ final class FeelConditionCompiler {
     throw notAllowed(node);
   }
 
-  /** The member of the list for the name that runs over it; any other node is itself. */
+  /** The list member for the variable; any other node is itself. */
   private @Nullable BaseNode meant(@Nullable BaseNode node) {
     boolean isBound = bound != null && node instanceof NameRefNode name && runs(name);
     return bound != null && isBound && bound.written != null ? bound.written : node;
@@ -189,7 +187,7 @@ final class FeelConditionCompiler {
       QuantifiedExpressionNode node, Condition.Join join, String name, Fact list)
       throws ConditionRefused {
     if (!reads(node.getExpression(), name)) {
-      throw refuse(node, "what follows satisfies says nothing of " + name);
+      throw refuse(node, "the part after satisfies does not use " + name);
     }
     int slot = names.facts().slot(list);
     bound = new Bound(name, null, new Term.Member(name, list, slot));
@@ -198,7 +196,7 @@ final class FeelConditionCompiler {
     return new Condition.OfList(join, name, list, slot, each);
   }
 
-  /** A list is written out, so its quantifier is no more than or, or and, between its members. */
+  /** A list is written out, so its quantifier is only or, or and, between its members. */
   private Condition written(
       QuantifiedExpressionNode node, Condition.Join join, String name, IterationContextNode over)
       throws ConditionRefused {
@@ -480,7 +478,7 @@ final class FeelConditionCompiler {
 
   private ConditionRefused listNotNumber(NameRefNode node) {
     String example = "some x in " + name(node) + " satisfies x > 0";
-    return refuse(node, "this fact is a list: say it of some or every one in it", null, example);
+    return refuse(node, "this fact is a list: use some or every over it", null, example);
   }
 
   private Typed named(NameRefNode node) throws ConditionRefused {

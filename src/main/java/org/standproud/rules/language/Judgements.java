@@ -8,7 +8,7 @@ public interface Judgements {
   Judgements NONE = name -> DrawTruth.UNKNOWN;
 
   /**
-   * In which draws a judgement holds.
+   * The draws in which a judgement holds.
    *
    * @param name its name
    */

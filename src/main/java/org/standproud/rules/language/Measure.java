@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.units.Dimension;
 
 /**
- * The dimension of an expression as exponents of length, mass, time and plane angle. The angle is
- * kept as a dimension of its own, so that an angle cannot be compared with a bare number and read
- * as radians by mistake; an arc, angle times radius, is therefore not a length here.
+ * The dimension of an expression as exponents of length, mass, time and plane angle. The angle is a
+ * dimension of its own, so that an angle cannot be compared with a pure number and read as radians
+ * by mistake; an arc, angle times radius, is therefore not a length here.
  *
  * @param length exponent of the metre
  * @param mass exponent of the kilogram
@@ -48,7 +48,7 @@ record Measure(int length, int mass, int time, int angle, boolean any) {
     return any || other.any || equals(other);
   }
 
-  /** The measure of a sum or a choice of two that fit. */
+  /** The measure of a sum or a choice of two that match. */
   Measure or(Measure other) {
     return any ? other : this;
   }
@@ -77,7 +77,7 @@ record Measure(int length, int mass, int time, int angle, boolean any) {
     return any ? Dimension.NUMBER : null;
   }
 
-  /** As a machinist would say it: "a length", "a pure number". */
+  /** In a machinist's words: "a length", "a pure number". */
   String words() {
     if (any) {
       return "the number 0";

@@ -7,7 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
 
-/** What the names in a condition stand for. */
+/** The meaning of the names in a condition. */
 record Names(FactTable facts, Set<String> judgements, Map<String, Term.Limit> limits) {
 
   List<String> all() {
@@ -28,7 +28,7 @@ record Names(FactTable facts, Set<String> judgements, Map<String, Term.Limit> li
     return null;
   }
 
-  /** A condition that works with these names, one that uses a limit of the card if it can. */
+  /** A working condition with these names, using a limit of the card if possible. */
   String example() {
     String plain = "";
     for (Fact fact : facts.facts()) {

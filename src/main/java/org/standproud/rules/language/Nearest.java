@@ -5,7 +5,7 @@ import java.util.Comparator;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.jspecify.annotations.Nullable;
 
-/** The known name a wrong one was probably meant to be. */
+/** The known name probably meant by a wrong one. */
 public final class Nearest {
 
   /** Longer names are not compared. */
@@ -14,10 +14,10 @@ public final class Nearest {
   private Nearest() {}
 
   /**
-   * The nearest of the known names by edits, or one that begins with what was written.
+   * The nearest known name by edit distance, or one that begins with the wrong name.
    *
-   * @param wrong what was written
-   * @param known the names there are
+   * @param wrong the wrong name
+   * @param known the known names
    * @return null if none is near
    */
   public static @Nullable String of(String wrong, Collection<String> known) {

@@ -3,7 +3,7 @@ package org.standproud.rules.language;
 import org.standproud.setup.units.Dimension;
 
 /**
- * A number with its dimension, as read from a text with a unit.
+ * A number with its dimension, parsed from a text with a unit.
  *
  * @param si the number in the SI unit of the dimension; finite
  * @param dimension its dimension
@@ -11,7 +11,7 @@ import org.standproud.setup.units.Dimension;
 public record Quantity(double si, Dimension dimension) {
 
   /**
-   * Refuses what is not finite.
+   * Refuses a number that is not finite.
    *
    * @throws IllegalArgumentException if the number is NaN or infinite
    */

@@ -2,7 +2,7 @@ package org.standproud.rules.language;
 
 import org.jspecify.annotations.Nullable;
 
-/** A text that should have been a quantity and is none. */
+/** A text that is not a quantity. */
 public final class QuantityRefused extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
@@ -10,25 +10,25 @@ public final class QuantityRefused extends IllegalArgumentException {
   private final @Nullable String nearest;
 
   /**
-   * Says what is wrong.
+   * Creates the exception.
    *
-   * @param reason why the text is no quantity, and how to write one
-   * @param nearest the unit that was probably meant, or null
+   * @param reason why the text is not a quantity, and how to write one
+   * @param nearest the unit probably meant, or null
    */
   public QuantityRefused(String reason, @Nullable String nearest) {
     super(reason);
     this.nearest = nearest;
   }
 
-  /** The unit that was probably meant, or null. */
+  /** The unit probably meant, or null. */
   public @Nullable String nearest() {
     return nearest;
   }
 
   /**
-   * The unit that was probably meant by a refused quantity.
+   * The unit probably meant by a refused quantity.
    *
-   * @param refusal any refusal of a reader of units
+   * @param refusal any exception of a unit reader
    */
   public static @Nullable String nearest(IllegalArgumentException refusal) {
     return refusal instanceof QuantityRefused refused ? refused.nearest : null;

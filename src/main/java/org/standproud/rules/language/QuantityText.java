@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.setup.units.UnitCode;
 
 /**
- * Quantities as cards write them: a decimal number, and after it one of the units of {@link
- * UnitCode}. Without a unit it is a pure number.
+ * Quantities in cards: a decimal number, followed by one of the units of {@link UnitCode}. Without
+ * a unit it is a pure number.
  */
 public final class QuantityText implements UnitReader {
 
@@ -17,7 +17,7 @@ public final class QuantityText implements UnitReader {
       Pattern.compile(
           "(?<number>[+-]?\\d{1,15}(?:\\.\\d{1,15})?(?:[eE][+-]?\\d{1,3})?) ?(?<unit>\\D\\S*)?");
 
-  /** A reader of the units every request may use. */
+  /** Creates a reader for the units of requests. */
   public QuantityText() {}
 
   @Override
@@ -35,7 +35,7 @@ public final class QuantityText implements UnitReader {
     return new Quantity(si, unit.dimension());
   }
 
-  /** A unit that differs in case alone was meant before any other. */
+  /** A unit that differs only in case is the best match. */
   private static @Nullable String nearest(String written, List<String> codes) {
     return codes.stream()
         .filter(written::equalsIgnoreCase)

@@ -8,25 +8,25 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.Band;
 
-/** The values of one set-up laid out by {@link FactTable} for quick reading; immutable. */
+/** The values of one set-up in an array indexed by {@link FactTable}; immutable. */
 public final class Readings {
 
   private final FactTable table;
   private final Value[] values;
 
-  /** What each number comes to, filled when first read; two threads write the same. */
+  /** The estimate of each number, computed when first read; two threads write the same. */
   private final @Nullable Estimate[] estimates;
 
-  /** One value that stands before those in the array; a copy of all would be dear to make. */
+  /** One value that overrides the array, which would be expensive to copy. */
   private final int changedSlot;
 
   private final @Nullable Value changed;
 
-  /** Whether every other value is taken without its band; few of them are ever asked so. */
+  /** Whether every other value is read without its band; few of them are ever read. */
   private final boolean shrunk;
 
   /**
-   * Lays out the evidence; a fact the evidence does not hold is missing.
+   * Creates readings; facts that the evidence does not contain are missing.
    *
    * @param table the vocabulary
    * @param evidence the values of one set-up
@@ -78,13 +78,13 @@ public final class Readings {
     return at(table.slot(fact));
   }
 
-  /** The word of a fact, or null if it is missing or no word. */
+  /** The word of a fact, or null if it is missing or not a word. */
   public @Nullable String word(Fact fact) {
     return value(fact) instanceof Value.Text text ? text.word() : null;
   }
 
   /**
-   * The fact of that name.
+   * The fact with this name.
    *
    * @throws IllegalArgumentException if the vocabulary has none
    */
@@ -103,7 +103,7 @@ public final class Readings {
     return shrunk ? likely(values[slot]) : values[slot];
   }
 
-  /** What the number in a slot comes to over the draws. */
+  /** The estimate of the number at an index. */
   Estimate estimate(int slot, Fact fact) {
     if (changed != null && slot == changedSlot) {
       return estimate(changed, fact);
@@ -125,7 +125,7 @@ public final class Readings {
         : new Estimate.Unknown(fact.name() + " is not known");
   }
 
-  /** These readings with one number put in the place of another. */
+  /** A copy with one number replaced. */
   public Readings with(Fact fact, Band band) {
     return with(table.slot(fact), band);
   }
@@ -138,8 +138,8 @@ public final class Readings {
   }
 
   /**
-   * For each number of a list these readings with that number in the place of the list; none if the
-   * list is missing.
+   * For each number of a list, a copy with that number in place of the list; empty if the list is
+   * missing.
    */
   List<Readings> each(int slot) {
     if (!(at(slot) instanceof Value.Quantities list)) {
@@ -148,7 +148,7 @@ public final class Readings {
     return list.bands().stream().map(band -> with(slot, band)).toList();
   }
 
-  /** These readings with every number, word or answer the likely one in every draw. */
+  /** A copy with every number, word or answer at its likely value in every draw. */
   public Readings atLikely() {
     Value one = changed == null ? null : likely(changed);
     return new Readings(table, values, new Estimate[values.length], changedSlot, one, true);

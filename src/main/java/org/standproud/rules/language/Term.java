@@ -8,12 +8,12 @@ import java.util.stream.Collectors;
 import org.standproud.mechanics.evidence.Fact;
 
 /**
- * A numeric expression, evaluated draw by draw, so that a fact that occurs twice is the same both
- * times. An infinite value marks a draw in which it cannot be computed.
+ * A numeric expression, evaluated draw by draw, so that a fact that occurs twice has the same value
+ * both times. An infinite value marks a draw in which it cannot be computed.
  */
 public sealed interface Term {
 
-  /** Why a number that left the range of what can be computed is none. */
+  /** The reason for a number out of the computable range. */
   String TOO_LARGE = "the number is too large to be judged";
 
   /** The estimate with a function of each value. */
@@ -29,20 +29,20 @@ public sealed interface Term {
     return Estimate.of(values, gap == null ? TOO_LARGE : gap);
   }
 
-  /** What the expression comes to for these readings. */
+  /** The value of the expression for these readings. */
   Estimate estimate(Readings readings, Judgements judgements);
 
   /** The expression in words. */
   String toWords();
 
-  /** Hands every fact read to the consumer. */
+  /** Passes every fact read to the consumer. */
   void facts(Consumer<Fact> consumer);
 
-  /** Hands every judgement read to the consumer. */
+  /** Passes every judgement read to the consumer. */
   default void judgements(Consumer<String> consumer) {}
 
   /**
-   * A number written in the condition.
+   * A literal number.
    *
    * @param value the number, finite
    * @param text as written
@@ -88,7 +88,7 @@ public sealed interface Term {
    * A fact that is a number.
    *
    * @param fact the fact
-   * @param slot where it stands in the readings
+   * @param slot its index in the readings
    */
   record Measured(Fact fact, int slot) implements Term {
     @Override
@@ -108,11 +108,11 @@ public sealed interface Term {
   }
 
   /**
-   * The number of a list that a name stands for while some or every runs over the list.
+   * The number of a list that a variable of some or every stands for.
    *
-   * @param name the name
+   * @param name the variable
    * @param list the list
-   * @param slot where the list stands in the readings, and in its place this number
+   * @param slot index of the list in the readings, replaced by this number
    */
   record Member(String name, Fact list, int slot) implements Term {
     @Override
@@ -245,7 +245,7 @@ public sealed interface Term {
   }
 
   /**
-   * The size of a term without its sign.
+   * The absolute value of a term.
    *
    * @param term the term
    */
@@ -274,7 +274,7 @@ public sealed interface Term {
   /**
    * The least or the greatest of some terms.
    *
-   * @param greatest whether the greatest is meant
+   * @param greatest true for the greatest
    * @param terms the terms, at least one
    */
   record Extreme(boolean greatest, List<Term> terms) implements Term {
@@ -331,11 +331,11 @@ public sealed interface Term {
   }
 
   /**
-   * One term or another by a condition, draw by draw.
+   * One of two terms by a condition, draw by draw.
    *
-   * @param condition what decides
-   * @param then the term when it holds
-   * @param otherwise the term when it does not
+   * @param condition the condition
+   * @param then the term if it holds
+   * @param otherwise the term if it does not
    */
   record Chosen(Condition condition, Term then, Term otherwise) implements Term {
     @Override

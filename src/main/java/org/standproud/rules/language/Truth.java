@@ -5,15 +5,15 @@ import java.util.Locale;
 import org.standproud.setup.Worded;
 
 /**
- * What can be said of a condition over all draws of the joint sample, in one word. It extends the
- * three values of FEEL (OMG DMN: true, false, null) by one: the condition holds in some draws only.
+ * The truth of a condition over all draws of the joint sample. It extends the three values of FEEL
+ * (OMG DMN: true, false, null) by one: the condition holds in some draws only.
  */
 public enum Truth implements Worded {
   /** Holds in every draw. */
   TRUE,
   /** Holds in no draw. */
   FALSE,
-  /** Holds in some draws and not in others. */
+  /** Holds in some draws and fails in others. */
   EITHER,
   /** Cannot be judged in some draws: a fact is missing, or the set-up lets go. */
   UNKNOWN;

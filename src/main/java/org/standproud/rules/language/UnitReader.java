@@ -1,6 +1,6 @@
 package org.standproud.rules.language;
 
-/** Reads a quantity as a card writes it: {@code 12 mm}, {@code 0.5 in}, {@code 25 %}, {@code 2}. */
+/** Parses a quantity in a card: {@code 12 mm}, {@code 0.5 in}, {@code 25 %}, {@code 2}. */
 @FunctionalInterface
 public interface UnitReader {
 
@@ -9,7 +9,7 @@ public interface UnitReader {
    *
    * @param text the number with its unit; without a unit it is a pure number
    * @throws IllegalArgumentException if the text is not a quantity; the message says why and how to
-   *     write it
+   *     write one
    */
   Quantity read(String text);
 }

@@ -64,7 +64,7 @@ public final class CardPages {
             + (card.revised().isEmpty() ? "." : ", revised " + card.revised() + "."));
     conditions(compiled, lines);
     level(compiled, lines);
-    said(card, lines);
+    findings(card, lines);
     lines.add("");
     lines.add("## Why");
     lines.add("");
@@ -149,7 +149,7 @@ public final class CardPages {
         .collect(Collectors.joining());
   }
 
-  private static void said(Card card, List<String> lines) {
+  private static void findings(Card card, List<String> lines) {
     if (!card.message().text().isEmpty()) {
       lines.add("");
       lines.add("## Says");
@@ -163,11 +163,11 @@ public final class CardPages {
   }
 
   private static String source(Card card) {
-    String told =
+    String named =
         Stream.of(card.source().reference(), card.source().edition(), card.source().page())
             .filter(s -> !s.isEmpty())
             .collect(Collectors.joining(", "));
-    return told.isEmpty() ? "none named." : told + ".";
+    return named.isEmpty() ? "none named." : named + ".";
   }
 
   private void examples(CompiledCard compiled, List<String> lines) {
@@ -206,8 +206,8 @@ public final class CardPages {
     lines.add("# Rule cards");
     lines.add("");
     lines.add(
-        "Made from the cards under `rules/` by `rules pages`; edit the cards, not the pages. "
-            + "How to edit a card is told in the [guide](../rule-author-guide.md).");
+        "Made from the cards under `rules/` by `rules pages`; edit the cards, not the pages. The"
+            + " [guide](../rule-author-guide.md) explains how to edit a card.");
     for (Protects protects : Protects.values()) {
       lines.add("");
       lines.add("## " + protects.words());

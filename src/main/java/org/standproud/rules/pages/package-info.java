@@ -1,4 +1,4 @@
-/** Pages that tell a card to whoever reads it: one a card, and an index. */
+/** Markdown pages of the cards: one a card, and an index. */
 @NullMarked
 package org.standproud.rules.pages;
 

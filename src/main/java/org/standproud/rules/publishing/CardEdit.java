@@ -11,11 +11,11 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A change of some cards, to be laid over all the others.
+ * A change of some cards, applied to the others.
  *
- * @param written the text of each file that is new or different, by its path
- * @param removed the paths of the files that go
- * @param onto the revision it was written against, or null for whichever is the latest
+ * @param written the text of each new or changed file, by path
+ * @param removed the paths of the files to delete
+ * @param onto the revision it is based on, or null for the latest
  */
 public record CardEdit(Map<String, String> written, Set<String> removed, @Nullable String onto) {
 
@@ -26,19 +26,19 @@ public record CardEdit(Map<String, String> written, Set<String> removed, @Nullab
   }
 
   /**
-   * Cards written.
+   * A change that writes cards.
    *
-   * @param files the text of each file that is new or different, by its path
+   * @param files the text of each new or changed file, by path
    */
   public static CardEdit of(Map<String, String> files) {
     return new CardEdit(files, Set.of(), null);
   }
 
   /**
-   * What leads from some files to others.
+   * The change between two sets of files.
    *
    * @param before the text of each file by its path
-   * @param after the same as it is to be
+   * @param after the same afterwards
    */
   public static CardEdit between(Map<String, String> before, Map<String, String> after) {
     Map<String, String> written = new HashMap<>(after);
@@ -48,7 +48,7 @@ public record CardEdit(Map<String, String> written, Set<String> removed, @Nullab
     return new CardEdit(written, removed, null);
   }
 
-  /** The files with this change laid over them. */
+  /** Applies the change to files. */
   public Map<String, String> onto(Map<String, String> files) {
     Map<String, String> all = new TreeMap<>(files);
     all.keySet().removeAll(removed);
@@ -56,7 +56,7 @@ public record CardEdit(Map<String, String> written, Set<String> removed, @Nullab
     return all;
   }
 
-  /** Whether it was written against an older revision than the latest. */
+  /** Whether it is based on an older revision than the latest. */
   boolean isStale(Optional<StoredRevision> latest) {
     return onto != null && !onto.equals(latest.map(StoredRevision::id).orElse(""));
   }

@@ -8,23 +8,23 @@ import org.standproud.rules.gate.CardFolder;
 import org.standproud.rules.impact.Impact;
 
 /**
- * Takes what was edited in the folder of cards to the desk, and only that: a card that changed over
- * another way since stays as it serves. What a folder held when the program was last running is not
- * known, so at first a text counts as edited if no revision ever had it, and nothing as taken away.
+ * Publishes edits in the folder of cards, and only those: a card that was changed in another way
+ * since keeps that change. What the folder held when the program last ran is not known, so at first
+ * a text counts as edited if no revision ever had it, and no file counts as deleted.
  */
 public final class FolderEdits {
 
   private final RuleBasePublisher desk;
   private final String author;
 
-  /** What the folder held when its edits were last taken; null until then. */
+  /** What the folder held when its edits were last published; null until then. */
   private @Nullable Map<String, String> taken;
 
   /**
-   * Nothing is taken yet.
+   * Creates the publisher.
    *
-   * @param desk where edits go
-   * @param author in whose name
+   * @param desk publishes the edits
+   * @param author author of the edits
    */
   public FolderEdits(RuleBasePublisher desk, String author) {
     this.desk = desk;
@@ -32,11 +32,11 @@ public final class FolderEdits {
   }
 
   /**
-   * Takes the edits.
+   * Publishes the edits.
    *
-   * @param now what the folder holds
-   * @return what became of them; Unchanged if there are none; edits that do not come into service
-   *     are taken again next time, together with those made since
+   * @param now the content of the folder
+   * @return the result; Unchanged if there are no edits; edits that do not go into service are
+   *     tried again next time, together with later ones
    */
   public synchronized PublishResult take(CardFolder.Contents now) {
     if (!now.errors().isEmpty()) {
@@ -51,9 +51,7 @@ public final class FolderEdits {
   }
 
   private String note() {
-    return taken == null
-        ? "the cards as they stand in the folder"
-        : "edited in the folder of cards";
+    return taken == null ? "the cards of the folder" : "edited in the folder of cards";
   }
 
   private CardEdit edit(Map<String, String> now) {

@@ -21,9 +21,9 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.gate.CardFolder;
 
 /**
- * Sees when the folder of cards was edited. An editor writes several files and each in several
- * steps, so a change counts only once two looks in a row have seen the same. What the folder held
- * when the watch began is not taken for a change.
+ * Detects edits of the folder of cards. An editor writes several files and each in several steps,
+ * so a change counts only once two checks in a row have seen the same. The first content is not a
+ * change.
  */
 public final class FolderWatch implements AutoCloseable {
 
@@ -34,10 +34,10 @@ public final class FolderWatch implements AutoCloseable {
   private CardFolder.@Nullable Contents seen;
 
   /**
-   * Begins to watch.
+   * Starts to watch.
    *
    * @param folder the folder of cards
-   * @param taking takes what the folder holds once a change has come to rest
+   * @param taking publishes the content of the folder once a change has settled
    * @throws IOException if its file system cannot be watched
    */
   public FolderWatch(Path folder, Function<CardFolder.Contents, PublishResult> taking)
@@ -51,9 +51,9 @@ public final class FolderWatch implements AutoCloseable {
   }
 
   /**
-   * Looks at the folder.
+   * Checks the folder.
    *
-   * @return what became of its cards, if they changed and have come to rest
+   * @return the result for its cards, if they changed and have settled
    */
   public synchronized Optional<PublishResult> look() {
     CardFolder.Contents now = contents();
@@ -66,12 +66,12 @@ public final class FolderWatch implements AutoCloseable {
     return Optional.of(taking.apply(now));
   }
 
-  /** Whether the last look saw a change that has not come to rest. */
+  /** Whether the last check saw a change that has not settled. */
   public synchronized boolean unsettled() {
     return seen == null || !seen.equals(handled);
   }
 
-  /** What the folder holds, or null while it cannot be read because it is being changed. */
+  /** The content of the folder, or null if it cannot be read while it is being changed. */
   private CardFolder.@Nullable Contents contents() {
     try {
       return CardFolder.read(folder);
@@ -84,10 +84,10 @@ public final class FolderWatch implements AutoCloseable {
    * Watches until closed or interrupted.
    *
    * @param rest how long nothing may happen before a change counts
-   * @param sweep how often to look although nothing happened, for file systems that tell nothing
-   * @param told told what became of each change
+   * @param sweep how often to check without a notification, for file systems that send none
+   * @param results called with the result of each change
    */
-  public void run(Duration rest, Duration sweep, Consumer<PublishResult> told) {
+  public void run(Duration rest, Duration sweep, Consumer<PublishResult> results) {
     try {
       while (true) {
         Duration wait = unsettled() ? rest : sweep;
@@ -98,16 +98,16 @@ public final class FolderWatch implements AutoCloseable {
           key = events.poll();
         }
         registerWhatIsThere();
-        lookSafely().ifPresent(told);
+        lookSafely().ifPresent(results);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } catch (ClosedWatchServiceException e) {
-      // Closing is how the watch is meant to end.
+      // Closing is the normal way to end the watch.
     }
   }
 
-  /** A store that fails once must not end the watch. */
+  /** A database failure must not end the watch. */
   private Optional<PublishResult> lookSafely() {
     try {
       return look();
@@ -116,16 +116,16 @@ public final class FolderWatch implements AutoCloseable {
     }
   }
 
-  /** While the folder is being put in another's place it may not be there. */
+  /** While the folder is being replaced it may not exist. */
   private void registerWhatIsThere() {
     try {
       register();
     } catch (IOException e) {
-      // The next sweep looks again.
+      // The next check tries again.
     }
   }
 
-  /** Folders may have come since; one that is watched already stays so. */
+  /** There may be new folders; registering one twice is harmless. */
   private void register() throws IOException {
     try (Stream<Path> paths = Files.walk(folder, 2)) {
       for (Path path : paths.filter(Files::isDirectory).toList()) {

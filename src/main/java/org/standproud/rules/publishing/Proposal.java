@@ -7,14 +7,14 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Cards somebody proposes to put into service.
+ * Cards proposed for service.
  *
  * @param id its id
- * @param proposer who proposes them
- * @param note why, in one sentence
- * @param time when
- * @param onto the revision they were written against, or null if there was none
- * @param files the text of each file by its path
+ * @param proposer its author
+ * @param note the reason, in one sentence
+ * @param time time of the proposal
+ * @param onto the revision it is based on, or null if there was none
+ * @param files the text of each file by path
  */
 public record Proposal(
     String id,

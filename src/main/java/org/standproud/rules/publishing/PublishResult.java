@@ -6,17 +6,14 @@ import org.standproud.rules.card.CardError;
 import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.impact.ImpactReport;
 
-/**
- * What became of cards brought to the desk. Whatever it is, what served before still serves unless
- * it is Published.
- */
+/** The result of a submission. Unless it is Published, the rule base in service is unchanged. */
 public sealed interface PublishResult {
 
   /**
    * The cards are in service.
    *
    * @param revision their revision
-   * @param warnings what is odd all the same
+   * @param warnings what is unusual but allowed
    * @param impact what they change for past jobs
    */
   record Published(StoredRevision revision, List<CardWarning> warnings, ImpactReport impact)
@@ -28,10 +25,10 @@ public sealed interface PublishResult {
   }
 
   /**
-   * The cards passed the gate and wait to be published.
+   * The cards passed the gate and wait for publication.
    *
    * @param proposal the proposal
-   * @param warnings what is odd all the same
+   * @param warnings what is unusual but allowed
    */
   record Proposed(Proposal proposal, List<CardWarning> warnings) implements PublishResult {
     /** Copies the list. */
@@ -43,8 +40,8 @@ public sealed interface PublishResult {
   /**
    * The gate refused the cards.
    *
-   * @param errors what is wrong, by file, line and column
-   * @param warnings what is odd besides
+   * @param errors the errors by file, line and column
+   * @param warnings further warnings
    */
   record Refused(List<CardError> errors, List<CardWarning> warnings) implements PublishResult {
     /** Copies the lists. */
@@ -55,21 +52,21 @@ public sealed interface PublishResult {
   }
 
   /**
-   * Another revision was published since the cards were written; they have to be looked at again.
+   * Another revision was published since the cards were written; review them again.
    *
    * @param latest the revision now in service, or null if there is none
    */
   record Stale(@Nullable String latest) implements PublishResult {}
 
   /**
-   * Whoever proposed the cards may not publish them.
+   * The proposer may not publish them.
    *
    * @param proposal the proposal, which still waits
    */
   record SecondPersonNeeded(Proposal proposal) implements PublishResult {}
 
   /**
-   * A stop is weakened and no reason that names it is given.
+   * A stop is weakened without a reason that names it.
    *
    * @param proposal the proposal, which still waits
    * @param weakened how each stop that is not named is weakened
@@ -82,8 +79,8 @@ public sealed interface PublishResult {
   }
 
   /**
-   * A stop is weakened and what that changes for past jobs was not shown before; publishing again
-   * soon after goes on.
+   * A stop is weakened and the impact on past jobs was not shown before; publishing again soon
+   * after confirms it.
    *
    * @param proposal the proposal, which still waits
    * @param weakened how each stop is weakened
@@ -98,30 +95,30 @@ public sealed interface PublishResult {
   }
 
   /**
-   * The cards say what those in service say.
+   * The cards equal those in service.
    *
    * @param revision the revision in service
    */
   record Unchanged(StoredRevision revision) implements PublishResult {}
 
   /**
-   * The work on past jobs was ended before its end, so nothing was done.
+   * The work on past jobs was cancelled, so nothing was done.
    *
-   * @param soFar what was found until then
+   * @param soFar the results until then
    */
   record Cancelled(ImpactReport soFar) implements PublishResult {}
 
   /**
-   * The cards could not be kept, so nothing was done.
+   * The cards could not be stored, so nothing was done.
    *
-   * @param reason why
+   * @param reason the reason
    */
   record Failed(String reason) implements PublishResult {}
 
   /**
    * There is no such proposal or revision.
    *
-   * @param id what was asked for
+   * @param id the id requested
    */
   record NotThere(String id) implements PublishResult {}
 }

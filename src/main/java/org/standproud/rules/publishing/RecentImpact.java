@@ -7,33 +7,33 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.impact.ImpactReport;
 
 /**
- * The last complete work on past jobs, so that who looked at what a draft changes does not wait for
- * the same again when it is published. It serves for the same cards over the same revision, and for
- * ten minutes only: jobs judged since are not in it.
+ * The last complete impact report, so that publishing does not repeat the work just done for a
+ * draft. It is valid for the same cards over the same revision, and for ten minutes only: jobs
+ * judged since are not in it.
  */
 final class RecentImpact {
 
-  /** Common practice, no source: time to read a report, not to fill the records. */
+  /** Common practice, no source: time to read a report. */
   static final Duration KEPT = Duration.ofMinutes(10);
 
   private @Nullable Worked last;
 
   /**
-   * Which work it was.
+   * The key of a report.
    *
-   * @param contentHash of the cards that judged
-   * @param parent the latest revision then, or null if there was none
+   * @param contentHash hash of the cards
+   * @param parent the latest revision then, or null
    */
   record Question(String contentHash, @Nullable String parent) {}
 
   private record Worked(Question question, ImpactReport report, Instant begun) {}
 
   /**
-   * Keeps a report; one that was ended early is let go.
+   * Stores a report, unless it was cancelled.
    *
-   * @param question what was asked
-   * @param report what came of it
-   * @param begun when the records began to be read
+   * @param question the key
+   * @param report the report
+   * @param begun when reading of the records began
    */
   synchronized void keep(Question question, ImpactReport report, Instant begun) {
     if (report.complete()) {
@@ -42,10 +42,10 @@ final class RecentImpact {
   }
 
   /**
-   * What was found, if it was just asked.
+   * The report, if it is recent.
    *
-   * @param question what is asked
-   * @param now when
+   * @param question the key
+   * @param now the time
    */
   synchronized Optional<ImpactReport> find(Question question, Instant now) {
     Worked worked = last;

@@ -11,11 +11,11 @@ import org.standproud.rules.card.Example;
 import org.standproud.rules.card.Written;
 
 /**
- * What differs between the cards of two revisions, card by card; layout and comments do not count.
+ * The differences between two revisions; layout and comments are ignored.
  *
- * @param added ids of the cards only the later one has
- * @param removed ids of the cards only the earlier one has
- * @param changed what changed in each card that both have and that is not the same
+ * @param added ids of the cards only in the later one
+ * @param removed ids of the cards only in the earlier one
+ * @param changed the changed parts of each card in both, by id
  */
 public record RevisionDiff(
     List<String> added, List<String> removed, Map<String, List<PartChange>> changed) {
@@ -30,19 +30,19 @@ public record RevisionDiff(
   /**
    * A part of a card that changed.
    *
-   * @param field its key in the card; the name of the limit for a limit
-   * @param before as it was, empty if it was not there
-   * @param after as it is, empty if it is gone
+   * @param field the part
+   * @param before the text before; empty if it did not exist
+   * @param after the text now; empty if it was removed
    */
   public record PartChange(String field, String before, String after) {}
 
-  /** Whether nothing differs. */
+  /** Whether there are no differences. */
   public boolean nothing() {
     return added.isEmpty() && removed.isEmpty() && changed.isEmpty();
   }
 
   /**
-   * What differs.
+   * Compares two sets of cards.
    *
    * @param before the cards of the earlier revision
    * @param after the cards of the later one

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Where revisions are kept, in an order that only grows. Several replicas may share one store. What
- * a method returned from is durable.
+ * Stores revisions in an order that only grows. Several replicas may share one store. Every
+ * completed call is durable.
  */
 public interface RevisionStore {
 
@@ -18,7 +18,7 @@ public interface RevisionStore {
   Optional<StoredRevision> latest();
 
   /**
-   * Adds a revision after the latest.
+   * Appends a revision.
    *
    * @param revision the revision; its number follows the latest and its parent is the latest
    * @param files the text of each of its files by its path
@@ -34,7 +34,7 @@ public interface RevisionStore {
   Optional<Map<String, String>> files(String revision);
 
   /**
-   * Of some files those whose text no revision ever had.
+   * The files whose text no revision ever had.
    *
    * @param files the text of each file by its path
    * @return the paths
@@ -45,14 +45,14 @@ public interface RevisionStore {
   List<Proposal> proposals();
 
   /**
-   * Keeps a proposal.
+   * Stores a proposal.
    *
    * @param proposal the proposal
    */
   void keep(Proposal proposal);
 
   /**
-   * Lets a proposal go; does nothing if there is none.
+   * Deletes a proposal; does nothing if there is none.
    *
    * @param proposal its id
    */

@@ -38,10 +38,9 @@ import org.standproud.rules.publishing.PublishResult.Stale;
 import org.standproud.rules.publishing.PublishResult.Unchanged;
 
 /**
- * The one desk over which cards come into service: check, build, run the examples, look at
- * coverage, judge past jobs again, keep the revision, swap. Whatever fails on the way leaves the
- * cards before in service. Publications are done one after another; trying and reading go on
- * meanwhile.
+ * The one way to put cards into service: check, build, run the examples, measure coverage, judge
+ * past jobs again, store the revision, swap. Any failure leaves the previous cards in service.
+ * Publications run one after another; trials and reads go on meanwhile.
  */
 public final class RuleBasePublisher {
 
@@ -59,15 +58,15 @@ public final class RuleBasePublisher {
   private final RecentImpact recent = new RecentImpact();
 
   /**
-   * A desk that has put nothing into service yet; see {@link #follow}.
+   * Creates a publisher with nothing in service yet; see {@link #follow}.
    *
-   * @param gate what cards have to pass
-   * @param store where revisions are kept
-   * @param active where the rule base in service stands
+   * @param gate the gate
+   * @param store stores revisions
+   * @param active holds the rule base in service
    * @param publishing how many persons it takes
-   * @param impact how past jobs are judged again
+   * @param impact judges past jobs again
    * @param past the past jobs
-   * @param clock tells when cards are proposed and published
+   * @param clock clock for proposals and publications
    */
   public RuleBasePublisher(
       Gate gate,
@@ -92,9 +91,9 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * What the gate says of cards, without keeping anything.
+   * Runs the gate, without storing anything.
    *
-   * @param edit what changes of the cards in the store
+   * @param edit the change of the cards in the store
    */
   public GateResult validate(CardEdit edit) {
     Optional<StoredRevision> latest = store.latest();
@@ -106,9 +105,9 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Tries cards on a set-up; they need not pass the gate, only be fit to be built.
+   * Tries cards on a set-up; they need not pass the gate, only compile.
    *
-   * @param edit what changes of the cards in the store
+   * @param edit the change of the cards in the store
    * @param evidence the facts of the set-up
    */
   public Trial tryOn(CardEdit edit, Evidence evidence) {
@@ -121,12 +120,12 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Proposes cards: they pass the gate and wait to be published. The same cards proposed again by
+   * Proposes cards: they pass the gate and wait for publication. The same cards proposed again by
    * the same person are the same proposal.
    *
-   * @param edit what changes of the cards in the store
-   * @param proposer who proposes them
-   * @param note why, in one sentence
+   * @param edit the change of the cards in the store
+   * @param proposer their author
+   * @param note the reason, in one sentence
    * @return Proposed, Refused, Unchanged or Stale
    */
   public PublishResult propose(CardEdit edit, String proposer, String note) {
@@ -162,13 +161,13 @@ public final class RuleBasePublisher {
     return new Proposed(same.orElse(proposal), warnings(passed, weakened(passed, latest)));
   }
 
-  /** The proposals that wait, oldest first. */
+  /** The pending proposals, oldest first. */
   public List<Proposal> proposals() {
     return store.proposals();
   }
 
   /**
-   * A proposal that waits.
+   * A pending proposal.
    *
    * @param id its id
    */
@@ -177,7 +176,7 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * How a proposal would weaken stops in service; none if it no longer passes.
+   * How a proposal would weaken stops in service; empty if it no longer passes.
    *
    * @param proposal the proposal
    */
@@ -188,7 +187,7 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Lets a proposal go.
+   * Discards a proposal.
    *
    * @param proposal its id
    */
@@ -197,11 +196,11 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Puts proposed cards into service.
+   * Publishes proposed cards.
    *
    * @param proposal id of the proposal
-   * @param publisher who publishes it
-   * @param progress watches the work on past jobs and may end it
+   * @param publisher the person who publishes
+   * @param progress observes the work on past jobs and may cancel it
    * @return see {@link #publish(String, String, String, Impact.Progress)}
    */
   public PublishResult publish(String proposal, String publisher, Impact.Progress progress) {
@@ -209,12 +208,12 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Puts proposed cards into service.
+   * Publishes proposed cards.
    *
    * @param proposal id of the proposal
-   * @param publisher who publishes it
-   * @param reason why, in addition to the note of the proposal; may be empty
-   * @param progress watches the work on past jobs and may end it
+   * @param publisher the person who publishes
+   * @param reason the reason, in addition to the note of the proposal; may be empty
+   * @param progress observes the work on past jobs and may cancel it
    * @return Published, Refused, Unchanged, Stale, SecondPersonNeeded, ReasonNeeded, ImpactToRead,
    *     Cancelled or NotThere
    */
@@ -239,13 +238,13 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Proposes cards and publishes them at once; where it takes two persons, for all cards or for a
-   * stop that is weakened, they wait for the second, unless they are the first of all.
+   * Proposes cards and publishes them at once; if a second person is needed, for all cards or for a
+   * weakened stop, they wait, unless they are the first revision.
    *
-   * @param edit what changes of the cards in the store
-   * @param author who writes and publishes them
-   * @param note why, in one sentence
-   * @param progress watches the work on past jobs and may end it
+   * @param edit the change of the cards in the store
+   * @param author their author and publisher
+   * @param note the reason, in one sentence
+   * @param progress observes the work on past jobs and may cancel it
    * @return Published, Proposed, Refused, Unchanged, Stale or Cancelled
    */
   public PublishResult publish(
@@ -273,12 +272,12 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Puts the cards of an old revision into service again, as a new revision.
+   * Restores the cards of an old revision, as a new revision.
    *
    * @param revision id of the old revision
-   * @param author who rolls back
-   * @param note why, in one sentence
-   * @param progress watches the work on past jobs and may end it
+   * @param author the person who restores them
+   * @param note the reason, in one sentence
+   * @param progress observes the work on past jobs and may cancel it
    * @return Published, Proposed, Refused, Unchanged, Stale, Cancelled or NotThere
    */
   public PublishResult rollBack(
@@ -290,12 +289,12 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Puts the latest revision of the store into service if it is not: at the start, and when another
+   * Puts the latest revision of the store into service if it is not: at start, and when another
    * replica has published.
    *
-   * @return Published if it now serves, Unchanged if it did already, NotThere if the store is
-   *     empty, Refused if its cards no longer pass
-   * @throws StoreDamaged if the cards kept are not those that were published
+   * @return Published if it is now in service, Unchanged if it was already, NotThere if the store
+   *     is empty, Refused if its cards no longer pass
+   * @throws StoreDamaged if the stored cards are not those published
    */
   public PublishResult follow() {
     publication.lock();
@@ -358,7 +357,7 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * Of some files those whose text no revision ever had.
+   * The files whose text no revision ever had.
    *
    * @param files the text of each file by its path
    * @return the paths
@@ -368,7 +367,7 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * What differs between two revisions, if there are both.
+   * Compares two revisions, if both exist.
    *
    * @param before id of the earlier
    * @param after id of the later
@@ -378,7 +377,7 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * What differs between some cards and others; a card that cannot be read counts as gone.
+   * Compares some cards with others; a card that cannot be parsed counts as removed.
    *
    * @param before the text of each file by its path
    * @param after the same later
@@ -388,11 +387,11 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * What would change for past jobs. Publishing the same cards within ten minutes uses it, unless
-   * another revision was published in between.
+   * The impact on past jobs. Publishing the same cards within ten minutes reuses it, unless another
+   * revision was published in between.
    *
-   * @param candidate the cards to judge them under
-   * @param progress watches the work and may end it
+   * @param candidate the cards to judge them with
+   * @param progress observes the work and may cancel it
    */
   public ImpactReport impact(RuleBase candidate, Impact.Progress progress) {
     Instant begun = now();
@@ -422,7 +421,9 @@ public final class RuleBasePublisher {
     return latest.map(r -> r.revision().contentHash().equals(content)).orElse(false);
   }
 
-  /** Whether these very texts serve here, so that they have passed and change nothing. */
+  /**
+   * Whether exactly these texts are in service here, so that they have passed and change nothing.
+   */
   private boolean serves(StoredRevision latest, Map<String, String> files) {
     return active.get().map(base -> base.revision().id().equals(latest.id())).orElse(false)
         && store.files(latest.id()).map(files::equals).orElse(false);
@@ -439,8 +440,8 @@ public final class RuleBasePublisher {
   }
 
   /**
-   * How stops in service would be weakened; none if nothing serves, or if what was in service can
-   * no longer be built, so that no stop of it serves.
+   * How stops in service would be weakened; empty if nothing is in service, or if what was can no
+   * longer be built, so that no stop of it applies.
    */
   private List<CardWarning> weakened(GateResult.Published passed, Optional<StoredRevision> latest) {
     return latest
@@ -466,13 +467,13 @@ public final class RuleBasePublisher {
     return all;
   }
 
-  /** Of weakened stops those that a note does not name. */
+  /** The weakened stops that a note does not name. */
   private static List<CardWarning> unnamed(List<CardWarning> weakened, String note) {
     Set<String> words = new HashSet<>(List.of(note.split("[^A-Za-z0-9-]+")));
     return weakened.stream().filter(stop -> !words.contains(stop.card())).toList();
   }
 
-  /** What is missing before a stop may be weakened, if anything is. */
+  /** What is missing before a stop may be weakened, if anything. */
   private Optional<PublishResult> guard(
       List<CardWarning> weakened,
       Account account,
@@ -519,7 +520,7 @@ public final class RuleBasePublisher {
         return refused(result);
       }
       if (saysTheSame(passed.ruleBase(), latest)) {
-        // Another program may have published what this one could not build until now.
+        // Another program version may have published what this one could not build until now.
         return active.get().isPresent() ? new Unchanged(latest.get()) : follow();
       }
       List<CardWarning> weakened = weakened(passed, latest);
@@ -542,7 +543,7 @@ public final class RuleBasePublisher {
     }
   }
 
-  /** On disk first, then in service: an answer never names a revision that can be lost. */
+  /** Stored first, then put into service: an answer never names a revision that can be lost. */
   private PublishResult swap(
       GateResult.Published passed,
       List<CardWarning> weakened,

@@ -1,12 +1,12 @@
 package org.standproud.rules.publishing;
 
-/** The store holds something that it never was given. */
+/** The store contains something that was never stored. */
 public final class StoreDamaged extends IllegalStateException {
 
   private static final long serialVersionUID = 1L;
 
   /**
-   * Says what.
+   * Creates the exception.
    *
    * @param message what is damaged
    */

@@ -4,11 +4,11 @@ import org.standproud.rules.engine.Authorship;
 import org.standproud.rules.engine.Revision;
 
 /**
- * A revision as it is kept.
+ * A stored revision.
  *
- * @param number its place in the log, from 1
- * @param revision its identity, with who wrote it, why and when it was put into service
- * @param publisher who put it into service
+ * @param number its number in the log, from 1
+ * @param revision its identity, with author, reason and time of publication
+ * @param publisher its publisher
  */
 public record StoredRevision(long number, Revision revision, String publisher) {
 

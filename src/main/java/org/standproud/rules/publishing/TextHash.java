@@ -5,7 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** The name under which a text is kept. */
+/** The hash that identifies a stored text. */
 public final class TextHash {
 
   private TextHash() {}

@@ -9,10 +9,10 @@ import org.standproud.rules.trace.RuleTrace;
 /**
  * Cards tried on a set-up without being published.
  *
- * @param trace what they say of it, or null if they cannot be built
- * @param inService what the cards in service say of it, or null if none are
- * @param errors what the gate would refuse
- * @param warnings what is odd all the same
+ * @param trace their result, or null if they do not compile
+ * @param inService the result of the cards in service, or null if there are none
+ * @param errors errors that the gate would report
+ * @param warnings what is unusual but allowed
  */
 public record Trial(
     @Nullable RuleTrace trace,

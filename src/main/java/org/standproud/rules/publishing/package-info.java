@@ -1,6 +1,4 @@
-/**
- * Where cards are tried, proposed, published and rolled back, and where their revisions are kept.
- */
+/** Tries, proposes, publishes and restores cards, and stores their revisions. */
 @NullMarked
 package org.standproud.rules.publishing;
 

@@ -5,18 +5,18 @@ import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 
 /**
- * What one card came to, without the reasons.
+ * The outcome of one card, without reasons.
  *
  * @param id the id of the card
- * @param kind what it came to
- * @param draws in which draws all its conditions and its scope hold
- * @param severity its severity after every change
- * @param isFinding whether it is to be told: the card speaks or is open, and is not silenced
+ * @param kind its kind
+ * @param draws the draws in which its scope and all its conditions hold
+ * @param severity its severity after all changes
+ * @param isFinding whether it is reported: the card fires or is open, and is not silenced
  */
 public record CardKind(String id, Kind kind, DrawTruth draws, Severity severity, boolean isFinding)
     implements CardOutcome {
 
-  /** All of the draws in one word. */
+  /** The truth over all draws. */
   public Truth truth() {
     return draws.truth();
   }
@@ -26,7 +26,7 @@ public record CardKind(String id, Kind kind, DrawTruth draws, Severity severity,
     return draws.share();
   }
 
-  /** The same, kept back because another card says it. */
+  /** A copy silenced by another card. */
   public CardKind silenced(String by) {
     return new CardKind(id, kind, draws, severity, false);
   }

@@ -8,19 +8,19 @@ import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 
 /**
- * What one card came to.
+ * The outcome of one card with reasons.
  *
  * @param card the card
- * @param kind what it came to
- * @param draws in which draws all its conditions and its scope hold
- * @param severity its severity after every change
- * @param level the share of the draws above which it speaks
+ * @param kind its kind
+ * @param draws the draws in which its scope and all its conditions hold
+ * @param severity its severity after all changes
+ * @param level the share of the draws above which it fires
  * @param changes the changes of severity, in the order of the cards that made them
- * @param scope what each selector of its scope came to
- * @param conditions what each condition came to
+ * @param scope outcome of each selector of its scope
+ * @param conditions outcome of each condition
  * @param margin how far the whole card is from flipping, or null if no number can flip it
- * @param placeholders what the placeholders of its message stand for, in their order
- * @param silencedBy id of the card that says the same with a higher severity, or null
+ * @param placeholders values of the placeholders of its message, in order
+ * @param silencedBy id of the card that finds the same with a higher severity, or null
  */
 public record CardTrace(
     Card card,
@@ -36,7 +36,7 @@ public record CardTrace(
     @Nullable String silencedBy)
     implements CardOutcome {
 
-  /** Copies the lists, unless nobody can change them. */
+  /** Copies the lists, unless they are immutable. */
   public CardTrace {
     changes = List.copyOf(changes);
     scope = List.copyOf(scope);
@@ -44,7 +44,7 @@ public record CardTrace(
     placeholders = LazyList.kept(placeholders);
   }
 
-  /** All of the draws in one word. */
+  /** The truth over all draws. */
   public Truth truth() {
     return draws.truth();
   }
@@ -54,7 +54,7 @@ public record CardTrace(
     return draws.share();
   }
 
-  /** The same, kept back because another card says it. */
+  /** A copy silenced by another card. */
   public CardTrace silenced(String by) {
     return new CardTrace(
         card, kind, draws, severity, level, changes, scope, conditions, margin, placeholders, by);

@@ -7,7 +7,7 @@ import org.standproud.rules.card.Severity;
  *
  * @param by id of the card that changed it
  * @param overrides whether it set the severity outright
- * @param to the severity it gives
- * @param because why
+ * @param to the new severity
+ * @param because the reason
  */
 public record Changed(String by, boolean overrides, Severity to, String because) {}

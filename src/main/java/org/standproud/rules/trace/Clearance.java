@@ -36,9 +36,9 @@ enum Clearance {
   }
 
   /**
-   * The clearance that is still there when a share of the draws is left out, the worst first: where
-   * it turns negative, what flags the card holds in more draws than that share. A draw in which the
-   * set-up lets go counts as clear. NaN if no draw has a number.
+   * The clearance left when a share of the draws is left out, the worst first: where it turns
+   * negative, the card's condition holds in more draws than that share. A draw in which the set-up
+   * lets go counts as clear. NaN if no draw has a number.
    */
   double adverse(Estimate.Known left, Estimate.Known right, double level) {
     int draws = Math.max(left.size(), right.size());

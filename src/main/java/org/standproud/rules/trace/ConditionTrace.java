@@ -7,11 +7,11 @@ import org.standproud.rules.language.DrawTruth;
 import org.standproud.rules.language.Truth;
 
 /**
- * What one condition of a card came to.
+ * The outcome of one condition of a card.
  *
  * @param text the condition as written
  * @param words the condition in words
- * @param draws in which draws it holds
+ * @param draws the draws in which it holds
  * @param read the facts in it with their values
  * @param unknown why it cannot be judged; empty unless it is unknown
  * @param margin how far it is from flipping, or null if no number can flip it
@@ -24,13 +24,13 @@ public record ConditionTrace(
     List<String> unknown,
     @Nullable Margin margin) {
 
-  /** Copies the lists, unless nobody can change them. */
+  /** Copies the lists, unless they are immutable. */
   public ConditionTrace {
     read = LazyList.kept(read);
     unknown = LazyList.kept(unknown);
   }
 
-  /** All of the draws in one word. */
+  /** The truth over all draws. */
   public Truth truth() {
     return draws.truth();
   }

@@ -8,8 +8,8 @@ import org.standproud.mechanics.evidence.Fact;
  *
  * @param fact the fact
  * @param from its likely value now
- * @param value at which the comparison flips, every other fact at its likely value; null if there
- *     is none in the range that makes sense
+ * @param likely value at which the comparison flips, every other fact at its likely value; null if
+ *     there is none in the valid range
  * @param certain value at which the comparison begins or ceases to hold in more of the draws than
  *     the level of the card; null if there is none
  */

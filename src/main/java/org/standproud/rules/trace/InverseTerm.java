@@ -12,10 +12,10 @@ import org.standproud.rules.language.Readings;
 import org.standproud.rules.language.Term;
 
 /**
- * Brings a fact to one side: what it would have to be, in each draw, for a term to come to a number
- * with every other part of the term as it is in that draw. It works for terms in which the fact
- * stands once, and not in the condition of a choice, which is nearly all; null for any other. A
- * value is NaN where no value of the fact brings the term to that number.
+ * Solves a term for a fact: its value, in each draw, at which the term equals a number with every
+ * other part of the term as in that draw. It works for terms in which the fact occurs once, and not
+ * in the condition of a choice, which is nearly all; null for any other. A value is NaN where no
+ * value of the fact gives that number.
  *
  * @param fact the fact
  * @param readings the values of the facts
@@ -23,7 +23,7 @@ import org.standproud.rules.language.Term;
  */
 record InverseTerm(Fact fact, Readings readings, Judgements judgements) {
 
-  /** What the fact would have to be for the term to come to a number. */
+  /** The value of the fact at which the term equals a number. */
   double @Nullable [] value(Term term, Estimate.Known wanted) {
     double[] values = new double[wanted.size()];
     Arrays.setAll(values, draw -> wanted.at(draw, values.length));
@@ -113,7 +113,7 @@ record InverseTerm(Fact fact, Readings readings, Judgements judgements) {
     return value(then ? chosen.then() : chosen.otherwise(), values);
   }
 
-  /** Whether the fact stands in a term. */
+  /** Whether the fact occurs in a term. */
   static boolean isIn(Term term, Fact fact) {
     AtomicBoolean found = new AtomicBoolean();
     term.facts(one -> found.compareAndSet(false, one.equals(fact)));

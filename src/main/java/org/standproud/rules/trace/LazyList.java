@@ -5,24 +5,23 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A list that nobody can change and that is worked out when first asked: most of what a trace can
- * tell of most set-ups is never asked. What it is worked out from must not change. There are three
- * for each condition of a trace, so each is one object: what it is made from lies in a class of its
- * own.
+ * An immutable list computed on first access: most of the trace of most set-ups is never read. Its
+ * inputs must not change. There are three for each condition of a trace, so each is a single
+ * object: its inputs are fields of a subclass.
  *
- * @param <T> what it lists
+ * @param <T> the element type
  */
 public abstract class LazyList<T> extends AbstractList<T> {
 
   private @Nullable List<T> found;
 
-  /** A list yet to be worked out. */
+  /** Creates a list not computed yet. */
   protected LazyList() {}
 
-  /** Its elements; asked for once at most. */
+  /** Computes the elements; called at most once. */
   protected abstract List<T> made();
 
-  /** The list itself if it is yet to be worked out, else a copy nobody can change. */
+  /** The list itself if it is lazy, otherwise an immutable copy. */
   static <T> List<T> kept(List<T> list) {
     return list instanceof LazyList<T> asked ? asked : List.copyOf(list);
   }

@@ -9,19 +9,19 @@ import org.standproud.rules.language.Estimate;
 import org.standproud.setup.units.Dimension;
 
 /**
- * How far a comparison is from flipping. Clearances are positive while what would flag the card
- * does not hold, negative by how much it does; in the SI unit of the dimension.
+ * How far a comparison is from flipping. Clearances are positive while the card's condition does
+ * not hold, and negative while it does; in the SI unit of the dimension.
  *
  * @param compared the comparison
  * @param holds whether it is about the comparison holding, not about its opposite
- * @param place which number of a list it is about, counted from 1; null if about none
- * @param left what the left side comes to, in one draw at least
- * @param right what the right side comes to, in one draw at least
- * @param draws in which draws the comparison holds
- * @param level the share of the draws above which the card speaks
+ * @param place position in a list, from 1; null if it is not about a list
+ * @param left value of the left side, in at least one draw
+ * @param right value of the right side, in at least one draw
+ * @param draws the draws in which the comparison holds
+ * @param level the share of the draws above which the card fires
  * @param adverse distance in the draw at the level: where it turns negative, the comparison begins
  *     to hold in more draws than the level
- * @param changes for each fact in the comparison, where it would have to be
+ * @param changes for each fact in the comparison, the value at which it flips
  */
 public record Margin(
     Condition.Comparison compared,
@@ -34,7 +34,7 @@ public record Margin(
     double adverse,
     List<FactChange> changes) {
 
-  /** Copies the list, unless it is one that nobody can change and that is yet to be worked out. */
+  /** Copies the list, unless it is lazy. */
   public Margin {
     changes = LazyList.kept(changes);
   }
@@ -54,12 +54,12 @@ public record Margin(
     return Clearance.of(compared.relation(), holds).likely(left.band(), right.band());
   }
 
-  /** Size of the clearance as a part of the larger of value and threshold. */
+  /** The clearance as a fraction of the larger of value and threshold. */
   public double relative() {
     return part(clearance());
   }
 
-  /** Size of the distance at the level, likewise. */
+  /** The distance at the level, likewise. */
   double relativeAtLevel() {
     return part(adverse);
   }
@@ -79,7 +79,7 @@ public record Margin(
     return compared.dimension();
   }
 
-  /** What a fact of the comparison is called: its name, or "number 2 of" the list it is. */
+  /** The name of a fact of the comparison, or "number 2 of" its list. */
   public String of(Fact fact) {
     return fact.type() instanceof Fact.Numbers
         ? "number " + place + " of " + fact.name()

@@ -19,11 +19,11 @@ import org.standproud.rules.language.Truth;
 import org.standproud.setup.Band;
 
 /**
- * Finds the comparison whose flipping would flip a condition soonest. Where all of several must
- * hold and do in more draws than the level, the nearest of them; where some do not, the farthest of
- * those. Distances of different dimension are compared as parts of the numbers compared. A
- * condition that only a word can flip has no margin. Where some or every number of a list is spoken
- * of, the numbers are parts like any others, and the margin says which of them it is about.
+ * Finds the comparison whose flipping would flip a condition soonest. If all of several must hold
+ * and do in more draws than the level, the nearest of them; if some do not, the farthest of those.
+ * Distances of different dimension are compared as fractions of the numbers compared. A condition
+ * that only a word can flip has no margin. For some or every number of a list, the margin names the
+ * position of the number.
  */
 public final class MarginFinder {
 
@@ -34,11 +34,11 @@ public final class MarginFinder {
   private @Nullable Readings likely;
 
   /**
-   * A finder for one set-up.
+   * Creates a finder for one set-up.
    *
    * @param readings the values of the facts
    * @param judgements the judgements derived
-   * @param level the share of the draws above which the card speaks, 0 to 1
+   * @param level the share of the draws above which the card fires, 0 to 1
    */
   public MarginFinder(Readings readings, Judgements judgements, double level) {
     this(readings, judgements, level, null);
@@ -52,9 +52,9 @@ public final class MarginFinder {
     this.judgements = judgements;
   }
 
-  /** A condition with what it is judged on, and what its trace says if there is one. */
+  /** A condition with its readings, and its trace if there is one. */
   private record Part(MarginFinder finder, Condition condition, @Nullable ConditionTrace known) {
-    /** In which draws the condition holds, or its opposite. */
+    /** The draws in which the condition holds, or its opposite. */
     DrawTruth draws(boolean holds) {
       DrawTruth truth =
           known == null ? condition.evaluate(finder.readings, finder.judgements) : known.draws();
@@ -81,10 +81,10 @@ public final class MarginFinder {
   }
 
   /**
-   * The margin of conditions that must all hold, or null as for one.
+   * The margin of conditions that must all hold, or null.
    *
    * @param conditions the conditions
-   * @param traces what the trace says of each, in the same order
+   * @param traces the trace of each, in the same order
    */
   public @Nullable Margin ofAll(List<Condition> conditions, List<ConditionTrace> traces) {
     if (traces.size() == 1) {
@@ -121,7 +121,7 @@ public final class MarginFinder {
     return parts;
   }
 
-  /** Among parts that must all hold, or, of the opposite, of which one is enough. */
+  /** Among parts that must all hold, or, for the opposite, of which one is enough. */
   private @Nullable Margin among(List<Part> parts, boolean holds, boolean allNeeded) {
     List<Part> against = List.of();
     for (Part part : parts) {
@@ -243,8 +243,8 @@ public final class MarginFinder {
   }
 
   /**
-   * Where, in each draw, the side that the fact stands in comes to the other: the comparison flips
-   * at one of these or nowhere. Null if the fact stands in both or in none that can be solved.
+   * Where, in each draw, the side with the fact equals the other: the comparison flips at one of
+   * these or nowhere. Null if the fact is on both sides or on none that can be solved.
    */
   private double @Nullable [] crossings(Comparison comparison, Fact fact, Readings others) {
     boolean left = InverseTerm.isIn(comparison.left(), fact);

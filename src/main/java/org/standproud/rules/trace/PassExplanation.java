@@ -15,28 +15,28 @@ import org.standproud.setup.units.Dimension;
 import org.standproud.setup.units.QuantityKind;
 
 /**
- * Why a card kept quiet: of the conditions that do not hold, the one nearest to holding, and by how
- * much it does not.
+ * Why a card passed: of the conditions that do not hold, the one nearest to holding, and its
+ * distance.
  *
  * @param card id of the card
  * @param condition the condition in words
  * @param margin how far it is from holding, or null if no number can make it hold
- * @param others how many other conditions do not hold either
- * @param words all of it in one sentence
+ * @param others number of other conditions that do not hold
+ * @param words the explanation in one sentence
  */
 public record PassExplanation(
     String card, String condition, @Nullable Margin margin, int others, String words) {
 
-  private static final MathContext TOLD = new MathContext(3);
+  private static final MathContext FIGURES = new MathContext(3);
 
   /**
-   * Why a card kept quiet; where a judgement does not hold, why not, down to the condition of the
-   * card that derives it.
+   * Why a card passed; if a judgement does not hold, why not, down to the condition of the card
+   * that derives it.
    *
-   * @param trace what every card said
+   * @param trace the trace of every card
    * @param card id of the card
-   * @param units in which numbers are told
-   * @return nothing if it did not keep quiet
+   * @param units the units of numbers
+   * @return empty if it did not pass
    * @throws IllegalArgumentException if there is no such card
    */
   public static Optional<PassExplanation> of(RuleTrace trace, String card, UnitSystem units) {
@@ -59,15 +59,15 @@ public record PassExplanation(
         condition,
         deeper.margin,
         others,
-        card + " is quiet because it is not so that " + condition + tail + " " + deeper.words);
+        card + " passed because this does not hold: " + condition + tail + " " + deeper.words);
   }
 
   /**
-   * Why a card kept quiet, as far as its own conditions tell.
+   * Why a card passed, by its own conditions only.
    *
-   * @param trace what the card said
-   * @param units in which numbers are told
-   * @return nothing if it did not keep quiet
+   * @param trace the trace of the card
+   * @param units the units of numbers
+   * @return empty if it did not pass
    */
   public static Optional<PassExplanation> of(CardTrace trace, UnitSystem units) {
     if (trace.kind() != Kind.PASS && trace.kind() != Kind.NOT_APPLICABLE) {
@@ -85,7 +85,7 @@ public record PassExplanation(
         .map(c -> because(trace.id(), c, trace.level(), quiet.size() - 1, scope, units));
   }
 
-  /** Each condition holds often enough, and all at once do not. */
+  /** Each condition holds often enough, but not all at once. */
   private static PassExplanation together(CardTrace trace) {
     String all =
         trace.conditions().stream().map(ConditionTrace::words).collect(Collectors.joining(" and "));
@@ -95,18 +95,18 @@ public record PassExplanation(
         trace.margin(),
         0,
         trace.id()
-            + " is quiet because all of this together is seldom so: "
+            + " passed because all of this is rarely true together: "
             + all
             + rarely(trace.share(), trace.level())
             + ".");
   }
 
   private static String rarely(double share, double level) {
-    return " (in " + percent(share) + " of the draws; it speaks above " + percent(level) + ")";
+    return " (in " + percent(share) + " of the draws; it fires above " + percent(level) + ")";
   }
 
   private static String percent(double share) {
-    BigDecimal percent = BigDecimal.valueOf(100 * share).round(TOLD);
+    BigDecimal percent = BigDecimal.valueOf(100 * share).round(FIGURES);
     return (percent.signum() == 0 ? "0" : percent.stripTrailingZeros().toPlainString()) + " %";
   }
 
@@ -122,7 +122,7 @@ public record PassExplanation(
       boolean scope,
       UnitSystem units) {
     StringBuilder words = new StringBuilder(card);
-    words.append(scope ? " is about set-ups where " : " is quiet because it is not so that ");
+    words.append(scope ? " is about set-ups where " : " passed because this does not hold: ");
     words.append(condition.words());
     if (condition.truth() == Truth.EITHER) {
       words.append(rarely(condition.draws().share(), level));
@@ -147,22 +147,22 @@ public record PassExplanation(
     StringBuilder text = new StringBuilder();
     for (Reading reading : condition.read()) {
       text.append("; ").append(reading.fact().name()).append(" is ");
-      text.append(told(reading.fact(), reading.value(), units));
+      text.append(words(reading.fact(), reading.value(), units));
     }
     return text.toString();
   }
 
   private static String numbers(Margin margin, UnitSystem units) {
     StringBuilder text = new StringBuilder(": ");
-    text.append(told(margin.value(), margin.dimension(), units)).append(" against ");
-    text.append(told(margin.threshold(), margin.dimension(), units));
+    text.append(words(margin.value(), margin.dimension(), units)).append(" against ");
+    text.append(words(margin.threshold(), margin.dimension(), units));
     for (FactChange change : margin.changes()) {
       Double flips = change.certain() == null ? change.likely() : change.certain();
       if (flips != null) {
         Dimension dimension = dimension(change.fact());
         text.append("; it would hold with ").append(margin.of(change.fact())).append(" at ");
-        text.append(told(flips, dimension, units)).append(" instead of ");
-        text.append(told(change.from(), dimension, units));
+        text.append(words(flips, dimension, units)).append(" instead of ");
+        text.append(words(change.from(), dimension, units));
       }
     }
     return text.toString();
@@ -173,11 +173,11 @@ public record PassExplanation(
     return number == null ? null : number.dimension();
   }
 
-  private static String told(Fact fact, Value value, UnitSystem units) {
+  private static String words(Fact fact, Value value, UnitSystem units) {
     if (value instanceof Value.Quantity q) {
-      return told(q.band().likely(), dimension(fact), units);
+      return words(q.band().likely(), dimension(fact), units);
     } else if (value instanceof Value.Quantities list) {
-      return list.words(band -> told(band.likely(), dimension(fact), units));
+      return list.words(band -> words(band.likely(), dimension(fact), units));
     } else if (value instanceof Value.Text text) {
       return text.word();
     } else if (value instanceof Value.Truth truth) {
@@ -186,10 +186,10 @@ public record PassExplanation(
     return "not known";
   }
 
-  private static String told(double si, @Nullable Dimension dimension, UnitSystem units) {
+  private static String words(double si, @Nullable Dimension dimension, UnitSystem units) {
     QuantityKind kind = QuantityKind.of(dimension == null ? Dimension.NUMBER : dimension);
     QuantityKind.Shown shown = kind.show(si, units);
-    BigDecimal rounded = BigDecimal.valueOf(shown.value()).round(TOLD);
+    BigDecimal rounded = BigDecimal.valueOf(shown.value()).round(FIGURES);
     String number = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     String unit = shown.unit().code();
     return unit.equals("1") || unit.isEmpty() ? number : number + " " + unit;

@@ -5,7 +5,7 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.units.Dimension;
 
 /**
- * What a placeholder of a message stands for.
+ * The value of a placeholder of a message.
  *
  * @param name the fact or limit named
  * @param value its value in this set-up

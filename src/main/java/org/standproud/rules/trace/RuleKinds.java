@@ -3,7 +3,7 @@ package org.standproud.rules.trace;
 import java.util.List;
 
 /**
- * What every card of one revision said of one set-up, without the reasons, in the order of their
+ * The outcome of every card of one revision for one set-up, without reasons, in the order of their
  * ids.
  *
  * @param revision the revision of the rule base
@@ -16,7 +16,7 @@ public record RuleKinds(String revision, List<CardKind> cards) {
     cards = List.copyOf(cards);
   }
 
-  /** The cards that flag, or could not be judged. */
+  /** The cards that fire or are open. */
   public List<CardKind> findings() {
     return cards.stream().filter(CardKind::isFinding).toList();
   }

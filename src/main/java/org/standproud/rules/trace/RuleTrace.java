@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import org.standproud.rules.language.DrawTruth;
 
 /**
- * What every card of one revision said of one set-up, in the order of their ids.
+ * The outcome of every card of one revision for one set-up, in the order of their ids.
  *
  * @param revision the revision of the rule base
  * @param cards every card
@@ -21,13 +21,13 @@ public record RuleTrace(String revision, List<CardTrace> cards, Map<String, Draw
     judgements = Collections.unmodifiableMap(new TreeMap<>(judgements));
   }
 
-  /** The cards that flag, or could not be judged. */
+  /** The cards that fire or are open. */
   public List<CardTrace> findings() {
     return cards.stream().filter(CardTrace::isFinding).toList();
   }
 
   /**
-   * What one card came to.
+   * The outcome of one card.
    *
    * @param id its id
    * @throws IllegalArgumentException if there is no such card

@@ -6,9 +6,9 @@ import org.hipparchus.exception.MathRuntimeException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the zero of a function nearest to a start: among known places where there are such, by one
- * secant step where the function is a straight line, else by widening steps to both sides and
- * Brent's method in the first bracket found.
+ * Finds the zero of a function nearest to a start: among known places if there are any, by one
+ * secant step if the function is linear, otherwise by widening steps to both sides and Brent's
+ * method in the first bracket found.
  */
 final class ThresholdSolver {
 
@@ -16,7 +16,7 @@ final class ThresholdSolver {
   private static final int MAX_EVALUATIONS = 60;
   private static final double STRAIGHT = 1e-9;
 
-  /** Stands for a bound where a fact names none. */
+  /** Replaces a missing bound of a fact. */
   private static final double FAR = 1e12;
 
   private final DoubleUnaryOperator function;
@@ -33,9 +33,9 @@ final class ThresholdSolver {
    * The zero of a function that rises or falls all the way and has its zero, if any, at one of some
    * places; null if it has none within the range.
    *
-   * @param start where to begin
+   * @param start the start
    * @param places where the zero may be, in rising order
-   * @param first the places to look at first, by their number
+   * @param first the places to try first, by index
    */
   @Nullable Double among(double start, double[] places, int... first) {
     double atStart = function.applyAsDouble(start);
@@ -77,7 +77,7 @@ final class ThresholdSolver {
    * A zero near the start and within the range, or null; the function may be NaN where it has no
    * value.
    *
-   * @param start where to begin
+   * @param start the start
    */
   @Nullable Double nearest(double start) {
     double atStart = function.applyAsDouble(start);
@@ -102,7 +102,7 @@ final class ThresholdSolver {
       return null;
     }
     double atZero = function.applyAsDouble(zero);
-    // Over a short step rounding is a part of the slope; over the whole way it is not.
+    // Over a short step rounding affects the slope; over the whole distance it does not.
     if (!isZero(atZero, atStart)) {
       zero = crossing(start, atStart, zero, atZero);
       if (!within(zero)) {
@@ -115,12 +115,12 @@ final class ThresholdSolver {
     return line ? (Double) zero : null;
   }
 
-  /** Nothing but rounding is left of what the function was at the start. */
+  /** Only rounding is left of the function's value at the start. */
   private static boolean isZero(double value, double atStart) {
     return Math.abs(value) <= STRAIGHT * Math.abs(atStart);
   }
 
-  /** Where the straight line through the start and another point comes to zero. */
+  /** The zero of the straight line through the start and another point. */
   private static double crossing(double start, double atStart, double other, double atOther) {
     return start - atStart * (other - start) / (atOther - atStart);
   }

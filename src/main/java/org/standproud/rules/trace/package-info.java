@@ -1,4 +1,4 @@
-/** What every card said of one set-up: truths, values read and margins to flipping. */
+/** The trace of a set-up: truth, readings and margins of every card. */
 @NullMarked
 package org.standproud.rules.trace;
 

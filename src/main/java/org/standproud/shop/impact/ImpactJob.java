@@ -11,18 +11,18 @@ import org.standproud.rules.impact.Impact;
 import org.standproud.rules.impact.ImpactReport;
 import org.standproud.setup.Worded;
 
-/** Work on past jobs that goes on while its author looks at how far it is. */
+/** A background run over past jobs whose author watches its progress. */
 public final class ImpactJob implements Impact.Progress {
 
-  /** What became of it. */
+  /** Its state. */
   public enum State implements Worded {
-    /** Others are before it. */
+    /** It waits for others. */
     WAITING,
-    /** It goes on. */
+    /** It runs. */
     RUNNING,
     /** All jobs were judged. */
     DONE,
-    /** It was cancelled; the report holds what was found until then. */
+    /** It was cancelled; the report holds the results until then. */
     CANCELLED,
     /** It failed; the log shows why. */
     FAILED;
@@ -34,15 +34,15 @@ public final class ImpactJob implements Impact.Progress {
   }
 
   /**
-   * How far it is.
+   * Progress of the work on past jobs.
    *
    * @param id its id
-   * @param author who wants to know
-   * @param started when it was asked for
+   * @param author who started it
+   * @param started time of the start
    * @param state waiting, running, done, cancelled or failed
-   * @param done how many jobs were judged
-   * @param total how many there are
-   * @param report what would change; null until it has ended
+   * @param done number of jobs judged
+   * @param total number of jobs
+   * @param report the report; present once the work has ended
    */
   @Schema(name = "ImpactProgress")
   public record Account(
@@ -54,7 +54,7 @@ public final class ImpactJob implements Impact.Progress {
       long total,
       @Nullable ImpactReport report) {
 
-    /** Whether nothing will change any more. */
+    /** Whether it has ended. */
     public boolean ended() {
       return state != State.WAITING && state != State.RUNNING;
     }
@@ -87,16 +87,16 @@ public final class ImpactJob implements Impact.Progress {
     return candidate;
   }
 
-  /** How far it is now. */
+  /** The current progress. */
   public synchronized Account account() {
     return new Account(id, author, started, state, done, total, report);
   }
 
   /**
-   * How far it is once that has changed, or some time has passed.
+   * The progress once it differs, or after some time.
    *
-   * @param seen how far it was
-   * @param seconds how long to wait at most
+   * @param seen the progress seen last
+   * @param seconds longest wait
    * @throws InterruptedException if interrupted
    */
   public synchronized Account next(Account seen, long seconds) throws InterruptedException {
@@ -111,7 +111,7 @@ public final class ImpactJob implements Impact.Progress {
     return account();
   }
 
-  /** Ends it before the last job; does nothing if it has ended. */
+  /** Cancels it; does nothing if it has ended. */
   public synchronized void cancel() {
     cancelled = true;
     if (state == State.WAITING) {
@@ -130,7 +130,7 @@ public final class ImpactJob implements Impact.Progress {
     return cancelled;
   }
 
-  /** Begins, unless it was cancelled while it waited. */
+  /** Starts, unless it was cancelled while it waited. */
   synchronized boolean begin() {
     if (state == State.WAITING) {
       state = State.RUNNING;

@@ -45,12 +45,12 @@ public final class ImpactJobs implements DisposableBean {
   }
 
   /**
-   * Begins to judge past jobs again.
+   * Starts a run.
    *
-   * @param edit what changes of the cards in the store; has to pass the gate
-   * @param author who wants to know
+   * @param edit the change of cards; must pass the gate
+   * @param author who started it
    * @throws CardsRejectedException if the cards do not pass
-   * @throws StoreBusy if too many wait already
+   * @throws StoreBusy if too many runs wait
    */
   public ImpactJob start(CardEdit edit, String author) {
     RuleBase candidate = passed(desk.validate(edit));
@@ -96,7 +96,7 @@ public final class ImpactJobs implements DisposableBean {
   }
 
   /**
-   * A job, until fifty others came after it.
+   * A run, until fifty others have started after it.
    *
    * @param id its id
    */
@@ -104,12 +104,12 @@ public final class ImpactJobs implements DisposableBean {
     return Optional.ofNullable(jobs.get(id));
   }
 
-  /** The last jobs, oldest first. */
+  /** Recent runs, oldest first. */
   public synchronized List<ImpactJob> all() {
     return List.copyOf(jobs.values());
   }
 
-  /** Ends what goes on; what waits is not begun. */
+  /** Cancels the current run and those waiting. */
   @Override
   public void destroy() {
     all().forEach(ImpactJob::cancel);

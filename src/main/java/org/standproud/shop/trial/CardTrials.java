@@ -35,7 +35,7 @@ import org.standproud.setup.request.SetupReader;
 import org.standproud.shop.ShopCatalogue;
 import tools.jackson.databind.JsonNode;
 
-/** Tries cards that are being written on a set-up, beside those in service. Nothing is kept. */
+/** Tries draft cards on a set-up, beside those in service. Nothing is stored. */
 @Component
 public final class CardTrials {
 
@@ -50,13 +50,13 @@ public final class CardTrials {
   }
 
   /**
-   * What came of trying cards.
+   * The result of trying cards on a set-up.
    *
-   * @param draft what they come to; null if they cannot be built
-   * @param inService what the cards in service come to; null if none are
-   * @param cards the result of each card of the change and why; empty if they cannot be built
-   * @param errors what the gate would refuse
-   * @param warnings what is odd all the same
+   * @param draft the result with the draft; absent if the cards do not compile
+   * @param inService the result with the cards in service; absent if there are none
+   * @param cards the outcome of each changed card, with reasons; numbers in SI units
+   * @param errors the errors that the gate would report
+   * @param warnings what is unusual but allowed
    */
   public record TrialAnswer(
       @Nullable Side draft,
@@ -66,24 +66,24 @@ public final class CardTrials {
       List<CardWarning> warnings) {}
 
   /**
-   * What some cards come to.
+   * The result with one set of cards.
    *
    * @param verdict the verdict
-   * @param summary it in one sentence
+   * @param summary the result in one sentence
    * @param score 0 to 100
-   * @param findings what the cards have to say, gravest first
+   * @param findings the findings, most severe first
    */
   @Schema(name = "TrialSide")
   public record Side(Verdict verdict, String summary, int score, List<TrialFinding> findings) {}
 
   /**
-   * What one card has to say.
+   * The finding of one card.
    *
-   * @param card its id
+   * @param card id of the card
    * @param title its claim
-   * @param severity its severity after every change
+   * @param severity its severity after all changes
    * @param kind fail or open
-   * @param message its message
+   * @param message its message, in the units of the set-up
    */
   public record TrialFinding(
       String card, String title, Severity severity, Kind kind, String message) {}
@@ -91,8 +91,8 @@ public final class CardTrials {
   /**
    * Tries cards on a set-up.
    *
-   * @param edit what changes of the cards
-   * @param setup the set-up, as a request for an assessment describes it
+   * @param edit the change of cards
+   * @param setup the set-up, as in a request for an assessment
    * @throws SetupRejectedException if it does not describe a set-up
    * @throws NotReadyException if there is no catalogue
    */
@@ -108,11 +108,11 @@ public final class CardTrials {
   }
 
   /**
-   * Tries cards on the set-up of an assessment on record.
+   * Tries cards on the set-up of a recorded assessment.
    *
-   * @param edit what changes of the cards
+   * @param edit the change of cards
    * @param id id of the assessment
-   * @throws NotFoundException if there is none, or its numbers are withheld
+   * @throws NotFoundException if there is none, or its evidence is withheld
    */
   public TrialAnswer onRecord(CardEdit edit, UUID id) {
     AuditRecord record =
@@ -120,7 +120,7 @@ public final class CardTrials {
             .find(id)
             .filter(stored -> !stored.gone())
             .orElseThrow(
-                () -> new NotFoundException("No assessment that can be read has the id " + id))
+                () -> new NotFoundException("There is no readable assessment with the id " + id))
             .record();
     Setup setup = CanonicalText.setup(record.account().setup().text());
     return trial(edit, EvidenceGathering.of(setup), setup.units());

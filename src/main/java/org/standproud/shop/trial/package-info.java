@@ -1,4 +1,4 @@
-/** Tries cards that are being written on a set-up. */
+/** Tries draft cards on a set-up. */
 @NullMarked
 package org.standproud.shop.trial;
 

@@ -11,24 +11,24 @@ import org.standproud.assessment.acceptance.Acceptances;
 import org.standproud.assessment.acceptance.Signature;
 
 /**
- * Somebody about to answer for going on in spite of a finding, as typed.
+ * The sign-off form for a finding, as typed.
  *
  * @param card the card whose finding it is
- * @param reason why
- * @param name who answers
- * @param role as what
- * @param expires last day of it
- * @param forJobOrder whether it speaks for later assessments of the same job order too
+ * @param reason the reason
+ * @param name who signs off
+ * @param role role of that person
+ * @param expires last day of the acceptance
+ * @param forJobOrder whether it also covers later assessments of the same job order
  */
 public record AcceptanceForm(
     String card, String reason, String name, String role, String expires, boolean forJobOrder) {
 
-  /** One that nobody has filled in yet. */
+  /** An empty form. */
   static AcceptanceForm blank() {
     return new AcceptanceForm("", "", "", "", "", false);
   }
 
-  /** Reads what was sent. */
+  /** Reads the submitted form. */
   static AcceptanceForm of(Map<String, String> sent) {
     return new AcceptanceForm(
         sent.getOrDefault("card", ""),
@@ -39,7 +39,7 @@ public record AcceptanceForm(
         sent.containsKey("forJobOrder"));
   }
 
-  /** What is wrong, by the name of the field; empty if nothing is. */
+  /** Errors by the name of the field; may be empty. */
   Map<String, String> faults() {
     Map<String, String> faults = new LinkedHashMap<>();
     Map<String, String> words = new LinkedHashMap<>();
@@ -58,9 +58,9 @@ public record AcceptanceForm(
     return faults;
   }
 
-  /** What is asked for; only if nothing is wrong. */
-  Acceptances.Asked asked() {
-    return new Acceptances.Asked(
+  /** The request for the service; only if there are no errors. */
+  Acceptances.AcceptanceRequest asked() {
+    return new Acceptances.AcceptanceRequest(
         card, reason, new Signature(name, role), end().orElseThrow(), forJobOrder);
   }
 

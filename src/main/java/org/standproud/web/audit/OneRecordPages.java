@@ -27,7 +27,7 @@ import org.standproud.shop.RuleBaseHolder;
 import org.standproud.web.recorded.CardLine;
 import org.standproud.web.recorded.RecordedAnswers;
 
-/** One record: what is in it, the proof, the answer given again, and what people decide. */
+/** Pages of one record: its content, its proof, its replay and its acceptances. */
 @Controller
 class OneRecordPages {
 
@@ -100,7 +100,7 @@ class OneRecordPages {
       acceptances.withdraw(
           id,
           acceptance,
-          new Acceptances.TakenBack(reason, new Signature(name.strip(), role.strip())),
+          new Acceptances.WithdrawalRequest(reason, new Signature(name.strip(), role.strip())),
           caller);
       return seeOther(id, card);
     } catch (BadParameterException | IllegalArgumentException e) {

@@ -15,23 +15,23 @@ import org.standproud.web.recorded.FactWords;
 import org.standproud.web.recorded.RecordedAnswer;
 
 /**
- * A record opened for an auditor; nothing in it is worked out anew.
+ * A record as an auditor sees it; nothing is computed again.
  *
- * @param cards every card by what it came to
- * @param facts every fact with what gave it
+ * @param cards every card by its outcome
+ * @param facts every fact with its formula
  */
 record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
 
   /**
    * A fact.
    *
-   * @param told its name with its value
-   * @param formula what gave it
-   * @param inputs what that read
-   * @param assumptions what was assumed in it
+   * @param text its name with its value
+   * @param formula its formula
+   * @param inputs the inputs of the formula
+   * @param assumptions the assumptions made
    */
   public record FactLine(
-      String told, String formula, List<String> inputs, List<String> assumptions) {}
+      String text, String formula, List<String> inputs, List<String> assumptions) {}
 
   static OpenRecord of(AuditRecord record) {
     RecordedAnswer recorded = RecordedAnswer.of(record.account());

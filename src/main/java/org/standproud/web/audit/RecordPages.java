@@ -19,7 +19,7 @@ import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.CompiledCard;
 import org.standproud.shop.RuleBaseHolder;
 
-/** Records to be searched, taken away as a file, and checked as a chain. */
+/** Pages to search, export and verify records. */
 @Controller
 class RecordPages {
 

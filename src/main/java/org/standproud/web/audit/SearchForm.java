@@ -12,46 +12,45 @@ import org.standproud.audit.records.RecordQuery;
 import org.standproud.audit.records.RecordQuery.By;
 
 /**
- * What somebody looks for among the records; what is left empty is not asked. Days are days of UTC,
- * as all times on record.
+ * A search among the records; empty fields are ignored. Days are UTC, like all recorded times.
  *
  * @param jobOrder job order, exact
- * @param card id of a rule card that had something to say
- * @param severity how grave that was
- * @param verdict words of the verdict
+ * @param card id of a card with a finding
+ * @param severity severity of that finding
+ * @param verdict the verdict in words
  * @param from first day
  * @param until last day
  */
 public record SearchForm(
     String jobOrder, String card, String severity, String verdict, String from, String until) {
 
-  /** Reads what was sent. */
+  /** Reads the submitted form. */
   static SearchForm of(Map<String, String> sent) {
     return new SearchForm(
-        said(sent, "jobOrder"),
-        said(sent, "card"),
-        said(sent, "severity"),
-        said(sent, "verdict"),
-        said(sent, "from"),
-        said(sent, "until"));
+        field(sent, "jobOrder"),
+        field(sent, "card"),
+        field(sent, "severity"),
+        field(sent, "verdict"),
+        field(sent, "from"),
+        field(sent, "until"));
   }
 
-  private static String said(Map<String, String> sent, String name) {
+  private static String field(Map<String, String> sent, String name) {
     return sent.getOrDefault(name, "").strip();
   }
 
-  /** What is wrong, by the name of the field; empty if nothing is. */
+  /** Errors by the name of the field; may be empty. */
   public Map<String, String> faults() {
     Map<String, String> faults = new LinkedHashMap<>();
     for (Map.Entry<String, String> day : Map.of("from", from, "until", until).entrySet()) {
       if (!day.getValue().isEmpty() && day(day.getValue()).isEmpty()) {
-        faults.put(day.getKey(), "is no day; a day is written such as 2026-11-25");
+        faults.put(day.getKey(), "must be a day such as 2026-11-25");
       }
     }
     return faults;
   }
 
-  /** The query that says the same; days that are none are not asked. */
+  /** Converts it to a query; invalid days are ignored. */
   RecordQuery query() {
     RecordQuery query =
         RecordQuery.all()
@@ -64,7 +63,7 @@ public record SearchForm(
     return narrowed(query, By.VERDICT, verdict);
   }
 
-  /** An address that asks the same, the query encoded. */
+  /** The address of the same search, with its query encoded. */
   public String address(String path) {
     UriComponentsBuilder address = UriComponentsBuilder.fromPath(path);
     fields().forEach((name, value) -> address.queryParam(name, "{" + name + "}"));

@@ -1,4 +1,4 @@
-/** The records as an auditor looks at them: search, open, prove, give again, decide. */
+/** Records for auditors: search, open, verify, replay, accept. */
 @NullMarked
 package org.standproud.web.audit;
 

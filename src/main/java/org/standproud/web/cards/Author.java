@@ -3,23 +3,23 @@ package org.standproud.web.cards;
 import java.security.Principal;
 import org.standproud.access.Caller;
 
-/** Who brings cards to the desk: who is signed in, or who says so where nobody has to sign in. */
+/** The author of a change: the signed-in caller, or without access control the name typed. */
 final class Author {
 
   private Author() {}
 
-  /** Whether the service knows him, so that he need not and cannot say who he is. */
+  /** Whether the caller is signed in, so that no name is asked for. */
   static boolean known(Principal caller) {
     return !caller.getName().equals(Caller.ANONYMOUS.name());
   }
 
   /**
-   * His name.
+   * The name of the author.
    *
-   * @param caller who is signed in
-   * @param told who he says he is
+   * @param caller the caller
+   * @param typed the name typed in the form
    */
-  static String of(Principal caller, String told) {
-    return known(caller) ? caller.getName() : told.strip();
+  static String of(Principal caller, String typed) {
+    return known(caller) ? caller.getName() : typed.strip();
   }
 }

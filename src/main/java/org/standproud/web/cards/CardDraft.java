@@ -7,46 +7,46 @@ import java.util.Set;
 import org.standproud.rules.publishing.CardEdit;
 
 /**
- * A card that somebody is writing, with what the form beside it holds.
+ * A card in the editor, with the fields of its form.
  *
  * @param file path of its file
  * @param text the card as typed
- * @param onto the revision it is written against; empty if there was none
- * @param author who writes it
- * @param note why
+ * @param onto the revision it is based on; empty if there was none
+ * @param author its author
+ * @param note the reason
  * @param on demonstration set-up to try it on; empty for none
- * @param record id of an assessment on record to try it on; empty for none
+ * @param record id of a recorded assessment to try it on; empty for none
  */
 public record CardDraft(
     String file, String text, String onto, String author, String note, String on, String record) {
 
-  /** One that nobody has touched yet. */
+  /** An unedited draft. */
   static CardDraft of(String file, String text, String onto) {
     return new CardDraft(file, text, onto, "", "", "", "");
   }
 
   /**
-   * Reads what was sent.
+   * Reads the submitted form.
    *
    * @param sent the fields of the form
-   * @param caller who sends it
+   * @param caller the caller
    */
   static CardDraft of(Map<String, String> sent, Principal caller) {
     return new CardDraft(
-        said(sent, "file"),
+        field(sent, "file"),
         sent.getOrDefault("text", "").replace("\r\n", "\n"),
-        said(sent, "onto"),
-        Author.of(caller, said(sent, "author")),
-        said(sent, "note"),
-        said(sent, "on"),
-        said(sent, "record"));
+        field(sent, "onto"),
+        Author.of(caller, field(sent, "author")),
+        field(sent, "note"),
+        field(sent, "on"),
+        field(sent, "record"));
   }
 
-  private static String said(Map<String, String> sent, String name) {
+  private static String field(Map<String, String> sent, String name) {
     return sent.getOrDefault(name, "").strip();
   }
 
-  /** The change that it is; a card without a word goes out of service. */
+  /** Converts it to a change; empty text removes the card. */
   CardEdit edit() {
     String against = onto.isEmpty() ? null : onto;
     return text.isBlank()
@@ -54,7 +54,7 @@ public record CardDraft(
         : new CardEdit(Map.of(file, text), Set.of(), against);
   }
 
-  /** What has to be told before it can be published, by the name of the field. */
+  /** Errors that prevent submission, by the name of the field. */
   Map<String, String> unsigned() {
     Map<String, String> faults = new LinkedHashMap<>();
     if (author.isEmpty()) {

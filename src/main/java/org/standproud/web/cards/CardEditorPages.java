@@ -33,8 +33,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The page on which a card is written. What is typed is checked as it is typed; every button works
- * without script too and gives the page back with what was typed.
+ * The card editor. The text is checked while it is typed; without JavaScript every button submits
+ * the form and returns it with the text kept.
  */
 @Controller
 class CardEditorPages {
@@ -89,7 +89,7 @@ class CardEditorPages {
     return page(draft, checked(draft), Map.of(), caller);
   }
 
-  /** Checks, tries or judges past jobs again, as the button says. */
+  /** Checks the card, tries it or starts an impact run, depending on the button. */
   @PostMapping("/rules/edit")
   ModelAndView act(
       @RequestParam Map<String, String> sent,
@@ -179,7 +179,8 @@ class CardEditorPages {
       return PublishRedirect.refused(page(draft, checked(draft), unsigned, caller));
     }
     return PublishRedirect.of(
-        bring.apply(draft), told -> page(draft, checked(draft).saying(told), Map.of(), caller));
+        bring.apply(draft),
+        message -> page(draft, checked(draft).saying(message), Map.of(), caller));
   }
 
   private ModelAndView page(

@@ -25,7 +25,7 @@ import org.standproud.rules.publishing.StoredRevision;
 import org.standproud.shop.impact.ImpactJob;
 import org.standproud.shop.impact.ImpactJobs;
 
-/** What waits to be published, what was in service, and what cards would change for past jobs. */
+/** Pages of pending proposals, published revisions and impact on past jobs. */
 @Controller
 class DeskPages {
 
@@ -61,7 +61,7 @@ class DeskPages {
     }
     return PublishRedirect.of(
         desk.publish(id, publisher, reason, Impact.Progress.UNWATCHED),
-        told -> proposalPage(proposal, caller, told));
+        message -> proposalPage(proposal, caller, message));
   }
 
   @PostMapping("/rules/proposals/{id}/withdrawal")
@@ -120,7 +120,7 @@ class DeskPages {
     }
     return PublishRedirect.of(
         desk.rollBack(id, publisher, note.strip(), Impact.Progress.UNWATCHED),
-        told -> revisionPage(revision, caller, told));
+        message -> revisionPage(revision, caller, message));
   }
 
   private ModelAndView proposalPage(Proposal proposal, Principal caller, @Nullable String message) {

@@ -9,15 +9,15 @@ import org.standproud.rules.publishing.RevisionDiff;
 import org.standproud.shop.impact.ImpactJob;
 
 /**
- * What is said of a card that somebody is writing.
+ * The results shown beside a card in the editor.
  *
- * @param message what became of what was asked for; null if only a check was
- * @param passes whether the gate lets it pass
- * @param errors what the gate would refuse
- * @param warnings what is odd all the same
- * @param changes what differs from the cards in service
- * @param trial what came of trying it; null if it was not tried
- * @param impact how far the work on past jobs is; null if it was not asked for
+ * @param message result of the action; null after a plain check
+ * @param passes whether the gate accepts it
+ * @param errors errors of the gate
+ * @param warnings what is unusual but allowed
+ * @param changes differences from the cards in service
+ * @param trial result of a trial; null if it was not tried
+ * @param impact progress of the impact run; null if there is none
  */
 public record DraftResult(
     @Nullable String message,
@@ -34,7 +34,7 @@ public record DraftResult(
     warnings = List.copyOf(warnings);
   }
 
-  /** What the gate says. */
+  /** The result of the gate. */
   static DraftResult of(CardDraft draft, GateResult result, RevisionDiff changes) {
     List<CardError> errors =
         result instanceof GateResult.Rejected rejected ? rejected.errors() : List.of();
@@ -48,8 +48,8 @@ public record DraftResult(
         null);
   }
 
-  DraftResult saying(String told) {
-    return new DraftResult(told, passes, errors, warnings, changes, trial, impact);
+  DraftResult saying(String message) {
+    return new DraftResult(message, passes, errors, warnings, changes, trial, impact);
   }
 
   DraftResult tried(TrialView tried) {

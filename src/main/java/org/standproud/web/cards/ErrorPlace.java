@@ -5,23 +5,23 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.rules.card.CardError;
 
 /**
- * An error in a card with the line it is in.
+ * An error in a card with its line.
  *
  * @param error the error
- * @param here whether it is in the card being written, and not in another that the change breaks
- * @param before the line up to the place; empty if the line is not known
- * @param wrong what is wrong in it
+ * @param here whether it is in the edited card, and not in another that the change breaks
+ * @param before the line up to the error; empty if the line is not known
+ * @param wrong the wrong text
  * @param after the rest of the line
  */
 public record ErrorPlace(CardError error, boolean here, String before, String wrong, String after) {
 
-  /** Where it is, in words. */
+  /** Its position in words. */
   public String place() {
     String where = "line " + error.line() + ", column " + error.column();
     return here ? where : error.file() + ", " + where;
   }
 
-  /** The error in the text that was typed. */
+  /** The error located in the typed text. */
   static ErrorPlace of(CardError error, CardDraft draft) {
     boolean here = error.file().equals(draft.file());
     String line = here ? line(draft.text(), error.line()) : null;

@@ -9,17 +9,17 @@ import org.springframework.web.servlet.view.RedirectView;
 import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.publishing.PublishResult;
 
-/** Where somebody is led after the desk answered. */
+/** Redirects after a publishing request. */
 final class PublishRedirect {
 
   private PublishRedirect() {}
 
   /**
-   * What serves leads to its revision, what waits to its proposal; anything else is told on the
-   * page it came from.
+   * A published revision leads to its page, a pending proposal to its own; any other result is
+   * shown on the page the form came from.
    *
-   * @param answer what the desk answered
-   * @param otherwise that page, with a sentence on it
+   * @param answer result of the request
+   * @param otherwise renders that page with a message
    */
   static ModelAndView of(PublishResult answer, Function<String, ModelAndView> otherwise) {
     if (answer instanceof PublishResult.Published published) {
@@ -27,10 +27,10 @@ final class PublishRedirect {
     } else if (answer instanceof PublishResult.Proposed proposed) {
       return seeOther("/rules/proposals/" + proposed.proposal().id());
     }
-    return refused(otherwise.apply(told(answer)));
+    return refused(otherwise.apply(message(answer)));
   }
 
-  private static String told(PublishResult answer) {
+  private static String message(PublishResult answer) {
     if (answer instanceof PublishResult.Refused) {
       return "Refused: the live rules have not changed. Correct what is listed below.";
     } else if (answer instanceof PublishResult.Unchanged) {

@@ -12,13 +12,13 @@ import org.standproud.shop.trial.CardTrials.TrialFinding;
 import org.standproud.web.recorded.CardLine;
 
 /**
- * What came of trying a card on a set-up.
+ * The result of trying a card on a set-up.
  *
  * @param on the set-up, in words
- * @param verdict the verdict with it; null if it cannot be built
+ * @param verdict the verdict with it; null if it does not compile
  * @param inService the verdict of the cards in service; null if none are
- * @param cards what the card says, condition by condition
- * @param moves findings that are not the same
+ * @param cards the card, condition by condition
+ * @param moves findings that differ
  */
 public record TrialView(
     String on,
@@ -28,11 +28,11 @@ public record TrialView(
     List<Moved> moves) {
 
   /**
-   * A finding that is not the same.
+   * A finding that differs.
    *
    * @param card its card
-   * @param before what the cards in service say; null if nothing
-   * @param after what it would be; null if nothing
+   * @param before the finding of the cards in service; null if there is none
+   * @param after the finding with the draft; null if there is none
    */
   public record Moved(String card, @Nullable String before, @Nullable String after) {}
 
@@ -45,13 +45,13 @@ public record TrialView(
   static TrialView of(String on, CardTrials.TrialAnswer answer, UnitSystem units) {
     return new TrialView(
         on,
-        said(answer.draft()),
-        said(answer.inService()),
+        words(answer.draft()),
+        words(answer.inService()),
         answer.cards().stream().map(card -> CardLine.of(card, units)).toList(),
         moves(findings(answer.inService()), findings(answer.draft())));
   }
 
-  private static @Nullable String said(CardTrials.@Nullable Side side) {
+  private static @Nullable String words(CardTrials.@Nullable Side side) {
     return side == null ? null : side.verdict() + ", " + side.score() + " of 100";
   }
 

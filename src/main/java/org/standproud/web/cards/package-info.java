@@ -1,4 +1,4 @@
-/** Rule cards as their author works on them: write, check, try, compare, publish, roll back. */
+/** The card editor and its pages: write, check, try, compare, publish, restore. */
 @NullMarked
 package org.standproud.web.cards;
 

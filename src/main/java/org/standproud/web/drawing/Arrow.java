@@ -3,7 +3,7 @@ package org.standproud.web.drawing;
 import org.standproud.drawing.Ink;
 import org.standproud.drawing.Svg;
 
-/** Draws a force as an arrow whose tip stands exactly as far out as the force is large. */
+/** Draws a force as an arrow whose length is proportional to it. */
 final class Arrow {
 
   private static final double SHAFT = 6;
@@ -11,11 +11,11 @@ final class Arrow {
   private Arrow() {}
 
   /**
-   * Draws it as a closed outline of seven points, the tip being the fourth.
+   * Draws a closed outline of seven points; the fourth is the tip.
    *
    * @param svg the drawing
-   * @param ink solid for what is likely, open for the worst
-   * @param part its name in the drawing
+   * @param ink solid for likely forces, open for the worst
+   * @param part its class in the drawing
    * @param x where it begins
    * @param y where it begins
    * @param ux its direction along x, -1 to 1

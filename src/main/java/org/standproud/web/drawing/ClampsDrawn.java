@@ -4,10 +4,10 @@ import org.standproud.setup.Clamp;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Setup;
 
-/** What the drawings of clamps beside the stock have in common: outward they are cut short. */
+/** Shared by the drawings of clamps beside the stock: their outer ends are cut short. */
 final class ClampsDrawn {
 
-  /** How deep a clamp is drawn, in px: its real reach outward is not known. */
+  /** Drawn depth of a clamp in px; its real outward reach is not known. */
   static final double DEEP = 14;
 
   private ClampsDrawn() {}

@@ -12,7 +12,7 @@ import org.standproud.setup.units.UnitCode;
 
 /**
  * How far a number is from the limit of a card: the limit as a line in the middle, the number as a
- * filled mark, the worst end of its band as an open one. To the left of the line it would be clear.
+ * filled mark, the worst end of its band as an open one. Left of the line is the good side.
  */
 public final class DistanceBar {
 
@@ -60,7 +60,7 @@ public final class DistanceBar {
   }
 
   /**
-   * A number on record with the unit of the reader.
+   * A recorded number in the reader's units.
    *
    * @param si the number
    * @param unit its SI unit, null for a pure number

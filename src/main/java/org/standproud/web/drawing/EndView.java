@@ -17,9 +17,8 @@ import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 
 /**
- * The set-up seen along the jaws, to scale: Y to the right, so that the fixed jaw stands on the
- * right, Z up. The jaws and the cutter are cut short; the bend of the stock is drawn larger than it
- * is, by a factor that is written beside it.
+ * The set-up seen along the jaws, to scale: Y to the right, so the fixed jaw is on the right, Z up.
+ * Jaws and cutter are cut short; the bend of the stock is magnified by a factor written beside it.
  */
 public final class EndView {
 
@@ -35,7 +34,7 @@ public final class EndView {
   private static final double LONGEST_PUSH = 52;
   private static final double GREATEST_FACTOR = 10_000;
 
-  /** How wide a stop is drawn, as a part of the thickness of the stock. */
+  /** Drawn width of a stop, as a part of the thickness of the stock. */
   private static final double STOP_OVER_THICKNESS = 0.6;
 
   private final Setup setup;
@@ -62,8 +61,8 @@ public final class EndView {
    * Draws it.
    *
    * @param setup the set-up
-   * @param loads what the cut does to the stock
-   * @param name name of its ids, unique in a page
+   * @param loads the forces of the cut
+   * @param name prefix of its ids, unique in a page
    * @return an SVG element
    */
   public static String of(Setup setup, Loads loads, String name) {
@@ -94,7 +93,7 @@ public final class EndView {
     return Math.max(faceM(side), ClampsDrawn.farthestM(setup, side));
   }
 
-  /** Top of what is drawn above the jaws: a piece of the cutter above the stock, in m. */
+  /** Top of the drawing above the jaws: a piece of the cutter above the stock, in m. */
   private double topM() {
     double piece = Math.max(setup.cutter().diameterM() * 0.45, setup.stickOutM() * 0.15);
     double cutter =
@@ -190,7 +189,7 @@ public final class EndView {
     }
   }
 
-  /** A stop stands before or behind the end of the stock: dashed, and only at a given height. */
+  /** A stop is in front of or behind the end of the stock: dashed, and only at a given height. */
   private void drawStop() {
     Double heightM = setup.hold().stopHeightM();
     if (heightM == null || heightM <= 0) {
@@ -307,13 +306,13 @@ public final class EndView {
     }
   }
 
-  /** The evidence holds no value past the end of its range: a plate on a hinge bends freely. */
+  /** The evidence has no value beyond the end of its range: a plate on a hinge bends freely. */
   private String bent(Band bend) {
     Fact.Number range = (Fact.Number) Vocabulary.EDGE_DEFLECTION.type();
     return figures.deflection(bend.high()) + (bend.high() >= range.greatest() ? " or more" : "");
   }
 
-  /** The largest of 1, 2, 5, 10 … that keeps the bend within what there is room for. */
+  /** The largest of 1, 2, 5, 10 … that keeps the bend inside the drawing. */
   static double factor(double drawnUnmagnified) {
     if (drawnUnmagnified <= 0) {
       return 1;

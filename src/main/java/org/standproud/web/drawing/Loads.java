@@ -16,7 +16,7 @@ import org.standproud.setup.Band;
 import org.standproud.setup.JawSide;
 
 /**
- * What the cut does to the stock, as far as the evidence knows; null where it does not.
+ * The forces of the cut on the stock; null where the evidence has none.
  *
  * @param plusXN greatest push toward positive x in N
  * @param minusXN greatest push toward negative x in N
@@ -24,7 +24,7 @@ import org.standproud.setup.JawSide;
  * @param movableN greatest push toward the movable jaw in N
  * @param liftN greatest pull out of the jaws in N
  * @param edgeDeflectionM greatest deflection of the top edge in m
- * @param loadJaw the jaw that the cut pushes toward the harder
+ * @param loadJaw the jaw that takes the greater push
  */
 public record Loads(
     @Nullable Band plusXN,

@@ -53,7 +53,7 @@ public final class PlanView {
    * Draws it.
    *
    * @param setup the set-up
-   * @param name name of its ids, unique in a page
+   * @param name prefix of its ids, unique in a page
    * @return an SVG element
    */
   public static String of(Setup setup, String name) {
@@ -68,7 +68,7 @@ public final class PlanView {
     return perM;
   }
 
-  /** How far the drawing reaches along X to one side, the cutter at its first touch included. */
+  /** Extent of the drawing along X to one side, including the cutter at first touch. */
   private double reachM(int side) {
     double still = Math.max(setup.stock().lengthM(), setup.hold().vise().jawWidthM()) / 2;
     for (Clamp clamp : setup.hold().clamps()) {
@@ -221,7 +221,7 @@ public final class PlanView {
     svg.circle(cuts ? Ink.TOOTH_CUTTING : Ink.TOOTH, "tooth", x, y, size);
   }
 
-  /** Three eighths of a turn with an arrow head, beside the cutter if there is no room in it. */
+  /** Three eighths of a turn with an arrow head, beside the cutter if it has no room inside. */
   private void drawSpin() {
     double inside = paper.size(radiusM());
     double r = inside > 30 ? inside * 0.7 : inside + 10;
@@ -327,7 +327,7 @@ public final class PlanView {
     svg.text(WIDTH - 4, y, Anchor.END, "+x to the right");
   }
 
-  /** What stands about the stock besides the jaws, or nothing. */
+  /** What surrounds the stock besides the jaws, or nothing. */
   private String standing() {
     Stop stop = setup.hold().stop();
     String stopped = stop == null || stop == Stop.NONE ? "" : "stop";

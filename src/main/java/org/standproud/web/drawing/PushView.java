@@ -13,8 +13,8 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.setup.units.QuantityKind;
 
 /**
- * What the cut pushes on the stock, each way, in the directions of the plan: arrows as long as the
- * forces, solid to the likely force and open to the worst.
+ * The forces of the cut on the stock in each direction of the plan: arrow length is proportional to
+ * force, solid to the likely force and open to the worst.
  */
 public final class PushView {
 
@@ -32,7 +32,7 @@ public final class PushView {
   private final double perN;
   private final Svg svg;
 
-  /** One push: which way it points on paper, how large, and what it pushes toward. */
+  /** One push: its direction on paper, its size and its target. */
   private record Push(String part, int dx, int dy, @Nullable Band band, String toward) {}
 
   private PushView(Loads loads, UnitSystem units, String name) {
@@ -51,9 +51,9 @@ public final class PushView {
   /**
    * Draws it.
    *
-   * @param loads what the cut does to the stock
+   * @param loads the forces of the cut
    * @param units the units of the reader
-   * @param name name of its ids, unique in a page
+   * @param name prefix of its ids, unique in a page
    * @return an SVG element
    */
   public static String of(Loads loads, UnitSystem units, String name) {

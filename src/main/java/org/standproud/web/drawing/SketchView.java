@@ -13,8 +13,8 @@ import org.standproud.setup.Vise;
 import org.standproud.setup.request.KnownParts;
 
 /**
- * A set-up that is still being described, seen along the jaws as far as it is known. What is known
- * is to scale with a full outline and its number; what is not is dashed, with a question mark.
+ * An incomplete set-up seen along the jaws. Known dimensions are to scale with a full outline and
+ * their number; unknown ones are dashed, with a question mark.
  */
 public final class SketchView {
 
@@ -26,7 +26,9 @@ public final class SketchView {
   private static final double BED = 14;
   private static final double GREATEST_INSIDE = 330;
 
-  /** Stand-ins that only keep the proportions of what is not known: a plate in a middling vise. */
+  /**
+   * Typical values that only set the proportions of unknown dimensions: a plate in a medium vise.
+   */
   private static final double THICKNESS_M = 0.016;
 
   private static final double STICK_OUT_M = 0.035;
@@ -71,10 +73,10 @@ public final class SketchView {
   /**
    * Draws it.
    *
-   * @param known what is known
+   * @param known the known dimensions
    * @param units the units of the reader
    * @param words the message of a key
-   * @param name name of its ids, unique in a page
+   * @param name prefix of its ids, unique in a page
    * @return an SVG element
    */
   public static String of(

@@ -11,16 +11,16 @@ import org.standproud.mechanics.force.ForceInput;
 import org.standproud.setup.Setup;
 
 /**
- * Where the cutter meets the stock, seen from above.
+ * The contact of cutter and stock, seen from above.
  *
- * @param arc the arc in cut in steady cutting, in the feed frame
- * @param frame leads back to the vise
+ * @param arc the arc of engagement in steady cutting, in the feed frame
+ * @param frame converts back to vise coordinates
  * @param radiusM radius of the cutter in m
  * @param contact the first touch
  */
 record Touch(Arc arc, FeedFrame frame, double radiusM, FirstContact contact) {
 
-  /** The meeting; empty if cutter and stock miss each other or lie outside the formulas. */
+  /** The contact; empty if the cutter misses the stock or the geometry is outside the formulas. */
   static Optional<Touch> of(Setup setup) {
     try {
       PassGeometry geometry = PassGeometry.of(setup.stock(), setup.cutter(), setup.cut());

@@ -23,12 +23,12 @@ import org.standproud.setup.request.RequestFields;
 import org.standproud.setup.units.QuantityKind;
 
 /**
- * What a draft assumes of a set-up as long as it is not entered, so that a first answer needs about
- * ten facts. It is shown as assumed, and goes into no record unless somebody takes it over.
+ * What a draft assumes for fields that are not entered, so that a first answer needs about ten
+ * fields. The page shows them as assumed; they are recorded only if the user adopts them.
  */
 final class AssumedValues {
 
-  /** The draft needs one to be read; no record is made of it. */
+  /** The reader requires one; a draft creates no record. */
   static final String NO_JOB = "-";
 
   private static final String JOB = FieldPointer.to(RequestFields.JOB_ORDER).text();
@@ -46,10 +46,10 @@ final class AssumedValues {
   }
 
   /**
-   * The values by the paths of their fields, as they would be typed.
+   * The assumed values by the paths of their fields, in the form's notation.
    *
-   * @param entered what stands in the form
-   * @param known what is known by that
+   * @param entered values in the form
+   * @param known what they describe
    * @param units the units of the form
    */
   static Map<String, String> of(Map<String, String> entered, KnownParts known, UnitSystem units) {
@@ -85,7 +85,7 @@ final class AssumedValues {
     }
   }
 
-  /** The speed of the head nearest below the middle of the published range, in 1/s. */
+  /** The speed of the nearest spindle step below the middle of the published range, in 1/s. */
   private static double speed(CuttingRange range, Cutter cutter, Machine machine) {
     double cutting = (range.leastSpeedMPerS() + range.greatestSpeedMPerS()) / 2;
     double wanted = cutting / (Math.PI * cutter.diameterM());
@@ -110,7 +110,7 @@ final class AssumedValues {
     return shown.round(figures).stripTrailingZeros().toPlainString();
   }
 
-  /** The form with a job if it has none, for a draft that goes on no record. */
+  /** The form with a job if it has none, for a draft, which is not recorded. */
   static Map<String, String> withJob(Map<String, String> values) {
     @Nullable String job = values.get(JOB);
     if (job != null && !job.isBlank()) {

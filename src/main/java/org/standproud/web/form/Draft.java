@@ -11,12 +11,12 @@ import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
 
 /**
- * A set-up judged while it is being described. Nothing of it is put on record, so it has no id and
- * nobody can run a job on it.
+ * A set-up judged while it is being entered. It is not recorded, so it has no id and no job can be
+ * run on it.
  *
  * @param setup the set-up
- * @param evidence the numbers
- * @param advice what is advised
+ * @param evidence its evidence
+ * @param advice its advice
  * @param margins how far each card is from flipping, by its id
  */
 record Draft(

@@ -13,8 +13,8 @@ import org.standproud.web.form.Handle.Steps;
 import org.standproud.web.form.SetupPage.Filled;
 
 /**
- * Judges the set-up page's form as a draft whenever it changes, and answers with the parts of the
- * page to replace. Nothing is put on record.
+ * Judges the set-up form as a draft whenever it changes, and returns the parts of the page to
+ * replace. Nothing is recorded.
  */
 @Controller
 class DraftController {

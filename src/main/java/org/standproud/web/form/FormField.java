@@ -6,13 +6,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * One field of the form.
  *
- * @param path where it stands in the request, as a JSON Pointer; its name in the form
- * @param label what it is called
- * @param hint what it means and what may stand there
- * @param required whether it has to be given
- * @param options what can be picked; empty if it is typed
- * @param value what stands there
- * @param error what is wrong with that, if something is
+ * @param path JSON Pointer of the field in the request; its name in the form
+ * @param label its label
+ * @param hint its meaning and allowed values
+ * @param required whether it is required
+ * @param options the choices; empty if it is typed
+ * @param value its current value
+ * @param error the error, if there is one
  */
 public record FormField(
     String path,
@@ -29,10 +29,10 @@ public record FormField(
   }
 
   /**
-   * Something to pick.
+   * An option of a choice.
    *
-   * @param value what is sent
-   * @param words what is read
+   * @param value the submitted value
+   * @param words the displayed words
    */
   public record Option(String value, String words) {}
 
@@ -41,17 +41,17 @@ public record FormField(
     return "f" + path.replace('/', '-');
   }
 
-  /** Whether nothing stands there. */
+  /** Whether it is empty. */
   public boolean blank() {
     return value.isBlank();
   }
 
-  /** Whether text is typed there and not a number, so that letters are needed. */
+  /** Whether it takes text rather than a number, so that the keyboard needs letters. */
   public boolean lettered() {
     return path.startsWith("/job/");
   }
 
-  /** Whether something can be picked. */
+  /** Whether it is a choice. */
   public boolean picked() {
     return !options.isEmpty();
   }

@@ -9,10 +9,10 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Turns what stands in the form into a request, and a request into what stands in the form. */
+/** Converts form values to a request and a request to form values. */
 final class FormReading {
 
-  /** Pieces of packing and planned passes that the form has room for, unless there are more. */
+  /** Number of pieces of packing and planned passes in the form, unless there are more. */
   static final int LIST_ROOM = 2;
 
   private static final int MOST_ITEMS = 50;
@@ -20,9 +20,9 @@ final class FormReading {
   private FormReading() {}
 
   /**
-   * The request that a form says.
+   * The request for the values of a form.
    *
-   * @param values what stands in each field, by its path
+   * @param values value of each field, by its path
    * @param units the units of the form
    */
   static ObjectNode request(Map<String, String> values, UnitSystem units) {
@@ -39,7 +39,7 @@ final class FormReading {
       switch (field.sort()) {
         case PART -> {
           ObjectNode part = object(field.inside(), path, values);
-          // A part of the top must be there for its own fields to be missed.
+          // Part of a top must be present for its fields to be reported as missing.
           if (!part.isEmpty() || above.isEmpty()) {
             node.set(field.name(), part);
           }
@@ -83,7 +83,7 @@ final class FormReading {
     }
   }
 
-  /** How many items of a list the values speak of. */
+  /** Number of list items in the values. */
   static int items(String path, Map<String, String> values) {
     int items = LIST_ROOM;
     while (items < MOST_ITEMS && speaksOf(path + "/" + items + "/", values)) {
@@ -97,7 +97,7 @@ final class FormReading {
   }
 
   /**
-   * What stands in the form for a request.
+   * The form values of a request.
    *
    * @param request a request
    * @param units the units of the form

@@ -7,8 +7,8 @@ import java.util.Locale;
  * Fields that belong together.
  *
  * @param title what they describe
- * @param folded whether they are shown only on demand
- * @param open whether they are shown now
+ * @param folded whether the section can be folded
+ * @param open whether it is open now
  * @param fields the fields
  * @param inner sections inside this one
  */
@@ -21,7 +21,7 @@ public record FormSection(
     inner = List.copyOf(inner);
   }
 
-  /** The title with a capital. */
+  /** The title, capitalized. */
   public String heading() {
     return title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1);
   }

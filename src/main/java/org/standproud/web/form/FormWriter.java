@@ -14,7 +14,7 @@ import org.standproud.setup.request.Problem;
 import org.standproud.web.form.FormField.Option;
 import org.standproud.web.words.PageWords;
 
-/** Writes the form: the fields of a request with what stands in them and what is wrong with it. */
+/** Renders the form: the fields of a request with their values and errors. */
 final class FormWriter {
 
   private final Shelves shelves;
@@ -31,19 +31,19 @@ final class FormWriter {
         p -> this.problems.computeIfAbsent(p.pointer(), pointer -> new ArrayList<>()).add(p));
   }
 
-  /** All fields, once the sections are written. */
+  /** All fields, after the sections are written. */
   List<FormField> fields() {
     return List.copyOf(fields);
   }
 
-  /** The fields that something is wrong with, once the sections are written. */
+  /** The fields with errors, after the sections are written. */
   List<FormField> wrong() {
     return fields.stream().filter(field -> field.error() != null).toList();
   }
 
   /**
-   * The sections of the form: one for each step, with what is asked first and the rest folded away,
-   * then what is only wanted for the record. The units are no field of it but a state.
+   * The sections of the form: one for each step, with the basic fields first and the rest folded,
+   * then the fields that are only for the record. The units are a state of the form, not a field.
    */
   List<FormSection> sections(UnitSystem units) {
     List<Guide> guides = Guide.of(units);
@@ -123,7 +123,7 @@ final class FormWriter {
           inner.add(own(guide, here));
         }
         case PARTS -> {
-          if (!shelved) { // a list in the catalogue, such as a power curve, is changed there
+          if (!shelved) { // a list in the catalogue, such as a power curve, is edited there
             inner.addAll(items(guide, here));
           }
         }
@@ -187,7 +187,7 @@ final class FormWriter {
     return field;
   }
 
-  /** What a field means, where its label does not say it all, and what may stand there. */
+  /** The meaning of a field, where its label is not enough, and its allowed values. */
   private String hint(Guide guide, String path) {
     String key = "field" + PageWords.dotted(path);
     boolean labelled = !words.or(key, "").isEmpty();
@@ -231,7 +231,7 @@ final class FormWriter {
     return options;
   }
 
-  /** What is wrong with a field, or with a part of it that the form writes in one line. */
+  /** The error of a field, or of a part of it that the form writes in one line. */
   private @Nullable String fault(String path, List<String> parts, boolean picked) {
     List<Problem> here = new ArrayList<>(problems.getOrDefault(path, List.of()));
     parts.forEach(part -> here.addAll(problems.getOrDefault(path + part, List.of())));
@@ -252,7 +252,7 @@ final class FormWriter {
     };
   }
 
-  /** A problem in a sentence, with what may stand there instead. */
+  /** A problem in a sentence, with the allowed values. */
   private static String sentence(Problem problem) {
     StringBuilder sentence = new StringBuilder(capital(problem.message()));
     if (problem.allowed() != null) {
@@ -272,7 +272,7 @@ final class FormWriter {
         : allowed + " " + problem.unit();
   }
 
-  /** The problems that no field of the form stands for. */
+  /** The problems without a field in the form. */
   List<String> elsewhere(List<Problem> all) {
     List<FormField> wrong = wrong();
     return all.stream()

@@ -18,7 +18,7 @@ import org.standproud.setup.request.FieldGuide;
  */
 record Guide(FieldGuide.Entry entry, List<Guide> inside) {
 
-  /** The fields of a whole request; remarks are left to those who write requests. */
+  /** The fields of a whole request, without remarks, which are for API clients. */
   static List<Guide> of(UnitSystem units) {
     Map<String, Guide> byPath = new LinkedHashMap<>();
     List<Guide> top = new ArrayList<>();
@@ -37,14 +37,14 @@ record Guide(FieldGuide.Entry entry, List<Guide> inside) {
     return top.stream().filter(g -> !g.name().equals("note")).toList();
   }
 
-  /** Fields with all the fields inside them. */
+  /** Fields with all fields inside them. */
   static List<Guide> flat(List<Guide> guides) {
     return guides.stream()
         .flatMap(g -> Stream.concat(Stream.of(g), flat(g.inside()).stream()))
         .toList();
   }
 
-  /** The step at which it or something inside it is asked first; null if all of it may wait. */
+  /** The step at which it or something inside it is asked first; null if all of it can wait. */
   FieldGuide.@Nullable Step step() {
     return flat(List.of(this)).stream()
         .map(g -> g.entry().first())

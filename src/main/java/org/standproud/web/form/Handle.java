@@ -23,14 +23,14 @@ import org.standproud.setup.units.UnitSpelling;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A length that can be changed in steps, by a button or by dragging what it places in a drawing.
+ * A length that buttons change in steps, or that is dragged in a drawing.
  *
- * @param path where it stands in the form
- * @param name its name in the catalogue of messages
- * @param number which of its kind it is, from 1; 0 if there is only one
- * @param part the part of the drawing that it places
- * @param along whether more of it moves the part the way a positive coordinate goes, or down
- * @param value what stands in the form
+ * @param path path of the field in the form
+ * @param name its message key
+ * @param number its number among handles of its kind, from 1; 0 if there is only one
+ * @param part the part of the drawing that it moves
+ * @param along whether a larger value moves the part in the positive direction, or down
+ * @param value its value in the form
  * @param step a step, in the length unit of the form
  * @param unit the length unit of the form
  */
@@ -57,38 +57,38 @@ public record Handle(
     return field.name();
   }
 
-  /** The handles of a form: a length has one once it is told. */
+  /** The handles of a form: a length has one once it is entered. */
   static List<Handle> of(Map<String, String> values, UnitSystem units) {
     boolean inch = units == UnitSystem.INCH;
     String coarse = inch ? "0.05" : "1";
     String fine = inch ? "0.005" : "0.1";
-    Making making = new Making(values, QuantityKind.LENGTH.unit(units));
+    FormValues form = new FormValues(values, QuantityKind.LENGTH.unit(units));
     List<Handle> handles = new ArrayList<>();
-    handles.add(across(making, coarse, fine));
-    handles.add(making.of(at(CutFields.AXIAL_DEPTH), "axialDepth", 0, "depth", true, fine));
-    handles.add(making.of(at(HoldFields.GRIP_DEPTH), "gripDepth", 0, "stock", true, coarse));
+    handles.add(across(form, coarse, fine));
+    handles.add(form.of(at(CutFields.AXIAL_DEPTH), "axialDepth", 0, "depth", true, fine));
+    handles.add(form.of(at(HoldFields.GRIP_DEPTH), "gripDepth", 0, "stock", true, coarse));
     for (int i = 0; i < FormReading.items(PACKING, values); i++) {
       String path = PACKING + "/" + i + "/" + name(HoldFields.DEPTH);
-      handles.add(making.of(path, "packing", i + 1, "packing", true, coarse));
+      handles.add(form.of(path, "packing", i + 1, "packing", true, coarse));
     }
     handles.removeIf(handle -> handle.value.isEmpty());
     return List.copyOf(handles);
   }
 
-  /** A broad side may be told by how far the cutter overlaps it, in place of where its axis is. */
-  private static Handle across(Making making, String coarse, String fine) {
+  /** A broad side may give the overlap of the cutter instead of the position of its axis. */
+  private static Handle across(FormValues form, String coarse, String fine) {
     String depth = at(CutFields.RADIAL_DEPTH);
-    if (making.tells(depth)) {
-      String side = making.values.getOrDefault(at(CutFields.SIDE), "");
+    if (form.isSet(depth)) {
+      String side = form.values.getOrDefault(at(CutFields.SIDE), "");
       boolean toward = !side.equals(JawSide.FIXED.words());
-      return making.of(depth, "radialDepth", 0, "cutter", toward, fine);
+      return form.of(depth, "radialDepth", 0, "cutter", toward, fine);
     }
-    return making.of(at(CutFields.OFFSET), "offset", 0, "cutter", true, coarse);
+    return form.of(at(CutFields.OFFSET), "offset", 0, "cutter", true, coarse);
   }
 
-  private record Making(Map<String, String> values, UnitCode unit) {
+  private record FormValues(Map<String, String> values, UnitCode unit) {
 
-    boolean tells(String path) {
+    boolean isSet(String path) {
       return !values.getOrDefault(path, "").isBlank();
     }
 
@@ -103,7 +103,7 @@ public record Handle(
     return "move" + path.replace('/', '-');
   }
 
-  /** What stands in the form, with its unit. */
+  /** Its value in the form, with its unit. */
   public String shown() {
     return TypedValue.node(value, Sort.QUANTITY).isNumber() ? value + " " + unit.code() : value;
   }
@@ -116,14 +116,14 @@ public record Handle(
   /**
    * Steps of one handle.
    *
-   * @param path the field that it stands for
-   * @param steps how many, downward if negative
+   * @param path the field
+   * @param steps number of steps; negative for down
    */
   record Steps(String path, int steps) {
 
     private static final Pattern PRESSED = Pattern.compile("(\\S+) ([-+])([0-9]{0,4})");
 
-    /** Reads a path, a blank, a sign and how many; one if it is not said. */
+    /** Parses a path, a space, a sign and a count; the default is one. */
     static Steps of(String pressed) {
       Matcher matcher = PRESSED.matcher(pressed);
       if (!matcher.matches()) {
@@ -135,9 +135,9 @@ public record Handle(
   }
 
   /**
-   * What stands in the form after buttons were pressed.
+   * The form values after button presses.
    *
-   * @param values what stands there now
+   * @param values the current values
    * @param units the units of the form
    * @param pressed the steps
    */
@@ -147,11 +147,11 @@ public record Handle(
   }
 
   /**
-   * What stands in the form after a part of the drawing was dragged.
+   * The form values after a part of the drawing was dragged.
    *
-   * @param values what stands there now
+   * @param values the current values
    * @param units the units of the form
-   * @param dragged what is dragged, and how far
+   * @param dragged the part dragged, and how far
    */
   static Map<String, String> dragged(
       Map<String, String> values, UnitSystem units, Dragged dragged) {
@@ -165,9 +165,9 @@ public record Handle(
   /**
    * A part of the drawing being dragged.
    *
-   * @param path the field that it stands for
-   * @param from what stood in the field before
-   * @param byM how far it is dragged in all, in m
+   * @param path the field
+   * @param from value of the field before
+   * @param byM total distance in m
    */
   record Dragged(String path, String from, double byM) {}
 
@@ -182,7 +182,7 @@ public record Handle(
   }
 
   /**
-   * Of a plan the pass that is the cut goes with it: the first of its stage that stands as deep.
+   * In a plan, the pass that is the cut moves with it: the first of its stage with the same depth.
    */
   private static void movePlanned(
       Map<String, String> values, String path, Map<String, String> after) {
@@ -198,14 +198,14 @@ public record Handle(
     }
   }
 
-  /** Whether a field may have moved because another was: the same of a planned pass. */
+  /** Whether a field may have changed with another: the same field of a planned pass. */
   static boolean goesWith(String field, String moved) {
     return moved.startsWith(CUT)
         && field.startsWith(PASSES)
         && field.endsWith("/" + moved.substring(CUT.length()));
   }
 
-  /** Steps keep the unit that was typed; what is no single number stays as it is. */
+  /** Steps keep the typed unit; anything but a single number is left as it is. */
   private String moved(String from, int steps) {
     if (from.isEmpty()) {
       return from;

@@ -32,8 +32,8 @@ import org.standproud.web.recorded.RecordedAnswers;
 import tools.jackson.databind.JsonNode;
 
 /**
- * The page on which a set-up is described. While it is described it is checked as a draft; sent, it
- * is checked like any other and put on record.
+ * The page where a set-up is entered. While it is edited it is checked as a draft; submitted, it is
+ * checked like any other set-up and recorded.
  */
 @Controller
 class SetupController {
@@ -60,7 +60,7 @@ class SetupController {
         from == null || from.isBlank()
             ? new Filled(units == null ? own : units, Map.of(), null)
             : start(from, units);
-    // A page that was asked for, not sent: what was typed here before may be picked up again.
+    // A page opened with GET, not submitted: text typed here before may be restored.
     return page.whole(filled, List.of()).addObject("from", from).addObject("fresh", "yes");
   }
 
@@ -82,13 +82,13 @@ class SetupController {
     }
   }
 
-  /** A form that says nothing of its units has them as most of the world does. */
+  /** A form without units is metric. */
   static Filled filled(
       Map<String, String> values, @Nullable UnitSystem units, @Nullable UUID before) {
     return new Filled(units == null ? UnitSystem.METRIC : units, values, before);
   }
 
-  /** The page with the draft as it now stands, for those whose browser runs no script. */
+  /** The page with the current draft, for browsers without JavaScript. */
   @PostMapping(path = "/", params = "draft")
   ModelAndView draw(
       @RequestParam Map<String, String> values,
@@ -97,7 +97,7 @@ class SetupController {
     return page.whole(filled(values, units, before), List.of());
   }
 
-  /** The page in other units, whatever stands in the form; the choice is kept for the next time. */
+  /** The page in other units, whatever its content; a cookie keeps the choice. */
   @PostMapping(path = "/", params = "convert")
   ModelAndView convert(
       @RequestParam Map<String, String> values,
@@ -116,7 +116,7 @@ class SetupController {
     return page.whole(filled(values, units, before).in(convert), List.of());
   }
 
-  /** The page with what the draft assumes written into its fields. */
+  /** The page with the assumed values entered in its fields. */
   @PostMapping(path = "/", params = "assume")
   ModelAndView assume(
       @RequestParam Map<String, String> values,
@@ -126,7 +126,7 @@ class SetupController {
     return page.whole(filled.with(page.assumed(filled)), List.of());
   }
 
-  /** The same after a button moved something by a step. */
+  /** The page after a button changed a value by a step. */
   @PostMapping(path = "/", params = "step")
   ModelAndView step(
       @RequestParam Map<String, String> values,
@@ -138,7 +138,7 @@ class SetupController {
     return page.whole(new Filled(filled.units(), after, before), List.of());
   }
 
-  /** A changed set-up, such as a remedy, opened in the form beside what it was changed from. */
+  /** A changed set-up, such as a remedy, opened in the form beside the original. */
   @PostMapping(path = "/", params = "request")
   ModelAndView open(@RequestParam String request, @RequestParam @Nullable UUID before) {
     try {
@@ -149,9 +149,9 @@ class SetupController {
   }
 
   private ModelAndView refused(Filled filled, List<Problem> problems) {
-    ModelAndView told = page.whole(filled, problems);
-    told.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
-    return told;
+    ModelAndView whole = page.whole(filled, problems);
+    whole.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+    return whole;
   }
 
   private Filled start(String from, @Nullable UnitSystem units) {
@@ -167,7 +167,7 @@ class SetupController {
     }
   }
 
-  /** A request as the form holds it, in other units than its own if they are asked for. */
+  /** A request as form values, converted to other units if asked. */
   private Filled filled(JsonNode request, @Nullable UnitSystem wanted, @Nullable UUID before) {
     Reading reading = new SetupReader(page.catalogue()).read(request);
     if (!(reading instanceof Reading.Accepted accepted)) {

@@ -44,8 +44,8 @@ import org.standproud.web.words.PageWords;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Fills the set-up page: the form, and beside it the set-up as it stands, drawn and judged as a
- * draft that is not put on record.
+ * Fills the set-up page: the form, and beside it the current draft, drawn and judged but not
+ * recorded.
  */
 @Component
 class SetupPage {
@@ -77,11 +77,11 @@ class SetupPage {
   }
 
   /**
-   * What the form holds.
+   * The state of the form.
    *
    * @param units the units of its plain numbers
-   * @param values what stands in its fields
-   * @param before the assessment it is to be compared with, if there is one
+   * @param values values of its fields
+   * @param before the assessment to compare with, if there is one
    */
   record Filled(UnitSystem units, Map<String, String> values, @Nullable UUID before) {
 
@@ -90,7 +90,7 @@ class SetupPage {
       return new Filled(other, UnitSwitch.converted(values, units, other), before);
     }
 
-    /** The same with more in its fields. */
+    /** The same with more fields filled. */
     Filled with(Map<String, String> more) {
       Map<String, String> all = new HashMap<>(values);
       all.putAll(more);
@@ -102,7 +102,7 @@ class SetupPage {
     }
   }
 
-  /** What a draft would assume of what is not entered yet. */
+  /** What a draft would assume for missing fields. */
   Map<String, String> assumed(Filled filled) {
     KnownParts known = new SetupReader(catalogue()).known(filled.request());
     return AssumedValues.of(filled.values(), known, filled.units());
@@ -119,8 +119,8 @@ class SetupPage {
   /**
    * The whole page.
    *
-   * @param filled what the form holds
-   * @param refused what was wrong with it when it was sent to be judged
+   * @param filled the state of the form
+   * @param refused problems found when it was submitted
    */
   ModelAndView whole(Filled filled, List<Problem> refused) {
     ModelAndView page = new ModelAndView("setup");
@@ -139,8 +139,8 @@ class SetupPage {
   }
 
   /**
-   * What stood in each field that a fix or a person has changed since the assessment the form was
-   * opened from, by its path.
+   * The old value of each field changed since the assessment that the form was opened from, by
+   * path.
    */
   private Map<String, String> was(Filled filled) {
     if (filled.before() == null) {
@@ -165,11 +165,11 @@ class SetupPage {
   }
 
   /**
-   * What is replaced in the page after a change: the draft, what is wrong beside each field, and
-   * the field that was moved, with the fields of a plan that may have moved along.
+   * The parts of the page to replace after a change: the draft, the errors beside each field, and
+   * the field that was moved, with the fields of a plan that moved with it.
    *
-   * @param filled what the form holds
-   * @param moved the field that was changed by a handle, if one was
+   * @param filled the state of the form
+   * @param moved the field changed by a handle, if any
    */
   ModelAndView changed(Filled filled, @Nullable String moved) {
     ModelAndView page = new ModelAndView("draft :: changed");
@@ -219,7 +219,7 @@ class SetupPage {
     return writer.fields();
   }
 
-  /** What to enter next: what is asked first before what may wait. */
+  /** What to enter next: basic fields before those that can wait. */
   private static List<FormField> next(List<FormField> missing) {
     List<String> first =
         Stream.of(FieldGuide.Step.values()).flatMap(s -> FieldGuide.first(s).stream()).toList();
@@ -227,7 +227,7 @@ class SetupPage {
     return before.isEmpty() ? missing : before;
   }
 
-  /** What is assumed, in words. */
+  /** The assumptions, in words. */
   private List<String> assumed(
       List<FormField> fields, Map<String, String> assumed, UnitSystem units) {
     Map<String, QuantityKind> kinds = new HashMap<>();
@@ -255,7 +255,7 @@ class SetupPage {
     boolean stopped = verdict == Verdict.DO_NOT_RUN;
     page.addObject("draft", draft.advice());
     page.addObject("complete", complete);
-    // What rests on assumed values is never shown with the sign of a go-ahead.
+    // A verdict based on assumed values is never shown as safe.
     page.addObject("mark", complete || stopped ? verdict.words().replace(' ', '-') : NOT_JUDGED);
     page.addObject("judged", verdict != Verdict.NOT_JUDGED);
     page.addObject(

@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The catalogue as the form picks from it.
+ * The catalogue choices of the form.
  *
  * @param items the items described in full, by the name of the field and the name of the item
  */
@@ -34,13 +34,13 @@ public record Shelves(Map<String, Map<String, ObjectNode>> items) {
             "material", CatalogueShelf.MATERIALS.items(catalogue, units)));
   }
 
-  /** The names on the shelf of a field. */
+  /** The item names of a field. */
   List<String> names(String field) {
     return List.copyOf(items.getOrDefault(field, Map.of()).keySet());
   }
 
   /**
-   * A set-up as the form would send it: from the catalogue where it is as in the catalogue.
+   * A set-up as form values: only what differs from the catalogue.
    *
    * @param setup the set-up
    * @param catalogue the catalogue
@@ -52,7 +52,7 @@ public record Shelves(Map<String, Map<String, ObjectNode>> items) {
     return request;
   }
 
-  /** Leaves in a request that describes everything in full only what differs from the catalogue. */
+  /** Removes what equals the catalogue from a request that describes everything in full. */
   private void shorten(ObjectNode request) {
     for (String name : List.copyOf(request.propertyNames())) {
       JsonNode there = request.get(name);

@@ -13,23 +13,22 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What is typed into a field and what stands in a request, one made from the other. What is no
- * {@link WrittenQuantity} goes into the request as it was typed, for the reader of requests to
- * refuse.
+ * Converts between the text of a field and its value in a request. Text that is not a {@link
+ * WrittenQuantity} goes into the request unchanged, and the request reader refuses it.
  */
 final class TypedValue {
 
-  /** Typed where something is not known, as against taken from the catalogue. */
+  /** Typed for a value that is not known, as opposed to one from the catalogue. */
   static final String NOT_KNOWN = "?";
 
-  /** What a conversion leaves behind, such as 500.00000000000006, is nobody's number. */
+  /** Conversion leaves digits such as 500.00000000000006 that were not typed. */
   private static final MathContext SHOWN = new MathContext(12);
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
   private TypedValue() {}
 
-  /** What goes into the request for what was typed, which is not blank. */
+  /** The request value for typed text, which is not blank. */
   static JsonNode node(String typed, Sort sort) {
     String text = typed.strip();
     boolean unknown = sort != Sort.TEXT && text.equalsIgnoreCase(FieldGuide.UNKNOWN);
@@ -81,7 +80,7 @@ final class TypedValue {
     return list;
   }
 
-  /** What would be typed for what stands in a request. */
+  /** The text for a request value. */
   static String typed(JsonNode node) {
     if (node.isNull()) {
       return NOT_KNOWN;

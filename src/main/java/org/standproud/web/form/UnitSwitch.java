@@ -14,13 +14,13 @@ import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
 
 /**
- * Shows what stands in a form in the other units. What was typed goes along in hidden fields: it is
- * what counts as long as nobody types over the number that is shown for it, so that a switch there
- * and back changes nothing. Text with a unit of its own, and text that is no number, stays.
+ * Shows the values of a form in the other units. Hidden fields keep the typed text, which counts
+ * until the displayed number is edited, so that switching back and forth changes nothing. Text with
+ * its own unit, and text that is not a number, stays.
  */
 final class UnitSwitch {
 
-  /** Before the path of a field in the name of the hidden field with what was typed in it. */
+  /** Prefix of the hidden field with the typed text of a field. */
   static final String TYPED = "typed:";
 
   private static final String SEPARATOR = "|";
@@ -31,9 +31,9 @@ final class UnitSwitch {
   /**
    * The same form in other units.
    *
-   * @param values what stands in its fields, the hidden ones included
+   * @param values values of its fields, hidden ones included
    * @param from its units
-   * @param to the units wanted
+   * @param to the units to show
    */
   static Map<String, String> converted(Map<String, String> values, UnitSystem from, UnitSystem to) {
     Map<String, String> after = new HashMap<>(values);
@@ -73,10 +73,10 @@ final class UnitSwitch {
   }
 
   /**
-   * What a form means: for a number that is only shown in other units, what was typed, with its
+   * The values meant: where a number is only displayed in other units, the typed text with its
    * unit.
    *
-   * @param values what stands in its fields, the hidden ones included
+   * @param values values of its fields, hidden ones included
    */
   static Map<String, String> meant(Map<String, String> values) {
     Map<String, String> meant = new HashMap<>(values);
@@ -126,7 +126,7 @@ final class UnitSwitch {
     String of(String item);
   }
 
-  /** What the numbers of a field measure, and whether it holds a list of them. */
+  /** The quantity of a field, and whether it is a list. */
   private record Numbers(QuantityKind kind, boolean list) {
 
     String each(String text, ItemChange change) {
@@ -179,7 +179,7 @@ final class UnitSwitch {
     return numbers;
   }
 
-  /** The path with a star for each place in a list. */
+  /** The path with a star for each list index. */
   static String pattern(String path) {
     return path.replaceAll("/[0-9]+(?=/|$)", "/*");
   }

@@ -1,4 +1,4 @@
-/** The set-up page: a form made from the very fields that requests are read with. */
+/** The set-up page, generated from the fields that the request reader uses. */
 @NullMarked
 package org.standproud.web.form;
 

@@ -19,7 +19,7 @@ import org.standproud.web.recorded.FindingView;
 import org.standproud.web.recorded.RecordedAnswer;
 import org.standproud.web.recorded.RecordedAnswers;
 
-/** The page of an assessment: what was answered, drawn and explained. */
+/** The page of an assessment: verdict, drawings, reasons. */
 @Controller
 class AnswerController {
 
@@ -50,14 +50,14 @@ class AnswerController {
             .orElse(null));
     model.addAttribute("judged", answer.verdict() != Verdict.NOT_JUDGED);
     model.addAttribute("verdictMark", verdictMark(answer.verdict()));
-    model.addAttribute("facts", answer.evidence().stream().map(FindingView::told).toList());
+    model.addAttribute("facts", answer.evidence().stream().map(FindingView::fact).toList());
     model.addAttribute("plan", PlanView.of(setup, "plan"));
     model.addAttribute("end", EndView.of(setup, loads, "end"));
     model.addAttribute("push", PushView.of(loads, answer.units(), "push"));
     return "answer";
   }
 
-  /** The name of the sign of a verdict. */
+  /** The icon of a verdict. */
   static String verdictMark(Verdict verdict) {
     return verdict.words().replace(' ', '-');
   }

@@ -8,11 +8,11 @@ import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
 
-/** What every page knows beside its own subject: who is signed in. */
+/** Adds the signed-in user to every page. */
 @ControllerAdvice(basePackages = "org.standproud.web")
 class CurrentUserAdvice {
 
-  /** The name of who is signed in; null where nobody is, or need be. */
+  /** Name of the signed-in user; null if there is none. */
   @ModelAttribute("signedIn")
   @Nullable String signedIn(HttpServletRequest request) {
     HttpSession session = request.getSession(false);
@@ -20,7 +20,7 @@ class CurrentUserAdvice {
     return session == null || caller == null ? null : caller.getName();
   }
 
-  /** The token of forms goes with a cookie, which has to be set before the page begins. */
+  /** The form token sets a cookie, which must happen before the page is written. */
   @ModelAttribute
   void formToken(@Nullable CsrfToken token) {
     if (token != null) {

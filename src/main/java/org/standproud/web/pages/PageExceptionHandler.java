@@ -22,7 +22,7 @@ import org.standproud.refusal.LoggedFault;
 import org.standproud.refusal.Refusal;
 import org.standproud.refusal.RefusalKind;
 
-/** Tells on a page what went wrong on the way to one. */
+/** Shows exceptions of page requests as pages. */
 @ControllerAdvice(basePackages = "org.standproud.web")
 @Order(Ordered.HIGHEST_PRECEDENCE)
 class PageExceptionHandler {
@@ -51,7 +51,7 @@ class PageExceptionHandler {
     return page(HttpStatus.NOT_FOUND, "Not here", "There is no page at this address.");
   }
 
-  /** A form or an address without what it takes, or with what cannot be read. */
+  /** A form or address with missing or unreadable parameters. */
   @ExceptionHandler
   ModelAndView notUnderstood(ServletRequestBindingException e) {
     return page(

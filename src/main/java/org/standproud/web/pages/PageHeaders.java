@@ -12,9 +12,9 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * What a browser may do with a page: run no script but the files that come with this program, none
- * that stands in a page, load nothing but our own style sheet and drawings, send forms only here,
- * and be framed by no one. Set before anyone is refused, so that it holds for refusals too.
+ * Sets the content security policy of pages: no scripts but the files of this program, no inline
+ * scripts, only our own style sheet and drawings, forms only to this service, no framing, the
+ * microphone on the tap test alone. Set before access is checked, so that it also covers refusals.
  */
 @Component
 @Order(SecurityFilterProperties.DEFAULT_FILTER_ORDER - 1)
@@ -35,6 +35,9 @@ class PageHeaders extends OncePerRequestFilter {
       throws ServletException, IOException {
     response.setHeader("Content-Security-Policy", POLICY);
     response.setHeader("Referrer-Policy", "same-origin");
+    response.setHeader(
+        "Permissions-Policy",
+        request.getRequestURI().equals("/tap-test") ? "microphone=(self)" : "microphone=()");
     response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
     response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
     if (!isFile(request.getRequestURI())) {

@@ -21,7 +21,7 @@ import org.standproud.rules.engine.RuleBase;
 import org.standproud.shop.RuleBaseHolder;
 import org.standproud.web.recorded.FindingView;
 
-/** The rule cards in service, to be searched and read. */
+/** The rule cards in service, to search and read. */
 @Controller
 class RulePages {
 
@@ -71,7 +71,7 @@ class RulePages {
     return "rule";
   }
 
-  /** The cards that derive what a card reads as a judgement. */
+  /** The cards that derive a judgement which a card reads. */
   private static List<RuleView> behind(CompiledCard card, List<CompiledCard> cards) {
     List<String> judgements = card.judgements();
     return cards.stream()

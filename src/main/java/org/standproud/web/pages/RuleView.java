@@ -17,9 +17,8 @@ import org.standproud.rules.engine.CompiledCard;
  * A rule card as its page shows it.
  *
  * @param card the card as written
- * @param role what it does: flags a set-up, derives a judgement, eases or overrides another's
- *     finding
- * @param conditions its conditions in words, all of which must hold
+ * @param role flags a set-up, derives a judgement, eases or overrides another's finding
+ * @param conditions its conditions in words; all must hold
  * @param appliesTo the words each fact may have for the card to apply
  * @param limits its named limits as written
  * @param examples its examples
@@ -36,7 +35,7 @@ public record RuleView(
    * An example.
    *
    * @param says the set-up in words
-   * @param expect what the card must say of it
+   * @param expect the result the card must have
    * @param given values of facts
    */
   public record ExampleView(String says, String expect, String given) {
@@ -88,13 +87,13 @@ public record RuleView(
     return card.id().text();
   }
 
-  /** The judgement it derives; empty if it derives none. */
+  /** The judgement it derives; empty if none. */
   public String derived() {
     Written derives = card.derives();
     return derives == null ? "" : derives.text();
   }
 
-  /** Whether everything asked for stands somewhere in what people read of the card. */
+  /** Whether every search word occurs in the text of the card. */
   boolean speaksOf(String asked) {
     String all =
         String.join(

@@ -10,7 +10,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 
-/** The page to sign in with a key, and the one that tells somebody that he may not. */
+/** The sign-in page, and the page for callers without the role. */
 @Controller
 class SignInPages {
 
@@ -21,7 +21,7 @@ class SignInPages {
     return page;
   }
 
-  /** Reached from within only; who comes from outside finds nothing. */
+  /** Only internal forwards reach it; a direct request gets 404. */
   @RequestMapping("/refused")
   ModelAndView refused(HttpServletRequest request) {
     Object reason = request.getAttribute("/refused");

@@ -1,4 +1,4 @@
-/** The pages: set-up, answer, rules; written on the server, without script. */
+/** Server-rendered pages that work without JavaScript: set-up, answer, rules. */
 @NullMarked
 package org.standproud.web.pages;
 

@@ -11,9 +11,9 @@ import org.standproud.web.recorded.FindingView;
  * Another way to hold the job as the page shows it.
  *
  * @param hold the hold
- * @param mark name of the sign of its verdict
+ * @param mark icon of its verdict
  * @param margins capacity over demand, in words
- * @param time what it takes, in words; null if it cannot be done
+ * @param time its time, in words; null if it cannot be done
  */
 public record HoldView(OtherHold hold, String mark, List<String> margins, @Nullable String time) {
 
@@ -22,7 +22,7 @@ public record HoldView(OtherHold hold, String mark, List<String> margins, @Nulla
     return new HoldView(
         hold,
         verdict == null ? "not-judged" : verdict.words().replace(' ', '-'),
-        hold.margins().stream().map(FindingView::told).toList(),
+        hold.margins().stream().map(FindingView::fact).toList(),
         hold.cannot() == null ? time(hold) : null);
   }
 

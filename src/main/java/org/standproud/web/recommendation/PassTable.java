@@ -12,9 +12,9 @@ import org.standproud.setup.Setup;
 import org.standproud.web.recorded.FindingView;
 
 /**
- * A plan of passes as a page and a sheet show it: passes that are set alike share a row.
+ * A plan of passes as page and sheet show it: passes with equal settings share a row.
  *
- * @param conclusion what comes of it
+ * @param conclusion the conclusion
  * @param rows the passes in order
  * @param time likely time of all passes, in words
  */
@@ -26,19 +26,19 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
   }
 
   /**
-   * Passes that are set alike.
+   * Passes with equal settings.
    *
    * @param number of the first
    * @param last number of the last
    * @param stage rough or finish
-   * @param takes what each takes off
+   * @param takes amount that each removes
    * @param depth axial depth
    * @param offset cutter axis from the middle
-   * @param feed which way
-   * @param mode climb or conventional, after a comma; empty if that is not told
+   * @param feed direction of feed
+   * @param mode climb or conventional, after a comma; empty if not known
    * @param feedPerTooth feed per tooth
    * @param speed spindle speed
-   * @param verdict what to do with it
+   * @param verdict the verdict
    * @param begin how to begin the first of them
    * @param then what to do after the last of them
    */
@@ -95,7 +95,7 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
       return List.of(stage, takes, depth, offset, feed, mode, feedPerTooth, speed, verdict);
     }
 
-    /** Nothing is to be done after a pass that another like it follows. */
+    /** A pass followed by one like it has no work after it. */
     private boolean takesIn(Row next) {
       return setting().equals(next.setting()) && then.isEmpty();
     }
@@ -134,7 +134,9 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
         plan.conclusion(), rows, String.format(Locale.ROOT, "%.1f min", plan.cutMinutes()));
   }
 
-  /** What one pass of the set-up takes off, in m: off the top edge, or off the broad side. */
+  /**
+   * The amount that one pass of the set-up removes, in m: off the top edge, or off the broad side.
+   */
   public static double onePassM(Setup setup) {
     return setup.cut().operation() == Operation.TOP_EDGE
         ? setup.cut().axialDepthM()

@@ -26,7 +26,7 @@ import org.standproud.setup.UnitSystem;
 /**
  * The charts of a set-up.
  *
- * @param charts each with what it shows and what to know about it
+ * @param charts the charts, each with title and remarks
  */
 public record Plots(List<Plot> charts) {
 
@@ -43,7 +43,7 @@ public record Plots(List<Plot> charts) {
    *
    * @param title what it shows
    * @param svg the chart; null if it cannot be drawn
-   * @param remarks what to know about it, or why it cannot be drawn
+   * @param remarks notes, or why it cannot be drawn
    */
   public record Plot(String title, @Nullable String svg, List<String> remarks) {
 
@@ -53,7 +53,10 @@ public record Plots(List<Plot> charts) {
     }
   }
 
-  /** The charts of a set-up; one that lies outside the formulas is told, not drawn. */
+  /**
+   * The charts of a set-up; one outside the range of its formulas has a remark instead of a
+   * drawing.
+   */
   static Plots of(Setup setup, RuleBase ruleBase) {
     SafeEnvelope safe = SafeEnvelope.of(setup, ruleBase);
     List<Plot> charts = new ArrayList<>();

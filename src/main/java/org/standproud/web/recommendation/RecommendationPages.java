@@ -34,8 +34,8 @@ import org.standproud.web.recorded.RecordedAnswers;
 import org.standproud.web.words.PageWords;
 
 /**
- * Counsel on a set-up that is on record, judged by the rule base in service. A page on its own, or
- * the part of it that the answer page puts in its place.
+ * Recommendations for a recorded set-up, judged by the rule base in service; as a page, or as a
+ * fragment of the answer page.
  */
 @Controller
 class RecommendationPages {
@@ -91,7 +91,7 @@ class RecommendationPages {
             "questions", asked.questions().stream().filter(RecommendationPages::counts).toList());
   }
 
-  /** A plan of passes; without an amount, for what the pass on record takes off. */
+  /** A plan of passes; without an amount, for the amount that the recorded pass removes. */
   @GetMapping("/assessments/{id}/plan")
   ModelAndView plan(
       @PathVariable UUID id,
@@ -123,7 +123,7 @@ class RecommendationPages {
         .addObject("plots", Plots.of(answers.answer(id).setup(), ruleBase()).charts());
   }
 
-  /** What a change would do, without opening it. */
+  /** The effect of a change, without opening it. */
   @PostMapping("/assessments/{id}/compare")
   ModelAndView compare(
       @PathVariable UUID id,
@@ -139,7 +139,7 @@ class RecommendationPages {
         .addObject("title", words.of("compare.title"));
   }
 
-  /** The one change to offer first: the best way, or what comes closest. */
+  /** The one change to offer first: the best way, or the nearest. */
   private @Nullable RemedyView first(Remedies remedies) {
     List<Remedy> best = remedies.ways().isEmpty() ? remedies.nearest() : remedies.ways();
     return best.isEmpty() ? null : RemedyView.of(best.get(0), catalogue());
@@ -151,7 +151,7 @@ class RecommendationPages {
   }
 
   private ModelAndView page(String part, String title, UUID id, boolean inPlace) {
-    return new ModelAndView(inPlace ? "counsel :: " + part : "counsel")
+    return new ModelAndView(inPlace ? "recommendation :: " + part : "recommendation")
         .addObject("part", part)
         .addObject("inPlace", inPlace)
         .addObject("title", title)

@@ -10,11 +10,11 @@ import org.standproud.web.form.Shelves;
  * A change as the page offers it.
  *
  * @param remedy the change
- * @param title what is done, in words
+ * @param title the change, in words
  * @param changes every field that changes, in words
- * @param mark name of the sign of its verdict
- * @param added what it adds in time, in words
- * @param request the changed set-up as the form would send it
+ * @param mark icon of its verdict
+ * @param added time it adds, in words
+ * @param request the changed set-up as form values
  */
 public record RemedyView(
     Remedy remedy, String title, List<String> changes, String mark, String added, String request) {

@@ -1,4 +1,4 @@
-/** Pages on what to change, how else to hold it, how far it may go and what to measure. */
+/** Pages of recommendations: remedies, other holds, envelope, what to measure. */
 @NullMarked
 package org.standproud.web.recommendation;
 

@@ -13,16 +13,16 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
 /**
- * What one card came to, as it is on record.
+ * The recorded outcome of one card.
  *
  * @param id its id
  * @param title its claim
- * @param mark name of the sign, for its severity and kind
- * @param outcome what it came to, in words
- * @param severity its severity after every change
- * @param because in short, why it fired, passed or is open
- * @param conditions what each selector and condition came to
- * @param changes who changed its severity, and why
+ * @param mark icon of its severity and kind
+ * @param outcome its outcome, in words
+ * @param severity its severity after all changes
+ * @param because why it fired, passed or is open, in short
+ * @param conditions outcome of each selector and condition
+ * @param changes which card changed its severity, and why
  * @param turns values at which its result would change
  */
 public record CardLine(
@@ -36,13 +36,13 @@ public record CardLine(
     List<String> changes,
     List<String> turns) {
 
-  /** What a card comes to; the words of SARIF 2.1.0 in the words of the shop. */
+  /** The outcomes of a card: SARIF 2.1.0 kinds in shop words. */
   public enum Outcome {
     /** It flags. */
     FAIL(Kind.FAIL, "flags it", "flag it"),
     /** A fact is missing. */
     OPEN(Kind.OPEN, "cannot tell", "cannot tell"),
-    /** It found nothing against it. */
+    /** It passed. */
     PASS(Kind.PASS, "passed", "passed"),
     /** It is about other set-ups. */
     NOT_APPLICABLE(Kind.NOT_APPLICABLE, "does not apply", "do not apply"),
@@ -75,7 +75,7 @@ public record CardLine(
   }
 
   /**
-   * What a condition came to.
+   * The outcome of a condition.
    *
    * @param words the condition in words
    * @param truth whether it holds
@@ -91,9 +91,9 @@ public record CardLine(
   }
 
   /**
-   * Describes a result on record in the units of the answer.
+   * Describes a recorded result in the units of the answer.
    *
-   * @param card what is on record
+   * @param card the recorded result
    * @param units the units of the answer
    */
   public static CardLine of(CardResult card, UnitSystem units) {

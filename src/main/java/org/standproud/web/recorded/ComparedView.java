@@ -9,15 +9,15 @@ import org.standproud.advice.compare.Move;
 import org.standproud.advice.compare.Reserve;
 
 /**
- * Two set-ups side by side as a page shows them.
+ * A comparison of two set-ups as a page shows it.
  *
- * @param verdictBefore what to do with the one
- * @param scoreBefore its score
- * @param verdictAfter what to do with the other
- * @param scoreAfter its score
- * @param changes what differs, in words
- * @param moved the findings that came, went or changed, worst first
- * @param stay how many findings are as they were
+ * @param verdictBefore verdict of the first
+ * @param scoreBefore score of the first
+ * @param verdictAfter verdict of the second
+ * @param scoreAfter score of the second
+ * @param changes the differences, in words
+ * @param moved the findings that appeared, vanished or changed, worst first
+ * @param stay number of unchanged findings
  */
 public record ComparedView(
     String verdictBefore,
@@ -29,14 +29,14 @@ public record ComparedView(
     long stay) {
 
   /**
-   * What became of one finding.
+   * How one finding changed.
    *
    * @param card id of the card
    * @param title its claim
-   * @param word what happened
+   * @param word the kind of change
    * @param from its severity before
    * @param to its severity after
-   * @param numbers the number that decides, before and after, and its limit; null if none does
+   * @param numbers the deciding number, before and after, and its limit; null if there is none
    */
   public record Row(
       String card, String title, String word, String from, String to, @Nullable String numbers) {
@@ -67,7 +67,7 @@ public record ComparedView(
     }
   }
 
-  /** The view of a comparison. */
+  /** Creates the view of a comparison. */
   public static ComparedView of(ComparedSetups compared) {
     return new ComparedView(
         compared.verdictBefore().words(),

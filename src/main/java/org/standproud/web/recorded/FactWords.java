@@ -6,7 +6,7 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
-/** Words for a fact with its value on record, in the units of the reader. */
+/** Words for a recorded fact with its value, in the units of the reader. */
 public final class FactWords {
 
   private FactWords() {}

@@ -15,15 +15,15 @@ import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
 /**
- * A finding as a page or a sheet shows it.
+ * A finding as page and sheet show it.
  *
  * @param finding the finding
- * @param mark name of the sign that goes with its severity and kind
+ * @param mark icon of its severity and kind
  * @param word severity and kind in words
  * @param values the numbers the card read
- * @param source what the card stands on, in one line
+ * @param source its source, in one line
  * @param bar how far it is from the limit, as SVG; null if no number decides
- * @param acceptances who answered for going on in spite of it, when the answer was made
+ * @param acceptances acceptances at the time of the answer
  */
 public record FindingView(
     Finding finding,
@@ -40,7 +40,7 @@ public record FindingView(
     acceptances = List.copyOf(acceptances);
   }
 
-  /** The findings of an answer, gravest first. */
+  /** The findings of an answer, most severe first. */
   public static List<FindingView> of(RecordedAnswer recorded) {
     UnitSystem units = recorded.answer().units();
     return recorded.answer().findings().stream()
@@ -49,7 +49,7 @@ public record FindingView(
   }
 
   /**
-   * The findings of advice that is on no record, gravest first.
+   * The findings of unrecorded advice, most severe first.
    *
    * @param findings the findings
    * @param margins how far each card is from flipping, by its id
@@ -72,7 +72,7 @@ public record FindingView(
         finding,
         finding.severity() + (open ? "-open" : ""),
         finding.severity() + (open ? ", can't tell yet" : ""),
-        finding.values().stream().map(FindingView::told).toList(),
+        finding.values().stream().map(FindingView::fact).toList(),
         line(finding.source()),
         margin == null ? null : DistanceBar.of(margin, finding.card(), units),
         acceptances);
@@ -94,7 +94,7 @@ public record FindingView(
   }
 
   /** A fact with its value, as in "grip depth 8 mm" or "slip margin 0.21 (0.13 to 0.4)". */
-  public static String told(Quantity quantity) {
+  public static String fact(Quantity quantity) {
     Object value = quantity.value();
     if (value == null) {
       return quantity.name() + ": not known";
@@ -125,10 +125,10 @@ public record FindingView(
     return ThreeFigures.of(value);
   }
 
-  /** What a card stands on, in one line. */
+  /** The source of a card, in one line. */
   public static String line(Source source) {
     String kind = source.kind().words();
-    // A reference may begin by saying again what kind of source it is.
+    // A reference may begin by repeating the kind of source.
     boolean saysItself = source.reference().startsWith(kind);
     return String.join(
         ", ",

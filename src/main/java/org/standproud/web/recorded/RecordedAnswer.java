@@ -24,13 +24,13 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 
 /**
- * A recorded assessment read back from what is on disk. Nothing in it is worked out anew, so that a
- * page or a sheet shows what was answered then.
+ * A recorded assessment read back from storage. Nothing is computed again, so that page and sheet
+ * show the original answer.
  *
  * @param setup the set-up, names resolved
- * @param answer what was answered
- * @param evidence the numbers it stood on
- * @param margins how far each card was from flipping, by id of the card
+ * @param answer the answer
+ * @param evidence its evidence
+ * @param margins how far each card was from flipping, by card id
  */
 public record RecordedAnswer(
     Setup setup,
@@ -57,9 +57,9 @@ public record RecordedAnswer(
   }
 
   /**
-   * Reads it.
+   * Reads a record.
    *
-   * @param account what was kept
+   * @param account the recorded payload
    */
   public static RecordedAnswer of(RecordPayload account) {
     return new RecordedAnswer(
@@ -74,17 +74,17 @@ public record RecordedAnswer(
     return MAPPER.readValue(account.trace().text(), TraceDocument.class);
   }
 
-  /** Every number with what gave it, in the words of its time. */
+  /** Every fact with its formula, in the recorded words. */
   public static EvidenceDocument numbers(RecordPayload account) {
     return MAPPER.readValue(account.evidence().text(), EvidenceDocument.class);
   }
 
-  /** When it was made, to the minute. */
+  /** The time of the assessment, to the minute. */
   public String made() {
     return MINUTE.format(answer.time());
   }
 
-  /** Reads a choice from the words that stand for it. */
+  /** Finds an enum constant by its words. */
   private static final class ByWords<E extends Worded> extends ValueDeserializer<E> {
 
     private final List<E> choices;
@@ -99,7 +99,7 @@ public record RecordedAnswer(
       return choices.stream()
           .filter(choice -> choice.words().equals(words))
           .findFirst()
-          .orElseThrow(() -> new IllegalArgumentException("no such choice on record: " + words));
+          .orElseThrow(() -> new IllegalArgumentException("no such recorded choice: " + words));
     }
   }
 }

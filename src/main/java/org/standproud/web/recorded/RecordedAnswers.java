@@ -29,7 +29,7 @@ public class RecordedAnswers {
   }
 
   /**
-   * An assessment read back.
+   * Reads an assessment back.
    *
    * @param id its id
    * @throws NotFoundException if there is none

@@ -1,4 +1,4 @@
-/** A recorded assessment read back for people to look at. */
+/** Recorded assessments read back for pages and sheets. */
 @NullMarked
 package org.standproud.web.recorded;
 

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A drawing given the size it has on paper: a renderer of print takes no part in fitting it. */
+/** A drawing with its size on paper; the PDF renderer does not scale it. */
 final class FittedDrawing {
 
   private static final Pattern SIZE =
@@ -13,7 +13,7 @@ final class FittedDrawing {
   private FittedDrawing() {}
 
   /**
-   * The drawing in a given width, with the height that goes with it.
+   * The drawing in a given width, with the height in proportion.
    *
    * @param svg a drawing
    * @param widthMm its width on paper in mm

@@ -22,9 +22,7 @@ import org.standproud.setup.request.HoldFields;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.web.words.PageWords;
 
-/**
- * The numbers of a set-up that somebody has to set at the machine, in the order of setting them.
- */
+/** The numbers to set at the machine, in the order of setting them. */
 final class MachineSettings {
 
   private final Setup setup;
@@ -37,8 +35,8 @@ final class MachineSettings {
   /**
    * One number to set.
    *
-   * @param name what is set
-   * @param value to what
+   * @param name the setting
+   * @param value its value
    */
   public record Row(String name, String value) {}
 
@@ -54,10 +52,10 @@ final class MachineSettings {
    * The numbers.
    *
    * @param setup the set-up
-   * @param evidence its numbers
+   * @param evidence its evidence
    * @param words the words of the sheet
-   * @param planned whether the sheet has a plan of passes, which then alone says how deep, how fast
-   *     and where the cutter goes: a sheet has one set of numbers
+   * @param planned whether the sheet has a plan of passes, which then holds depth, speed and
+   *     position of the cutter: a sheet has one set of numbers
    */
   static List<Row> of(Setup setup, Evidence evidence, PageWords words, boolean planned) {
     MachineSettings numbers = new MachineSettings(setup, evidence, words, planned);

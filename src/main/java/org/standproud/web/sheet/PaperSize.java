@@ -2,7 +2,7 @@ package org.standproud.web.sheet;
 
 import org.standproud.setup.Worded;
 
-/** The paper a sheet is printed on. */
+/** The paper size of a sheet. */
 enum PaperSize implements Worded {
   /** ISO 216 A4. */
   A4("a4", "210mm 297mm"),

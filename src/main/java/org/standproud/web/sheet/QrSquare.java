@@ -14,7 +14,7 @@ final class QrSquare {
   private QrSquare() {}
 
   /**
-   * The code as an SVG element, with the quiet zone of four modules that the standard asks for.
+   * The code as an SVG element, with the quiet zone of four modules that the standard requires.
    *
    * @param text plain ASCII text
    * @param sizeMm width and height in mm

@@ -1,11 +1,11 @@
 package org.standproud.web.sheet;
 
 /**
- * How much a sheet tells in full, so that it stays on two pages. What is not told in full is told
- * by the id of its card; nothing is left out without saying so.
+ * How many findings a sheet prints in full, so that it stays on two pages. The rest are listed by
+ * card id; nothing is left out silently.
  */
 enum SheetDensity {
-  /** As a sheet mostly is. */
+  /** The usual sheet. */
   AMPLE(12, 12, true),
   /** With several findings. */
   ENOUGH(12, 12, false),
@@ -13,7 +13,7 @@ enum SheetDensity {
   FAIR(8, 8, false),
   /** With very many. */
   SCARCE(6, 3, false),
-  /** With long texts besides. */
+  /** With long texts as well. */
   LEAST(3, 0, false);
 
   private final int stops;
@@ -26,12 +26,12 @@ enum SheetDensity {
     this.chart = chart;
   }
 
-  /** Stops told in full. */
+  /** Stops printed in full. */
   int stops() {
     return stops;
   }
 
-  /** Cautions told in full. */
+  /** Cautions printed in full. */
   int cautions() {
     return cautions;
   }

@@ -17,14 +17,14 @@ import org.standproud.setup.units.QuantityKind;
 import org.standproud.web.recommendation.PassTable;
 
 /**
- * What a sheet says beyond the record: the passes, and how far the cut may go, judged when the
- * sheet is printed.
+ * What a sheet adds to the record: the passes, and how far the cut may go, judged when the sheet is
+ * printed.
  *
- * @param amount what the passes take off, in words
- * @param table the passes, if they were asked for; null if not, or if there is not so much to mill
- * @param tooMuch whether more was to come off than there is
+ * @param amount the amount that the passes remove, in words
+ * @param table the passes, if requested; null if not, or if there is less stock than that
+ * @param tooMuch whether more was to be removed than there is
  * @param envelope how far the cut may go, as a chart
- * @param fix what would clear the stops, in words; null if nothing stops it or nothing is found
+ * @param fix what would clear the stops, in words; null if there are none or nothing is found
  * @param revision revision of the rule base that judged them
  */
 record SheetPlan(
@@ -41,11 +41,11 @@ record SheetPlan(
    * Plans.
    *
    * @param setup the set-up
-   * @param remove what is to come off, in the length unit of the set-up; null for the pass on
-   *     record as it is, without a plan
+   * @param remove amount to remove, in the length unit of the set-up; null for the recorded pass
+   *     without a plan
    * @param ruleBase the cards
-   * @param catalogue the cutters there are
-   * @param verdict what the answer on record says
+   * @param catalogue the catalogue, for its cutters
+   * @param verdict the recorded verdict
    */
   static SheetPlan of(
       Setup setup,

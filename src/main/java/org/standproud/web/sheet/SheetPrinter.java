@@ -17,8 +17,8 @@ import org.springframework.stereotype.Component;
 import org.standproud.web.recorded.RecordedAnswer;
 
 /**
- * Prints the sheet of an assessment as PDF: in black and white, all drawings as lines, every font
- * inside the file, nothing fetched from anywhere.
+ * Prints the sheet of an assessment as PDF: black and white, drawings as vectors, fonts embedded,
+ * no external resources.
  */
 @Component
 class SheetPrinter {
@@ -33,10 +33,10 @@ class SheetPrinter {
   }
 
   /**
-   * Prints it, on no more than two pages as long as it can be helped.
+   * Prints it, on two pages if at all possible.
    *
    * @param recorded the assessment
-   * @param plan the passes, if there are cards to plan them by
+   * @param plan the passes, if there are cards to judge them
    * @param paper the paper
    * @return a PDF file
    */

@@ -20,7 +20,7 @@ import org.standproud.web.words.PageWords;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 
-/** Writes the sheet of an assessment as a page that a printer of pages can set. */
+/** Writes the sheet of an assessment as XHTML for the PDF renderer. */
 @Component
 class SheetText {
 
@@ -40,9 +40,9 @@ class SheetText {
    * Writes it.
    *
    * @param recorded the assessment
-   * @param plan the passes, if there are cards to plan them by
+   * @param plan the passes, if there are cards to judge them
    * @param paper the paper
-   * @param room how much is told in full
+   * @param room how many findings are printed in full
    */
   String of(RecordedAnswer recorded, Optional<SheetPlan> plan, PaperSize paper, SheetDensity room) {
     Context context = new Context(LocaleContextHolder.getLocale());
@@ -96,9 +96,9 @@ class SheetText {
     return findings.subList(0, Math.min(most, findings.size()));
   }
 
-  /** How many more there are and which, in words; empty if there are none. */
-  private static String rest(List<FindingView> findings, int told) {
-    List<FindingView> rest = findings.subList(Math.min(told, findings.size()), findings.size());
+  /** The number and ids of further findings, in words; empty if there are none. */
+  private static String rest(List<FindingView> findings, int shown) {
+    List<FindingView> rest = findings.subList(Math.min(shown, findings.size()), findings.size());
     return rest.isEmpty()
         ? ""
         : rest.size()

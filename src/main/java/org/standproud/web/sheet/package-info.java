@@ -1,4 +1,4 @@
-/** The sheet that goes to the machine: one or two printed pages. */
+/** The sheet for the machine: one or two printed pages. */
 @NullMarked
 package org.standproud.web.sheet;
 

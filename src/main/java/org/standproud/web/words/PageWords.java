@@ -5,7 +5,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 
-/** The words of the pages in the language of who reads them. */
+/** The messages of the pages in the reader's language. */
 @Component
 public class PageWords {
 
@@ -16,20 +16,20 @@ public class PageWords {
   }
 
   /**
-   * A message that the catalogue has.
+   * A message that must exist.
    *
    * @param key its key
-   * @param values what is put in
+   * @param values its arguments
    */
   public String of(String key, Object... values) {
     return messages.getMessage(key, values, LocaleContextHolder.getLocale());
   }
 
   /**
-   * A message that the catalogue may have.
+   * A message that may exist.
    *
    * @param key its key
-   * @param otherwise what stands for it
+   * @param otherwise the default
    */
   public String or(String key, String otherwise) {
     @Nullable String found =
@@ -41,13 +41,13 @@ public class PageWords {
    * The words of a choice, such as {@code left to right} for {@code +x}.
    *
    * @param path the field, as a JSON Pointer
-   * @param word the choice as it stands in a request
+   * @param word the choice, as in a request
    */
   public String choice(String path, String word) {
     return or("choice" + dotted(path) + "." + word.replace(' ', '-'), word);
   }
 
-  /** A path as part of a key, the places in lists left out. */
+  /** A path as part of a key, without list indices. */
   public static String dotted(String path) {
     return path.replaceAll("/(?:[0-9]+|\\*)(?=/|$)", "").replace('/', '.');
   }

@@ -1,4 +1,4 @@
-/** The words of the pages, from one catalogue of messages. */
+/** The words of the pages, from one message catalogue. */
 @NullMarked
 package org.standproud.web.words;
 

@@ -57,8 +57,8 @@ abstract class KeyRingContract {
     return Clock.fixed(time, ZoneOffset.UTC);
   }
 
-  private KeyRing at(Instant time, AccessJournal told) {
-    return new KeyRing(database, told, at(time));
+  private KeyRing at(Instant time, AccessJournal journal) {
+    return new KeyRing(database, journal, at(time));
   }
 
   private int entries(String kind) {
@@ -125,7 +125,7 @@ abstract class KeyRingContract {
   }
 
   @Test
-  void whatCannotBeDoneWithAKeyIsSaidAndLeavesNoTrace() {
+  void whatCannotBeDoneWithAKeyIsRefusedAndLeavesNoTrace() {
     KeyRing.Issued key = keys.make("mill 4", CALLER, SUMMER, "operator");
     assertThatThrownBy(() -> keys.revoke("0000000000000000", "operator"))
         .isInstanceOf(NotFoundException.class);

@@ -29,7 +29,7 @@ class ComparedSetupsTest {
   }
 
   @Test
-  void whatWasChangedIsToldFieldByFieldInTheCallersUnits() {
+  void changesAreListedFieldByFieldInTheCallersUnits() {
     Setup setup = DemoShop.setup("03");
     Setup changed = SetupEditor.of(setup).grip(0.03).stop(Stop.BOTH).depth(0.001).done();
     assertThat(SetupFields.changes(setup, changed))

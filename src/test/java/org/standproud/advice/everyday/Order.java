@@ -31,7 +31,7 @@ record Order(String id, String claim, List<Pair> pairs, Function<Trials, List<Ou
   enum Relation {
     /** The first scores strictly higher. */
     BETTER,
-    /** The first gets no graver verdict than the second. */
+    /** The first gets no more severe verdict than the second. */
     NO_GRAVER
   }
 

@@ -75,7 +75,7 @@ final class OrdersPage {
             6,
             "The hold bears it, and CUT-005 says so. In steel the higher force of chipped edges makes"
                 + " cutter and plate swing by more than a chip, on a spindle whose stiffness and"
-                + " damping nobody measured, so the caution is about the cutter and not about the"
+                + " damping were not measured, so the caution is about the cutter and not about the"
                 + " hold. A tap test of the spindle would settle it."));
     return known;
   }

@@ -56,7 +56,7 @@ class PassPlanTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void whoeverIsToldToMeasureOrLookIsToldToStopTheSpindleFirst(String name) {
+  void everyStepToMeasureOrLookStopsTheSpindleFirst(String name) {
     for (PlannedPass pass : plan(name).passes()) {
       if (!pass.then().isEmpty()) {
         assertThat(pass.then().get(0)).startsWith("stop the spindle");

@@ -25,7 +25,7 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
 import org.standproud.setup.Stop;
 
-/** What is told to put a set-up right does put it right. */
+/** What is listed to put a set-up right does put it right. */
 @IntegrationTest
 class RemediesTest {
 
@@ -285,7 +285,7 @@ class RemediesTest {
   }
 
   @Test
-  void whereNothingWorksItIsSaidAndTheNearestIsTold() {
+  void whereNothingWorksTheAnswerSaysSoAndListsTheNearest() {
     Remedies hopeless = Remedies.of(DemoShop.setup("11"), DemoShop.CARDS, DemoShop.CATALOGUE);
     if (hopeless.ways().isEmpty()) {
       assertThat(hopeless.conclusion()).contains("hold it another way");
@@ -297,13 +297,13 @@ class RemediesTest {
   }
 
   @Test
-  void aChangeIsToldWithItsOldAndItsNewValueInTheCallersUnits() {
+  void aChangeHasItsOldAndItsNewValueInTheCallersUnits() {
     Remedies inch = Remedies.of(DemoShop.setup("09"), DemoShop.CARDS, DemoShop.CATALOGUE);
-    List<Remedy> told = new ArrayList<>(inch.ways());
-    told.addAll(inch.nearest());
-    inch.byCard().forEach(card -> told.addAll(card.remedies()));
-    assertThat(told).isNotEmpty();
-    assertThat(told)
+    List<Remedy> listed = new ArrayList<>(inch.ways());
+    listed.addAll(inch.nearest());
+    inch.byCard().forEach(card -> listed.addAll(card.remedies()));
+    assertThat(listed).isNotEmpty();
+    assertThat(listed)
         .flatExtracting(Remedy::changes)
         .isNotEmpty()
         .allSatisfy(change -> assertThat(change.words()).contains(" to ").doesNotContain(" mm"));

@@ -39,7 +39,7 @@ class SensitivityReportTest {
   }
 
   @Test
-  void everythingNobodyMeasuredIsAskedFor() {
+  void everythingUnmeasuredIsAskedFor() {
     SensitivityReport ask = SensitivityReport.of(DemoShop.setup("12"), DemoShop.CARDS);
     assertThat(ask.questions())
         .extracting(q -> q.input().text())
@@ -58,12 +58,12 @@ class SensitivityReportTest {
   @Test
   void whatTheCallerGaveExactlyIsNotAskedFor() {
     Setup setup = DemoShop.setup("03");
-    Setup told =
+    Setup known =
         SetupEditor.of(setup)
             .clamping(Band.exactly(20_000), null, Band.exactly(0.12))
             .slides(false, true)
             .done();
-    assertThat(SensitivityReport.of(told, DemoShop.CARDS).questions())
+    assertThat(SensitivityReport.of(known, DemoShop.CARDS).questions())
         .extracting(q -> q.input().text())
         .doesNotContain(
             "/hold/clampingForce", "/hold/jawFriction", "/cut/slideLocked", "/hold/stop");

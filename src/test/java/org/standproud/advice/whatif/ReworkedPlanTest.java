@@ -17,7 +17,7 @@ import org.standproud.setup.PlannedCut;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
 
-/** A plan of passes told with a set-up goes along with what is advised for it. */
+/** The planned passes of a set-up change with its remedies. */
 class ReworkedPlanTest {
 
   private static PlannedCut pass(Stage stage, double depthM) {
@@ -44,7 +44,7 @@ class ReworkedPlanTest {
   }
 
   @Test
-  void passesThatAreAlikeAreToldOnceWithHowManyTheyAre() {
+  void equalPassesAreListedOnceWithTheirNumber() {
     Setup before = planned(ASKED, FINISH);
     Setup after = SetupEditor.of(before).depth(0.000125).done();
     assertThat(SetupFields.changes(before, after))
@@ -84,7 +84,7 @@ class ReworkedPlanTest {
   }
 
   @Test
-  void aPlanNeverGrowsBeyondWhatMayBeTold() {
+  void aPlanNeverGrowsBeyondTheAllowedNumberOfPasses() {
     Setup fine = SetupEditor.of(planned(ASKED, FINISH)).depth(0.000001).done();
     assertThat(fine.passes()).hasSize(PlannedCut.MOST);
   }

@@ -35,7 +35,7 @@ class OtherHoldsTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void everyJobIsReckonedThreeOtherWaysEachWithATimeBandOrAReasonWhyNot(String name) {
+  void everyJobIsComputedThreeOtherWaysEachWithATimeBandOrAReasonWhyNot(String name) {
     OtherHolds holds = of(DemoShop.setup(name), false);
     assertThat(holds.holds()).hasSize(3).extracting(OtherHold::way).doesNotHaveDuplicates();
     for (OtherHold hold : holds.holds()) {
@@ -107,7 +107,7 @@ class OtherHoldsTest {
   }
 
   @Test
-  void howItRingsInAnotherHoldIsLeftOpenAndSaid() {
+  void vibrationInAnotherHoldIsLeftOpenAndReported() {
     for (OtherHold hold : of(DemoShop.setup("03"), false).holds()) {
       assertThat(hold.open()).extracting(HeldFinding::card).contains("VIB-001", "VIB-002");
       assertThat(hold.verdict()).isNotEqualTo(Verdict.RUN);
@@ -115,7 +115,7 @@ class OtherHoldsTest {
   }
 
   @Test
-  void aTallPlateStandingFreeAboveTheBackingIsNotSaidNotToSpring() {
+  void aTallPlateFreeAboveTheBackingIsNotAssumedRigid() {
     OtherHold side =
         of(DemoShop.setup("11"), false).holds().stream()
             .filter(h -> h.way().contains("side of the vise"))

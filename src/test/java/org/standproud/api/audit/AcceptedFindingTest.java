@@ -20,7 +20,7 @@ import org.standproud.audit.replay.Replay.Outcome;
 import org.standproud.rules.engine.RuleBase;
 import tools.jackson.databind.JsonNode;
 
-/** Somebody answers for going on in spite of a finding. */
+/** A finding is signed off. */
 class AcceptedFindingTest {
 
   private static final RecordedShop SHOP = new RecordedShop();
@@ -118,7 +118,7 @@ class AcceptedFindingTest {
   }
 
   @Test
-  void nobodyAcceptsForEverOrWithoutAReasonOrForAJobThatIsNotNamed() {
+  void anAcceptanceNeedsAnEndAReasonAndAJobThatIsNamed() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> acceptance("J-1", "Fine.", NOON.plus(Duration.ofDays(400)), true))
         .withMessageContaining("expires");

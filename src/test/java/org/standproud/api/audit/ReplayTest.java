@@ -126,7 +126,7 @@ class ReplayTest {
   }
 
   @Test
-  void aRuleBaseThatWasNotKeptIsSaidToBeLacking() {
+  void aRuleBaseThatIsNotInTheArchiveIsReported() {
     RecordedShop elsewhere = new RecordedShop();
     AuditRecord record = elsewhere.record(RecordedShop.seed("01"), rules);
 

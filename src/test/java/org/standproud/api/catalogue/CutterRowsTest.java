@@ -28,6 +28,6 @@ class CutterRowsTest {
   void aHeadingOfNothingButBlanksBehindABracketIsRefusedLikeAnyOther() {
     String heading = "DC [" + " ".repeat(200_000) + "x";
     assertThatThrownBy(() -> CutterRows.ofTable(heading + ",name\n10,a\n"))
-        .hasMessageContaining("There is no column \"DC [");
+        .hasMessageContaining("Unknown column \"DC [");
   }
 }

@@ -20,7 +20,7 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 import org.standproud.IntegrationTest;
 import org.standproud.access.AccessTable;
 
-/** An address that nobody thought of when the table of access was written is found here. */
+/** Finds an address that is missing in the access table. */
 @SpringBootTest
 @IntegrationTest
 class EveryAddressTest {

@@ -18,7 +18,7 @@ import org.springframework.web.bind.annotation.RestController;
 import org.standproud.audit.records.RecordNotStored;
 import org.standproud.audit.records.StoreBusy;
 
-/** What a caller is told when the service itself cannot go on. */
+/** The answer to a caller when the service itself cannot continue. */
 class FaultsTest {
 
   private final MockMvc service =
@@ -27,7 +27,7 @@ class FaultsTest {
           .build();
 
   @Test
-  void aFullLineBeforeTheDiskIsToldWithWhenToComeAgain() throws Exception {
+  void aFullQueueOfRecordsIsReportedWithRetryAfter() throws Exception {
     MockHttpServletResponse answer = answer("/busy");
     assertThat(answer.getStatus()).isEqualTo(503);
     assertThat(answer.getHeader("Retry-After")).matches("[1-9][0-9]*");
@@ -44,7 +44,7 @@ class FaultsTest {
   }
 
   @Test
-  void aDatabaseThatIsAwayIsToldWithWhenToComeAgain() throws Exception {
+  void aDatabaseThatIsAwayIsReportedWithRetryAfter() throws Exception {
     MockHttpServletResponse answer = answer("/away");
     assertThat(answer.getStatus()).isEqualTo(503);
     assertThat(answer.getHeader("Retry-After")).matches("[1-9][0-9]*");
@@ -54,7 +54,7 @@ class FaultsTest {
   }
 
   @Test
-  void aDatabaseThatIsAwayWhenACallerIsLookedUpIsToldInTheSameWay() throws Exception {
+  void aDatabaseThatIsAwayDuringAuthenticationIsReportedInTheSameWay() throws Exception {
     MockHttpServletResponse answer =
         MockMvcBuilders.standaloneSetup(
                 new ContainerErrorController(new ProblemRenderer(new ProblemExceptionHandler())))
@@ -82,7 +82,7 @@ class FaultsTest {
   }
 
   @Test
-  void aFaultOfTheServiceTellsAReferenceAndNothingOfItsInside() throws Exception {
+  void aFaultOfTheServiceShowsAReferenceAndNoInternals() throws Exception {
     MockHttpServletResponse answer = answer("/broken");
     assertThat(answer.getStatus()).isEqualTo(500);
     assertThat(answer.getContentType()).isEqualTo("application/problem+json");

@@ -16,31 +16,31 @@ import org.apache.coyote.http11.Http11NioProtocol;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a server tells that refuses by itself, with nothing of the application behind it. */
+/** The answer of a server that refuses by itself, without the application behind it. */
 class ProblemValveTest {
 
   private @TempDir Path directory;
 
   @Test
-  void whatIsNotThereIsToldAsSuch() throws Exception {
-    HttpResponse<String> told = toldBy(new Http11NioProtocol());
+  void anUnknownAddressIsNotFound() throws Exception {
+    HttpResponse<String> reply = replyOf(new Http11NioProtocol());
 
-    assertThat(told.statusCode()).isEqualTo(404);
-    assertThat(told.body()).contains("/problems/not-found", "\"status\":404");
-    assertThat(told.headers().firstValue("Retry-After")).isEmpty();
+    assertThat(reply.statusCode()).isEqualTo(404);
+    assertThat(reply.body()).contains("/problems/not-found", "\"status\":404");
+    assertThat(reply.headers().firstValue("Retry-After")).isEmpty();
   }
 
   @Test
-  void aSoundRequestThatComesAsTheServerStopsIsToldToComeAgain() throws Exception {
-    HttpResponse<String> told = toldBy(new PausedBetween());
+  void aValidRequestDuringShutdownGetsRetryAfter() throws Exception {
+    HttpResponse<String> reply = replyOf(new PausedBetween());
 
-    assertThat(told.statusCode()).isEqualTo(503);
-    assertThat(told.body()).contains("/problems/stopping", "\"status\":503");
-    assertThat(told.headers().firstValue("Retry-After")).hasValue("5");
-    assertThat(told.headers().firstValue("Content-Type")).hasValue("application/problem+json");
+    assertThat(reply.statusCode()).isEqualTo(503);
+    assertThat(reply.body()).contains("/problems/stopping", "\"status\":503");
+    assertThat(reply.headers().firstValue("Retry-After")).hasValue("5");
+    assertThat(reply.headers().firstValue("Content-Type")).hasValue("application/problem+json");
   }
 
-  private HttpResponse<String> toldBy(Http11NioProtocol protocol) throws Exception {
+  private HttpResponse<String> replyOf(Http11NioProtocol protocol) throws Exception {
     Tomcat server = serving(protocol);
     server.start();
     try {
@@ -68,7 +68,7 @@ class ProblemValveTest {
     server.destroy();
   }
 
-  /** Told to stop after it took up a request and before it read the headers. */
+  /** Shutdown begins after the request was accepted and before its headers were read. */
   private static final class PausedBetween extends Http11NioProtocol {
 
     private final AtomicInteger asked = new AtomicInteger();

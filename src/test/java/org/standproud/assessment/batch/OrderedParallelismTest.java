@@ -118,7 +118,7 @@ class OrderedParallelismTest {
   }
 
   @Test
-  void whenNobodyTakesTheAnswersAnyMoreReadingStops() {
+  void whenTheAnswersAreNoLongerConsumedReadingStops() {
     AtomicLong read = new AtomicLong();
     assertThatThrownBy(
             () ->
@@ -136,7 +136,7 @@ class OrderedParallelismTest {
   }
 
   @Test
-  void aSourceThatBreaksIsToldAfterWhatItGaveIsTaken() {
+  void aSourceThatFailsIsReportedAfterItsItemsAreConsumed() {
     List<Integer> taken = new ArrayList<>();
     Iterator<Integer> three = IntStream.range(0, 3).iterator();
     assertThatThrownBy(
@@ -156,7 +156,7 @@ class OrderedParallelismTest {
   }
 
   @Test
-  void aSourceThatFailsInAWayNobodyExpectedDoesNotLeaveTheTakerWaiting() {
+  void aSourceThatFailsUnexpectedlyDoesNotLeaveTheConsumerWaiting() {
     assertThatThrownBy(
             () ->
                 new OrderedParallelism<Integer, Integer>(n -> n, workers, WINDOW)

@@ -73,7 +73,7 @@ class IdempotentAssessorTest {
   }
 
   @Test
-  void whileTheFirstIsBeingAnsweredTheSecondIsToldToComeBack() throws Exception {
+  void whileTheFirstIsBeingAnsweredTheSecondGetsRetryAfter() throws Exception {
     CountDownLatch begun = new CountDownLatch(1);
     CountDownLatch goOn = new CountDownLatch(1);
     IdempotentAssessor once =

@@ -175,7 +175,7 @@ class CanonicalJsonTest {
   }
 
   @Test
-  void aValueToldOutOfOrderOrWithHalfACharacterIsRefused() {
+  void aValueOutOfOrderOrWithHalfACharacterIsRefused() {
     assertThat(CanonicalJson.written(out -> pair(out, "a", "b")).text())
         .isEqualTo("{\"a\":1,\"b\":1}");
     assertThatThrownBy(() -> CanonicalJson.written(out -> pair(out, "b", "a")))
@@ -201,8 +201,8 @@ class CanonicalJsonTest {
   }
 
   @Test
-  void whateverIsToldNumbersAreWrittenAlike() {
-    CanonicalJson told =
+  void numbersAreWrittenAlikeByEveryPath() {
+    CanonicalJson written =
         CanonicalJson.written(
             out -> {
               out.writeStartArray();
@@ -222,7 +222,7 @@ class CanonicalJsonTest {
               out.writeArray(new long[] {0, 5, 6, 0}, 1, 2);
               out.writeEndArray();
             });
-    assertThat(told.text())
+    assertThat(written.text())
         .isEqualTo(
             "[5,5,5,5,5,0.1,5,5,9007199254740992,1000000000000000,-999999999999999,0,[5,0.5],[5,6]]");
     assertThatThrownBy(() -> CanonicalJson.written(out -> out.writeNumber(9007199254740993L)))

@@ -43,9 +43,9 @@ class CheckChainTest {
   }
 
   @Test
-  void aWholeChainEndsWithZeroForWhoeverHoldsThePublicKey() {
+  void anIntactChainExitsWithZeroWithThePublicKeyAlone() {
     assertThat(check(publicly())).isZero();
-    assertThat(said.toString()).contains("2 record(s)", "whole");
+    assertThat(said.toString()).contains("2 intact record(s)", "the chain is intact");
     assertThat(check(withChainKey(key))).isZero();
   }
 

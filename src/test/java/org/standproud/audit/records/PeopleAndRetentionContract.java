@@ -325,7 +325,7 @@ abstract class PeopleAndRetentionContract {
   }
 
   @Test
-  void anExportWithTextsWithheldIsWholeForWhoeverHoldsThePublicKey() throws Exception {
+  void anExportWithTextsWithheldIsIntactWithThePublicKey() throws Exception {
     records.append(SampleRecords.stopped("J-1", SEVEN.minus(Duration.ofDays(400))));
     withhold(Mask.ACCOUNT);
     Path file = export();

@@ -108,7 +108,7 @@ abstract class RecordsContract {
       shop.append(second);
       assertThat(numbersKept()).isEqualTo(2);
 
-      List<DigestRecord> read = shop.inShort().toList();
+      List<DigestRecord> read = shop.digests().toList();
       assertThat(read).extracting(DigestRecord::id).containsExactly(second.id(), first.id());
       assertThat(read.get(1).jobOrder()).isEqualTo("J-1");
       assertThat(read.get(1).verdict()).isEqualTo("do not run");
@@ -124,9 +124,9 @@ abstract class RecordsContract {
     records.append(before);
     assertThat(numbersKept()).isZero();
     try (Records shop = withNumbers()) {
-      assertThat(shop.inShort()).singleElement().matches(r -> r.id().equals(before.id()));
+      assertThat(shop.digests()).singleElement().matches(r -> r.id().equals(before.id()));
       assertThat(numbersKept()).isEqualTo(1);
-      assertThat(shop.inShort().toList().get(0).numbers()).isEqualTo(TEXT.of(before));
+      assertThat(shop.digests().toList().get(0).numbers()).isEqualTo(TEXT.of(before));
     }
   }
 
@@ -137,10 +137,10 @@ abstract class RecordsContract {
       Retention retention = new Retention(shop, CLOCK);
       Person auditor = new Person("A. Ash", "auditor", "page");
       retention.withhold(RecordQuery.all(), Mask.CALLER_AND_JOB, auditor, "asked for");
-      assertThat(shop.inShort()).singleElement().matches(r -> "withheld".equals(r.jobOrder()));
+      assertThat(shop.digests()).singleElement().matches(r -> "withheld".equals(r.jobOrder()));
       retention.withhold(RecordQuery.all(), Mask.ACCOUNT, auditor, "old");
       assertThat(numbersKept()).isZero();
-      assertThat(shop.inShort()).isEmpty();
+      assertThat(shop.digests()).isEmpty();
       assertThat(numbersKept()).isZero();
       assertThat(shop.verify().whole()).isTrue();
     }
@@ -197,7 +197,7 @@ abstract class RecordsContract {
     try (Records shop = withNumbers()) {
       AuditRecord record = SampleRecords.stopped("J-1", SEVEN);
       shop.append(record, Objects.requireNonNull(TEXT.of(record)));
-      assertThat(shop.inShort().toList().get(0).numbers()).isEqualTo(TEXT.of(record));
+      assertThat(shop.digests().toList().get(0).numbers()).isEqualTo(TEXT.of(record));
       assertThat(shop.verify().whole()).isTrue();
       shop.append(SampleRecords.stopped("J-2", SEVEN), new byte[] {7});
       assertThat(places(shop.verify())).containsExactly("EDITED 2");

@@ -88,7 +88,7 @@ abstract class RevisionLogContract {
   }
 
   @Test
-  void ofReplicasThatPublishAtOnceOneIsTakenAndTheOthersAreToldToLookAgain() throws Exception {
+  void ofReplicasThatPublishAtOnceOneSucceedsAndTheOthersMustLookAgain() throws Exception {
     log.append(revision(1, "a", null), Map.of());
     ExecutorService replicas = Executors.newFixedThreadPool(4);
     List<Callable<Boolean>> attempts =

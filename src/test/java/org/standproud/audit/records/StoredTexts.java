@@ -6,7 +6,7 @@ import java.util.function.UnaryOperator;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.standproud.audit.canonical.CanonicalJson;
 
-/** Texts of records as somebody with the database's password would see and change them. */
+/** Texts of records as an intruder with the database's password would see and change them. */
 public final class StoredTexts {
 
   private StoredTexts() {}

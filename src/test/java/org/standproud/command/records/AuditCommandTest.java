@@ -58,7 +58,7 @@ class AuditCommandTest {
     assertThat(audit("restore", zip.toString(), "--directory", elsewhere.toString()))
         .as(said)
         .isZero();
-    assertThat(said).contains("2 record(s) as they were written");
+    assertThat(said).contains("2 intact record(s)");
     assertThatTheRecordIsIn(elsewhere);
     assertThat(audit("restore", zip.toString(), "--directory", elsewhere.toString())).isEqualTo(2);
   }
@@ -88,7 +88,7 @@ class AuditCommandTest {
           .isZero();
       Path elsewhere = keysCarriedTo("elsewhere");
       assertThat(restoredTo(second, again, elsewhere)).as(said).isZero();
-      assertThat(said).contains("2 record(s) as they were written");
+      assertThat(said).contains("2 intact record(s)");
       assertThat(restoredTo(second, again, elsewhere)).isEqualTo(2);
       assertThat(audit("backup", place.resolve("x.zip").toString(), "--url", first)).isEqualTo(2);
       assertThat(said).contains("pg_dump");
@@ -128,7 +128,7 @@ class AuditCommandTest {
   }
 
   @Test
-  void nothingIsOverwrittenAndAWordThatIsNoCommandIsToldSo() throws Exception {
+  void nothingIsOverwrittenAndAnUnknownCommandIsReported() throws Exception {
     Path zip = Files.createFile(place.resolve("saved.zip"));
     assertThat(audit("backup", zip.toString(), "--directory", data.toString())).isEqualTo(2);
     assertThat(Files.size(zip)).isZero();

@@ -81,7 +81,7 @@ class RulesCommandTest {
   }
 
   @Test
-  void whatIsCalledWronglyOrCannotBeReadIsToldApart() {
+  void wrongUsageAndUnreadableFilesHaveDifferentExitCodes() {
     assertThat(run()).isEqualTo(2);
     assertThat(run("publish")).isEqualTo(2);
     assertThat(run("explain", "no/such/file.json")).isEqualTo(3);

@@ -32,7 +32,7 @@ public final class ContractOperations {
    *
    * @param type its media type
    * @param schema what it may be
-   * @param example one that is right, missing if none is told
+   * @param example one that is right, missing if there is none
    */
   record Body(String type, JsonNode schema, JsonNode example) {}
 
@@ -73,14 +73,15 @@ public final class ContractOperations {
     return ref.isEmpty() ? schema : contract.at(ref.substring(1));
   }
 
-  private void add(String path, String method, JsonNode told) {
+  private void add(String path, String method, JsonNode description) {
     List<Parameter> parameters = new ArrayList<>();
-    for (JsonNode p : told.path("parameters")) {
+    for (JsonNode p : description.path("parameters")) {
       parameters.add(
           new Parameter(p.get("name").stringValue(), p.get("in").stringValue(), p.path("schema")));
     }
     List<Body> bodies = new ArrayList<>();
-    told.at("/requestBody/content")
+    description
+        .at("/requestBody/content")
         .properties()
         .forEach(
             body ->

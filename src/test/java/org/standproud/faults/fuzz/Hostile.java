@@ -7,7 +7,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Values made from a schema, and what stands in their place when somebody means harm. */
+/** Values made from a schema, and hostile replacements for them. */
 final class Hostile {
 
   private static final int DEEPEST = 6;
@@ -119,8 +119,8 @@ final class Hostile {
   }
 
   private JsonNode typed(JsonNode schema, int depth) {
-    JsonNode told = schema.path("type");
-    String type = told.isArray() ? told.path(0).stringValue("") : told.stringValue("object");
+    JsonNode types = schema.path("type");
+    String type = types.isArray() ? types.path(0).stringValue("") : types.stringValue("object");
     return switch (type) {
       case "object" -> object(schema, depth);
       case "array" -> array(schema, depth);

@@ -23,7 +23,7 @@ public final class HostileRequests {
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   /** What takes a third of a second of a core or more is found less often, to be done in time. */
-  private static final List<String> COUNSEL =
+  private static final List<String> RECOMMENDATIONS =
       java.util.stream.Stream.of(
               "remedies", "envelope", "envelope.svg", "other-holds", "plan", "chance", "questions")
           .map(name -> "/v1/assessments/{id}/" + name)
@@ -92,7 +92,7 @@ public final class HostileRequests {
       if (parameter.in().equals("path")) {
         List<String> there = known.of(operation.path(), parameter.name());
         String value =
-            hostile.in(COUNSEL.contains(operation.path()) ? 15 : 65) && !there.isEmpty()
+            hostile.in(RECOMMENDATIONS.contains(operation.path()) ? 15 : 65) && !there.isEmpty()
                 ? hostile.one(there)
                 : hostile.parameter(parameter.schema());
         path = path.replace("{" + parameter.name() + "}", encoded(value));

@@ -41,7 +41,7 @@ public final class Verdicts {
     }
   }
 
-  /** A deliberate 503 tells which problem it is; nothing else may be a fault of the service. */
+  /** A deliberate 503 names its problem; nothing else may be a fault of the service. */
   private void judge(HttpRequest request, HttpResponse<String> answer) {
     int status = answer.statusCode();
     boolean problem =

@@ -43,13 +43,14 @@ class CurvesTest {
   @Test
   void theEndOfTheEdgeGivesAsMuchAsTheEvidenceSays() {
     List<EdgeCurve.Point> edge = EdgeCurve.of(FACE_MILLED, 21).orElseThrow().points();
-    Band told = fact(FACE_MILLED, Vocabulary.EDGE_DEFLECTION);
+    Band computed = fact(FACE_MILLED, Vocabulary.EDGE_DEFLECTION);
     EdgeCurve.Point end = edge.get(20);
-    assertThat(end.underCutterM().low()).isCloseTo(told.low(), EXACT);
-    assertThat(end.underCutterM().likely()).isCloseTo(told.likely(), EXACT);
+    assertThat(end.underCutterM().low()).isCloseTo(computed.low(), EXACT);
+    assertThat(end.underCutterM().likely()).isCloseTo(computed.likely(), EXACT);
     Fact.Number range = (Fact.Number) Vocabulary.EDGE_DEFLECTION.type();
-    assertThat(Math.min(range.greatest(), end.underCutterM().high())).isCloseTo(told.high(), EXACT);
-    assertThat(end.cutterAtEndM()).isCloseTo(told.likely(), EXACT);
+    assertThat(Math.min(range.greatest(), end.underCutterM().high()))
+        .isCloseTo(computed.high(), EXACT);
+    assertThat(end.cutterAtEndM()).isCloseTo(computed.likely(), EXACT);
     assertThat(end.xM()).isCloseTo(FACE_MILLED.stock().lengthM() / 2, within(1e-12));
   }
 
@@ -78,12 +79,12 @@ class CurvesTest {
     double speed = FACE_MILLED.cut().spindleSpeedRevPerS();
     StabilityCurve curve = StabilityCurve.of(FACE_MILLED, speed, 2 * speed, 50).orElseThrow();
     Band limit = curve.points().get(0).depthM();
-    Band told = fact(FACE_MILLED, Vocabulary.STABILITY_MARGIN);
+    Band computed = fact(FACE_MILLED, Vocabulary.STABILITY_MARGIN);
     Fact.Number range = (Fact.Number) Vocabulary.STABILITY_MARGIN.type();
     assertThat(Math.min(range.greatest(), limit.likely() / curve.depthM()))
-        .isCloseTo(told.likely(), EXACT);
+        .isCloseTo(computed.likely(), EXACT);
     assertThat(Math.min(range.greatest(), limit.low() / curve.depthM()))
-        .isCloseTo(told.low(), EXACT);
+        .isCloseTo(computed.low(), EXACT);
     assertThat(curve.revPerS()).isEqualTo(speed);
   }
 

@@ -12,26 +12,26 @@ import org.standproud.setup.units.Dimension;
 
 class EvidenceTest {
 
-  private static final FieldPointer TOLD_AT = FieldPointer.to(RequestFields.HOLD);
+  private static final FieldPointer GIVEN_AT = FieldPointer.to(RequestFields.HOLD);
 
-  private static final Fact.Origin GIVEN = new Fact.Stated(TOLD_AT, null);
+  private static final Fact.Origin GIVEN = new Fact.Stated(GIVEN_AT, null);
 
   private static EvidenceValue value(Fact fact, double number) {
     return new EvidenceValue(
-        fact, new Value.Quantity(Band.exactly(number)), List.of(TOLD_AT), List.of());
+        fact, new Value.Quantity(Band.exactly(number)), List.of(GIVEN_AT), List.of());
   }
 
-  private static final Evidence TOLD =
+  private static final Evidence EVIDENCE =
       new Evidence(List.of(value(Vocabulary.GRIP_DEPTH, .008), value(Vocabulary.PASS_TIME, 60)));
 
   @Test
-  void whatIsToldIsFoundAndWhatIsNotIsMissingByItsName() {
-    assertThat(TOLD.get(Vocabulary.PASS_TIME)).isEqualTo(new Value.Quantity(Band.exactly(60)));
-    assertThat(TOLD.detail(Vocabulary.PASS_TIME).inputs()).containsExactly(TOLD_AT);
-    Fact untold = Vocabulary.all().get(Vocabulary.all().size() / 2);
+  void whatIsGivenIsFoundAndWhatIsNotIsMissingByItsName() {
+    assertThat(EVIDENCE.get(Vocabulary.PASS_TIME)).isEqualTo(new Value.Quantity(Band.exactly(60)));
+    assertThat(EVIDENCE.detail(Vocabulary.PASS_TIME).inputs()).containsExactly(GIVEN_AT);
+    Fact missing = Vocabulary.all().get(Vocabulary.all().size() / 2);
     Evidence none = new Evidence(List.of());
-    assertThat(none.get(untold)).isEqualTo(new Value.Missing(untold.name()));
-    assertThat(none.detail(untold).value()).isEqualTo(new Value.Missing(untold.name()));
+    assertThat(none.get(missing)).isEqualTo(new Value.Missing(missing.name()));
+    assertThat(none.detail(missing).value()).isEqualTo(new Value.Missing(missing.name()));
   }
 
   @Test
@@ -46,10 +46,10 @@ class EvidenceTest {
 
   @Test
   void aValuePutInPlaceOfAnotherKeepsItsPlaceInTheOrder() {
-    Evidence changed = TOLD.with(List.of(value(Vocabulary.GRIP_DEPTH, .020)));
+    Evidence changed = EVIDENCE.with(List.of(value(Vocabulary.GRIP_DEPTH, .020)));
     assertThat(changed.values())
         .containsExactly(value(Vocabulary.GRIP_DEPTH, .020), value(Vocabulary.PASS_TIME, 60));
-    assertThat(TOLD.values()).contains(value(Vocabulary.GRIP_DEPTH, .008));
+    assertThat(EVIDENCE.values()).contains(value(Vocabulary.GRIP_DEPTH, .008));
   }
 
   @Test

@@ -119,7 +119,7 @@ class PublishedForceTest {
 
   /** In steel the band of an aluminium set must hold what Kienzle's law gives for the steel. */
   @Property(tries = 100)
-  void aSetFromAnotherStockIsSaidToBeSoAndHoldsKienzlesForcesToo(
+  void aSetFromAnotherStockIsReportedAndHoldsKienzlesForcesToo(
       @ForAll @DoubleRange(min = 3, max = 40) double width,
       @ForAll @DoubleRange(min = 0.05, max = 0.25) double feed) {
     PassFixture pass =

@@ -251,10 +251,10 @@ class DrawnHoldTest {
 
   @Test
   void aSeatAndAStopThatAreNotGivenAreAssumptions() {
-    Hold told = input(ViseHoldingTest.load(0, 100, 0, .06)).hold();
-    assertThat(assumed(told)).doesNotContain("/hold/seat", "/hold/stop");
-    assertThat(assumed(told.but().seat(null).held())).contains("/hold/seat");
-    assertThat(assumed(told.but().stop(null).held())).contains("/hold/stop");
+    Hold given = input(ViseHoldingTest.load(0, 100, 0, .06)).hold();
+    assertThat(assumed(given)).doesNotContain("/hold/seat", "/hold/stop");
+    assertThat(assumed(given.but().seat(null).held())).contains("/hold/seat");
+    assertThat(assumed(given.but().stop(null).held())).contains("/hold/stop");
   }
 
   @Test

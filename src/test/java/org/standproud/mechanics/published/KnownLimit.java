@@ -20,7 +20,7 @@ public record KnownLimit(Subject subject, String beyond, String then) {
 
   private static final List<Consumer<KnownLimit>> READERS = new CopyOnWriteArrayList<>();
 
-  static void hearing(Consumer<KnownLimit> reader, Runnable tests) {
+  static void collect(Consumer<KnownLimit> reader, Runnable tests) {
     READERS.add(reader);
     try {
       tests.run();
@@ -39,7 +39,7 @@ public record KnownLimit(Subject subject, String beyond, String then) {
     assertThat(catchThrowable(attempt::run))
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining(quantity);
-    tell(new KnownLimit(subject, beyond, "refused, naming the " + quantity));
+    add(new KnownLimit(subject, beyond, "refused, naming the " + quantity));
   }
 
   /**
@@ -50,10 +50,10 @@ public record KnownLimit(Subject subject, String beyond, String then) {
    */
   public static void flagged(Subject subject, String beyond, String how, boolean flagged) {
     assertThat(flagged).as(beyond).isTrue();
-    tell(new KnownLimit(subject, beyond, how));
+    add(new KnownLimit(subject, beyond, how));
   }
 
-  private static void tell(KnownLimit limit) {
+  private static void add(KnownLimit limit) {
     READERS.forEach(reader -> reader.accept(limit));
   }
 }

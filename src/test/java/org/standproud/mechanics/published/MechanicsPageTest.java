@@ -47,10 +47,10 @@ class MechanicsPageTest {
     SummaryGeneratingListener summary = new SummaryGeneratingListener();
     List<Figure> figures = new ArrayList<>();
     List<KnownLimit> limits = new ArrayList<>();
-    PublishedTable.hearing(
+    PublishedTable.collect(
         figures::add,
         () ->
-            KnownLimit.hearing(
+            KnownLimit.collect(
                 limits::add, () -> LauncherFactory.create().execute(request, summary)));
     assertThat(summary.getSummary().getTotalFailureCount()).isZero();
     figures.sort(Comparator.comparing(figure -> figure.table().source()));

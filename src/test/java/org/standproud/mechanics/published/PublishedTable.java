@@ -33,7 +33,7 @@ public record PublishedTable(Subject subject, String source, SourceTag tag, Resu
         tag == SourceTag.DERIVED ? ResultKind.FORMULA : ResultKind.RECOMPUTED);
   }
 
-  static void hearing(Consumer<Figure> reader, Runnable tests) {
+  static void collect(Consumer<Figure> reader, Runnable tests) {
     READERS.add(reader);
     try {
       tests.run();

@@ -252,7 +252,9 @@ class ReachTest {
     assertThat(view.toStopM(.058)).isCloseTo(-.002, within(1e-9));
   }
 
-  /** Nobody says how high the stop is: 4 mm into it at worst, 26 mm over half way, 56 at best. */
+  /**
+   * The height of the stop is not given: 4 mm into it at worst, 26 mm over half way, 56 at best.
+   */
   @Test
   void theHeightOfAStopIsABandFromTheJawTopToTheTopOfTheStock() {
     Band room = Reach.of(stopped(broadSide(END_MILL, .004, -.012), Stop.PLUS_X)).stopClearanceM();
@@ -263,11 +265,11 @@ class ReachTest {
   }
 
   @Test
-  void aStopThatNobodyMentionsMayBeThereAndOneThatIsDeniedIsNot() {
-    Setup told = broadSide(END_MILL, .004, -.012);
-    assertThat(Reach.of(stopped(told, Stop.NONE)).stopClearanceM()).isNull();
-    assertThat(Reach.of(stopped(told, null)).stopClearanceM())
-        .isEqualTo(Reach.of(stopped(told, Stop.BOTH)).stopClearanceM());
+  void aStopThatIsNotMentionedMayBeThereAndOneThatIsDeniedIsNot() {
+    Setup given = broadSide(END_MILL, .004, -.012);
+    assertThat(Reach.of(stopped(given, Stop.NONE)).stopClearanceM()).isNull();
+    assertThat(Reach.of(stopped(given, null)).stopClearanceM())
+        .isEqualTo(Reach.of(stopped(given, Stop.BOTH)).stopClearanceM());
   }
 
   /** The stock ends at 60 mm and the cutter of 8 mm radius runs out to 68 mm and past a stop. */
@@ -282,30 +284,31 @@ class ReachTest {
   }
 
   private static Setup stoppedAt(double heightM) {
-    Setup told = broadSide(END_MILL, .004, -.012);
-    return held(told, told.hold().but().stop(Stop.BOTH).stopHeight(heightM).held());
+    Setup given = broadSide(END_MILL, .004, -.012);
+    return held(given, given.hold().but().stop(Stop.BOTH).stopHeight(heightM).held());
   }
 
-  /** Edges at 56 mm: 1 mm over a stop told at 55 mm, 4 mm into one as high as the stock. */
+  /** Edges at 56 mm: 1 mm over a stop given at 55 mm, 4 mm into one as high as the stock. */
   @Test
-  void aStopWhoseHeightIsToldIsNoBand() {
+  void aStopWithAHeightIsNoBand() {
     assertThat(Reach.of(stoppedAt(.055)).stopClearanceM().low()).isCloseTo(.001, within(1e-9));
     assertThat(Reach.of(stoppedAt(.055)).stopClearanceM().isExact()).isTrue();
     assertThat(Reach.of(stoppedAt(.060)).stopClearanceM().high()).isCloseTo(-.004, within(1e-9));
   }
 
   @Test
-  void whateverHeightIsToldLiesInTheBandOfAStopOfWhichNoneIs() {
-    Band untold = Reach.of(stopped(broadSide(END_MILL, .004, -.012), Stop.BOTH)).stopClearanceM();
+  void everyHeightLiesInTheBandOfAStopWithoutOne() {
+    Band unknown = Reach.of(stopped(broadSide(END_MILL, .004, -.012), Stop.BOTH)).stopClearanceM();
     for (double heightM = 0; heightM <= .060; heightM += .005) {
-      double toldM = Reach.of(stoppedAt(heightM)).stopClearanceM().likely();
-      assertThat(toldM).isBetween(untold.low() - 1e-9, untold.high() + 1e-9);
+      double givenM = Reach.of(stoppedAt(heightM)).stopClearanceM().likely();
+      assertThat(givenM).isBetween(unknown.low() - 1e-9, unknown.high() + 1e-9);
     }
   }
 
   private static @Nullable Double roomM(Clamp... clamps) {
-    Setup told = broadSide(END_MILL, .004, -.012);
-    return Reach.of(held(told, told.hold().but().clamps(List.of(clamps)).held())).clampClearanceM();
+    Setup given = broadSide(END_MILL, .004, -.012);
+    return Reach.of(held(given, given.hold().but().clamps(List.of(clamps)).held()))
+        .clampClearanceM();
   }
 
   private static Clamp clamp(JawSide side, double alongM, double gapM, double heightM) {
@@ -329,7 +332,7 @@ class ReachTest {
   }
 
   @Test
-  void theWorstOfSeveralClampsCountsAndNoneToldIsNotRoom() {
+  void theWorstOfSeveralClampsCountsAndNoneGivenIsNotRoom() {
     Clamp low = clamp(JawSide.MOVABLE, 0, 0, .020);
     Clamp high = clamp(JawSide.MOVABLE, -.02, 0, .058);
     assertThat(roomM(low, high)).isEqualTo(roomM(high));
@@ -337,9 +340,9 @@ class ReachTest {
   }
 
   @Test
-  void aClampWhoseDistanceIsNotToldIsTakenToTouchTheStock() {
-    Clamp untold = new Clamp(JawSide.MOVABLE, 0, .030, null, .058);
-    assertThat(roomM(untold)).isEqualTo(roomM(clamp(JawSide.MOVABLE, 0, 0, .058)));
+  void aClampWithoutADistanceIsTakenToTouchTheStock() {
+    Clamp unknown = new Clamp(JawSide.MOVABLE, 0, .030, null, .058);
+    assertThat(roomM(unknown)).isEqualTo(roomM(clamp(JawSide.MOVABLE, 0, 0, .058)));
   }
 
   /** The mirror image of cut and clamp about the middle of the stock has the same room. */

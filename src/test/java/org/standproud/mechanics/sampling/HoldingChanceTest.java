@@ -177,7 +177,7 @@ class HoldingChanceTest {
 
   /** Of a sum of independent inputs each has the share of its own variance (here 4 of 5). */
   @Test
-  void anInputWithFourFifthsOfTheVarianceIsSaidToHaveAboutThat() {
+  void anInputWithFourFifthsOfTheVarianceHasAboutThatShare() {
     Well19937c random = new Well19937c(9);
     int n = 20_000;
     double[] strong = new double[n];

@@ -115,7 +115,7 @@ class CoupledCutTest {
     int cases = 200;
     for (int i = 0; i < cases; i++) {
       int teeth = 3 + random.nextInt(4);
-      // At least a tooth in cut on average: there the mean force tells nearly all.
+      // At least one tooth in cut on average: there the mean force is nearly everything.
       double arc = Math.max(75, 360.0 / teeth) + 60 * random.nextDouble();
       boolean up = random.nextBoolean();
       double entry = Math.toRadians(up ? 0 : 180 - Math.min(180, arc));

@@ -47,7 +47,7 @@ class StabilityTest {
    * common practice, no source.
    */
   @Test
-  void aShortArcAndALowSpeedAreSaidAloud() {
+  void aShortArcAndALowSpeedAreReported() {
     assertThat(Stability.of(cut(90, 180, 20)).cautions()).isEmpty();
     assertThat(Stability.of(cut(81, 99, 20)).cautions())
         .extracting(Stability.Caution::doubt)

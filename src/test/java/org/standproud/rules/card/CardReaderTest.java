@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A card is read up to its limits and told apart beyond them, each fault at its place. */
+/** A card is read up to its limits and refused beyond them, each fault at its place. */
 class CardReaderTest {
 
   private static final String CARD =
@@ -87,7 +87,7 @@ class CardReaderTest {
             + " parts are: says, expect, base, given",
         "says: shallow | says: '' | 15:13 says is empty",
       })
-  void eachFaultIsToldAtItsPlace(String before, String after, String error) {
+  void eachFaultIsReportedAtItsPlace(String before, String after, String error) {
     assertThat(errors(with(before, after.replace("\\n", "\n")))).contains(error);
   }
 
@@ -158,7 +158,8 @@ class CardReaderTest {
         .singleElement()
         .asString()
         .endsWith("nested deeper than 6 levels");
-    // A message of that many values beside the other 30 of the card: it is told to be no text.
+    // A message of that many values beside the other 30 of the card: the error is that it is not a
+    // text.
     int room = CardLimits.MAX_VALUES - valuesOf(CARD);
     assertThat(errors(with("Grip less", "[" + many(room, "v") + "]")))
         .containsExactly("11:10 message is a text");
@@ -187,7 +188,7 @@ class CardReaderTest {
         "{id: !!int 3} | 1:6 tags are not allowed",
         "{id: a, id: b} | 1:9 written twice",
       })
-  void whatIsNoCardIsToldAtItsPlace(String card, String error) {
+  void whatIsNotACardIsReportedAtItsPlace(String card, String error) {
     assertThat(errors(card)).containsExactly(error);
   }
 
@@ -200,7 +201,7 @@ class CardReaderTest {
   }
 
   @Test
-  void whatIsNoYamlIsToldInTheWordsOfItsReader() {
+  void whatIsNotYamlIsReportedInTheWordsOfItsReader() {
     assertThat(errors("id: [a\n")).singleElement().asString().contains("this is not YAML: ");
     assertThat(errors("id: \"a\n")).singleElement().asString().contains("this is not YAML: found ");
   }

@@ -11,7 +11,7 @@ import org.standproud.rules.card.Card;
 import org.standproud.rules.card.CardReader;
 import org.standproud.rules.card.Levels;
 
-/** Whatever somebody changes in a card makes another content; how it is laid out does not. */
+/** Any change of a card changes its content; a change of layout does not. */
 class CardContentTest {
 
   private static final String CARD =

@@ -47,7 +47,7 @@ class RuleBaseTest {
         source: {kind: common practice}
         since: 2026-11-25
         owner: shop engineer
-        message: told
+        message: tall
         remedy: change it
         why: It is so.
         examples:
@@ -115,9 +115,9 @@ class RuleBaseTest {
     RuleBase base = ruleBase(FIRST, SECOND, THIRD);
     var flags = Shop.readings(Shop.PACKED, true, Shop.SLIP, 1.0, Shop.STAGE, "rough");
     var clears = Shop.readings(Shop.PACKED, false, Shop.SLIP, 1.0, Shop.STAGE, "rough");
-    Evaluation flagged = base.hearing(flags);
-    Evaluation cleared = base.hearing(clears);
-    Evaluation again = base.hearing(flags);
+    Evaluation flagged = base.evaluation(flags);
+    Evaluation cleared = base.evaluation(clears);
+    Evaluation again = base.evaluation(flags);
     base.network().run(List.of(flagged, cleared, again));
     assertThat(flagged.flagged(2)).isTrue();
     assertThat(cleared.flagged(2)).isFalse();

@@ -27,7 +27,9 @@ import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.RuleTrace;
 
-/** When a card speaks: above the level of its severity, draw by draw, unless a graver one does. */
+/**
+ * When a card fires: above the level of its severity, draw by draw, unless a more severe one does.
+ */
 class SpeakingTest {
 
   private static final Levels LEVELS =
@@ -179,7 +181,7 @@ class SpeakingTest {
       delimiter = '|',
       value = {
         "silenced by: [Z] | there is no card with this id",
-        "silenced by: [C] | a card is silenced by a graver one; this is a note",
+        "silenced by: [C] | a card is silenced by a more severe one; this is a note",
         "silenced by: [B] | a card is silenced by the finding of another",
       })
   void whoCannotSilenceIsRefused(String line, String message) {

@@ -214,7 +214,7 @@ class BadCardTest {
   }
 
   @Test
-  void aUnitNearlyRightIsToldWithTheRightOne() {
+  void aUnitNearlyRightIsReportedWithTheRightOne() {
     assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("12 mm", "12 mmm"))).toString())
         .contains("\"mmm\" is not a unit here", "did you mean \"mm\"?");
     assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("20 mm", "20 Mm"))).toString())
@@ -466,13 +466,13 @@ class BadCardTest {
   }
 
   @Test
-  void aMessageFullOfNamesNobodyKnowsIsToldToTheLimitOfErrorsOnly() {
+  void aMessageFullOfUnknownNamesIsReportedUpToTheLimitOfErrors() {
     String many = GOOD.replace("Grip {grip depth}", "{nothing}".repeat(50) + "{grip depth}");
     assertThat(errors(Map.of("holding/a.yaml", many))).hasSize(CardLimits.MAX_ERRORS);
   }
 
   @Test
-  void aLimitThatCannotBeReadIsToldOnce() {
+  void anUnreadableLimitIsReportedOnce() {
     assertThat(errors(Map.of("holding/a.yaml", GOOD.replace("12 mm}", "12 mmm}")))).hasSize(1);
   }
 

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.standproud.rules.gate.CardWarning.Kind;
 
-/** Cards that can serve but cannot matter are told to their author. */
+/** Cards that can go into service but cannot matter are reported to their author. */
 class CatalogueReviewTest {
 
   static String card(String id, String severity, String scope, String limits, String when) {
@@ -66,7 +66,7 @@ class CatalogueReviewTest {
   }
 
   @Test
-  void twoCardsWithOneScopeAndOneConditionAreToldWhateverTheirLimitsAreCalled() {
+  void twoCardsWithOneScopeAndOneConditionAreReportedWhateverTheirLimitsAreNamed() {
     assertThat(
             warnings(
                 card("A", "stop", "stage: rough", "low: 2", "slip margin < low"),
@@ -122,14 +122,14 @@ class CatalogueReviewTest {
   }
 
   @Test
-  void aJudgementNobodyReadsIsTold() {
+  void anUnreadJudgementIsReported() {
     assertThat(warnings(derives("A", "packed", "soft seat")))
         .extracting(CardWarning::kind)
         .containsExactly(Kind.JUDGEMENT_UNREAD);
   }
 
   @Test
-  void aNumberThatWouldHaveToBeTwoThingsAtOnceIsTold() {
+  void aNumberThatWouldHaveToBeTwoThingsAtOnceIsReported() {
     assertThat(warnings(card("A", "stop", "", "", "[slip margin < 2, slip margin > 3]")))
         .extracting(CardWarning::kind)
         .containsExactly(Kind.NEVER_HOLDS);
@@ -139,14 +139,14 @@ class CatalogueReviewTest {
   }
 
   @Test
-  void aNumberOutsideTheRangeOfItsFactIsTold() {
+  void aNumberOutsideTheRangeOfItsFactIsReported() {
     assertThat(warnings(card("A", "stop", "", "far: 11000 mm", "stick-out > far")))
         .extracting(CardWarning::kind)
         .containsExactly(Kind.NEVER_HOLDS);
   }
 
   @Test
-  void aJudgementThatNeedsAnotherOperationIsTold() {
+  void aJudgementThatNeedsAnotherOperationIsReported() {
     String judgement =
         derives("A", "packed", "soft seat")
             .replace("when: packed", "appliesTo: {operation: broad side}\nwhen: packed");
@@ -156,7 +156,7 @@ class CatalogueReviewTest {
   }
 
   @Test
-  void anEasingThatCanNeverMeetItsFindingIsTold() {
+  void anEasingThatCanNeverMeetItsFindingIsReported() {
     assertThat(
             warnings(
                 card("A", "stop", "stage: rough", "", "packed"),

@@ -18,8 +18,8 @@ import org.standproud.rules.card.CardLimits;
 
 /**
  * Good cards, and texts meant to break a reader, cut, doubled, crossed and sprinkled at random, go
- * through the gate up to the built engine and the examples. {@code -Dtest.fuzz} says how many and
- * {@code -Dtest.fuzz.seed} from which seed; an input that fails is told in full.
+ * through the gate up to the built engine and the examples. {@code -Dtest.fuzz} sets how many and
+ * {@code -Dtest.fuzz.seed} from which seed; an input that fails is printed in full.
  */
 @IntegrationTest
 class HostileCardsTest {

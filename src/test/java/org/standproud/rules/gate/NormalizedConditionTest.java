@@ -24,7 +24,9 @@ import org.standproud.rules.gate.NormalizedCondition.Bound;
 import org.standproud.rules.gate.NormalizedCondition.Other;
 import org.standproud.rules.language.Condition.Relation;
 
-/** What is said of two conditions is held to trying every number, or every set of words. */
+/**
+ * Relations between two conditions are checked against trying every number, or every set of words.
+ */
 class NormalizedConditionTest {
 
   /** The bounds are whole numbers from 0 to 3: these lie on, between and beside them. */
@@ -61,7 +63,7 @@ class NormalizedConditionTest {
         Arrays.stream(NUMBERS).filter(meaning(other)).allMatch(n -> meaning(one).test(n));
     if (oneSided(one) && oneSided(other)) {
       assertThat(one.followsFrom(other)).isEqualTo(follows);
-    } else { // equal and not equal are only told from themselves
+    } else { // equal and not equal are only compared with themselves
       assertThat(one.followsFrom(other)).isEqualTo(one.equals(other));
     }
     assertThat(one.followsFrom(new Bound("lean", other.relation(), other.value()))).isFalse();
@@ -119,7 +121,7 @@ class NormalizedConditionTest {
         .isNotEqualTo(new Bound("a", Relation.MORE, 2).key());
   }
 
-  /** Two cards of these conditions, and whether they are told to be the same. */
+  /** Two cards with these conditions, and whether they are reported as the same. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -157,12 +159,12 @@ class NormalizedConditionTest {
         "false | packed                              | not(packed)",
       })
   void twoConditionsAreTheSameByWhatTheySay(boolean same, String one, String other) {
-    assertThat(told(one, other).contains(CardWarning.Kind.SAME_CONDITIONS))
+    assertThat(warnings(one, other).contains(CardWarning.Kind.SAME_CONDITIONS))
         .as("%s and %s", one, other)
         .isEqualTo(same);
   }
 
-  private static List<CardWarning.Kind> told(String one, String other) {
+  private static List<CardWarning.Kind> warnings(String one, String other) {
     return CatalogueReviewTest.warnings(
             CatalogueReviewTest.card("A", "stop", "", "", one),
             CatalogueReviewTest.card("B", "stop", "", "", other))

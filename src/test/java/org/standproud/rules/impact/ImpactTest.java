@@ -145,25 +145,25 @@ class ImpactTest {
   }
 
   @Test
-  void theWorkTellsHowFarItIsAndCanBeEnded() {
+  void theWorkReportsItsProgressAndCanBeCancelled() {
     List<PastJob> jobs = Collections.nCopies(1000, past("1", plate(0.08, 0.02)));
-    List<Long> told = Collections.synchronizedList(new ArrayList<>());
+    List<Long> reported = Collections.synchronizedList(new ArrayList<>());
     Impact.Progress progress =
         new Impact.Progress() {
           @Override
           public void done(long done) {
-            told.add(done);
+            reported.add(done);
           }
 
           @Override
           public boolean cancelled() {
-            return told.size() >= 2;
+            return reported.size() >= 2;
           }
         };
     ImpactReport report = new Impact(SmallCards.VERDICT, 2).of(NOW, jobs::stream, progress);
     assertThat(report.complete()).isFalse();
     assertThat(report.jobs()).isLessThan(1000);
-    assertThat(told).isSorted().hasSizeGreaterThanOrEqualTo(2);
+    assertThat(reported).isSorted().hasSizeGreaterThanOrEqualTo(2);
   }
 
   @Test

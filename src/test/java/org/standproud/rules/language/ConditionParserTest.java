@@ -213,7 +213,7 @@ class ConditionParserTest {
   }
 
   @Test
-  void passesNobodyToldOfLeaveItOpenAndAreNotAPlanOfNone() throws Exception {
+  void passesNotGivenLeaveItOpenAndAreNotAPlanOfNone() throws Exception {
     assertThat(parse(SOME_DEEP).evaluate(READINGS, Judgements.NONE).truth())
         .isEqualTo(Truth.UNKNOWN);
     assertThat(parse(EVERY_DEEP).evaluate(READINGS, Judgements.NONE).truth())
@@ -250,7 +250,7 @@ class ConditionParserTest {
   }
 
   @Test
-  void aListIsSpokenOfInWords() throws Exception {
+  void aListIsWrittenInWords() throws Exception {
     assertThat(parse(SOME_DEEP).toWords())
         .isEqualTo("for some d of depths of passes, d is more than deep grip (12 mm)");
     assertThat(parse(EVERY_DEEP + " and packed").toWords())
@@ -269,7 +269,7 @@ class ConditionParserTest {
         "max(depths of passes, deep grip) > stick-out | this fact is a list",
         "some d in depths of passes satisfies d > 12 | a length cannot be compared with a pure",
         "some d in depths of passes satisfies d > hard clamping | a length cannot be compared",
-        "some d in depths of passes satisfies packed | says nothing of d",
+        "some d in depths of passes satisfies packed | does not use d",
         "some d in depths of passes satisfies d | a number is not a yes or no",
         "some d in depths of passes satisfies d = \"rough\" | only a fact that is a word",
         "some d in depths of passes satisfies d = null | only a fact can be compared with null",

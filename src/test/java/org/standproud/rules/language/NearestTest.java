@@ -35,7 +35,7 @@ class NearestTest {
 
   @ParameterizedTest
   @CsvSource({"ab, aa", "ba, aa"})
-  void ofTwoEquallyNearTheFirstByTheAlphabetIsTold(String wrong, String nearest) {
+  void ofTwoEquallyNearTheFirstByTheAlphabetIsReturned(String wrong, String nearest) {
     assertThat(Nearest.of(wrong, List.of("bb", "aa"))).isEqualTo(nearest);
   }
 }

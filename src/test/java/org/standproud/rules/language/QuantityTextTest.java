@@ -42,7 +42,7 @@ class QuantityTextTest {
   }
 
   @Test
-  void anUnknownUnitIsToldTheUnitsThereAre() {
+  void anUnknownUnitIsRefusedWithTheUnitsThereAre() {
     assertThatThrownBy(() -> units.read("3 cubits")).hasMessageContaining("mm, um, in");
   }
 }

@@ -152,7 +152,7 @@ class TermTest {
         "soft seat                            | soft seat",
         "not(packed)                          | not (packed)",
       })
-  void aConditionIsSaidInWords(String text, String words) throws Exception {
+  void aConditionIsWrittenInWords(String text, String words) throws Exception {
     assertThat(condition(text).toWords()).isEqualTo(words);
   }
 

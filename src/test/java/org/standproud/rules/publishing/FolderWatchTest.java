@@ -97,7 +97,7 @@ class FolderWatchTest {
   }
 
   @Test
-  void aBadEditIsToldOnceAndLeavesWhatServes() throws Exception {
+  void aBadEditIsReportedOnceAndTheLiveCardsStay() throws Exception {
     String before = serving();
     write(SmallCards.tall("2.5 mm"));
     watch.look();
@@ -138,12 +138,12 @@ class FolderWatchTest {
   @Test
   @Timeout(60)
   void theWatchThreadIsWokenByAnEdit() throws Exception {
-    BlockingQueue<PublishResult> told = new LinkedBlockingQueue<>();
+    BlockingQueue<PublishResult> results = new LinkedBlockingQueue<>();
     Thread thread =
-        new Thread(() -> watch.run(Duration.ofMillis(20), Duration.ofSeconds(1), told::add));
+        new Thread(() -> watch.run(Duration.ofMillis(20), Duration.ofSeconds(1), results::add));
     thread.start();
     write(SmallCards.tall("2.1"));
-    assertThat(told.poll(30, TimeUnit.SECONDS)).isInstanceOf(Published.class);
+    assertThat(results.poll(30, TimeUnit.SECONDS)).isInstanceOf(Published.class);
     watch.close();
     thread.join();
   }

@@ -97,7 +97,7 @@ class InverseTermTest {
     "grip depth / stick-out, -1",
     "grip depth, 4"
   })
-  void whatCannotBeToldIsNot(String written, double wanted) throws Exception {
+  void whatCannotBeSolvedIsNot(String written, double wanted) throws Exception {
     assertThat(value(written, wanted)).isNaN();
   }
 }

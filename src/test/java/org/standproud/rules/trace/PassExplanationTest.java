@@ -26,13 +26,13 @@ class PassExplanationTest {
                 "HOLD-001",
                 UnitSystem.METRIC))
         .isEqualTo(
-            "HOLD-001 is quiet because it is not so that stick-out / grip depth is more than tall"
+            "HOLD-001 passed because this does not hold: stick-out / grip depth is more than tall"
                 + " (2.5): 2.2 against 2.5; it would hold with stick-out at 50 mm instead of 44 mm;"
                 + " it would hold with grip depth at 17.6 mm instead of 20 mm.");
   }
 
   @Test
-  void aShopThatWorksInInchesIsToldInInches() {
+  void aShopThatWorksInInchesReadsInches() {
     assertThat(
             words(
                 Shop.evidence(Shop.STICK_OUT, 0.0508, Shop.GRIP_DEPTH, 0.0254),
@@ -42,7 +42,7 @@ class PassExplanationTest {
   }
 
   @Test
-  void theNearestOfSeveralConditionsIsTold() {
+  void theNearestOfSeveralConditionsIsNamed() {
     Evidence wide =
         Shop.evidence(
             Shop.OPERATION,
@@ -67,13 +67,13 @@ class PassExplanationTest {
         PassExplanation.of(CARDS.evaluate(rough), "DIR-020", UnitSystem.METRIC).orElseThrow();
     assertThat(why.words())
         .startsWith(
-            "DIR-020 is quiet because it is not so that light finishing pass. DIR-010 is quiet"
-                + " because it is not so that slip margin is at least ample (3): 2 against 3;");
+            "DIR-020 passed because this does not hold: light finishing pass. DIR-010 passed"
+                + " because this does not hold: slip margin is at least ample (3): 2 against 3;");
     assertThat(why.margin()).isNotNull();
   }
 
   @Test
-  void aWordThatKeptACardQuietIsTold() {
+  void aWordThatExcludedACardIsNamed() {
     Evidence stopped =
         Shop.evidence(
             Shop.OPERATION,
@@ -85,7 +85,7 @@ class PassExplanationTest {
             Shop.STOP,
             "left");
     assertThat(words(stopped, "DIR-001", UnitSystem.METRIC))
-        .isEqualTo("DIR-001 is quiet because it is not so that stop is none; stop is left.");
+        .isEqualTo("DIR-001 passed because this does not hold: stop is none; stop is left.");
   }
 
   @Test

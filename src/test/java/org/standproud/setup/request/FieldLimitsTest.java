@@ -116,7 +116,7 @@ class FieldLimitsTest {
   }
 
   @Test
-  void theGuideTellsTheMeaningAndTheRangeOfEveryField() {
+  void theGuideHasTheMeaningAndTheRangeOfEveryField() {
     List<FieldGuide.Entry> guide = FieldGuide.entries(UnitSystem.INCH);
     assertThat(guide).extracting(FieldGuide.Entry::path).doesNotHaveDuplicates();
     assertThat(guide).allMatch(e -> !e.meaning().isBlank() && !e.allowed().isBlank());

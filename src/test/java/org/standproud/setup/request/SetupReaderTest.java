@@ -62,7 +62,7 @@ class SetupReaderTest {
   }
 
   @Test
-  void aProblemTellsValueRangeAndUnitOfTheCaller() {
+  void aProblemHasValueRangeAndUnitOfTheCaller() {
     Problem inMetric = only(with("01", "/cut/spindleSpeed", "900000"));
     assertThat(inMetric.value()).isEqualTo("900000");
     assertThat(inMetric.allowed()).isEqualTo("from 6 to 90000");
@@ -290,7 +290,7 @@ class SetupReaderTest {
   }
 
   @Test
-  void aPassOfABroadSideTellsItsRadialDepthAndOneOfATopEdgeDoesNot() {
+  void aPassOfABroadSideHasARadialDepthAndOneOfATopEdgeDoesNot() {
     ObjectNode side = Seeds.request("02");
     ((ObjectNode) side.at("/passes/0")).remove("radialDepth");
     assertThat(only(side).pointer()).isEqualTo("/passes/0/radialDepth");
@@ -324,7 +324,7 @@ class SetupReaderTest {
   }
 
   @Test
-  void clampsAreToldByWhereTheyStandAndComeBackAsTheyWere() {
+  void clampsAreReadByPositionAndWrittenBackUnchanged() {
     String clamps = "[{'side':'fixed jaw','along':-30,'length':25,'height':12.5}]";
     Setup setup = Seeds.accepted(with("01", "/hold/clamps", clamps));
     assertThat(setup.hold().clamps())
@@ -337,7 +337,7 @@ class SetupReaderTest {
   }
 
   @Test
-  void aHoldKeptFromBeforeClampsWereToldHasNone() {
+  void aHoldRecordedBeforeClampsExistedHasNone() {
     Setup setup = Seeds.accepted(Seeds.request("01"));
     String before = CanonicalText.of(setup).replace("\"clamps\":[],", "");
     assertThat(CanonicalText.setup(before.replace("\"stopHeightM\":null,", ""))).isEqualTo(setup);

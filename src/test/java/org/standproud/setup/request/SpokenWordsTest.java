@@ -101,7 +101,7 @@ class SpokenWordsTest {
   }
 
   @Test
-  void whatWasTakenIsToldWithItsNumbers() {
+  void whatWasAssumedIsListedWithItsNumbers() {
     List<String> taken = SpokenAccount.taken(accepted(request()));
     assertThat(taken).hasSize(5);
     assertThat(taken.get(0))
@@ -114,7 +114,7 @@ class SpokenWordsTest {
   }
 
   @Test
-  void nothingIsToldOfWhatCameFromTheCatalogue() {
+  void nothingIsAssumedOfWhatCameFromTheCatalogue() {
     assertThat(SpokenAccount.taken(Seeds.accepted(Seeds.request("01")))).isEmpty();
   }
 

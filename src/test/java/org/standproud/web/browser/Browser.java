@@ -64,6 +64,9 @@ final class Browser implements AutoCloseable {
         "--disable-dev-shm-usage",
         "--hide-scrollbars",
         "--force-color-profile=srgb",
+        "--use-fake-ui-for-media-stream",
+        "--use-fake-device-for-media-stream",
+        "--use-file-for-fake-audio-capture=" + TapSound.FILE,
         "--lang=en");
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     ChromeDriverService service =
@@ -83,7 +86,7 @@ final class Browser implements AutoCloseable {
     address = other;
   }
 
-  /** At home, wide and light, known to nobody, nothing open, nothing to complain of. */
+  /** Reset: wide, light, signed out, nothing open, no complaints. */
   void startAnew() {
     address = home;
     driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
@@ -144,7 +147,7 @@ final class Browser implements AutoCloseable {
     field.sendKeys(text);
   }
 
-  /** Types one text over another in a field, as somebody who edits does. */
+  /** Types one text over another in a field, as in editing. */
   void retype(String css, String before, String after) {
     driver.executeScript(
         "const f = arguments[0]; f.value = f.value.replace(arguments[1], arguments[2]);"

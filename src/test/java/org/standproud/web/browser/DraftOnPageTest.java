@@ -64,7 +64,7 @@ class DraftOnPageTest {
   }
 
   @Test
-  void whatIsMistypedIsToldBesideItsFieldBeforeAnythingIsSent(Browser browser) {
+  void aTypingErrorIsShownBesideItsFieldBeforeAnythingIsSent(Browser browser) {
     browser.open("/?from=" + Shop.seed("01"));
     browser.type("#f-stock-length", "1,400");
     browser.until(b -> b.text("#f-stock-length-error").contains("could be"));

@@ -49,6 +49,7 @@ class EveryPageTest {
       all.put("rule-proposals", "/rules/proposals");
       all.put("records", "/records?card=HOLD-001");
       all.put("record", "/records/" + bad + "/reassessment");
+      all.put("tap-test", "/tap-test");
       all.put("chain", "/records/chain");
       all.put("fault", "/rules/HOLD-999");
       pages = all;

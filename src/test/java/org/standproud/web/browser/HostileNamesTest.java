@@ -10,7 +10,7 @@ import org.standproud.web.SeedSetups;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Names that somebody chose to do harm with stay names. */
+/** Hostile names stay names. */
 @InChromium
 @IntegrationTest
 class HostileNamesTest {

@@ -46,7 +46,7 @@ class RecordPagesTest {
   }
 
   @Test
-  void aRecordTellsWhyEveryCardSpokeOrKeptQuiet(Browser browser, Shop shop) {
+  void aRecordShowsWhyEveryCardFiredOrPassed(Browser browser, Shop shop) {
     browser.open("/records/" + shop.assessed(Shop.seed("03")));
     assertThat(browser.text("#what")).isEqualTo("TLW-0103");
     assertThat(browser.words()).contains("flag it").contains(" passed");
@@ -74,7 +74,7 @@ class RecordPagesTest {
   }
 
   @Test
-  void somebodyAnswersForAFindingWhichStaysAndTakesItBack(Browser browser, Shop shop) {
+  void aFindingIsSignedOffStaysAndTheAcceptanceIsWithdrawn(Browser browser, Shop shop) {
     String id = shop.assessed(Shop.seed("03"));
     browser.open("/records/" + id);
     browser.one("#decided-HOLD-001 details summary").click();

@@ -80,7 +80,7 @@ class RuleDeskPagesTest {
   }
 
   @Test
-  void aCardIsPublishedBySomebodyWithAReasonAndRolledBack(Browser browser) {
+  void aCardIsPublishedWithANameAndAReasonAndRolledBack(Browser browser) {
     browser.open("/rules/FIN-001/edit");
     browser.retype("#text", "owner: tool room", "owner: <i>grinding</i> room");
     browser.send("Publish");

@@ -10,7 +10,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.standproud.IntegrationTest;
 
-/** Describing a set-up and reading what is said of it, as a machinist does. */
+/** Describes a set-up and reads the answer, as a machinist does. */
 @InChromium
 @IntegrationTest
 class SetupPageTest {

@@ -94,7 +94,7 @@ final class Shop implements AutoCloseable {
     return JsonMapper.shared().readTree(response.body()).path("id").asString();
   }
 
-  /** A key for somebody, good for an hour. */
+  /** A key, valid for an hour. */
   String key(String caller, Role... roles) {
     return context
         .getBean(KeyRing.class)

@@ -49,7 +49,7 @@ class SignInPagesTest {
     assertThat(Accessibility.of(browser).violations()).isEmpty();
     signIn(browser, guarded.key("R. Reed", Role.RULE_EDITOR, Role.RULE_PUBLISHER));
     browser.open(CARD);
-    assertThat(browser.all("#author")).as("nobody says who he is who is known").isEmpty();
+    assertThat(browser.all("#author")).as("a known caller is not asked for a name").isEmpty();
     browser.retype("#text", "owner: tool room", "owner: grinding room");
     browser.type("#note", "The grinding room looks after finish");
     browser.send("Publish");
@@ -72,7 +72,7 @@ class SignInPagesTest {
     browser.open("/records/chain");
     assertThat(browser.text("#found")).isEqualTo("Intact");
     browser.open(CARD);
-    browser.type("#note", "Not his to change");
+    browser.type("#note", "Not this role");
     browser.send("Propose");
     assertThat(browser.text("h1")).isEqualTo("You may not do this");
   }

@@ -281,7 +281,7 @@ class DrawingTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void clampsAndAStopOfToldHeightAreDrawnInsideTheSheetToScale(String name) {
+  void clampsAndAStopOfKnownHeightAreDrawnInsideTheSheetToScale(String name) {
     Setup setup = clamped(name);
     Picture end = new Picture(EndView.of(setup, loads(setup), "end"));
     Picture plan = new Picture(PlanView.of(setup, "plan"));
@@ -303,7 +303,7 @@ class DrawingTest {
   }
 
   @Test
-  void aStopOfNoToldHeightHasNoTopToDrawSeenAlongTheJaws() {
+  void aStopWithoutAHeightHasNoTopToDrawSeenAlongTheJaws() {
     Setup setup = SeedSetups.setup("01-top-edge-wire-and-stop");
     assertThat(EndView.of(setup, loads(setup), "end")).doesNotContain("data-part=\"stop\"");
   }

@@ -165,7 +165,7 @@ class DraftTest {
   }
 
   @Test
-  void aBroadSideToldByItsDepthIsMovedByItsDepth() throws Exception {
+  void aBroadSideGivenByItsDepthIsMovedByItsDepth() throws Exception {
     String side = "02-broad-side-climb-on-cnc";
     assertThat(draft(form(side), "step", "/cut/radialDepth +"))
         .containsPattern("id=\"f-cut-radialDepth\"[^>]* value=\"0.4\"")
@@ -173,7 +173,7 @@ class DraftTest {
   }
 
   @Test
-  void whatNobodyToldHasNoButtonsThatWouldMakeUpAValue() throws Exception {
+  void anEmptyFieldHasNoButtonsThatWouldMakeUpAValue() throws Exception {
     Map<String, String> values = form(FINE);
     values.put("/hold/gripDepth", "");
     assertThat(draft(values, "step", "/hold/gripDepth +"))
@@ -193,12 +193,12 @@ class DraftTest {
   }
 
   @Test
-  void whatIsMistypedIsToldBesideItsFieldAndWhatIsMissingInOneLine() throws Exception {
+  void aTypingErrorIsShownBesideItsFieldAndMissingFieldsInOneLine() throws Exception {
     Map<String, String> values = form(FINE);
     values.put("/stock/length", "1,400");
     values.put("/hold/gripDepth", "");
-    String told = draft(values);
-    assertThat(told)
+    String shown = draft(values);
+    assertThat(shown)
         .contains("Not enough to go on yet")
         .contains("href=\"#f-hold-gripDepth\"")
         .containsPattern("id=\"f-stock-length-error\"[^>]*>1,400 could be")

@@ -4,7 +4,7 @@ package org.standproud.mechanics.holding.jaw;
 public enum Rocking {
   /** It lies on what it is meant to lie on. */
   NO,
-  /** It may, by a high spot that was taken for one nobody measured. */
+  /** It may, by the assumed high spot of an unmeasured face. */
   ON_AN_ASSUMED_SPOT,
   /** It may, by a high spot that was measured or by a jaw that lifts or is worn. */
   ON_A_GAP

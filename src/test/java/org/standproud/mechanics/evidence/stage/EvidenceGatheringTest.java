@@ -172,11 +172,11 @@ class EvidenceGatheringTest {
   }
 
   @Test
-  void theHeightOfAStopIsAssumedOnlyWhereItIsNotTold() throws IOException {
-    Setup told = read(Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json")));
+  void theHeightOfAStopIsAssumedOnlyWhereItIsNotGiven() throws IOException {
+    Setup given = read(Files.readString(Path.of("seeds/setups/01-top-edge-wire-and-stop.json")));
     Setup high =
-        SetupEditor.of(told).hold(told.hold().but().stopHeight(told.stickOutM()).held()).done();
-    assertThat(EvidenceGathering.of(told).detail(Vocabulary.STOP_CLEARANCE).assumptions())
+        SetupEditor.of(given).hold(given.hold().but().stopHeight(given.stickOutM()).held()).done();
+    assertThat(EvidenceGathering.of(given).detail(Vocabulary.STOP_CLEARANCE).assumptions())
         .extracting(a -> a.input().text())
         .contains("/hold/stopHeight");
     Evidence evidence = EvidenceGathering.of(high);
@@ -189,7 +189,7 @@ class EvidenceGatheringTest {
   }
 
   @Test
-  void whatNobodyMeasuredIsMissingOrAssumedAndNeverTakenAsGood() throws IOException {
+  void whatIsNotMeasuredIsMissingOrAssumedAndNeverTakenAsGood() throws IOException {
     Evidence evidence =
         EvidenceGathering.of(
             read(Files.readString(Path.of("seeds/setups/12-nobody-measured.json"))));

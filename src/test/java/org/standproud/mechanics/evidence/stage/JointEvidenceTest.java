@@ -125,7 +125,7 @@ class JointEvidenceTest {
             letsGo(clamped(setup, Band.exactly(drawn.low()))) + 0.02);
   }
 
-  /** A spot makes the root softer, so a spot that nobody measured gives no stiffer a foot. */
+  /** A spot makes the root softer, so an unmeasured spot makes the foot no stiffer. */
   @Test
   void anUnknownSpotIsNoStifferThanTheMiddleOfWhatShopsHave() {
     Setup setup = DemoShop.setup("01");
@@ -146,7 +146,7 @@ class JointEvidenceTest {
     return all.stream().mapToDouble(v -> v).max().orElseThrow();
   }
 
-  /** The packing that a finding recommends is judged by the same draws before it is told. */
+  /** The packing that a finding recommends is judged by the same draws first. */
   @Test
   void theRecommendedPackingDepthIsNoWorseThanTheOneItReplaces() {
     Setup setup = DemoShop.setup("08");
@@ -199,7 +199,7 @@ class JointEvidenceTest {
 
   /** Slips of a digit: each value is within its field and out of this world beside the rest. */
   @Test
-  void valuesThatDoNotGoTogetherAreAskedBack() {
+  void inconsistentValuesAreQuestioned() {
     Setup setup = DemoShop.setup("01");
     Hold hold = setup.hold();
     assertThat(asked(held(setup, hold.but().clamping(null, Band.exactly(1000), null).held())))

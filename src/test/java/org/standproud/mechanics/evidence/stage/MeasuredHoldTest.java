@@ -93,7 +93,7 @@ class MeasuredHoldTest {
   }
 
   @Test
-  void aNoteNoPlateOfThatSizeCanHaveIsAskedBack() {
+  void aNoteNoPlateOfThatSizeCanHaveIsQuestioned() {
     Evidence evidence = EvidenceGathering.of(measured("03", Band.exactly(5000), null, null));
     Value value = evidence.get(Vocabulary.STABILITY_MARGIN);
     assertThat(value).isInstanceOf(Value.Missing.class);

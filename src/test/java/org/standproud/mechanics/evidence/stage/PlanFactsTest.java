@@ -17,7 +17,7 @@ import org.standproud.setup.Stage;
 import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.request.RequestFields;
 
-/** What the planned passes are told in, reckoned by hand: [derived] by plain differences. */
+/** The facts of the planned passes, computed by hand: [derived] by plain differences. */
 class PlanFactsTest {
 
   private static final Setup TOP = DemoShop.setup("01");
@@ -35,7 +35,7 @@ class PlanFactsTest {
   }
 
   @Test
-  void roughingRisesAreReckonedFromTheLeastPassBefore() {
+  void roughingRisesAreComputedFromTheLeastPassBefore() {
     Evidence plan =
         planned(
             pass(Stage.ROUGH, 0.0020),
@@ -75,7 +75,7 @@ class PlanFactsTest {
   }
 
   @Test
-  void passesNobodyToldAreMissingAndNotNone() {
+  void passesNotGivenAreMissingAndNotNone() {
     Evidence alone = planned();
     assertThat(alone.get(Vocabulary.PASSES_TOLD)).isEqualTo(new Value.Truth(false));
     for (Fact fact : Vocabulary.all()) {
@@ -87,9 +87,9 @@ class PlanFactsTest {
   }
 
   @Test
-  void oneFeedThatIsNotToldLeavesTheFeedsMissing() {
-    PlannedCut told = new PlannedCut(Stage.ROUGH, 0.001, null, Band.exactly(0.0001));
-    Evidence plan = planned(told, pass(Stage.FINISH, 0.0002));
+  void oneFeedThatIsNotGivenLeavesTheFeedsMissing() {
+    PlannedCut given = new PlannedCut(Stage.ROUGH, 0.001, null, Band.exactly(0.0001));
+    Evidence plan = planned(given, pass(Stage.FINISH, 0.0002));
     assertThat(plan.get(Vocabulary.FEEDS_OF_PASSES)).isInstanceOf(Value.Missing.class);
     assertThat(plan.get(Vocabulary.AXIAL_DEPTHS)).isInstanceOf(Value.Quantities.class);
   }

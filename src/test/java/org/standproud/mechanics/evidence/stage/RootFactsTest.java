@@ -22,7 +22,7 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
 import org.standproud.setup.StockBuilder;
 
-/** What the evidence tells of the root of the stock in its jaws, each way. */
+/** The evidence on the root of the stock in its jaws, each way. */
 class RootFactsTest {
 
   private static Packing wire(JawSide side) {

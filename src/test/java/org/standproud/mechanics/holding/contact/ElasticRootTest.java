@@ -176,7 +176,7 @@ class ElasticRootTest {
 
   /** Unknown faces may be as good as machined ones and as bad as cast ones. */
   @Test
-  void aFaceNobodyDescribedSpansAllOfThem() {
+  void aFaceWithoutADescriptionSpansAllOfThem() {
     Band unknown = JointStiffness.coefficient(null);
     for (StockSurface surface : StockSurface.values()) {
       Band known = JointStiffness.coefficient(surface);

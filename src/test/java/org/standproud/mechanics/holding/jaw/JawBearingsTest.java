@@ -66,7 +66,7 @@ class JawBearingsTest {
 
   /** Rolled: 50 um taken, 45 left, 225 at the cut. */
   @Test
-  void aRolledFaceIsAHingeOnASpotNobodyMeasured() {
+  void aRolledFaceIsAHingeOnAnUnmeasuredSpot() {
     JawBearings bearings = rolled();
     assertThat(bearings.rocking()).isEqualTo(Rocking.ON_AN_ASSUMED_SPOT);
     assertThat(bearings.hinged()).isTrue();
@@ -154,7 +154,7 @@ class JawBearingsTest {
   }
 
   @Test
-  void aFaceNobodyDescribedIsTakenAsRolled() {
+  void aFaceWithoutADescriptionIsTakenAsRolled() {
     assertThat(bearings(vise(JawSurface.GROUND, 0), null, null, GRIP).gapM())
         .isEqualTo(rolled().gapM());
   }

@@ -12,14 +12,14 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.standproud.api.RunningService;
 
-/** A shop system that is told of answers, and remembers of which and how often. */
-final class ToldShop implements AutoCloseable {
+/** A shop system that is received of answers, and remembers of which and how often. */
+final class SubscriberShop implements AutoCloseable {
 
   private final HttpServer server;
   private final Set<String> ids = ConcurrentHashMap.newKeySet();
-  private final AtomicInteger told = new AtomicInteger();
+  private final AtomicInteger received = new AtomicInteger();
 
-  ToldShop() throws IOException {
+  SubscriberShop() throws IOException {
     server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     server.createContext("/", this::take);
     server.start();
@@ -33,20 +33,20 @@ final class ToldShop implements AutoCloseable {
         .isEqualTo(201);
   }
 
-  /** Ids of what it was told. */
+  /** Ids of what it was received. */
   Set<String> ids() {
     return Set.copyOf(ids);
   }
 
-  /** How often it was told something. */
-  int told() {
-    return told.get();
+  /** How often it was received something. */
+  int received() {
+    return received.get();
   }
 
   private void take(HttpExchange exchange) throws IOException {
     exchange.getRequestBody().readAllBytes();
     ids.add(exchange.getRequestHeaders().getFirst("webhook-id"));
-    told.incrementAndGet();
+    received.incrementAndGet();
     exchange.sendResponseHeaders(204, -1);
     exchange.close();
   }

@@ -17,13 +17,13 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What a shop system may ask of an assessment beyond its verdict. */
 @IntegrationTest
-class CounselTest {
+class RecommendationsTest {
 
   private final RunningService service = RunningService.shared();
 
   @ParameterizedTest
   @ValueSource(strings = {"remedies", "other-holds", "questions", "envelope", "plan?remove=2"})
-  void counselNamesTheRevisionThatJudgedItAndCarriesTheCautions(String what) {
+  void recommendationsNameTheRevisionThatJudgedThemAndCarryTheCautions(String what) {
     String id = assess("08");
     HttpResponse<String> answer = service.get("/v1/assessments/" + id + "/" + what);
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
@@ -125,7 +125,7 @@ class CounselTest {
   }
 
   @Test
-  void aHoldBeyondTheFormulasHasNoChanceToTell() {
+  void aHoldBeyondTheFormulasHasNoChance() {
     ObjectNode barely = RunningService.seed("12");
     ((ObjectNode) barely.get("hold")).put("gripDepth", 0.7);
     HttpResponse<String> judged = service.assess(barely);
