@@ -17,7 +17,7 @@ import java.util.Map;
  * @param cautions the cautions of every answer
  */
 public record Advice(
-    String verdict,
+    Verdict verdict,
     String summary,
     int score,
     Map<String, Integer> subScores,

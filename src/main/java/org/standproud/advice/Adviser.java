@@ -44,7 +44,7 @@ public final class Adviser {
     List<Finding> findings = reported.stream().map(writer::finding).toList();
     List<String> measure = measureFirst(reported, evidence);
     return new Advice(
-        verdict.words(),
+        verdict,
         floor ? floor(verdict, evidence) : summary(verdict, findings, measure),
         floor ? Math.min(score.whole(), VerdictFloor.mostScore(verdict)) : score.whole(),
         score.parts(),

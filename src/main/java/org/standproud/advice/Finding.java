@@ -2,7 +2,9 @@ package org.standproud.advice;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.Source;
+import org.standproud.rules.trace.Kind;
 
 /**
  * The finding of one card.
@@ -26,8 +28,8 @@ import org.standproud.rules.card.Source;
 public record Finding(
     String card,
     String title,
-    String kind,
-    String severity,
+    Kind kind,
+    Severity severity,
     double share,
     String protects,
     String message,

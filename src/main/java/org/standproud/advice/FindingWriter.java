@@ -34,8 +34,8 @@ final class FindingWriter {
     return new Finding(
         trace.id(),
         trace.card().title(),
-        trace.kind().code(),
-        trace.severity().words(),
+        trace.kind(),
+        trace.severity(),
         trace.share(),
         trace.card().protects().words(),
         trace.kind() == Kind.OPEN ? unknown(trace) : message(trace),

@@ -1,5 +1,6 @@
 package org.standproud.advice;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import org.standproud.setup.Worded;
 
 /** The verdict on a set-up, best first. */
@@ -19,8 +20,14 @@ public enum Verdict implements Worded {
     this.words = words;
   }
 
+  @JsonValue
   @Override
   public String words() {
     return words;
+  }
+
+  @Override
+  public String toString() {
+    return words();
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Quantity;
+import org.standproud.advice.Verdict;
 import org.standproud.audit.Versions;
 import org.standproud.audit.replay.AssessmentContext;
 import org.standproud.setup.JobReference;
@@ -44,7 +45,7 @@ public record AssessmentDocument(
     Instant time,
     JobReference job,
     UnitSystem units,
-    String verdict,
+    Verdict verdict,
     String summary,
     @Nullable StatedChance chance,
     int score,

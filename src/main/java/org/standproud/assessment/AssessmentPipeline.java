@@ -77,9 +77,9 @@ public final class AssessmentPipeline {
         PlainJson.canonical(EvidenceDocument.of(evidence)),
         traced,
         PlainJson.canonical(AssessmentDocument.of(occasion, setup, advice, chance, findings)),
-        new Judged(advice.verdict(), (double) advice.score()),
+        new Judged(advice.verdict().words(), (double) advice.score()),
         advice.findings().stream()
-            .map(f -> new RecordedFinding(f.card(), f.severity(), f.kind()))
+            .map(f -> new RecordedFinding(f.card(), f.severity().words(), f.kind().words()))
             .toList(),
         SetupInShort.of(resolved));
   }

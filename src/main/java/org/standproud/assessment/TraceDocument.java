@@ -3,17 +3,18 @@ package org.standproud.assessment;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.evidence.Fact;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.language.Truth;
 import org.standproud.rules.trace.CardTrace;
 import org.standproud.rules.trace.Changed;
 import org.standproud.rules.trace.ConditionTrace;
 import org.standproud.rules.trace.FactChange;
+import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.RuleTrace;
 
@@ -25,7 +26,7 @@ import org.standproud.rules.trace.RuleTrace;
  * @param judgements every named judgement with its truth
  */
 public record TraceDocument(
-    String ruleBase, List<CardResult> cards, Map<String, String> judgements) {
+    String ruleBase, List<CardResult> cards, Map<String, Truth> judgements) {
 
   /**
    * The outcome of one card.
@@ -48,12 +49,12 @@ public record TraceDocument(
   public record CardResult(
       String card,
       String title,
-      String kind,
-      String truth,
+      Kind kind,
+      Truth truth,
       double share,
       double speaksAbove,
       @Nullable String silencedBy,
-      String severity,
+      Severity severity,
       List<SeverityChange> changes,
       List<ConditionResult> scope,
       List<ConditionResult> conditions,
@@ -67,7 +68,7 @@ public record TraceDocument(
    * @param to the new severity
    * @param because the reason
    */
-  public record SeverityChange(String by, boolean overrides, String to, String because) {}
+  public record SeverityChange(String by, boolean overrides, Severity to, String because) {}
 
   /**
    * The outcome of one condition.
@@ -83,7 +84,7 @@ public record TraceDocument(
   public record ConditionResult(
       String written,
       String words,
-      String truth,
+      Truth truth,
       double share,
       List<FactValue> facts,
       List<String> unknown,
@@ -139,8 +140,8 @@ public record TraceDocument(
    * @param trace the results of the cards
    */
   public static TraceDocument of(RuleTrace trace) {
-    Map<String, String> judgements = new TreeMap<>();
-    trace.judgements().forEach((name, truth) -> judgements.put(name, word(truth.truth())));
+    Map<String, Truth> judgements = new TreeMap<>();
+    trace.judgements().forEach((name, truth) -> judgements.put(name, truth.truth()));
     return new TraceDocument(
         trace.revision(), each(trace.cards(), TraceDocument::line), judgements);
   }
@@ -161,12 +162,12 @@ public record TraceDocument(
     return new CardResult(
         card.id(),
         card.card().title(),
-        card.kind().code(),
-        word(card.truth()),
+        card.kind(),
+        card.truth(),
         card.share(),
         card.level(),
         card.silencedBy(),
-        card.severity().words(),
+        card.severity(),
         each(card.changes(), TraceDocument::change),
         each(card.scope(), TraceDocument::condition),
         each(card.conditions(), TraceDocument::condition),
@@ -174,15 +175,14 @@ public record TraceDocument(
   }
 
   private static SeverityChange change(Changed change) {
-    return new SeverityChange(
-        change.by(), change.overrides(), change.to().words(), change.because());
+    return new SeverityChange(change.by(), change.overrides(), change.to(), change.because());
   }
 
   private static ConditionResult condition(ConditionTrace condition) {
     return new ConditionResult(
         condition.text().text(),
         condition.words(),
-        word(condition.truth()),
+        condition.truth(),
         condition.draws().share(),
         each(condition.read(), r -> FactValue.of(r.fact(), r.value())),
         condition.unknown(),
@@ -226,9 +226,5 @@ public record TraceDocument(
       accounts.add(account.apply(one));
     }
     return Collections.unmodifiableList(accounts);
-  }
-
-  private static String word(Truth truth) {
-    return truth.name().toLowerCase(Locale.ROOT);
   }
 }

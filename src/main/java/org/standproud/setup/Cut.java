@@ -1,5 +1,6 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param otherSlidesLocked whether the slides that do not feed are locked; null if not known
  * @param leadInM distance from the cutter axis to the end of the stock where the feed starts in m
  */
+@RecordBuilder
 public record Cut(
     Operation operation,
     Stage stage,

@@ -1,5 +1,6 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param missingTeeth numbers (from 0) of teeth that are missing
  * @param runOutM radial run-out (total indicator reading) in m; null if not measured
  */
+@RecordBuilder
 public record Cutter(
     String name,
     CutterKind kind,

@@ -1,5 +1,6 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param spindleStiffnessNPerM stiffness of spindle and holder across the axis at the nose in N/m
  * @param greatestFeedMPerS greatest table feed in m/s; null if hand feed only
  */
+@RecordBuilder
 public record Machine(
     String name,
     MachineKind kind,

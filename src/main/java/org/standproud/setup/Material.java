@@ -1,5 +1,6 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param source where the row was read, and how surely
  * @param forceCoefficients what the cutting force is worked out from; null for Kienzle's law
  */
+@RecordBuilder
 public record Material(
     String name,
     MaterialGroup group,

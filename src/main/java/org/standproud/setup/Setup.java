@@ -1,5 +1,6 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  *     level where the face is stepped down; empty if the caller does not give them
  * @param units the caller's units, for the answer
  */
+@RecordBuilder
 public record Setup(
     JobReference job,
     Stock stock,
@@ -50,7 +52,7 @@ public record Setup(
 
   /** The same with other cut and plan. */
   public Setup with(Cut otherCut, List<PlannedCut> otherPasses) {
-    return new Setup(job, stock, hold, machine, cutter, otherCut, otherPasses, units);
+    return SetupBuilder.builder(this).cut(otherCut).passes(otherPasses).build();
   }
 
   /** The cut that is asked about, by the numbers of a planned pass. */

@@ -1,5 +1,6 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param highSpotM greatest height of a high spot on a gripped face in m; null if not known
  * @param deburred whether the gripped edges were deburred; null if not known
  */
+@RecordBuilder
 public record Stock(
     double lengthM,
     double thicknessM,

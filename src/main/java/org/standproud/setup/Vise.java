@@ -1,5 +1,7 @@
 package org.standproud.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * A machine vise.
  *
@@ -16,6 +18,7 @@ package org.standproud.setup;
  * @param movableJawStiffnessNPerM the same for the movable jaw in N/m
  * @param movableJawLiftRad tilt of the movable jaw under clamping in rad
  */
+@RecordBuilder
 public record Vise(
     String name,
     double jawWidthM,

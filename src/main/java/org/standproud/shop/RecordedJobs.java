@@ -48,10 +48,7 @@ final class RecordedJobs implements PastJobs {
 
   private static Found found(RecordedFinding finding) {
     return new Found(
-        finding.kind().equals(Kind.OPEN.code()) ? Kind.OPEN : Kind.FAIL,
-        Stream.of(Severity.values())
-            .filter(s -> s.words().equals(finding.severity()))
-            .findFirst()
-            .orElseThrow(() -> new IllegalStateException("no severity " + finding.severity())));
+        finding.kind().equals(Kind.OPEN.words()) ? Kind.OPEN : Kind.FAIL,
+        Severity.of(finding.severity()));
   }
 }

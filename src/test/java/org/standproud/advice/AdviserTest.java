@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
@@ -36,7 +37,7 @@ class AdviserTest {
     RuleTrace trace = DemoShop.CARDS.evaluate(Findings.NOTHING);
     Advice advice = Adviser.advise(Findings.NOTHING, trace, UnitSystem.METRIC);
     assertThat(advice.cautions()).isEqualTo(Cautions.all());
-    assertThat(advice.verdict()).isNotEqualTo(Verdict.RUN.words());
+    assertThat(advice.verdict()).isNotEqualTo(Verdict.RUN);
   }
 
   @ParameterizedTest
@@ -45,14 +46,14 @@ class AdviserTest {
     Advice advice = advice(name);
     List<Integer> gravity =
         advice.findings().stream()
-            .map(f -> List.of("stop", "caution", "note").indexOf(f.severity()))
+            .map(f -> List.of(Severity.STOP, Severity.CAUTION, Severity.NOTE).indexOf(f.severity()))
             .toList();
     assertThat(gravity).isSorted();
-    if (List.of("do not run", "run with care").contains(advice.verdict())) {
+    if (List.of(Verdict.DO_NOT_RUN, Verdict.RUN_WITH_CARE).contains(advice.verdict())) {
       // What happens with its number, and what to do; not the maxim of the card.
       Finding first = advice.findings().get(0);
       assertThat(advice.summary()).contains(first.message(), first.remedy());
-    } else if (advice.verdict().equals("not judged")) {
+    } else if (advice.verdict() == Verdict.NOT_JUDGED) {
       assertThat(advice.summary()).contains(advice.measureFirst().get(0));
     }
   }
@@ -61,8 +62,8 @@ class AdviserTest {
   @MethodSource("names")
   void itIsNeverRunWhileAStopOfAnyKindIsReported(String name) {
     Advice advice = advice(name);
-    if (advice.findings().stream().anyMatch(f -> f.severity().equals("stop"))) {
-      assertThat(advice.verdict()).isIn("do not run", "not judged");
+    if (advice.findings().stream().anyMatch(f -> f.severity() == Severity.STOP)) {
+      assertThat(advice.verdict()).isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
     }
   }
 

@@ -108,7 +108,7 @@ final class RemediesPage {
         "| "
             + String.join(
                 " | ",
-                remedy.verdict(),
+                remedy.verdict().words(),
                 String.valueOf(remedy.score()),
                 remedy.stopsLeft().isEmpty() ? "none" : String.join(", ", remedy.stopsLeft()),
                 String.valueOf(remedy.cost().passes()),

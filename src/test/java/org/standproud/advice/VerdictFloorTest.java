@@ -54,7 +54,7 @@ class VerdictFloorTest {
     Evidence good = held(Band.exactly(9));
     RuleBase without = only("HOLD-010");
     Advice advice = advice(without, good);
-    assertThat(advice.verdict()).isEqualTo(Verdict.NOT_JUDGED.words());
+    assertThat(advice.verdict()).isEqualTo(Verdict.NOT_JUDGED);
     assertThat(advice.score()).isLessThanOrEqualTo(50);
     assertThat(advice.summary()).contains("No stop in the live rules judged");
     assertThat(Adviser.verdict(without, without.kinds(good), good)).isEqualTo(Verdict.NOT_JUDGED);
@@ -66,8 +66,7 @@ class VerdictFloorTest {
   void cardsWithoutStopsLetNoBadSetUpRun(String start) {
     Evidence evidence = EvidenceGathering.of(DemoShop.setup(start));
     RuleBase without = only("HOLD-010");
-    assertThat(advice(without, evidence).verdict())
-        .isIn(Verdict.DO_NOT_RUN.words(), Verdict.NOT_JUDGED.words());
+    assertThat(advice(without, evidence).verdict()).isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
     assertThat(Adviser.verdict(without, without.kinds(evidence), evidence))
         .isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
   }
@@ -83,7 +82,7 @@ class VerdictFloorTest {
                 .map(VerdictFloorTest::nine)
                 .toList());
     RuleBase with = only("HOLD-011");
-    assertThat(advice(with, good).verdict()).isEqualTo(Verdict.RUN.words());
+    assertThat(advice(with, good).verdict()).isEqualTo(Verdict.RUN);
     assertThat(Adviser.verdict(with, with.kinds(good), good)).isEqualTo(Verdict.RUN);
   }
 
@@ -96,7 +95,7 @@ class VerdictFloorTest {
         held(new Band(Math.min(low, high), Math.min(low, high), Math.max(low, high)));
     for (RuleBase base : List.of(only("HOLD-010"), only("HOLD-006"))) {
       Advice advice = advice(base, evidence);
-      assertThat(advice.verdict()).isEqualTo(Verdict.DO_NOT_RUN.words());
+      assertThat(advice.verdict()).isEqualTo(Verdict.DO_NOT_RUN);
       assertThat(advice.score()).isLessThanOrEqualTo(30);
       assertThat(advice.summary()).contains("less than the load");
       assertThat(Adviser.verdict(base, base.kinds(evidence), evidence))

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Adviser;
 import org.standproud.advice.HoldReserve;
 import org.standproud.advice.Score;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.Wording;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
@@ -28,8 +29,8 @@ import org.standproud.setup.Setup;
  */
 public record ComparedSetups(
     List<FieldChange> changes,
-    String verdictBefore,
-    String verdictAfter,
+    Verdict verdictBefore,
+    Verdict verdictAfter,
     int scoreBefore,
     int scoreAfter,
     List<FindingMove> moves) {
@@ -55,8 +56,8 @@ public record ComparedSetups(
     Wording wording = new Wording(before.units());
     return new ComparedSetups(
         SetupFields.changes(before, after),
-        Adviser.verdict(was, from).words(),
-        Adviser.verdict(is, to).words(),
+        Adviser.verdict(was, from),
+        Adviser.verdict(is, to),
         Score.of(was.findings(), HoldReserve.of(from)).whole(),
         Score.of(is.findings(), HoldReserve.of(to)).whole(),
         moves(was.cards(), is.cards(), wording));
@@ -98,6 +99,6 @@ public record ComparedSetups(
   }
 
   private static @Nullable String severity(CardTrace card) {
-    return card.isFinding() ? card.severity().words() + " (" + card.kind().code() + ")" : null;
+    return card.isFinding() ? card.severity().words() + " (" + card.kind().words() + ")" : null;
   }
 }

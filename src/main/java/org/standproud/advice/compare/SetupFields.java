@@ -1,16 +1,11 @@
 package org.standproud.advice.compare;
 
-import static org.standproud.setup.units.QuantityKind.FORCE;
-import static org.standproud.setup.units.QuantityKind.FREQUENCY;
 import static org.standproud.setup.units.QuantityKind.LENGTH;
-import static org.standproud.setup.units.QuantityKind.NUMBER;
+import static org.standproud.setup.units.QuantityKind.POWER;
 import static org.standproud.setup.units.QuantityKind.SPINDLE_SPEED;
-import static org.standproud.setup.units.QuantityKind.STIFFNESS;
-import static org.standproud.setup.units.QuantityKind.TORQUE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
@@ -19,86 +14,17 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PlannedCut;
+import org.standproud.setup.PowerPoint;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Worded;
+import org.standproud.setup.request.FieldDifference;
 import org.standproud.setup.units.QuantityKind;
 
 /** The things in which two set-ups may differ, in the order of the request. */
 public final class SetupFields {
 
-  private static final List<Field> FIELDS =
-      List.of(
-          number("stock.length", "stock length", LENGTH, s -> s.stock().lengthM()),
-          number("stock.thickness", "stock thickness", LENGTH, s -> s.stock().thicknessM()),
-          number("stock.height", "stock height", LENGTH, s -> s.stock().heightM()),
-          text("stock.material", "material", s -> s.stock().material().name()),
-          text("stock.surface", "gripped faces", s -> s.stock().surface()),
-          number("stock.highSpot", "high spot", LENGTH, s -> s.stock().highSpotM()),
-          text("stock.deburred", "deburred", s -> s.stock().deburred()),
-          text("hold.vise", "vise", s -> s.hold().vise().name()),
-          number("hold.gripDepth", "grip depth", LENGTH, s -> s.hold().gripDepthM()),
-          number("hold.clampingForce", "clamping force", FORCE, s -> s.hold().clampingForceN()),
-          number("hold.handleTorque", "handle torque", TORQUE, s -> s.hold().handleTorqueNm()),
-          text("hold.faces", "what is on the gripped faces", s -> s.hold().faces()),
-          number("hold.jawFriction", "jaw friction", NUMBER, s -> s.hold().jawFriction()),
-          text("hold.packing", "packing", s -> s.hold().packing()),
-          text("hold.seat", "seat", s -> s.hold().seat()),
-          text("hold.stop", "stop", s -> s.hold().stop()),
-          number("hold.stopHeight", "stop height", LENGTH, s -> s.hold().stopHeightM()),
-          text("hold.clamps", "clamps", s -> s.hold().clamps()),
-          number("hold.viseRunOut", "vise run-out", LENGTH, s -> s.hold().viseRunOutM()),
-          number(
-              "hold.measuredNote", "measured note", FREQUENCY, s -> s.hold().measured().noteHz()),
-          number(
-              "hold.measuredDamping",
-              "measured damping",
-              NUMBER,
-              s -> s.hold().measured().dampingRatio()),
-          number(
-              "hold.measuredStiffness",
-              "measured stiffness",
-              STIFFNESS,
-              s -> s.hold().measured().stiffnessNPerM()),
-          text("machine", "machine", s -> s.machine().name()),
-          text("cutter", "cutter", s -> s.cutter().name()),
-          number("cutter.diameter", "cutter diameter", LENGTH, s -> s.cutter().diameterM()),
-          number("cutter.teeth", "teeth", NUMBER, s -> (double) s.cutter().teeth()),
-          text("cutter.edge", "edges", s -> s.cutter().edge()),
-          number("cutter.runOut", "cutter run-out", LENGTH, s -> s.cutter().runOutM()),
-          text("cut.operation", "operation", s -> s.cut().operation()),
-          text("cut.stage", "stage", s -> s.cut().stage()),
-          number("cut.axialDepth", "axial depth", LENGTH, s -> s.cut().axialDepthM()),
-          number("cut.offset", "cutter offset", LENGTH, s -> s.cut().offsetM()),
-          text("cut.feed", "feed direction", s -> s.cut().feed()),
-          number(
-              "cut.spindleSpeed",
-              "spindle speed",
-              SPINDLE_SPEED,
-              s -> s.cut().spindleSpeedRevPerS()),
-          number("cut.feedPerTooth", "feed per tooth", LENGTH, s -> s.cut().feedPerToothM()),
-          text("cut.feedDrive", "feed drive", s -> s.cut().feedDrive()),
-          text("cut.slideLocked", "X slide snugged", s -> s.cut().slideLocked()),
-          text("cut.otherSlidesLocked", "other slides locked", s -> s.cut().otherSlidesLocked()),
-          number("cut.leadIn", "lead-in", LENGTH, s -> s.cut().leadInM()),
-          text("passes", "planned passes", Setup::passes));
-
   private SetupFields() {}
-
-  private record Field(
-      String path,
-      String name,
-      @Nullable QuantityKind kind,
-      Function<Setup, @Nullable Object> value) {}
-
-  private static Field number(
-      String path, String name, QuantityKind kind, Function<Setup, @Nullable Object> value) {
-    return new Field(path, name, kind, value);
-  }
-
-  private static Field text(String path, String name, Function<Setup, @Nullable Object> value) {
-    return new Field(path, name, null, value);
-  }
 
   /**
    * What differs between two set-ups, in the units of the first.
@@ -109,17 +35,13 @@ public final class SetupFields {
   public static List<FieldChange> changes(Setup before, Setup after) {
     ValueWording values = new ValueWording(before.units());
     List<FieldChange> changes = new ArrayList<>();
-    for (Field field : FIELDS) {
-      Object from = field.value.apply(before);
-      Object to = field.value.apply(after);
-      if (!Objects.equals(from, to)) {
-        changes.add(
-            new FieldChange(
-                field.path,
-                values.quantity(field, from),
-                values.quantity(field, to),
-                field.name + " " + values.words(field, from) + " to " + values.words(field, to)));
-      }
+    for (FieldDifference field : FieldDifference.between(before, after)) {
+      changes.add(
+          new FieldChange(
+              field.at(),
+              values.quantity(field, field.before()),
+              values.quantity(field, field.after()),
+              field.label() + " " + values.words(field)));
     }
     return changes;
   }
@@ -132,37 +54,55 @@ public final class SetupFields {
       this.wording = new Wording(units);
     }
 
-    Quantity quantity(Field field, @Nullable Object value) {
-      if (value != null && field.kind != null) {
-        return wording.quantity(field.name, field.kind, band(value));
+    Quantity quantity(FieldDifference field, @Nullable Object value) {
+      QuantityKind kind = field.kind();
+      if (value != null && kind != null && !(value instanceof List)) {
+        return wording.quantity(field.label(), kind, band(value));
       }
       Object shown = value == null || value instanceof Boolean ? value : words(field, value);
-      return new Quantity(field.name, shown, null, null, null, value == null ? field.name : null);
+      return new Quantity(
+          field.label(), shown, null, null, null, value == null ? field.label() : null);
     }
 
-    String words(Field field, @Nullable Object value) {
+    /** From what to what; in full where items look alike in short. */
+    String words(FieldDifference field) {
+      String from = words(field, field.before());
+      String to = words(field, field.after());
+      if (from.equals(to)
+          && field.before() instanceof List<?> b
+          && field.after() instanceof List<?> a) {
+        return list(b, item -> inFull(item, field.kind()))
+            + " to "
+            + list(a, item -> inFull(item, field.kind()));
+      }
+      return from + " to " + to;
+    }
+
+    private String words(FieldDifference field, @Nullable Object value) {
       if (value == null) {
         return "not known";
-      } else if (field.kind != null) {
-        return wording.words(field.kind, band(value));
+      }
+      QuantityKind kind = field.kind();
+      if (value instanceof List<?> items) {
+        return list(items, item -> item(item, kind));
+      } else if (kind != null) {
+        return wording.words(kind, band(value));
       } else if (value instanceof Boolean yes) {
         return yes ? "yes" : "no";
       } else if (value instanceof Worded word) {
         return word.words();
-      } else if (value instanceof List<?> items) {
-        return list(items);
       }
       return value.toString();
     }
 
     /** Joins items; equal neighbours are written once, with their count. */
-    private String list(List<?> items) {
+    private String list(List<?> items, Function<Object, String> words) {
       List<String> parts = new ArrayList<>();
       int alike = 0;
       for (int i = 0; i < items.size(); i++) {
-        String one = item(items.get(i));
+        String one = words.apply(items.get(i));
         alike++;
-        if (i == items.size() - 1 || !item(items.get(i + 1)).equals(one)) {
+        if (i == items.size() - 1 || !words.apply(items.get(i + 1)).equals(one)) {
           parts.add(alike == 1 ? one : alike + " times " + one);
           alike = 0;
         }
@@ -170,11 +110,36 @@ public final class SetupFields {
       return parts.isEmpty() ? "none" : String.join(" and ", parts);
     }
 
-    private String item(Object item) {
-      if (item instanceof PlannedCut pass) {
+    private String item(Object item, @Nullable QuantityKind kind) {
+      if (kind != null) {
+        return wording.words(kind, band(item));
+      } else if (item instanceof PlannedCut pass) {
         return pass(pass);
+      } else if (item instanceof PowerPoint point) {
+        return wording.words(POWER, point.powerW())
+            + " at "
+            + wording.words(SPINDLE_SPEED, point.speedRevPerS());
       }
       return item instanceof Clamp clamp ? clamp(clamp) : packing((Packing) item);
+    }
+
+    private String inFull(Object item, @Nullable QuantityKind kind) {
+      String words = item(item, kind);
+      if (item instanceof Clamp clamp) {
+        String gap =
+            clamp.gapM() == null ? "touching" : wording.words(LENGTH, clamp.gapM()) + " off";
+        return words
+            + ", "
+            + wording.words(LENGTH, clamp.lengthM())
+            + " long, "
+            + gap
+            + ", its middle at "
+            + wording.words(LENGTH, clamp.alongM());
+      } else if (item instanceof PlannedCut pass) {
+        Band feed = pass.feedPerToothM();
+        return words + (feed == null ? "" : " at " + wording.words(LENGTH, feed) + " a tooth");
+      }
+      return words;
     }
 
     private String clamp(Clamp clamp) {

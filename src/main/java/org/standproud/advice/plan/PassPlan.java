@@ -186,7 +186,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
           quantity(judged, Vocabulary.FEED_PER_TOOTH),
           quantity(judged, Vocabulary.SPINDLE_SPEED),
           edges(pass, finish),
-          judged.verdict().words(),
+          judged.verdict(),
           judged.score(),
           against,
           firstContact(judged),

@@ -3,6 +3,7 @@ package org.standproud.advice.plan;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
+import org.standproud.advice.Verdict;
 
 /**
  * One pass of a plan, in the caller's units.
@@ -35,7 +36,7 @@ public record PlannedPass(
     Quantity feedPerTooth,
     Quantity spindleSpeed,
     String edges,
-    String verdict,
+    Verdict verdict,
     int score,
     List<String> findings,
     String firstContact,

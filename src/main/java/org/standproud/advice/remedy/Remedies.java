@@ -27,7 +27,7 @@ import org.standproud.setup.catalogue.Catalogue;
  * @param judged how many set-ups were judged
  */
 public record Remedies(
-    String verdict,
+    Verdict verdict,
     int score,
     List<Remedy> ways,
     List<Remedy> alsoWorthDoing,
@@ -46,9 +46,7 @@ public record Remedies(
 
   /** Whether it has no stop, as it is or after one of the ways. */
   public boolean viseHolds() {
-    return !ways.isEmpty()
-        || !verdict.equals(Verdict.DO_NOT_RUN.words())
-            && !verdict.equals(Verdict.NOT_JUDGED.words());
+    return !ways.isEmpty() || verdict != Verdict.DO_NOT_RUN && verdict != Verdict.NOT_JUDGED;
   }
 
   /**
@@ -80,7 +78,7 @@ public record Remedies(
             .toList();
     List<ProvenChange> nearest = ways.isEmpty() ? search.nearest() : List.<ProvenChange>of();
     return new Remedies(
-        base.verdict().words(),
+        base.verdict(),
         base.score(),
         ways.stream().map(writer::remedy).toList(),
         ways.isEmpty() ? List.of() : alsoWorthDoing(ways.get(0), trials, shop),
@@ -96,7 +94,7 @@ public record Remedies(
     return new CardRemedies(
         finding.id(),
         ruleBase.card(finding.id()).card().title(),
-        finding.severity().words(),
+        finding.severity(),
         cleared.stream()
             .sorted(bestFirst(writer))
             // Only the best is explained with numbers: the card's reason is shown with its finding.

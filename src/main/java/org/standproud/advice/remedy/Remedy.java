@@ -2,6 +2,7 @@ package org.standproud.advice.remedy;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.compare.FieldChange;
 import org.standproud.setup.Setup;
 
@@ -25,7 +26,7 @@ public record Remedy(
     List<String> kinds,
     List<FieldChange> changes,
     String argument,
-    String verdict,
+    Verdict verdict,
     int score,
     List<String> clears,
     List<String> eases,

@@ -74,7 +74,7 @@ final class RemedyWriter {
         proved.steps().stream().map(Step::kind).sorted().map(ChangeKind::words).toList(),
         SetupFields.changes(setup, proved.setup()),
         argument.of(proved, cleared),
-        proved.judged().verdict().words(),
+        proved.judged().verdict(),
         proved.judged().score(),
         clears.stream().sorted().toList(),
         eases.stream().sorted().toList(),

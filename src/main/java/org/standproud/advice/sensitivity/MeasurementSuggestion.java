@@ -2,6 +2,7 @@ package org.standproud.advice.sensitivity;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Verdict;
 import org.standproud.setup.request.FieldPointer;
 
 /**
@@ -40,7 +41,7 @@ public record MeasurementSuggestion(
    * @param score the score then
    * @param stops stops then
    */
-  public record Outcome(String value, String verdict, int score, List<String> stops) {
+  public record Outcome(String value, Verdict verdict, int score, List<String> stops) {
 
     /** Copies the list. */
     public Outcome {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.Wording;
 import org.standproud.advice.whatif.Judged;
 import org.standproud.advice.whatif.Trials;
@@ -30,7 +31,7 @@ import org.standproud.setup.Setup;
  * @param questions the unknowns, most useful first
  */
 public record SensitivityReport(
-    String verdict, int score, Quantity deciding, List<MeasurementSuggestion> questions) {
+    Verdict verdict, int score, Quantity deciding, List<MeasurementSuggestion> questions) {
 
   /** Copies the list. */
   public SensitivityReport {
@@ -68,7 +69,7 @@ public record SensitivityReport(
                     .thenComparing(q -> q.input().text()))
             .toList();
     return new SensitivityReport(
-        base.verdict().words(),
+        base.verdict(),
         base.score(),
         new Wording(setup.units()).quantity(deciding, base.evidence().get(deciding)),
         questions);
@@ -101,7 +102,7 @@ public record SensitivityReport(
                 c -> {
                   Judged then = trials.of(c.setup());
                   return new MeasurementSuggestion.Outcome(
-                      c.value(), then.verdict().words(), then.score(), List.copyOf(then.stops()));
+                      c.value(), then.verdict(), then.score(), List.copyOf(then.stops()));
                 })
             .toList();
     return new MeasurementSuggestion(

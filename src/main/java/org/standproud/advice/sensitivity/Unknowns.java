@@ -16,10 +16,14 @@ import org.standproud.setup.Band;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Machine;
+import org.standproud.setup.MachineBuilder;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
+import org.standproud.setup.SetupBuilder;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.Worded;
@@ -192,75 +196,20 @@ final class Unknowns {
   }
 
   private Setup with(Machine machine) {
-    return new Setup(
-        setup.job(),
-        setup.stock(),
-        setup.hold(),
-        machine,
-        setup.cutter(),
-        setup.cut(),
-        setup.passes(),
-        setup.units());
+    return SetupBuilder.builder(setup).machine(machine).build();
   }
 
   private static Machine gib(Machine m, Band gibN) {
-    return new Machine(
-        m.name(),
-        m.kind(),
-        m.travelXM(),
-        m.travelYM(),
-        m.travelZM(),
-        m.noseToTableM(),
-        m.quillTravelM(),
-        m.speedsRevPerS(),
-        m.leastSpeedRevPerS(),
-        m.greatestSpeedRevPerS(),
-        m.power(),
-        m.driveEfficiency(),
-        m.backlashM(),
-        m.preloadedScrew(),
-        m.movingMassKg(),
-        m.slideFriction(),
-        gibN,
-        m.spindleStiffnessNPerM(),
-        m.greatestFeedMPerS());
+    return MachineBuilder.builder(m).gibPreloadN(gibN).build();
   }
 
   private Setup with(Material material) {
-    Stock s = setup.stock();
-    return new Setup(
-        setup.job(),
-        new Stock(
-            s.lengthM(),
-            s.thicknessM(),
-            s.heightM(),
-            material,
-            s.surface(),
-            s.highSpotM(),
-            s.deburred()),
-        setup.hold(),
-        setup.machine(),
-        setup.cutter(),
-        setup.cut(),
-        setup.passes(),
-        setup.units());
+    Stock stock = StockBuilder.builder(setup.stock()).material(material).build();
+    return SetupBuilder.builder(setup).stock(stock).build();
   }
 
   private static Material harder(Material m, Band specificPa) {
-    return new Material(
-        m.name(),
-        m.group(),
-        specificPa,
-        m.chipExponent(),
-        m.youngsModulusPa(),
-        m.poissonsRatio(),
-        m.densityKgPerM3(),
-        m.yieldPa(),
-        m.hardnessBrinell(),
-        m.hss(),
-        m.carbide(),
-        m.source(),
-        m.forceCoefficients());
+    return MaterialBuilder.builder(m).specificCuttingForcePa(specificPa).build();
   }
 
   private @Nullable Band fact(Fact fact) {

@@ -4,7 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
@@ -16,6 +18,7 @@ import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stage;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 
@@ -52,15 +55,7 @@ public final class SetupEditor {
 
   /** Another piece of the same material and faces: thickness and height in m. */
   public SetupEditor size(double thicknessM, double heightM) {
-    stock =
-        new Stock(
-            stock.lengthM(),
-            thicknessM,
-            heightM,
-            stock.material(),
-            stock.surface(),
-            stock.highSpotM(),
-            stock.deburred());
+    stock = StockBuilder.builder(stock).thicknessM(thicknessM).heightM(heightM).build();
     hold = hold.but().measured(HeldMeasurement.NONE).held();
     return this;
   }
@@ -69,14 +64,11 @@ public final class SetupEditor {
   public SetupEditor faces(
       @Nullable StockSurface surface, @Nullable Double highSpotM, @Nullable Boolean deburred) {
     stock =
-        new Stock(
-            stock.lengthM(),
-            stock.thicknessM(),
-            stock.heightM(),
-            stock.material(),
-            surface,
-            highSpotM,
-            deburred);
+        StockBuilder.builder(stock)
+            .surface(surface)
+            .highSpotM(highSpotM)
+            .deburred(deburred)
+            .build();
     return this;
   }
 
@@ -126,31 +118,7 @@ public final class SetupEditor {
 
   /** Another state of the edges and run-out in m of the same cutter, each null if not known. */
   public SetupEditor edges(@Nullable EdgeCondition edge, @Nullable Double runOutM) {
-    Cutter c = cutter;
-    cutter =
-        new Cutter(
-            c.name(),
-            c.kind(),
-            c.toolMaterial(),
-            c.spin(),
-            c.diameterM(),
-            c.teeth(),
-            c.greatestDepthM(),
-            c.overhangM(),
-            c.stickOutM(),
-            c.fluteLengthM(),
-            c.shankDiameterM(),
-            c.holderDiameterM(),
-            c.enteringAngleRad(),
-            c.cornerRadiusM(),
-            c.helixRad(),
-            c.rakeRad(),
-            c.wiperM(),
-            c.edgeRadiusM(),
-            edge,
-            c.chippedTeeth(),
-            c.missingTeeth(),
-            runOutM);
+    cutter = CutterBuilder.builder(cutter).edge(edge).runOutM(runOutM).build();
     return this;
   }
 
@@ -199,53 +167,33 @@ public final class SetupEditor {
   /** The known state of the slides. */
   public SetupEditor slides(@Nullable Boolean slideLocked, @Nullable Boolean otherSlidesLocked) {
     cut =
-        new Cut(
-            cut.operation(),
-            cut.stage(),
-            cut.axialDepthM(),
-            cut.offsetM(),
-            cut.feed(),
-            cut.spindleSpeedRevPerS(),
-            cut.feedPerToothM(),
-            cut.feedDrive(),
-            slideLocked,
-            otherSlidesLocked,
-            cut.leadInM());
+        CutBuilder.builder(cut)
+            .slideLocked(slideLocked)
+            .otherSlidesLocked(otherSlidesLocked)
+            .build();
     return this;
   }
 
   private SetupEditor cut(
       Stage stage, double depthM, double offsetM, FeedDirection feed, double leadInM) {
     cut =
-        new Cut(
-            cut.operation(),
-            stage,
-            depthM,
-            offsetM,
-            feed,
-            cut.spindleSpeedRevPerS(),
-            cut.feedPerToothM(),
-            cut.feedDrive(),
-            cut.slideLocked(),
-            cut.otherSlidesLocked(),
-            leadInM);
+        CutBuilder.builder(cut)
+            .stage(stage)
+            .axialDepthM(depthM)
+            .offsetM(offsetM)
+            .feed(feed)
+            .leadInM(leadInM)
+            .build();
     return this;
   }
 
   private SetupEditor pace(double revPerS, Band feedPerToothM, FeedDrive drive) {
     cut =
-        new Cut(
-            cut.operation(),
-            cut.stage(),
-            cut.axialDepthM(),
-            cut.offsetM(),
-            cut.feed(),
-            revPerS,
-            feedPerToothM,
-            drive,
-            cut.slideLocked(),
-            cut.otherSlidesLocked(),
-            cut.leadInM());
+        CutBuilder.builder(cut)
+            .spindleSpeedRevPerS(revPerS)
+            .feedPerToothM(feedPerToothM)
+            .feedDrive(drive)
+            .build();
     return this;
   }
 }

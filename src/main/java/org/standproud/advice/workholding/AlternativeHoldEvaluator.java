@@ -8,6 +8,7 @@ import org.standproud.advice.Adviser;
 import org.standproud.advice.HoldReserve;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Score;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.Wording;
 import org.standproud.advice.whatif.PassHandling;
 import org.standproud.mechanics.OutsideValidity;
@@ -190,7 +191,7 @@ final class AlternativeHoldEvaluator {
           cards.findings(held).stream()
               .sorted(Comparator.comparing(CardTrace::severity, Comparator.reverseOrder()))
               .toList();
-      String verdict = Adviser.verdict(findings, held).words();
+      Verdict verdict = Adviser.verdict(findings, held);
       int passes = parts * strips;
       double passS = CutLoad.band(job.cut(), Vocabulary.PASS_TIME).map(Band::likely).orElse(0.0);
       double minutes = PassHandling.likelyS(passes, passS, setup.machine()) / 60;
@@ -226,7 +227,7 @@ final class AlternativeHoldEvaluator {
       HeldJob job,
       int passes,
       ClampedMargins margins,
-      String verdict,
+      Verdict verdict,
       double minutes,
       int open) {
     return "Hold it "

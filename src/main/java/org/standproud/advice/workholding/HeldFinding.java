@@ -1,5 +1,6 @@
 package org.standproud.advice.workholding;
 
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.trace.CardTrace;
 
 /**
@@ -9,9 +10,9 @@ import org.standproud.rules.trace.CardTrace;
  * @param title its claim
  * @param severity stop, caution or note
  */
-public record HeldFinding(String card, String title, String severity) {
+public record HeldFinding(String card, String title, Severity severity) {
 
   static HeldFinding of(CardTrace trace) {
-    return new HeldFinding(trace.id(), trace.card().title(), trace.severity().words());
+    return new HeldFinding(trace.id(), trace.card().title(), trace.severity());
   }
 }

@@ -19,6 +19,7 @@ import org.standproud.setup.Seat;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stop;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.request.RequestFields;
 
@@ -79,19 +80,7 @@ record HeldJob(
   static HeldJob of(
       Setup job, Straps straps, double underM, double backedM, double clearOfStrapsM) {
     Vise v = job.hold().vise();
-    Vise asHigh =
-        new Vise(
-            v.name(),
-            v.jawWidthM(),
-            backedM,
-            v.greatestOpeningM(),
-            underM,
-            v.screw(),
-            v.greatestClampingForceN(),
-            v.jawSurface(),
-            v.fixedJawStiffnessNPerM(),
-            v.movableJawStiffnessNPerM(),
-            v.movableJawLiftRad());
+    Vise asHigh = ViseBuilder.builder(v).jawHeightM(backedM).bedHeightM(underM).build();
     Hold hold =
         Hold.in(asHigh, backedM)
             .clamping(straps.forceN(), null, straps.friction())

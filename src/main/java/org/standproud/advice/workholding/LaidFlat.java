@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.standproud.advice.whatif.CutterSwap;
 import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.Cutter;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.Operation;
@@ -78,18 +79,7 @@ record LaidFlat(Setup setup, int strips) {
             .grip(stock.thicknessM() / 2)
             .done();
     Cut turned =
-        new Cut(
-            operation,
-            cut.stage(),
-            depthM,
-            offsetM,
-            cut.feed(),
-            cut.spindleSpeedRevPerS(),
-            cut.feedPerToothM(),
-            cut.feedDrive(),
-            cut.slideLocked(),
-            cut.otherSlidesLocked(),
-            cut.leadInM());
+        CutBuilder.builder(cut).operation(operation).axialDepthM(depthM).offsetM(offsetM).build();
     return lying.with(turned, s.passes().stream().map(p -> turned(p, depthM)).toList());
   }
 

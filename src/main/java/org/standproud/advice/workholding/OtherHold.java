@@ -3,6 +3,7 @@ package org.standproud.advice.workholding;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
+import org.standproud.advice.Verdict;
 
 /**
  * One other way to hold the job, in the caller's units.
@@ -29,7 +30,7 @@ import org.standproud.advice.Quantity;
 public record OtherHold(
     String way,
     String argument,
-    @Nullable String verdict,
+    @Nullable Verdict verdict,
     int score,
     List<HeldFinding> against,
     List<HeldFinding> open,

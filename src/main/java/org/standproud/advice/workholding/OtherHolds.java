@@ -127,12 +127,8 @@ public record OtherHolds(
   }
 
   private static int rank(OtherHold hold) {
-    for (Verdict verdict : Verdict.values()) {
-      if (verdict.words().equals(hold.verdict())) {
-        return verdict.ordinal();
-      }
-    }
-    return Verdict.values().length;
+    Verdict verdict = hold.verdict();
+    return verdict == null ? Verdict.values().length : verdict.ordinal();
   }
 
   private static String conclusion(OtherHold best, boolean holding, boolean viseHolds) {

@@ -8,6 +8,7 @@ import org.standproud.setup.Hold;
 import org.standproud.setup.JawSurface;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /**
  * The strap clamps of a job: M12 bolts tightened to 40 N.m within a tenth, the bolt half-way
@@ -43,19 +44,7 @@ record Straps(int count, Band forceEachN, Band friction) {
   /** Bare ground faces, oily: a shop's straps are no cleaner than its vise. */
   private static Band friction(Setup setup) {
     Vise v = setup.hold().vise();
-    Vise ground =
-        new Vise(
-            v.name(),
-            v.jawWidthM(),
-            v.jawHeightM(),
-            v.greatestOpeningM(),
-            v.bedHeightM(),
-            v.screw(),
-            v.greatestClampingForceN(),
-            JawSurface.GROUND,
-            v.fixedJawStiffnessNPerM(),
-            v.movableJawStiffnessNPerM(),
-            v.movableJawLiftRad());
+    Vise ground = ViseBuilder.builder(v).jawSurface(JawSurface.GROUND).build();
     Hold bare = Hold.in(ground, setup.hold().gripDepthM()).held();
     return JawFriction.of(bare, setup.stock().surface(), FaceState.OILY).coefficient();
   }

@@ -38,7 +38,7 @@ class TapTestController {
       description =
           "Tap the end of the top edge of the clamped plate a few times, a second apart, and send"
               + " the sound as a WAV file. The strongest note in the range and the way it dies away"
-              + " come back as they go into hold.measuredNote and hold.measuredDamping of a set-up."
+              + " come back as they go into /hold/measuredNote and /hold/measuredDamping of a set-up."
               + " Nothing is kept.",
       requestBody =
           @RequestBody(

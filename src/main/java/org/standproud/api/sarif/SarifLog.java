@@ -12,6 +12,7 @@ import org.standproud.audit.AuditRecord;
 import org.standproud.rules.card.Card;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.card.Source;
+import org.standproud.rules.trace.Kind;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -130,7 +131,7 @@ final class SarifLog {
     result.put("ruleIndex", index);
     result.put("kind", kind);
     // SARIF 2.1.0, 3.27.10: only what fails has a level.
-    result.put("level", kind.equals("fail") ? level(severity) : "none");
+    result.put("level", kind.equals(Kind.FAIL.words()) ? level(severity) : "none");
     result.put(
         "message", text(finding == null ? card.title() : finding.path("message").asString()));
     List<Map<String, Object>> places = places(record.asked());
@@ -213,16 +214,11 @@ final class SarifLog {
   }
 
   private static String level(String severity) {
-    for (Severity one : Severity.values()) {
-      if (one.words().equals(severity)) {
-        return switch (one) {
-          case STOP -> "error";
-          case CAUTION -> "warning";
-          case NOTE -> "note";
-        };
-      }
-    }
-    throw new IllegalArgumentException("there is no severity " + severity);
+    return switch (Severity.of(severity)) {
+      case STOP -> "error";
+      case CAUTION -> "warning";
+      case NOTE -> "note";
+    };
   }
 
   private static Map<String, Object> text(String text) {

@@ -11,8 +11,8 @@ import org.standproud.refusal.BadParameterException;
  * Note and damping found in a recording of taps. The two ranges go into the request of a set-up as
  * they are.
  *
- * @param measuredNote the note as {@code hold.measuredNote}: two standard errors to either side
- * @param measuredDamping the damping ratio as {@code hold.measuredDamping}, likewise
+ * @param measuredNote the note as {@code /hold/measuredNote}: two standard errors to either side
+ * @param measuredDamping the damping ratio as {@code /hold/measuredDamping}, likewise
  * @param taps how many taps were clear; the mean of them is taken
  * @param cautions the cautions of every answer; show them
  */

@@ -23,6 +23,7 @@ import org.standproud.audit.ChainRecord;
 import org.standproud.audit.RecordType;
 import org.standproud.audit.chain.ChainKey;
 import org.standproud.audit.chain.Link;
+import org.standproud.rules.trace.Kind;
 
 /** Finds records by their index columns. */
 public final class RecordSearch {
@@ -205,8 +206,8 @@ public final class RecordSearch {
     return new RuleUse(
         card,
         false,
-        kind.equals("fail") ? count : 0,
-        kind.equals("open") ? count : 0,
+        kind.equals(Kind.FAIL.words()) ? count : 0,
+        kind.equals(Kind.OPEN.words()) ? count : 0,
         accepted ? count : 0,
         accepted ? null : last);
   }

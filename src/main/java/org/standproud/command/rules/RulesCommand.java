@@ -185,7 +185,7 @@ public final class RulesCommand {
     RuleTrace all = ruleBase.evaluate(evidence);
     for (CompiledCard card : cards(ruleBase, id)) {
       CardTrace trace = all.card(card.id());
-      out().println(trace.id() + " " + trace.kind().code() + ": " + trace.card().title());
+      out().println(trace.id() + " " + trace.kind().words() + ": " + trace.card().title());
       trace.conditions().forEach(this::print);
       PassExplanation.of(all, card.id(), accepted.setup().units())
           .ifPresent(w -> out().println("  " + w.words()));
@@ -194,7 +194,7 @@ public final class RulesCommand {
   }
 
   private void print(ConditionTrace condition) {
-    out().println("  " + condition.truth() + ": " + condition.words());
+    out().println("  " + condition.truth().name() + ": " + condition.words());
     condition.unknown().forEach(u -> out().println("    " + u));
   }
 

@@ -5,6 +5,7 @@ import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Setup;
 import org.standproud.setup.request.CutFields;
@@ -48,19 +49,7 @@ public final class HandFeed {
    */
   public static Setup asTheTeethSeeIt(Setup meant) {
     Cut cut = meant.cut();
-    Cut seen =
-        new Cut(
-            cut.operation(),
-            cut.stage(),
-            cut.axialDepthM(),
-            cut.offsetM(),
-            cut.feed(),
-            cut.spindleSpeedRevPerS(),
-            feedPerToothM(cut),
-            cut.feedDrive(),
-            cut.slideLocked(),
-            cut.otherSlidesLocked(),
-            cut.leadInM());
+    Cut seen = CutBuilder.builder(cut).feedPerToothM(feedPerToothM(cut)).build();
     return meant.with(seen, meant.passes());
   }
 

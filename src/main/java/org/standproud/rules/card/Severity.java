@@ -1,5 +1,7 @@
 package org.standproud.rules.card;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.Arrays;
 import org.standproud.setup.Worded;
 
 /** Severity of a finding, least first. */
@@ -17,8 +19,27 @@ public enum Severity implements Worded {
     this.words = words;
   }
 
+  @JsonValue
   @Override
   public String words() {
     return words;
+  }
+
+  @Override
+  public String toString() {
+    return words();
+  }
+
+  /**
+   * The one of a word.
+   *
+   * @param words its word in answers and records
+   * @throws IllegalArgumentException if none has that word
+   */
+  public static Severity of(String words) {
+    return Arrays.stream(values())
+        .filter(one -> one.words().equals(words))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("there is no severity " + words));
   }
 }

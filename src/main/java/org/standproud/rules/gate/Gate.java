@@ -267,7 +267,7 @@ public final class Gate {
   private static String surprise(Example example, CardTrace trace) {
     StringBuilder text = new StringBuilder("the example expects ");
     text.append(example.expect().words()).append(" but the card says ");
-    text.append(trace.kind() == Kind.INFORMATIONAL ? "fail" : trace.kind().code());
+    text.append(trace.kind() == Kind.INFORMATIONAL ? "fail" : trace.kind().words());
     trace
         .conditions()
         .forEach(
@@ -275,7 +275,7 @@ public final class Gate {
                 text.append("; ")
                     .append(c.words())
                     .append(": ")
-                    .append(c.truth())
+                    .append(c.truth().name())
                     .append(c.unknown().isEmpty() ? "" : " (" + c.unknown().get(0) + ")"));
     return text.toString();
   }

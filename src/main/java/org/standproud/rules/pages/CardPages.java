@@ -198,7 +198,7 @@ public final class CardPages {
     if (ran.trace() == null || !ran.errors().isEmpty()) {
       return "**refused**";
     }
-    return ran.trace().kind() == Kind.INFORMATIONAL ? "holds" : ran.trace().kind().code();
+    return ran.trace().kind() == Kind.INFORMATIONAL ? "holds" : ran.trace().kind().words();
   }
 
   private String index() {

@@ -1,7 +1,10 @@
 package org.standproud.rules.trace;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+import org.standproud.setup.Worded;
+
 /** The outcome of a card, in the kinds of SARIF 2.1.0 (section 3.27.9). */
-public enum Kind {
+public enum Kind implements Worded {
   /** A flagging card holds in more of the draws than the level of its severity. */
   FAIL("fail"),
   /** A card does not hold, or in no more of the draws than that level. */
@@ -23,7 +26,14 @@ public enum Kind {
   }
 
   /** The SARIF code. */
-  public String code() {
+  @JsonValue
+  @Override
+  public String words() {
+    return code;
+  }
+
+  @Override
+  public String toString() {
     return code;
   }
 }

@@ -13,10 +13,20 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * @param required whether it has to be given
  * @param getter the value in a record
  * @param meaning what it means
+ * @param title short name in the trade; null where it is the name in words
  */
 record BooleanField<O>(
-    String name, boolean required, Function<O, @Nullable Boolean> getter, String meaning)
+    String name,
+    boolean required,
+    Function<O, @Nullable Boolean> getter,
+    String meaning,
+    @Nullable String title)
     implements Field<O, Boolean> {
+
+  BooleanField(
+      String name, boolean required, Function<O, @Nullable Boolean> getter, String meaning) {
+    this(name, required, getter, meaning, null);
+  }
 
   @Override
   public @Nullable Boolean from(O owner) {

@@ -20,6 +20,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * @param required whether it has to be given
  * @param getter the choice in a record
  * @param meaning what it means
+ * @param title short name in the trade; null where it is the name in words
  */
 record Choice<O, E extends Enum<E> & Worded>(
     String name,
@@ -27,22 +28,28 @@ record Choice<O, E extends Enum<E> & Worded>(
     Map<String, E> alsoSaid,
     boolean required,
     Function<O, @Nullable E> getter,
-    String meaning)
+    String meaning,
+    @Nullable String title)
     implements Field<O, E> {
 
   static <O, E extends Enum<E> & Worded> Choice<O, E> of(
       String name, Class<E> type, Function<O, @Nullable E> getter, String meaning) {
     return new Choice<>(
-        name, Arrays.asList(type.getEnumConstants()), Map.of(), true, getter, meaning);
+        name, Arrays.asList(type.getEnumConstants()), Map.of(), true, getter, meaning, null);
   }
 
   Choice<O, E> mayBeUnknown() {
-    return new Choice<>(name, options, alsoSaid, false, getter, meaning);
+    return new Choice<>(name, options, alsoSaid, false, getter, meaning, title);
   }
 
   /** The same with another word for one of the choices. */
   Choice<O, E> alsoSaid(String words, E option) {
-    return new Choice<>(name, options, Map.of(words, option), required, getter, meaning);
+    return new Choice<>(name, options, Map.of(words, option), required, getter, meaning, title);
+  }
+
+  /** The same under a short name of the trade. */
+  Choice<O, E> called(String other) {
+    return new Choice<>(name, options, alsoSaid, required, getter, meaning, other);
   }
 
   @Override

@@ -14,8 +14,15 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * @param greatest greatest count
  * @param getter the value in a record
  * @param meaning what it means
+ * @param title short name in the trade; null where it is the name in words
  */
-record Count<O>(String name, int least, int greatest, Function<O, Integer> getter, String meaning)
+record Count<O>(
+    String name,
+    int least,
+    int greatest,
+    Function<O, Integer> getter,
+    String meaning,
+    @Nullable String title)
     implements Field<O, Integer> {
 
   @Override

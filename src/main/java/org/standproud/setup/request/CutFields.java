@@ -7,6 +7,7 @@ import static org.standproud.setup.units.QuantityKind.TABLE_FEED;
 
 import java.util.List;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.HandFeedPace;
@@ -37,6 +38,7 @@ public final class CutFields {
               0.6,
               Cut::offsetM,
               "cutter axis from the middle of the thickness, positive toward the fixed jaw")
+          .called("cutter offset")
           .mayBeUnknown();
   public static final Choice<Cut, JawSide> SIDE =
       Choice.<Cut, JawSide>of(
@@ -54,6 +56,7 @@ public final class CutFields {
   public static final Choice<Cut, FeedDirection> FEED =
       Choice.<Cut, FeedDirection>of(
               "feed", FeedDirection.class, Cut::feed, "which way the cutter moves along the jaws")
+          .called("feed direction")
           .mayBeUnknown();
   public static final Choice<Cut, Mode> MODE =
       Choice.<Cut, Mode>of(
@@ -107,7 +110,8 @@ public final class CutFields {
           "slideLocked",
           false,
           Cut::slideLocked,
-          "whether the X slide is partly locked to add drag");
+          "whether the X slide is partly locked to add drag",
+          "X slide snugged");
   public static final BooleanField<Cut> OTHERS_LOCKED =
       new BooleanField<>(
           "otherSlidesLocked",
@@ -123,6 +127,7 @@ public final class CutFields {
               Cut::leadInM,
               "cutter axis to the end of the stock where the feed starts; just clear of the stock"
                   + " if left out")
+          .called("lead-in")
           .mayBeUnknown();
 
   public static final Choice<PlannedCut, Stage> PLANNED_STAGE =
@@ -191,17 +196,18 @@ public final class CutFields {
   }
 
   static Cut cut(Values v) {
-    return new Cut(
-        v.need(OPERATION),
-        v.need(STAGE),
-        v.need(AXIAL_DEPTH),
-        v.need(OFFSET),
-        v.need(FEED),
-        v.need(SPINDLE),
-        v.need(FEED_PER_TOOTH),
-        v.need(FEED_DRIVE),
-        v.get(SLIDE_LOCKED),
-        v.get(OTHERS_LOCKED),
-        v.need(LEAD_IN));
+    return CutBuilder.builder()
+        .operation(v.need(OPERATION))
+        .stage(v.need(STAGE))
+        .axialDepthM(v.need(AXIAL_DEPTH))
+        .offsetM(v.need(OFFSET))
+        .feed(v.need(FEED))
+        .spindleSpeedRevPerS(v.need(SPINDLE))
+        .feedPerToothM(v.need(FEED_PER_TOOTH))
+        .feedDrive(v.need(FEED_DRIVE))
+        .slideLocked(v.get(SLIDE_LOCKED))
+        .otherSlidesLocked(v.get(OTHERS_LOCKED))
+        .leadInM(v.need(LEAD_IN))
+        .build();
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.Spin;
@@ -29,7 +30,7 @@ public final class CutterFields {
   public static final Quantity<Cutter> DIAMETER =
       Quantity.of("diameter", LENGTH, 0.5e-3, 0.5, Cutter::diameterM, "DC, cutting diameter");
   public static final Count<Cutter> TEETH =
-      new Count<>("teeth", 1, MOST_TEETH, Cutter::teeth, "ZEFP, effective teeth");
+      new Count<>("teeth", 1, MOST_TEETH, Cutter::teeth, "ZEFP, effective teeth", "teeth");
   public static final Quantity<Cutter> GREATEST_DEPTH =
       Quantity.of(
           "greatestDepth", LENGTH, 0.1e-3, 0.3, Cutter::greatestDepthM, "APMX, greatest depth");
@@ -91,6 +92,7 @@ public final class CutterFields {
   public static final Choice<Cutter, EdgeCondition> EDGE =
       Choice.<Cutter, EdgeCondition>of(
               "edge", EdgeCondition.class, Cutter::edge, "state of the edges")
+          .called("edges")
           .mayBeUnknown();
   public static final Counts<Cutter> CHIPPED =
       new Counts<>(
@@ -109,6 +111,7 @@ public final class CutterFields {
   public static final Quantity<Cutter> RUN_OUT =
       Quantity.<Cutter>of(
               "runOut", LENGTH, 0, 2e-3, Cutter::runOutM, "radial run-out, total indicator reading")
+          .called("cutter run-out")
           .mayBeUnknown();
 
   static final ObjectSchema<Cutter> SHAPE =
@@ -199,28 +202,29 @@ public final class CutterFields {
   }
 
   static Cutter cutter(Values v) {
-    return new Cutter(
-        v.need(NAME),
-        v.need(KIND),
-        v.need(TOOL_MATERIAL),
-        v.need(SPIN),
-        v.need(DIAMETER),
-        v.need(TEETH),
-        v.need(GREATEST_DEPTH),
-        v.need(OVERHANG),
-        v.need(STICK_OUT),
-        v.need(FLUTE_LENGTH),
-        v.need(SHANK),
-        v.need(HOLDER),
-        v.need(ENTERING_ANGLE),
-        v.need(CORNER_RADIUS),
-        v.need(HELIX),
-        v.need(RAKE),
-        v.need(WIPER),
-        v.need(EDGE_RADIUS),
-        v.get(EDGE),
-        orNone(v.get(CHIPPED)),
-        orNone(v.get(MISSING)),
-        v.get(RUN_OUT));
+    return CutterBuilder.builder()
+        .name(v.need(NAME))
+        .kind(v.need(KIND))
+        .toolMaterial(v.need(TOOL_MATERIAL))
+        .spin(v.need(SPIN))
+        .diameterM(v.need(DIAMETER))
+        .teeth(v.need(TEETH))
+        .greatestDepthM(v.need(GREATEST_DEPTH))
+        .overhangM(v.need(OVERHANG))
+        .stickOutM(v.need(STICK_OUT))
+        .fluteLengthM(v.need(FLUTE_LENGTH))
+        .shankDiameterM(v.need(SHANK))
+        .holderDiameterM(v.need(HOLDER))
+        .enteringAngleRad(v.need(ENTERING_ANGLE))
+        .cornerRadiusM(v.need(CORNER_RADIUS))
+        .helixRad(v.need(HELIX))
+        .rakeRad(v.need(RAKE))
+        .wiperM(v.need(WIPER))
+        .edgeRadiusM(v.need(EDGE_RADIUS))
+        .edge(v.get(EDGE))
+        .chippedTeeth(orNone(v.get(CHIPPED)))
+        .missingTeeth(orNone(v.get(MISSING)))
+        .runOutM(v.get(RUN_OUT))
+        .build();
   }
 }

@@ -41,11 +41,32 @@ public sealed interface Field<O, T>
         && node.stringValue().strip().equalsIgnoreCase(UNKNOWN);
   }
 
+  /** Its short name in the trade, such as grip depth. */
+  default String label() {
+    String title = title();
+    return title == null ? MessageText.spoken(name()) : title;
+  }
+
+  /** The short name where it is not the name in words; null where it is. */
+  default @Nullable String title() {
+    return null;
+  }
+
   /** What it means, in one phrase. */
   String meaning();
 
   /** The value in a record that was read before; null if unknown there. */
   @Nullable T from(O owner);
+
+  /** The value in a record as the record keeps it. */
+  default @Nullable Object kept(O owner) {
+    return from(owner);
+  }
+
+  /** This field if it is an object with fields of its own; null if it is not. */
+  default @Nullable ObjectField<O, ?> part() {
+    return null;
+  }
 
   /**
    * Reads and checks.

@@ -1,6 +1,7 @@
 package org.standproud.setup.request;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -14,14 +15,30 @@ public final class FieldGuide {
   private static final Map<Step, List<String>> FIRST =
       Map.of(
           Step.STOCK,
-          List.of("/stock/length", "/stock/thickness", "/stock/height", "/stock/material"),
+          pointers(
+              StockFields.LENGTH_X,
+              StockFields.THICKNESS,
+              StockFields.HEIGHT,
+              StockFields.MATERIAL),
           Step.HOLD,
-          List.of("/hold/vise", "/hold/gripDepth", "/hold/clampingForce", "/hold/handleTorque"),
+          pointers(
+              HoldFields.VISE,
+              HoldFields.GRIP_DEPTH,
+              HoldFields.CLAMPING_FORCE,
+              HoldFields.HANDLE_TORQUE),
           Step.CUTTER,
-          List.of("/machine", "/cutter"),
+          pointers(RequestFields.MACHINE, RequestFields.CUTTER),
           Step.CUT,
-          List.of(
-              "/cut/operation", "/cut/side", "/cut/radialDepth", "/cut/axialDepth", "/cut/feed"));
+          pointers(
+              CutFields.OPERATION,
+              CutFields.SIDE,
+              CutFields.RADIAL_DEPTH,
+              CutFields.AXIAL_DEPTH,
+              CutFields.FEED));
+
+  private static List<String> pointers(Field<?, ?>... fields) {
+    return Arrays.stream(fields).map(field -> FieldPointer.to(field).text()).toList();
+  }
 
   private FieldGuide() {}
 
@@ -136,7 +153,7 @@ public final class FieldGuide {
     return null;
   }
 
-  private static @Nullable QuantityKind kind(Field<?, ?> field) {
+  static @Nullable QuantityKind kind(Field<?, ?> field) {
     if (field instanceof Quantity<?> quantity) {
       return quantity.range().kind();
     } else if (field instanceof BandField<?> banded) {

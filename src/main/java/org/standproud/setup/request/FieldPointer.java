@@ -54,6 +54,11 @@ public final class FieldPointer {
     return text;
   }
 
+  /** The place at a pointer that was put together from fields. */
+  static FieldPointer at(String text) {
+    return new FieldPointer(text);
+  }
+
   private static Map<Field<?, ?>, FieldPointer> places() {
     Map<Field<?, ?>, FieldPointer> places = new IdentityHashMap<>();
     collect("", RequestFields.SHAPE.fields(), places);

@@ -122,6 +122,7 @@ public final class HoldFields {
   public static final Choice<Hold, JawFaces> FACES =
       Choice.<Hold, JawFaces>of(
               "faces", JawFaces.class, Hold::faces, "what is on the gripped faces")
+          .called("what is on the gripped faces")
           .mayBeUnknown();
   public static final BandField<Hold> JAW_FRICTION =
       BandField.<Hold>of(
@@ -164,6 +165,7 @@ public final class HoldFields {
               0.01,
               Hold::viseRunOutM,
               "deviation of the fixed jaw from the table travel over its width")
+          .called("vise run-out")
           .mayBeUnknown();
 
   public static final BandField<Hold> MEASURED_NOTE =

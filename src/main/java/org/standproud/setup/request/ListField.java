@@ -17,6 +17,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * @param required whether it has to be given; if not, leaving it out says that there are none
  * @param getter the parts of a record
  * @param meaning what they mean
+ * @param title short name in the trade; null where it is the name in words
  */
 record ListField<O, P>(
     String name,
@@ -24,12 +25,28 @@ record ListField<O, P>(
     int most,
     boolean required,
     Function<O, List<P>> getter,
-    String meaning)
+    String meaning,
+    @Nullable String title)
     implements Field<O, List<Values>> {
+
+  ListField(
+      String name,
+      ObjectSchema<P> shape,
+      int most,
+      boolean required,
+      Function<O, List<P>> getter,
+      String meaning) {
+    this(name, shape, most, required, getter, meaning, null);
+  }
 
   @Override
   public List<Values> from(O owner) {
     return getter.apply(owner).stream().map(shape::of).toList();
+  }
+
+  @Override
+  public List<P> kept(O owner) {
+    return getter.apply(owner);
   }
 
   @Override

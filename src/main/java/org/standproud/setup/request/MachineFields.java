@@ -12,6 +12,7 @@ import static org.standproud.setup.units.QuantityKind.TABLE_FEED;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Machine;
+import org.standproud.setup.MachineBuilder;
 import org.standproud.setup.MachineKind;
 import org.standproud.setup.PowerPoint;
 
@@ -193,27 +194,29 @@ public final class MachineFields {
 
   static Machine machine(Values v) {
     List<Double> speeds = v.get(SPEEDS);
-    return new Machine(
-        v.need(NAME),
-        v.need(KIND),
-        v.need(TRAVEL_X),
-        v.need(TRAVEL_Y),
-        v.need(TRAVEL_Z),
-        v.need(NOSE_TO_TABLE),
-        v.need(QUILL),
-        speeds == null ? List.of() : speeds,
-        v.need(LEAST_SPEED),
-        v.need(GREATEST_SPEED),
-        v.need(POWER_CURVE).stream()
-            .map(p -> new PowerPoint(p.need(AT_SPEED), p.need(POWER_THERE)))
-            .toList(),
-        v.need(EFFICIENCY),
-        v.need(BACKLASH),
-        v.need(PRELOADED),
-        v.need(MOVING_MASS),
-        v.need(SLIDE_FRICTION),
-        v.need(GIB_PRELOAD),
-        v.need(SPINDLE_STIFFNESS),
-        v.get(GREATEST_FEED));
+    return MachineBuilder.builder()
+        .name(v.need(NAME))
+        .kind(v.need(KIND))
+        .travelXM(v.need(TRAVEL_X))
+        .travelYM(v.need(TRAVEL_Y))
+        .travelZM(v.need(TRAVEL_Z))
+        .noseToTableM(v.need(NOSE_TO_TABLE))
+        .quillTravelM(v.need(QUILL))
+        .speedsRevPerS(speeds == null ? List.of() : speeds)
+        .leastSpeedRevPerS(v.need(LEAST_SPEED))
+        .greatestSpeedRevPerS(v.need(GREATEST_SPEED))
+        .power(
+            v.need(POWER_CURVE).stream()
+                .map(p -> new PowerPoint(p.need(AT_SPEED), p.need(POWER_THERE)))
+                .toList())
+        .driveEfficiency(v.need(EFFICIENCY))
+        .backlashM(v.need(BACKLASH))
+        .preloadedScrew(v.need(PRELOADED))
+        .movingMassKg(v.need(MOVING_MASS))
+        .slideFriction(v.need(SLIDE_FRICTION))
+        .gibPreloadN(v.need(GIB_PRELOAD))
+        .spindleStiffnessNPerM(v.need(SPINDLE_STIFFNESS))
+        .greatestFeedMPerS(v.get(GREATEST_FEED))
+        .build();
   }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import org.standproud.setup.CuttingRange;
 import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.MaterialGroup;
 
 /** The fields of a stock material. */
@@ -122,20 +123,21 @@ public final class MaterialFields {
   private MaterialFields() {}
 
   static Material material(Values v) {
-    return new Material(
-        v.need(NAME),
-        v.need(GROUP),
-        v.need(SPECIFIC_FORCE),
-        v.need(CHIP_EXPONENT),
-        v.need(MODULUS_E),
-        v.need(POISSON),
-        v.need(DENSITY_RHO),
-        v.need(YIELD),
-        v.get(HARDNESS),
-        range(v.need(HSS)),
-        range(v.need(CARBIDE)),
-        v.need(SOURCE),
-        v.get(FORCE_COEFFICIENTS));
+    return MaterialBuilder.builder()
+        .name(v.need(NAME))
+        .group(v.need(GROUP))
+        .specificCuttingForcePa(v.need(SPECIFIC_FORCE))
+        .chipExponent(v.need(CHIP_EXPONENT))
+        .youngsModulusPa(v.need(MODULUS_E))
+        .poissonsRatio(v.need(POISSON))
+        .densityKgPerM3(v.need(DENSITY_RHO))
+        .yieldPa(v.need(YIELD))
+        .hardnessBrinell(v.get(HARDNESS))
+        .hss(range(v.need(HSS)))
+        .carbide(range(v.need(CARBIDE)))
+        .source(v.need(SOURCE))
+        .forceCoefficients(v.get(FORCE_COEFFICIENTS))
+        .build();
   }
 
   private static CuttingRange range(Values v) {

@@ -23,6 +23,7 @@ import tools.jackson.databind.node.ObjectNode;
  * @param required whether it has to be given
  * @param getter the part of a record
  * @param meaning what it means
+ * @param shown fields that are compared apart from its name where another item takes its place
  */
 record ObjectField<O, P>(
     String name,
@@ -31,12 +32,17 @@ record ObjectField<O, P>(
     @Nullable Supplier<SpokenItems<P>> spoken,
     boolean required,
     Function<O, P> getter,
-    String meaning)
+    String meaning,
+    List<Field<P, ?>> shown)
     implements Field<O, Values> {
+
+  ObjectField {
+    shown = List.copyOf(shown);
+  }
 
   static <O, P> ObjectField<O, P> of(
       String name, ObjectSchema<P> shape, Function<O, P> getter, String meaning) {
-    return new ObjectField<>(name, shape, null, null, true, getter, meaning);
+    return new ObjectField<>(name, shape, null, null, true, getter, meaning, List.of());
   }
 
   static <O, P> ObjectField<O, P> onShelf(
@@ -46,7 +52,27 @@ record ObjectField<O, P>(
       Supplier<SpokenItems<P>> spoken,
       Function<O, P> getter,
       String meaning) {
-    return new ObjectField<>(name, shape, shelf, spoken, true, getter, meaning);
+    return new ObjectField<>(name, shape, shelf, spoken, true, getter, meaning, List.of());
+  }
+
+  /** The same, with fields that are compared also where another item takes its place. */
+  ObjectField<O, P> showing(List<Field<P, ?>> fields) {
+    return new ObjectField<>(name, shape, shelf, spoken, required, getter, meaning, fields);
+  }
+
+  @Override
+  public ObjectField<O, P> part() {
+    return this;
+  }
+
+  /** Whether it may be an item of the catalogue, which has a name. */
+  boolean isNamed() {
+    return shelf != null;
+  }
+
+  /** The name of an item; null where it is none of the catalogue. */
+  @Nullable String itemName(P item) {
+    return isNamed() ? (String) shape.fields().get(0).from(item) : null;
   }
 
   @Override

@@ -14,13 +14,15 @@ import tools.jackson.databind.JsonNode;
  * @param required whether it has to be given
  * @param getter the value in a record, in SI
  * @param meaning what it means
+ * @param title short name in the trade; null where it is the name in words
  */
 record Quantity<O>(
     String name,
     Range range,
     boolean required,
     Function<O, @Nullable Double> getter,
-    String meaning)
+    String meaning,
+    @Nullable String title)
     implements Field<O, Double> {
 
   static <O> Quantity<O> of(
@@ -30,11 +32,16 @@ record Quantity<O>(
       double greatest,
       Function<O, @Nullable Double> getter,
       String meaning) {
-    return new Quantity<>(name, new Range(kind, least, greatest), true, getter, meaning);
+    return new Quantity<>(name, new Range(kind, least, greatest), true, getter, meaning, null);
   }
 
   Quantity<O> mayBeUnknown() {
-    return new Quantity<>(name, range, false, getter, meaning);
+    return new Quantity<>(name, range, false, getter, meaning, title);
+  }
+
+  /** The same under a short name of the trade. */
+  Quantity<O> called(String other) {
+    return new Quantity<>(name, range, required, getter, meaning, other);
   }
 
   @Override

@@ -20,7 +20,13 @@ public final class RequestFields {
   public static final Text<JobReference> WORK_MASTER =
       new Text<>("workMaster", 80, false, JobReference::workMaster, "the work master");
   public static final Text<JobReference> JOB_OPERATION =
-      new Text<>("operation", 80, false, JobReference::operation, "operation of the work master");
+      new Text<>(
+          "operation",
+          80,
+          false,
+          JobReference::operation,
+          "operation of the work master",
+          "job operation");
   static final ObjectSchema<JobReference> JOB_SHAPE =
       new ObjectSchema<>("job", List.of(JOB_ORDER, WORK_MASTER, JOB_OPERATION));
 
@@ -45,13 +51,19 @@ public final class RequestFields {
           Setup::machine,
           "the machine");
   public static final ObjectField<Setup, Cutter> CUTTER =
-      ObjectField.onShelf(
-          "cutter",
-          CutterFields.SHAPE,
-          Catalogue::cutters,
-          () -> SpokenShop.CUTTERS,
-          Setup::cutter,
-          "the cutter");
+      ObjectField.<Setup, Cutter>onShelf(
+              "cutter",
+              CutterFields.SHAPE,
+              Catalogue::cutters,
+              () -> SpokenShop.CUTTERS,
+              Setup::cutter,
+              "the cutter")
+          .showing(
+              List.of(
+                  CutterFields.DIAMETER,
+                  CutterFields.TEETH,
+                  CutterFields.EDGE,
+                  CutterFields.RUN_OUT));
   public static final ObjectField<Setup, Cut> CUT =
       ObjectField.of("cut", CutFields.SHAPE, Setup::cut, "the pass that is asked about");
   public static final ListField<Setup, PlannedCut> PASSES =
@@ -62,7 +74,8 @@ public final class RequestFields {
           false,
           Setup::passes,
           "the passes planned on this set-up in order, of which the cut is one; where the face is"
-              + " stepped down, those of one level; if left out, nothing is known of others");
+              + " stepped down, those of one level; if left out, nothing is known of others",
+          "planned passes");
 
   static final ObjectSchema<Setup> SHAPE =
       new ObjectSchema<>(

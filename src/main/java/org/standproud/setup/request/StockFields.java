@@ -5,6 +5,7 @@ import static org.standproud.setup.units.QuantityKind.LENGTH;
 import java.util.List;
 import org.standproud.setup.Material;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -12,11 +13,14 @@ import org.standproud.setup.catalogue.Catalogue;
 public final class StockFields {
 
   public static final Quantity<Stock> LENGTH_X =
-      Quantity.of("length", LENGTH, 5e-3, 3, Stock::lengthM, "length along the jaws");
+      Quantity.of("length", LENGTH, 5e-3, 3, Stock::lengthM, "length along the jaws")
+          .called("stock length");
   public static final Quantity<Stock> THICKNESS =
-      Quantity.of("thickness", LENGTH, 0.5e-3, 0.5, Stock::thicknessM, "thickness across the jaws");
+      Quantity.of("thickness", LENGTH, 0.5e-3, 0.5, Stock::thicknessM, "thickness across the jaws")
+          .called("stock thickness");
   public static final Quantity<Stock> HEIGHT =
-      Quantity.of("height", LENGTH, 5e-3, 1, Stock::heightM, "whole height, gripped part included");
+      Quantity.of("height", LENGTH, 5e-3, 1, Stock::heightM, "whole height, gripped part included")
+          .called("stock height");
   public static final ObjectField<Stock, Material> MATERIAL =
       ObjectField.onShelf(
           "material",
@@ -32,6 +36,7 @@ public final class StockFields {
               Stock::surface,
               "condition of the faces the jaws bear on")
           .alsoSaid("bright drawn", StockSurface.MACHINED)
+          .called("gripped faces")
           .mayBeUnknown();
   public static final Quantity<Stock> HIGH_SPOT =
       Quantity.<Stock>of(
@@ -55,13 +60,14 @@ public final class StockFields {
   private StockFields() {}
 
   static Stock stock(Values v) {
-    return new Stock(
-        v.need(LENGTH_X),
-        v.need(THICKNESS),
-        v.need(HEIGHT),
-        MaterialFields.material(v.need(MATERIAL)),
-        v.get(SURFACE),
-        v.get(HIGH_SPOT),
-        v.get(DEBURRED));
+    return StockBuilder.builder()
+        .lengthM(v.need(LENGTH_X))
+        .thicknessM(v.need(THICKNESS))
+        .heightM(v.need(HEIGHT))
+        .material(MaterialFields.material(v.need(MATERIAL)))
+        .surface(v.get(SURFACE))
+        .highSpotM(v.get(HIGH_SPOT))
+        .deburred(v.get(DEBURRED))
+        .build();
   }
 }

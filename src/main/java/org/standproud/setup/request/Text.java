@@ -14,14 +14,25 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * @param required whether it has to be given
  * @param getter the value in a record
  * @param meaning what it means
+ * @param title short name in the trade; null where it is the name in words
  */
 record Text<O>(
     String name,
     int longest,
     boolean required,
     Function<O, @Nullable String> getter,
-    String meaning)
+    String meaning,
+    @Nullable String title)
     implements Field<O, String> {
+
+  Text(
+      String name,
+      int longest,
+      boolean required,
+      Function<O, @Nullable String> getter,
+      String meaning) {
+    this(name, longest, required, getter, meaning, null);
+  }
 
   @Override
   public @Nullable String from(O owner) {

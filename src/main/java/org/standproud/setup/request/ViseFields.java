@@ -10,6 +10,7 @@ import java.util.List;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.JawSurface;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /** The fields of a vise. */
 public final class ViseFields {
@@ -130,23 +131,25 @@ public final class ViseFields {
 
   static Vise vise(Values v) {
     Values screw = v.need(SCREW);
-    return new Vise(
-        v.need(NAME),
-        v.need(JAW_WIDTH),
-        v.need(JAW_HEIGHT),
-        v.need(OPENING),
-        v.need(BED_HEIGHT),
-        new ClampScrew(
-            screw.need(MEAN_DIAMETER),
-            screw.need(LEAD),
-            screw.need(HALF_ANGLE),
-            screw.need(THREAD_FRICTION),
-            screw.need(COLLAR_DIAMETER),
-            screw.need(COLLAR_FRICTION)),
-        v.need(GREATEST_FORCE),
-        v.need(JAW_SURFACE),
-        v.need(FIXED_STIFFNESS),
-        v.need(MOVABLE_STIFFNESS),
-        v.need(LIFT));
+    return ViseBuilder.builder()
+        .name(v.need(NAME))
+        .jawWidthM(v.need(JAW_WIDTH))
+        .jawHeightM(v.need(JAW_HEIGHT))
+        .greatestOpeningM(v.need(OPENING))
+        .bedHeightM(v.need(BED_HEIGHT))
+        .screw(
+            new ClampScrew(
+                screw.need(MEAN_DIAMETER),
+                screw.need(LEAD),
+                screw.need(HALF_ANGLE),
+                screw.need(THREAD_FRICTION),
+                screw.need(COLLAR_DIAMETER),
+                screw.need(COLLAR_FRICTION)))
+        .greatestClampingForceN(v.need(GREATEST_FORCE))
+        .jawSurface(v.need(JAW_SURFACE))
+        .fixedJawStiffnessNPerM(v.need(FIXED_STIFFNESS))
+        .movableJawStiffnessNPerM(v.need(MOVABLE_STIFFNESS))
+        .movableJawLiftRad(v.need(LIFT))
+        .build();
   }
 }

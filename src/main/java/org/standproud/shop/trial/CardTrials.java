@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Adviser;
+import org.standproud.advice.Verdict;
 import org.standproud.assessment.NotReadyException;
 import org.standproud.assessment.SetupRejectedException;
 import org.standproud.assessment.TraceDocument;
@@ -18,11 +19,13 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.refusal.NotFoundException;
 import org.standproud.rules.card.CardError;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.gate.CardWarning;
 import org.standproud.rules.publishing.CardEdit;
 import org.standproud.rules.publishing.RuleBasePublisher;
 import org.standproud.rules.publishing.Trial;
 import org.standproud.rules.trace.CardTrace;
+import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.RuleTrace;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
@@ -71,7 +74,7 @@ public final class CardTrials {
    * @param findings the findings, most severe first
    */
   @Schema(name = "TrialSide")
-  public record Side(String verdict, String summary, int score, List<TrialFinding> findings) {}
+  public record Side(Verdict verdict, String summary, int score, List<TrialFinding> findings) {}
 
   /**
    * The finding of one card.
@@ -83,7 +86,7 @@ public final class CardTrials {
    * @param message its message, in the units of the set-up
    */
   public record TrialFinding(
-      String card, String title, String severity, String kind, String message) {}
+      String card, String title, Severity severity, Kind kind, String message) {}
 
   /**
    * Tries cards on a set-up.

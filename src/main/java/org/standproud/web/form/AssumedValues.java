@@ -15,7 +15,11 @@ import org.standproud.setup.Material;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Stage;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.Field;
+import org.standproud.setup.request.FieldPointer;
 import org.standproud.setup.request.KnownParts;
+import org.standproud.setup.request.RequestFields;
 import org.standproud.setup.units.QuantityKind;
 
 /**
@@ -27,7 +31,7 @@ final class AssumedValues {
   /** The reader requires one; a draft creates no record. */
   static final String NO_JOB = "-";
 
-  private static final String JOB = "/job/jobOrder";
+  private static final String JOB = FieldPointer.to(RequestFields.JOB_ORDER).text();
   private static final MathContext SHOWN = new MathContext(2);
 
   private final Map<String, String> entered;
@@ -55,27 +59,27 @@ final class AssumedValues {
   }
 
   private void assume() {
-    put(List.of("/cut/stage"), Stage.ROUGH.words());
+    put(List.of(CutFields.STAGE), Stage.ROUGH.words());
     if (known.operation() == Operation.TOP_EDGE) {
-      put(List.of("/cut/offset", "/cut/side", "/cut/radialDepth"), "0");
+      put(List.of(CutFields.OFFSET, CutFields.SIDE, CutFields.RADIAL_DEPTH), "0");
     }
     Machine machine = known.machine();
     if (machine != null) {
       boolean manual = machine.kind() == MachineKind.MANUAL;
-      put(List.of("/cut/feedDrive"), (manual ? FeedDrive.HAND : FeedDrive.POWER).words());
+      put(List.of(CutFields.FEED_DRIVE), (manual ? FeedDrive.HAND : FeedDrive.POWER).words());
     }
     Cutter cutter = known.cutter();
     Material material = known.material();
     if (cutter != null && material != null) {
       CuttingRange range = material.rangeFor(cutter.toolMaterial());
       put(
-          List.of("/cut/feedPerTooth", "/cut/tableFeed"),
+          List.of(CutFields.FEED_PER_TOOTH, CutFields.TABLE),
           number(
               QuantityKind.LENGTH,
               (range.leastFeedPerToothM() + range.greatestFeedPerToothM()) / 2));
       if (machine != null) {
         put(
-            List.of("/cut/spindleSpeed", "/cut/cuttingSpeed"),
+            List.of(CutFields.SPINDLE, CutFields.CUTTING),
             number(QuantityKind.SPINDLE_SPEED, speed(range, cutter, machine)));
       }
     }
@@ -93,7 +97,8 @@ final class AssumedValues {
         .orElse(within);
   }
 
-  private void put(List<String> paths, String value) {
+  private void put(List<Field<?, ?>> fields, String value) {
+    List<String> paths = fields.stream().map(field -> FieldPointer.to(field).text()).toList();
     if (paths.stream().allMatch(path -> entered.getOrDefault(path, "").isBlank())) {
       assumed.put(paths.get(0), value);
     }

@@ -11,7 +11,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.Field;
 import org.standproud.setup.request.FieldGuide.Sort;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.HoldFields;
+import org.standproud.setup.request.RequestFields;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.setup.units.UnitCode;
 import org.standproud.setup.units.UnitSpelling;
@@ -39,10 +44,18 @@ public record Handle(
     BigDecimal step,
     UnitCode unit) {
 
-  private static final String PACKING = "/hold/packing/";
-  private static final String CUT = "/cut/";
-  private static final String PASSES = "/passes";
+  private static final String PACKING = at(HoldFields.PACKING);
+  private static final String CUT = at(RequestFields.CUT) + "/";
+  private static final String PASSES = at(RequestFields.PASSES);
   private static final MathContext NINE = new MathContext(9);
+
+  private static String at(Field<?, ?> field) {
+    return FieldPointer.to(field).text();
+  }
+
+  private static String name(Field<?, ?> field) {
+    return field.name();
+  }
 
   /** The handles of a form: a length has one once it is entered. */
   static List<Handle> of(Map<String, String> values, UnitSystem units) {
@@ -52,10 +65,10 @@ public record Handle(
     FormValues form = new FormValues(values, QuantityKind.LENGTH.unit(units));
     List<Handle> handles = new ArrayList<>();
     handles.add(across(form, coarse, fine));
-    handles.add(form.of("/cut/axialDepth", "axialDepth", 0, "depth", true, fine));
-    handles.add(form.of("/hold/gripDepth", "gripDepth", 0, "stock", true, coarse));
-    for (int i = 0; i < FormReading.items("/hold/packing", values); i++) {
-      String path = PACKING + i + "/depth";
+    handles.add(form.of(at(CutFields.AXIAL_DEPTH), "axialDepth", 0, "depth", true, fine));
+    handles.add(form.of(at(HoldFields.GRIP_DEPTH), "gripDepth", 0, "stock", true, coarse));
+    for (int i = 0; i < FormReading.items(PACKING, values); i++) {
+      String path = PACKING + "/" + i + "/" + name(HoldFields.DEPTH);
       handles.add(form.of(path, "packing", i + 1, "packing", true, coarse));
     }
     handles.removeIf(handle -> handle.value.isEmpty());
@@ -64,13 +77,13 @@ public record Handle(
 
   /** A broad side may give the overlap of the cutter instead of the position of its axis. */
   private static Handle across(FormValues form, String coarse, String fine) {
-    String depth = "/cut/radialDepth";
+    String depth = at(CutFields.RADIAL_DEPTH);
     if (form.isSet(depth)) {
-      String side = form.values.getOrDefault("/cut/side", "");
+      String side = form.values.getOrDefault(at(CutFields.SIDE), "");
       boolean toward = !side.equals(JawSide.FIXED.words());
       return form.of(depth, "radialDepth", 0, "cutter", toward, fine);
     }
-    return form.of("/cut/offset", "offset", 0, "cutter", true, coarse);
+    return form.of(at(CutFields.OFFSET), "offset", 0, "cutter", true, coarse);
   }
 
   private record FormValues(Map<String, String> values, UnitCode unit) {
@@ -173,7 +186,7 @@ public record Handle(
    */
   private static void movePlanned(
       Map<String, String> values, String path, Map<String, String> after) {
-    String stage = values.getOrDefault("/cut/stage", "");
+    String stage = values.getOrDefault(at(CutFields.STAGE), "");
     String was = values.getOrDefault(path, "");
     for (int i = 0; path.startsWith(CUT) && i < FormReading.items(PASSES, values); i++) {
       String pass = PASSES + "/" + i + "/";

@@ -16,6 +16,7 @@ import org.standproud.advice.Verdict;
 import org.standproud.advice.compare.ComparedSetups;
 import org.standproud.assessment.NotReadyException;
 import org.standproud.mechanics.evidence.stage.DemonstrationSetups;
+import org.standproud.rules.card.Severity;
 import org.standproud.rules.engine.RuleBase;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
@@ -250,17 +251,17 @@ class SetupPage {
       ModelAndView page, Setup setup, RuleBase ruleBase, Filled filled, boolean complete) {
     Draft draft = Draft.of(setup, ruleBase);
     Loads loads = Loads.of(draft.evidence());
-    String verdict = draft.advice().verdict();
-    boolean stopped = verdict.equals(Verdict.DO_NOT_RUN.words());
+    Verdict verdict = draft.advice().verdict();
+    boolean stopped = verdict == Verdict.DO_NOT_RUN;
     page.addObject("draft", draft.advice());
     page.addObject("complete", complete);
     // A verdict based on assumed values is never shown as safe.
-    page.addObject("mark", complete || stopped ? verdict.replace(' ', '-') : NOT_JUDGED);
-    page.addObject("judged", !verdict.equals(Verdict.NOT_JUDGED.words()));
+    page.addObject("mark", complete || stopped ? verdict.words().replace(' ', '-') : NOT_JUDGED);
+    page.addObject("judged", verdict != Verdict.NOT_JUDGED);
     page.addObject(
         "findings",
         FindingView.of(draft.advice().findings(), draft.margins(), setup.units()).stream()
-            .filter(f -> !f.finding().severity().equals("note"))
+            .filter(f -> f.finding().severity() != Severity.NOTE)
             .toList());
     page.addObject("plan", PlanView.of(setup, "plan"));
     page.addObject("end", EndView.of(setup, loads, "end"));

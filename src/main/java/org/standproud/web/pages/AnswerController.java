@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.standproud.advice.Verdict;
 import org.standproud.assessment.AssessmentDocument;
 import org.standproud.audit.records.StoredRecord;
+import org.standproud.rules.card.Severity;
 import org.standproud.setup.Setup;
 import org.standproud.web.drawing.EndView;
 import org.standproud.web.drawing.Loads;
@@ -44,10 +45,10 @@ class AnswerController {
     model.addAttribute(
         "first",
         findings.stream()
-            .filter(f -> !f.finding().severity().equals("note"))
+            .filter(f -> f.finding().severity() != Severity.NOTE)
             .findFirst()
             .orElse(null));
-    model.addAttribute("judged", !answer.verdict().equals(Verdict.NOT_JUDGED.words()));
+    model.addAttribute("judged", answer.verdict() != Verdict.NOT_JUDGED);
     model.addAttribute("verdictMark", verdictMark(answer.verdict()));
     model.addAttribute("facts", answer.evidence().stream().map(FindingView::fact).toList());
     model.addAttribute("plan", PlanView.of(setup, "plan"));
@@ -57,7 +58,7 @@ class AnswerController {
   }
 
   /** The icon of a verdict. */
-  static String verdictMark(String verdict) {
-    return verdict.replace(' ', '-');
+  static String verdictMark(Verdict verdict) {
+    return verdict.words().replace(' ', '-');
   }
 }

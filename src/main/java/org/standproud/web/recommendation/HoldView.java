@@ -3,6 +3,7 @@ package org.standproud.web.recommendation;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.workholding.OtherHold;
 import org.standproud.web.recorded.FindingView;
 
@@ -17,10 +18,10 @@ import org.standproud.web.recorded.FindingView;
 public record HoldView(OtherHold hold, String mark, List<String> margins, @Nullable String time) {
 
   static HoldView of(OtherHold hold) {
-    String verdict = hold.verdict();
+    Verdict verdict = hold.verdict();
     return new HoldView(
         hold,
-        verdict == null ? "not-judged" : verdict.replace(' ', '-'),
+        verdict == null ? "not-judged" : verdict.words().replace(' ', '-'),
         hold.margins().stream().map(FindingView::fact).toList(),
         hold.cannot() == null ? time(hold) : null);
   }

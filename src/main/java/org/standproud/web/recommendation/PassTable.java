@@ -74,7 +74,7 @@ public record PassTable(String conclusion, List<Row> rows, String time) {
           mode(pass.mode()),
           FindingView.figure(pass.feedPerTooth()),
           FindingView.figure(pass.spindleSpeed()),
-          pass.verdict(),
+          pass.verdict().words(),
           pass.firstContact(),
           pass.then());
     }

@@ -26,7 +26,7 @@ public record RemedyView(
         remedy,
         String.join(", and ", remedy.kinds()),
         remedy.changes().stream().map(FieldChange::words).toList(),
-        remedy.verdict().replace(' ', '-'),
+        remedy.verdict().words().replace(' ', '-'),
         added(remedy.cost().added()),
         Shelves.request(remedy.changed(), catalogue, remedy.changed().units()).toString());
   }

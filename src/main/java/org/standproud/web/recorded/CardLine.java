@@ -3,9 +3,12 @@ package org.standproud.web.recorded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.assessment.TraceDocument;
 import org.standproud.assessment.TraceDocument.CardResult;
 import org.standproud.assessment.TraceDocument.ConditionResult;
+import org.standproud.rules.language.Truth;
+import org.standproud.rules.trace.Kind;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
@@ -36,22 +39,22 @@ public record CardLine(
   /** The outcomes of a card: SARIF 2.1.0 kinds in shop words. */
   public enum Outcome {
     /** It flags. */
-    FAIL("fail", "flags it", "flag it"),
+    FAIL(Kind.FAIL, "flags it", "flag it"),
     /** A fact is missing. */
-    OPEN("open", "cannot tell", "cannot tell"),
+    OPEN(Kind.OPEN, "cannot tell", "cannot tell"),
     /** It passed. */
-    PASS("pass", "passed", "passed"),
+    PASS(Kind.PASS, "passed", "passed"),
     /** It is about other set-ups. */
-    NOT_APPLICABLE("notApplicable", "does not apply", "do not apply"),
+    NOT_APPLICABLE(Kind.NOT_APPLICABLE, "does not apply", "do not apply"),
     /** It derives, eases or overrides, and flags nothing itself. */
-    INFORMATIONAL("informational", "is a helper rule", "helper rules");
+    INFORMATIONAL(Kind.INFORMATIONAL, "is a helper rule", "helper rules");
 
-    private final String code;
+    private final Kind kind;
     private final String ofOne;
     private final String ofMany;
 
-    Outcome(String code, String ofOne, String ofMany) {
-      this.code = code;
+    Outcome(Kind kind, String ofOne, String ofMany) {
+      this.kind = kind;
       this.ofOne = ofOne;
       this.ofMany = ofMany;
     }
@@ -66,11 +69,8 @@ public record CardLine(
       return cards == 1 ? "1 " + ofOne : cards + " " + ofMany;
     }
 
-    static Outcome of(String code) {
-      return Stream.of(values())
-          .filter(o -> o.code.equals(code))
-          .findFirst()
-          .orElseThrow(() -> new IllegalArgumentException("no such recorded kind: " + code));
+    static Outcome of(Kind kind) {
+      return Stream.of(values()).filter(o -> o.kind == kind).findFirst().orElseThrow();
     }
   }
 
@@ -105,7 +105,7 @@ public record CardLine(
         card.title(),
         card.severity() + (outcome == Outcome.OPEN ? "-open" : ""),
         outcome,
-        card.severity(),
+        card.severity().words(),
         because(outcome, all, units),
         all.stream().map(c -> line(c, units)).toList(),
         card.changes().stream().map(CardLine::change).toList(),
@@ -114,18 +114,18 @@ public record CardLine(
 
   private static String because(
       Outcome outcome, List<ConditionResult> conditions, UnitSystem units) {
-    String truth =
+    @Nullable Truth decides =
         switch (outcome) {
-          case PASS, NOT_APPLICABLE -> "false";
-          case OPEN -> "unknown";
-          case FAIL, INFORMATIONAL -> "";
+          case PASS, NOT_APPLICABLE -> Truth.FALSE;
+          case OPEN -> Truth.UNKNOWN;
+          case FAIL, INFORMATIONAL -> null;
         };
     return conditions.stream()
-        .filter(c -> c.truth().equals(truth))
+        .filter(c -> c.truth() == decides)
         .findFirst()
         .map(
             c ->
-                truth.equals("unknown")
+                decides == Truth.UNKNOWN
                     ? "not known: " + String.join("; ", c.unknown())
                     : "not true: " + c.words() + values(c, units))
         .orElse("");
@@ -139,10 +139,10 @@ public record CardLine(
   private static ConditionLine line(ConditionResult condition, UnitSystem units) {
     String truth =
         switch (condition.truth()) {
-          case "true" -> "holds";
-          case "false" -> "does not hold";
-          case "either" -> "may hold";
-          default -> "not known";
+          case TRUE -> "holds";
+          case FALSE -> "does not hold";
+          case EITHER -> "may hold";
+          case UNKNOWN -> "not known";
         };
     return new ConditionLine(
         condition.words(),

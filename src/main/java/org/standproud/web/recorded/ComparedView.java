@@ -70,9 +70,9 @@ public record ComparedView(
   /** Creates the view of a comparison. */
   public static ComparedView of(ComparedSetups compared) {
     return new ComparedView(
-        compared.verdictBefore(),
+        compared.verdictBefore().words(),
         compared.scoreBefore(),
-        compared.verdictAfter(),
+        compared.verdictAfter().words(),
         compared.scoreAfter(),
         compared.changes().stream().map(FieldChange::words).toList(),
         compared.moves().stream().filter(m -> m.move() != Move.STAYS).map(Row::of).toList(),

@@ -10,6 +10,7 @@ import org.standproud.assessment.FindingDocument;
 import org.standproud.assessment.TraceDocument;
 import org.standproud.assessment.acceptance.ShownAcceptance;
 import org.standproud.rules.card.Source;
+import org.standproud.rules.trace.Kind;
 import org.standproud.setup.UnitSystem;
 import org.standproud.web.drawing.DistanceBar;
 
@@ -64,7 +65,7 @@ public record FindingView(
       Map<String, TraceDocument.Distance> margins,
       UnitSystem units,
       List<String> acceptances) {
-    boolean open = finding.kind().equals("open");
+    boolean open = finding.kind() == Kind.OPEN;
     TraceDocument.@Nullable Distance margin =
         finding.distance() == null ? null : margins.get(finding.card());
     return new FindingView(

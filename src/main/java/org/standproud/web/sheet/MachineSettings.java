@@ -15,6 +15,10 @@ import org.standproud.setup.JawSide;
 import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Worded;
+import org.standproud.setup.request.CutFields;
+import org.standproud.setup.request.Field;
+import org.standproud.setup.request.FieldPointer;
+import org.standproud.setup.request.HoldFields;
 import org.standproud.setup.units.QuantityKind;
 import org.standproud.web.words.PageWords;
 
@@ -79,8 +83,8 @@ final class MachineSettings {
       add(words.of("sheet.packing"), words.of("sheet.packing.none"));
     }
     hold.packing().forEach(this::addPacking);
-    add(words.of("sheet.seat"), choice("/hold/seat", hold.seat()));
-    add(words.of("sheet.stop"), choice("/hold/stop", hold.stop()));
+    add(words.of("sheet.seat"), choice(HoldFields.SEAT, hold.seat()));
+    add(words.of("sheet.stop"), choice(HoldFields.STOP, hold.stop()));
   }
 
   private void addPacking(Packing piece) {
@@ -98,7 +102,7 @@ final class MachineSettings {
     add(words.of("sheet.cutter"), setup.cutter().name());
     add(
         words.of("sheet.milled"),
-        cut.operation().words() + ", " + choice("/cut/stage", cut.stage()));
+        cut.operation().words() + ", " + choice(CutFields.STAGE, cut.stage()));
     if (planned) {
       add(words.of("sheet.depth"), words.of("sheet.see.plan"));
       return;
@@ -106,7 +110,9 @@ final class MachineSettings {
     add(words.of("sheet.depth"), figures.length(cut.axialDepthM()));
     addFact(words.of("sheet.width"), Vocabulary.RADIAL_DEPTH);
     add(words.of("sheet.offset"), offset(cut.offsetM()));
-    add(words.of("sheet.feed"), choice("/cut/feed", cut.feed()) + ", " + cut.feedDrive().words());
+    add(
+        words.of("sheet.feed"),
+        choice(CutFields.FEED, cut.feed()) + ", " + cut.feedDrive().words());
     add(words.of("sheet.speed"), figures.of(QuantityKind.SPINDLE_SPEED, cut.spindleSpeedRevPerS()));
     add(words.of("sheet.tooth"), figures.of(QuantityKind.LENGTH, cut.feedPerToothM()));
     addFact(words.of("sheet.table"), Vocabulary.TABLE_FEED);
@@ -131,7 +137,9 @@ final class MachineSettings {
     rows.add(new Row(name, value));
   }
 
-  private String choice(String path, @Nullable Worded choice) {
-    return choice == null ? words.of("sheet.unknown") : words.choice(path, choice.words());
+  private String choice(Field<?, ?> field, @Nullable Worded choice) {
+    return choice == null
+        ? words.of("sheet.unknown")
+        : words.choice(FieldPointer.to(field).text(), choice.words());
   }
 }

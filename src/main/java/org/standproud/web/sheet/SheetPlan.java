@@ -52,13 +52,13 @@ record SheetPlan(
       @Nullable Double remove,
       RuleBase ruleBase,
       Catalogue catalogue,
-      String verdict) {
+      Verdict verdict) {
     double wholeM =
         remove == null
             ? PassTable.onePassM(setup)
             : QuantityKind.LENGTH.unit(setup.units()).toSi(remove);
     PassTable table = remove == null ? null : table(setup, wholeM, ruleBase);
-    boolean stopped = verdict.equals(Verdict.DO_NOT_RUN.words());
+    boolean stopped = verdict == Verdict.DO_NOT_RUN;
     return new SheetPlan(
         new Figures(setup.units()).length(wholeM),
         table,

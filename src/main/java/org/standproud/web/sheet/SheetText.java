@@ -8,6 +8,7 @@ import org.springframework.stereotype.Component;
 import org.standproud.advice.Verdict;
 import org.standproud.assessment.AssessmentDocument;
 import org.standproud.drawing.XmlText;
+import org.standproud.rules.card.Severity;
 import org.standproud.setup.Setup;
 import org.standproud.web.drawing.EndView;
 import org.standproud.web.drawing.Loads;
@@ -66,9 +67,9 @@ class SheetText {
     context.setVariable("answer", answer);
     context.setVariable("setup", setup);
     context.setVariable("made", recorded.made());
-    context.setVariable("verdictMark", answer.verdict().replace(' ', '-'));
-    context.setVariable("judged", !answer.verdict().equals(Verdict.NOT_JUDGED.words()));
-    context.setVariable("mayRun", answer.verdict().startsWith("run"));
+    context.setVariable("verdictMark", answer.verdict().words().replace(' ', '-'));
+    context.setVariable("judged", answer.verdict() != Verdict.NOT_JUDGED);
+    context.setVariable("mayRun", answer.verdict().compareTo(Verdict.RUN_WITH_CARE) <= 0);
     context.setVariable("numbers", MachineSettings.of(setup, recorded.evidence(), words, planned));
     context.setVariable("above", FittedDrawing.of(PlanView.of(setup, "plan"), DRAWING_MM));
     context.setVariable("end", FittedDrawing.of(EndView.of(setup, loads, "end"), DRAWING_MM));
@@ -78,17 +79,17 @@ class SheetText {
   }
 
   private static void addFindings(Context context, List<FindingView> findings, SheetDensity room) {
-    List<FindingView> stops = of(findings, "stop");
-    List<FindingView> cautions = of(findings, "caution");
+    List<FindingView> stops = of(findings, Severity.STOP);
+    List<FindingView> cautions = of(findings, Severity.CAUTION);
     context.setVariable("stops", first(stops, room.stops()));
     context.setVariable("cautions", first(cautions, room.cautions()));
     context.setVariable("moreStops", rest(stops, room.stops()));
     context.setVariable("moreCautions", rest(cautions, room.cautions()));
-    context.setVariable("notes", rest(of(findings, "note"), 0));
+    context.setVariable("notes", rest(of(findings, Severity.NOTE), 0));
   }
 
-  private static List<FindingView> of(List<FindingView> findings, String severity) {
-    return findings.stream().filter(f -> f.finding().severity().equals(severity)).toList();
+  private static List<FindingView> of(List<FindingView> findings, Severity severity) {
+    return findings.stream().filter(f -> f.finding().severity() == severity).toList();
   }
 
   private static List<FindingView> first(List<FindingView> findings, int most) {

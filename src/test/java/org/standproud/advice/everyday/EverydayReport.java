@@ -3,16 +3,21 @@ package org.standproud.advice.everyday;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Verdict;
 import org.standproud.advice.whatif.Judged;
 import org.standproud.advice.whatif.Trials;
+import org.standproud.mechanics.evidence.Evidence;
+import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
+import org.standproud.setup.request.FieldPointer;
 
 /** What the service answers to the everyday set-ups, and how often each card speaks. */
 final class EverydayReport {
@@ -27,6 +32,7 @@ final class EverydayReport {
 
   private final List<CheckedSetup> checked = new ArrayList<>();
   private final Map<Fact, List<Double>> widths = new LinkedHashMap<>();
+  private final Set<FieldPointer> pointers = new LinkedHashSet<>();
   private final CardCounts cards = new CardCounts();
 
   private EverydayReport() {}
@@ -48,6 +54,7 @@ final class EverydayReport {
       Judged judged = trials.of(row.setup());
       report.checked.add(CheckedSetup.of(row, judged));
       report.measure(judged);
+      report.point(judged.evidence());
     }
     EverydayShop shop = new EverydayShop(SEED);
     for (int i = 0; i < RANDOM_SETUPS; i++) {
@@ -67,6 +74,18 @@ final class EverydayReport {
                 widths.computeIfAbsent(fact, f -> new ArrayList<>()).add(ratio);
               }
             });
+  }
+
+  private void point(Evidence evidence) {
+    for (EvidenceValue value : evidence.values()) {
+      pointers.addAll(value.inputs());
+      value.assumptions().forEach(assumption -> pointers.add(assumption.input()));
+    }
+  }
+
+  /** The fields of the request that the evidence of the set-ups points at. */
+  Set<FieldPointer> pointers() {
+    return pointers;
   }
 
   List<CheckedSetup> checked() {

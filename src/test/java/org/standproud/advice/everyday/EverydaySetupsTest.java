@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.standproud.ComputationTest;
 import org.standproud.GeneratedPages;
+import org.standproud.RequestContract;
 
 /** The service beside a good machinist, on set-ups of every day. Common practice, no source. */
 @ComputationTest
@@ -56,6 +57,13 @@ class EverydaySetupsTest {
   @Test
   void noMoreSoundSetUpsAreRefusedThanBefore() {
     assertThat(report.falseAlarms()).hasSizeLessThanOrEqualTo(MOST_FALSE_ALARMS);
+  }
+
+  @Test
+  void whateverTheEvidencePointsAtIsAFieldOfTheRequest() {
+    assertThat(report.pointers())
+        .hasSizeGreaterThan(40)
+        .allMatch(pointer -> RequestContract.has(pointer.text()));
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.ComputationTest;
 import org.standproud.advice.DemoShop;
+import org.standproud.advice.Verdict;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 
@@ -48,8 +49,8 @@ class PassPlanTest {
     List<PlannedPass> rough =
         plan(name).passes().stream().filter(p -> p.stage().equals("rough")).toList();
     if (!rough.isEmpty()) {
-      assertThat(rough.get(0).verdict()).isIn("run", "run with care");
-      assertThat(rough.get(rough.size() - 1).verdict()).isIn("run", "run with care");
+      assertThat(rough.get(0).verdict()).isIn(Verdict.RUN, Verdict.RUN_WITH_CARE);
+      assertThat(rough.get(rough.size() - 1).verdict()).isIn(Verdict.RUN, Verdict.RUN_WITH_CARE);
     }
   }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.advice.DemoShop;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.whatif.Judged;
 import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
@@ -81,9 +82,9 @@ class SensitivityReportTest {
               .orElseThrow();
       Judged first = DemoShop.trials().of(unknown.cases().get(0).setup());
       assertThat(question.answers().get(0).score()).isEqualTo(first.score());
-      assertThat(question.answers().get(0).verdict()).isEqualTo(first.verdict().words());
+      assertThat(question.answers().get(0).verdict()).isEqualTo(first.verdict());
     }
-    assertThat(base.verdict().words()).isIn("do not run", "not judged");
+    assertThat(base.verdict()).isIn(Verdict.DO_NOT_RUN, Verdict.NOT_JUDGED);
   }
 
   @Test

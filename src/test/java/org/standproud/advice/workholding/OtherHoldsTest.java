@@ -6,17 +6,20 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.ComputationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Quantity;
+import org.standproud.advice.Verdict;
 import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
+import org.standproud.rules.card.Severity;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
@@ -61,7 +64,7 @@ class OtherHoldsTest {
   void theCardsThatLimitTheHoldOfAViseStandAgainstAHoldBelowTheirLimits(String name) {
     for (OtherHold hold : whereTheViseCannot(name).holds()) {
       if (hold.cannot() == null && low(hold.margins().get(4)) < 1) {
-        assertThat(hold.verdict()).as(hold.way()).isNotEqualTo("run");
+        assertThat(hold.verdict()).as(hold.way()).isNotEqualTo(Verdict.RUN);
         assertThat(hold.against()).isNotEmpty();
       }
     }
@@ -96,7 +99,8 @@ class OtherHoldsTest {
       Setup setup = DemoShop.setup(name);
       assertThat(of(setup, true).recommended()).isFalse();
       OtherHolds holds = whereTheViseCannot(name);
-      boolean runs = List.of("run", "run with care").contains(holds.holds().get(0).verdict());
+      boolean runs =
+          Set.of(Verdict.RUN, Verdict.RUN_WITH_CARE).contains(holds.holds().get(0).verdict());
       assertThat(holds.recommended()).isEqualTo(runs);
     }
   }
@@ -105,8 +109,8 @@ class OtherHoldsTest {
   @MethodSource("names")
   void aHoldWithAStopThatCouldNotBeJudgedIsNeverShownAsSafe(String name) {
     for (OtherHold hold : whereTheViseCannot(name).holds()) {
-      if (hold.open().stream().anyMatch(open -> open.severity().equals("stop"))) {
-        assertThat(hold.verdict()).isIn("not judged", "do not run");
+      if (hold.open().stream().anyMatch(open -> open.severity() == Severity.STOP)) {
+        assertThat(hold.verdict()).isIn(Verdict.NOT_JUDGED, Verdict.DO_NOT_RUN);
       }
     }
   }
@@ -115,7 +119,7 @@ class OtherHoldsTest {
   void vibrationInAnotherHoldIsLeftOpenAndReported() {
     for (OtherHold hold : whereTheViseCannot(DemoShop.name("03")).holds()) {
       assertThat(hold.open()).extracting(HeldFinding::card).contains("VIB-001", "VIB-002");
-      assertThat(hold.verdict()).isNotEqualTo("run");
+      assertThat(hold.verdict()).isNotEqualTo(Verdict.RUN);
     }
   }
 

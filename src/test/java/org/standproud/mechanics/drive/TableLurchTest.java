@@ -18,9 +18,11 @@ import org.standproud.mechanics.published.Subject;
 import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Machine;
+import org.standproud.setup.MachineBuilder;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Stage;
 
@@ -34,41 +36,28 @@ class TableLurchTest {
 
   private static Machine mill(double massKg, Band friction, boolean preloaded) {
     Machine m = SmallShop.kneeMill();
-    return new Machine(
-        m.name(),
-        m.kind(),
-        m.travelXM(),
-        m.travelYM(),
-        m.travelZM(),
-        m.noseToTableM(),
-        m.quillTravelM(),
-        m.speedsRevPerS(),
-        m.leastSpeedRevPerS(),
-        m.greatestSpeedRevPerS(),
-        m.power(),
-        m.driveEfficiency(),
-        m.backlashM(),
-        preloaded,
-        massKg,
-        friction,
-        NONE,
-        m.spindleStiffnessNPerM(),
-        m.greatestFeedMPerS());
+    return MachineBuilder.builder(m)
+        .preloadedScrew(preloaded)
+        .movingMassKg(massKg)
+        .slideFriction(friction)
+        .gibPreloadN(NONE)
+        .build();
   }
 
   private static Cut cut(FeedDirection feed, FeedDrive drive, @Nullable Boolean locked) {
-    return new Cut(
-        Operation.BROAD_SIDE,
-        Stage.ROUGH,
-        .003,
-        -.012,
-        feed,
-        4,
-        Band.exactly(.08e-3),
-        drive,
-        locked,
-        true,
-        .03);
+    return CutBuilder.builder()
+        .operation(Operation.BROAD_SIDE)
+        .stage(Stage.ROUGH)
+        .axialDepthM(.003)
+        .offsetM(-.012)
+        .feed(feed)
+        .spindleSpeedRevPerS(4)
+        .feedPerToothM(Band.exactly(.08e-3))
+        .feedDrive(drive)
+        .slideLocked(locked)
+        .otherSlidesLocked(true)
+        .leadInM(.03)
+        .build();
   }
 
   /** A pull of one sign with the table, for a cutter fed toward +X: the force on the work is -X. */

@@ -4,18 +4,22 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.CuttingRange;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.FeedDrive;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.MaterialGroup;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Spin;
 import org.standproud.setup.Stage;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.ToolMaterial;
 
 /** A pass for tests, in millimetres and degrees, that can be changed one thing at a time. */
@@ -245,61 +249,66 @@ public record PassFixture(
   public Stock stock() {
     CuttingRange any = new CuttingRange(0.1, 10, 1e-5, 1e-3);
     Material material =
-        new Material(
-            "test",
-            MaterialGroup.P,
-            kcMpa.times(1e6),
-            mc,
-            Band.exactly(205e9),
-            0.3,
-            7850,
-            Band.exactly(300e6),
-            null,
-            any,
-            any,
-            "test");
-    return new Stock(lengthMm / 1000, widthMm / 1000, 0.1, material, null, null, null);
+        MaterialBuilder.builder()
+            .name("test")
+            .group(MaterialGroup.P)
+            .specificCuttingForcePa(kcMpa.times(1e6))
+            .chipExponent(mc)
+            .youngsModulusPa(Band.exactly(205e9))
+            .poissonsRatio(0.3)
+            .densityKgPerM3(7850)
+            .yieldPa(Band.exactly(300e6))
+            .hss(any)
+            .carbide(any)
+            .source("test")
+            .build();
+    return StockBuilder.builder()
+        .lengthM(lengthMm / 1000)
+        .thicknessM(widthMm / 1000)
+        .heightM(0.1)
+        .material(material)
+        .build();
   }
 
   public Cutter cutter() {
-    return new Cutter(
-        "test",
-        CutterKind.FACE_MILL,
-        ToolMaterial.CARBIDE,
-        spin,
-        diameterMm / 1000,
-        teeth,
-        0.05,
-        0.1,
-        0.05,
-        0.05,
-        0.02,
-        0.04,
-        Math.toRadians(kappaDeg),
-        cornerMm / 1000,
-        Math.toRadians(helixDeg),
-        0,
-        0,
-        1e-5,
-        edge,
-        chipped,
-        missing,
-        runOutMm == null ? null : runOutMm / 1000);
+    return CutterBuilder.builder()
+        .name("test")
+        .kind(CutterKind.FACE_MILL)
+        .toolMaterial(ToolMaterial.CARBIDE)
+        .spin(spin)
+        .diameterM(diameterMm / 1000)
+        .teeth(teeth)
+        .greatestDepthM(0.05)
+        .overhangM(0.1)
+        .stickOutM(0.05)
+        .fluteLengthM(0.05)
+        .shankDiameterM(0.02)
+        .holderDiameterM(0.04)
+        .enteringAngleRad(Math.toRadians(kappaDeg))
+        .cornerRadiusM(cornerMm / 1000)
+        .helixRad(Math.toRadians(helixDeg))
+        .rakeRad(0)
+        .wiperM(0)
+        .edgeRadiusM(1e-5)
+        .edge(edge)
+        .chippedTeeth(chipped)
+        .missingTeeth(missing)
+        .runOutM(runOutMm == null ? null : runOutMm / 1000)
+        .build();
   }
 
   public Cut cut() {
-    return new Cut(
-        Operation.TOP_EDGE,
-        Stage.ROUGH,
-        depthMm / 1000,
-        offsetMm / 1000,
-        feedDirection,
-        revPerS,
-        feedMm.times(1e-3),
-        FeedDrive.POWER,
-        null,
-        null,
-        0.2);
+    return CutBuilder.builder()
+        .operation(Operation.TOP_EDGE)
+        .stage(Stage.ROUGH)
+        .axialDepthM(depthMm / 1000)
+        .offsetM(offsetMm / 1000)
+        .feed(feedDirection)
+        .spindleSpeedRevPerS(revPerS)
+        .feedPerToothM(feedMm.times(1e-3))
+        .feedDrive(FeedDrive.POWER)
+        .leadInM(0.2)
+        .build();
   }
 
   /** Its engagement, which must be a cut. */

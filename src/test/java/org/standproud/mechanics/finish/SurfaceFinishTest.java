@@ -15,6 +15,7 @@ import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Operation;
@@ -26,29 +27,13 @@ class SurfaceFinishTest {
   private static Cutter faceMill(
       double cornerM, double wiperM, @Nullable EdgeCondition edge, List<Integer> missing) {
     Cutter c = SmallShop.faceMill();
-    return new Cutter(
-        c.name(),
-        c.kind(),
-        c.toolMaterial(),
-        c.spin(),
-        c.diameterM(),
-        c.teeth(),
-        c.greatestDepthM(),
-        c.overhangM(),
-        c.stickOutM(),
-        c.fluteLengthM(),
-        c.shankDiameterM(),
-        c.holderDiameterM(),
-        c.enteringAngleRad(),
-        cornerM,
-        c.helixRad(),
-        c.rakeRad(),
-        wiperM,
-        c.edgeRadiusM(),
-        edge,
-        List.of(),
-        missing,
-        c.runOutM());
+    return CutterBuilder.builder(c)
+        .cornerRadiusM(cornerM)
+        .wiperM(wiperM)
+        .edge(edge)
+        .chippedTeeth(List.of())
+        .missingTeeth(missing)
+        .build();
   }
 
   private static SurfaceFinish topEdge(Cutter cutter, double offsetM, double feedPerToothM) {

@@ -15,8 +15,10 @@ import org.standproud.setup.Band;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.MaterialGroup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 
 /** Published coefficients chosen for a stock they belong to, and for one they do not. */
 class PublishedForceTest {
@@ -24,23 +26,14 @@ class PublishedForceTest {
   private static ForceInput input(PassFixture pass, MaterialGroup group, ForceCoefficients law) {
     Stock stock = pass.stock();
     Material m = stock.material();
-    Material named =
-        new Material(
-            m.name(),
-            group,
-            m.specificCuttingForcePa(),
-            m.chipExponent(),
-            m.youngsModulusPa(),
-            m.poissonsRatio(),
-            m.densityKgPerM3(),
-            m.yieldPa(),
-            m.hardnessBrinell(),
-            m.hss(),
-            m.carbide(),
-            m.source(),
-            law);
+    Material named = MaterialBuilder.builder(m).group(group).forceCoefficients(law).build();
     Stock cut =
-        new Stock(stock.lengthM(), stock.thicknessM(), stock.heightM(), named, null, null, null);
+        StockBuilder.builder()
+            .lengthM(stock.lengthM())
+            .thicknessM(stock.thicknessM())
+            .heightM(stock.heightM())
+            .material(named)
+            .build();
     return ForceInput.of(cut, pass.cutter(), pass.cut());
   }
 

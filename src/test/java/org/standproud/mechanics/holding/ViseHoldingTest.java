@@ -23,15 +23,18 @@ import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.JawSurface;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.MaterialGroup;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Seat;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 class ViseHoldingTest {
 
@@ -46,37 +49,46 @@ class ViseHoldingTest {
             new Band(0.08, 0.12, 0.15),
             0.028,
             new Band(0.08, 0.12, 0.15));
-    return new Vise(
-        "150 mm vise",
-        0.150,
-        0.040,
-        0.200,
-        0.060,
-        screw,
-        40_000,
-        surface,
-        new Band(2e8, 4e8, 6e8),
-        new Band(5e7, 1e8, 2e8),
-        Band.exactly(liftRad));
+    return ViseBuilder.builder()
+        .name("150 mm vise")
+        .jawWidthM(0.150)
+        .jawHeightM(0.040)
+        .greatestOpeningM(0.200)
+        .bedHeightM(0.060)
+        .screw(screw)
+        .greatestClampingForceN(40_000)
+        .jawSurface(surface)
+        .fixedJawStiffnessNPerM(new Band(2e8, 4e8, 6e8))
+        .movableJawStiffnessNPerM(new Band(5e7, 1e8, 2e8))
+        .movableJawLiftRad(Band.exactly(liftRad))
+        .build();
   }
 
   static Stock stock(StockSurface surface, Double highSpotM) {
     CuttingRange range = new CuttingRange(0.5, 2, 1e-5, 1e-4);
     Material steel =
-        new Material(
-            "1045",
-            MaterialGroup.P,
-            Band.exactly(1.7e9),
-            Band.exactly(0.24),
-            Band.exactly(205e9),
-            0.29,
-            7850,
-            Band.exactly(310e6),
-            null,
-            range,
-            range,
-            "test");
-    return new Stock(0.120, 0.010, 0.075, steel, surface, highSpotM, true);
+        MaterialBuilder.builder()
+            .name("1045")
+            .group(MaterialGroup.P)
+            .specificCuttingForcePa(Band.exactly(1.7e9))
+            .chipExponent(Band.exactly(0.24))
+            .youngsModulusPa(Band.exactly(205e9))
+            .poissonsRatio(0.29)
+            .densityKgPerM3(7850)
+            .yieldPa(Band.exactly(310e6))
+            .hss(range)
+            .carbide(range)
+            .source("test")
+            .build();
+    return StockBuilder.builder()
+        .lengthM(0.120)
+        .thicknessM(0.010)
+        .heightM(0.075)
+        .material(steel)
+        .surface(surface)
+        .highSpotM(highSpotM)
+        .deburred(true)
+        .build();
   }
 
   static Hold hold(Vise vise, double gripM, Band clamp, Band friction, List<Packing> packing) {

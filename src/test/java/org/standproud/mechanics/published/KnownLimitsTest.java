@@ -47,8 +47,10 @@ import org.standproud.setup.Band;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 
 /** Where each model stops being true, and that the package then refuses or says so. */
 @Tag(PublishedTable.TESTS)
@@ -295,23 +297,19 @@ class KnownLimitsTest {
     PassFixture pass = PassFixture.pass(20, 4, 10, 0, 0.1);
     Material m = aluminium.material();
     Material steel =
-        new Material(
-            m.name(),
-            m.group(),
-            m.specificCuttingForcePa(),
-            m.chipExponent(),
-            m.youngsModulusPa(),
-            m.poissonsRatio(),
-            m.densityKgPerM3(),
-            m.yieldPa(),
-            m.hardnessBrinell(),
-            m.hss(),
-            m.carbide(),
-            m.source(),
-            ForceCoefficients.AL_7075_T6_CARBIDE_190);
+        MaterialBuilder.builder(m)
+            .forceCoefficients(ForceCoefficients.AL_7075_T6_CARBIDE_190)
+            .build();
     ForceInput foreign =
         ForceInput.of(
-            new Stock(0.2, 0.01, 0.1, steel, null, null, null), pass.cutter(), pass.cut());
+            StockBuilder.builder()
+                .lengthM(0.2)
+                .thicknessM(0.01)
+                .heightM(0.1)
+                .material(steel)
+                .build(),
+            pass.cutter(),
+            pass.cut());
     flagged(
         Subject.FORCE,
         "Published coefficients of aluminium asked for in steel",

@@ -23,15 +23,18 @@ import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Machine;
+import org.standproud.setup.MachineBuilder;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /** Own geometry: every number here is added up by hand from the sizes of the small shop. */
 class ReachTest {
@@ -393,26 +396,13 @@ class ReachTest {
   private static Machine machine(
       double travelX, double travelY, double travelZ, double noseToTable, double quill) {
     Machine mill = SmallShop.kneeMill();
-    return new Machine(
-        mill.name(),
-        mill.kind(),
-        travelX,
-        travelY,
-        travelZ,
-        noseToTable,
-        quill,
-        mill.speedsRevPerS(),
-        mill.leastSpeedRevPerS(),
-        mill.greatestSpeedRevPerS(),
-        mill.power(),
-        mill.driveEfficiency(),
-        mill.backlashM(),
-        mill.preloadedScrew(),
-        mill.movingMassKg(),
-        mill.slideFriction(),
-        mill.gibPreloadN(),
-        mill.spindleStiffnessNPerM(),
-        mill.greatestFeedMPerS());
+    return MachineBuilder.builder(mill)
+        .travelXM(travelX)
+        .travelYM(travelY)
+        .travelZM(travelZ)
+        .noseToTableM(noseToTable)
+        .quillTravelM(quill)
+        .build();
   }
 
   /** 700 nose to table, knee 400 and quill 120: never under 180; nose on top at 250, 1 deep. */
@@ -516,18 +506,11 @@ class ReachTest {
     Vise vise = SmallShop.vise();
     Setup pass = topEdge(.001);
     Vise other =
-        new Vise(
-            vise.name(),
-            vise.jawWidthM(),
-            jawHeight,
-            opening,
-            bed,
-            vise.screw(),
-            vise.greatestClampingForceN(),
-            vise.jawSurface(),
-            vise.fixedJawStiffnessNPerM(),
-            vise.movableJawStiffnessNPerM(),
-            vise.movableJawLiftRad());
+        ViseBuilder.builder(vise)
+            .jawHeightM(jawHeight)
+            .greatestOpeningM(opening)
+            .bedHeightM(bed)
+            .build();
     return held(pass, Hold.in(other, gripM).stop(Stop.NONE).held());
   }
 
@@ -546,7 +529,15 @@ class ReachTest {
   @Test
   void aStockOfNegativeThicknessIsRefusedByName() {
     Setup pass = topEdge(.001);
-    Stock thin = new Stock(.12, -.01, .08, SmallShop.steel(), null, 0.0, true);
+    Stock thin =
+        StockBuilder.builder()
+            .lengthM(.12)
+            .thicknessM(-.01)
+            .heightM(.08)
+            .material(SmallShop.steel())
+            .highSpotM(0.0)
+            .deburred(true)
+            .build();
     refused(
         new Setup(
             pass.job(), thin, pass.hold(), pass.machine(), pass.cutter(), pass.cut(), pass.units()),

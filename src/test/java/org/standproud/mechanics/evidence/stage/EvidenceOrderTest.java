@@ -13,13 +13,17 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.ForceCoefficients;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Spin;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 
 /** What must rise or fall, and what must mirror, in the evidence of any set-up. */
 class EvidenceOrderTest {
@@ -146,30 +150,11 @@ class EvidenceOrderTest {
   private static Setup harder(Setup s) {
     Material m = s.stock().material();
     Material harder =
-        new Material(
-            m.name(),
-            m.group(),
-            m.specificCuttingForcePa().times(1.3),
-            m.chipExponent(),
-            m.youngsModulusPa(),
-            m.poissonsRatio(),
-            m.densityKgPerM3(),
-            m.yieldPa(),
-            m.hardnessBrinell(),
-            m.hss(),
-            m.carbide(),
-            m.source(),
-            m.forceCoefficients());
+        MaterialBuilder.builder(m)
+            .specificCuttingForcePa(m.specificCuttingForcePa().times(1.3))
+            .build();
     Stock t = s.stock();
-    Stock stock =
-        new Stock(
-            t.lengthM(),
-            t.thicknessM(),
-            t.heightM(),
-            harder,
-            t.surface(),
-            t.highSpotM(),
-            t.deburred());
+    Stock stock = StockBuilder.builder(t).material(harder).build();
     return new Setup(s.job(), stock, s.hold(), s.machine(), s.cutter(), s.cut(), s.units());
   }
 
@@ -217,43 +202,11 @@ class EvidenceOrderTest {
   private static Setup mirrored(Setup s) {
     Cutter c = s.cutter();
     Cutter other =
-        new Cutter(
-            c.name(),
-            c.kind(),
-            c.toolMaterial(),
-            c.spin() == Spin.CLOCKWISE ? Spin.COUNTERCLOCKWISE : Spin.CLOCKWISE,
-            c.diameterM(),
-            c.teeth(),
-            c.greatestDepthM(),
-            c.overhangM(),
-            c.stickOutM(),
-            c.fluteLengthM(),
-            c.shankDiameterM(),
-            c.holderDiameterM(),
-            c.enteringAngleRad(),
-            c.cornerRadiusM(),
-            c.helixRad(),
-            c.rakeRad(),
-            c.wiperM(),
-            c.edgeRadiusM(),
-            c.edge(),
-            c.chippedTeeth(),
-            c.missingTeeth(),
-            c.runOutM());
+        CutterBuilder.builder(c)
+            .spin(c.spin() == Spin.CLOCKWISE ? Spin.COUNTERCLOCKWISE : Spin.CLOCKWISE)
+            .build();
     Cut t = s.cut();
-    Cut cut =
-        new Cut(
-            t.operation(),
-            t.stage(),
-            t.axialDepthM(),
-            -t.offsetM(),
-            t.feed(),
-            t.spindleSpeedRevPerS(),
-            t.feedPerToothM(),
-            t.feedDrive(),
-            t.slideLocked(),
-            t.otherSlidesLocked(),
-            t.leadInM());
+    Cut cut = CutBuilder.builder(t).offsetM(-t.offsetM()).build();
     return new Setup(s.job(), s.stock(), s.hold(), s.machine(), other, cut, s.units());
   }
 }

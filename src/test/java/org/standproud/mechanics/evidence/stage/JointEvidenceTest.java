@@ -19,12 +19,16 @@ import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.sampling.LettingGo;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Machine;
+import org.standproud.setup.MachineBuilder;
 import org.standproud.setup.Packing;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.Stop;
 
 class JointEvidenceTest {
@@ -36,15 +40,7 @@ class JointEvidenceTest {
 
   private static Setup standing(Setup s, @Nullable Double highSpotM) {
     Stock t = s.stock();
-    Stock stock =
-        new Stock(
-            t.lengthM(),
-            t.thicknessM(),
-            t.heightM(),
-            t.material(),
-            t.surface(),
-            highSpotM,
-            t.deburred());
+    Stock stock = StockBuilder.builder(t).highSpotM(highSpotM).build();
     return new Setup(
         s.job(), stock, s.hold(), s.machine(), s.cutter(), s.cut(), s.passes(), s.units());
   }
@@ -235,66 +231,14 @@ class JointEvidenceTest {
   }
 
   private static Machine soft(Machine m) {
-    return new Machine(
-        m.name(),
-        m.kind(),
-        m.travelXM(),
-        m.travelYM(),
-        m.travelZM(),
-        m.noseToTableM(),
-        m.quillTravelM(),
-        m.speedsRevPerS(),
-        m.leastSpeedRevPerS(),
-        m.greatestSpeedRevPerS(),
-        m.power(),
-        m.driveEfficiency(),
-        m.backlashM(),
-        m.preloadedScrew(),
-        m.movingMassKg(),
-        m.slideFriction(),
-        m.gibPreloadN(),
-        Band.exactly(0.5e6),
-        m.greatestFeedMPerS());
+    return MachineBuilder.builder(m).spindleStiffnessNPerM(Band.exactly(0.5e6)).build();
   }
 
   private static Cutter thick(Cutter c) {
-    return new Cutter(
-        c.name(),
-        c.kind(),
-        c.toolMaterial(),
-        c.spin(),
-        c.diameterM(),
-        c.teeth(),
-        c.greatestDepthM(),
-        c.overhangM(),
-        c.stickOutM(),
-        c.fluteLengthM(),
-        16 * c.diameterM(),
-        c.holderDiameterM(),
-        c.enteringAngleRad(),
-        c.cornerRadiusM(),
-        c.helixRad(),
-        c.rakeRad(),
-        c.wiperM(),
-        c.edgeRadiusM(),
-        c.edge(),
-        c.chippedTeeth(),
-        c.missingTeeth(),
-        c.runOutM());
+    return CutterBuilder.builder(c).shankDiameterM(16 * c.diameterM()).build();
   }
 
   private static Cut hasty(Cut c) {
-    return new Cut(
-        c.operation(),
-        c.stage(),
-        c.axialDepthM(),
-        c.offsetM(),
-        c.feed(),
-        100 * c.spindleSpeedRevPerS(),
-        c.feedPerToothM(),
-        c.feedDrive(),
-        c.slideLocked(),
-        c.otherSlidesLocked(),
-        c.leadInM());
+    return CutBuilder.builder(c).spindleSpeedRevPerS(100 * c.spindleSpeedRevPerS()).build();
   }
 }

@@ -9,7 +9,9 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.ClampScrew;
 import org.standproud.setup.Cut;
+import org.standproud.setup.CutBuilder;
 import org.standproud.setup.Cutter;
+import org.standproud.setup.CutterBuilder;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.CuttingRange;
 import org.standproud.setup.EdgeCondition;
@@ -21,8 +23,10 @@ import org.standproud.setup.JawSide;
 import org.standproud.setup.JawSurface;
 import org.standproud.setup.JobReference;
 import org.standproud.setup.Machine;
+import org.standproud.setup.MachineBuilder;
 import org.standproud.setup.MachineKind;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.MaterialGroup;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Packing;
@@ -34,11 +38,13 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Spin;
 import org.standproud.setup.Stage;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.ToolMaterial;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /** Set-ups drawn at random over all that a shop might plausibly or foolishly propose. */
 public final class RandomShop {
@@ -105,34 +111,37 @@ public final class RandomShop {
   }
 
   private Stock stock() {
-    return new Stock(
-        log(5e-3, 0.8),
-        log(5e-4, 0.1),
-        log(8e-3, 0.35),
-        material(),
-        perhaps(StockSurface.values()),
-        chance(0.4) ? null : Double.valueOf(chance(0.3) ? 0 : log(1e-6, 1e-3)),
-        perhaps());
+    return StockBuilder.builder()
+        .lengthM(log(5e-3, 0.8))
+        .thicknessM(log(5e-4, 0.1))
+        .heightM(log(8e-3, 0.35))
+        .material(material())
+        .surface(perhaps(StockSurface.values()))
+        .highSpotM(chance(0.4) ? null : Double.valueOf(chance(0.3) ? 0 : log(1e-6, 1e-3)))
+        .deburred(perhaps())
+        .build();
   }
 
   private Material material() {
     CuttingRange range = new CuttingRange(0.2, 3, 2e-5, 2e-4);
-    return new Material(
-        "random",
-        one(MaterialGroup.values()),
-        about(log(200e6, 5000e6), 0.6),
-        about(between(0.1, 0.3), 0.3),
-        about(log(40e9, 220e9), 0.2),
-        between(0.22, 0.36),
-        log(1700, 9000),
-        about(log(50e6, 1500e6), 0.5),
-        chance(0.5) ? null : Double.valueOf(200),
-        range,
-        range,
-        "random",
-        laws.nextDouble() < 0.7
-            ? null
-            : ForceCoefficients.values()[laws.nextInt(ForceCoefficients.values().length)]);
+    return MaterialBuilder.builder()
+        .name("random")
+        .group(one(MaterialGroup.values()))
+        .specificCuttingForcePa(about(log(200e6, 5000e6), 0.6))
+        .chipExponent(about(between(0.1, 0.3), 0.3))
+        .youngsModulusPa(about(log(40e9, 220e9), 0.2))
+        .poissonsRatio(between(0.22, 0.36))
+        .densityKgPerM3(log(1700, 9000))
+        .yieldPa(about(log(50e6, 1500e6), 0.5))
+        .hardnessBrinell(chance(0.5) ? null : Double.valueOf(200))
+        .hss(range)
+        .carbide(range)
+        .source("random")
+        .forceCoefficients(
+            laws.nextDouble() < 0.7
+                ? null
+                : ForceCoefficients.values()[laws.nextInt(ForceCoefficients.values().length)])
+        .build();
   }
 
   private Hold hold(double gripM) {
@@ -176,49 +185,53 @@ public final class RandomShop {
   }
 
   private Vise vise() {
-    return new Vise(
-        "random",
-        log(0.05, 0.3),
-        log(0.015, 0.08),
-        log(0.05, 0.4),
-        between(0.02, 0.12),
-        new ClampScrew(
-            between(0.01, 0.04),
-            between(0.002, 0.01),
-            chance(0.3) ? 0 : 0.26,
-            about(between(0.08, 0.2), 0.5),
-            between(0.015, 0.06),
-            about(between(0.05, 0.2), 0.5)),
-        log(5e3, 1e5),
-        one(JawSurface.values()),
-        about(log(2e7, 1e9), 1),
-        about(log(1e7, 5e8), 1),
-        chance(0.2) ? Band.exactly(0) : about(log(1e-5, 5e-3), 1));
+    return ViseBuilder.builder()
+        .name("random")
+        .jawWidthM(log(0.05, 0.3))
+        .jawHeightM(log(0.015, 0.08))
+        .greatestOpeningM(log(0.05, 0.4))
+        .bedHeightM(between(0.02, 0.12))
+        .screw(
+            new ClampScrew(
+                between(0.01, 0.04),
+                between(0.002, 0.01),
+                chance(0.3) ? 0 : 0.26,
+                about(between(0.08, 0.2), 0.5),
+                between(0.015, 0.06),
+                about(between(0.05, 0.2), 0.5)))
+        .greatestClampingForceN(log(5e3, 1e5))
+        .jawSurface(one(JawSurface.values()))
+        .fixedJawStiffnessNPerM(about(log(2e7, 1e9), 1))
+        .movableJawStiffnessNPerM(about(log(1e7, 5e8), 1))
+        .movableJawLiftRad(chance(0.2) ? Band.exactly(0) : about(log(1e-5, 5e-3), 1))
+        .build();
   }
 
   private Machine machine() {
     double slowest = log(0.3, 5);
     double fastest = slowest * log(2, 100);
-    return new Machine(
-        "random",
-        one(MachineKind.values()),
-        between(0.2, 1.5),
-        between(0.1, 0.6),
-        between(0.1, 0.6),
-        between(0.2, 0.8),
-        chance(0.3) ? 0 : between(0.05, 0.15),
-        chance(0.5) ? List.of() : List.of(slowest, (slowest + fastest) / 2, fastest),
-        slowest,
-        fastest,
-        List.of(new PowerPoint(slowest, log(100, 5e3)), new PowerPoint(fastest, log(100, 2e4))),
-        new Band(0.6, 0.75, 0.9),
-        chance(0.3) ? 0 : log(1e-5, 1e-3),
-        random.nextBoolean(),
-        log(20, 1000),
-        about(between(0.02, 0.25), 0.5),
-        new Band(0, 100, 500),
-        about(log(2e6, 2e8), 1),
-        chance(0.3) ? null : Double.valueOf(log(1e-3, 0.2)));
+    return MachineBuilder.builder()
+        .name("random")
+        .kind(one(MachineKind.values()))
+        .travelXM(between(0.2, 1.5))
+        .travelYM(between(0.1, 0.6))
+        .travelZM(between(0.1, 0.6))
+        .noseToTableM(between(0.2, 0.8))
+        .quillTravelM(chance(0.3) ? 0 : between(0.05, 0.15))
+        .speedsRevPerS(chance(0.5) ? List.of() : List.of(slowest, (slowest + fastest) / 2, fastest))
+        .leastSpeedRevPerS(slowest)
+        .greatestSpeedRevPerS(fastest)
+        .power(
+            List.of(new PowerPoint(slowest, log(100, 5e3)), new PowerPoint(fastest, log(100, 2e4))))
+        .driveEfficiency(new Band(0.6, 0.75, 0.9))
+        .backlashM(chance(0.3) ? 0 : log(1e-5, 1e-3))
+        .preloadedScrew(random.nextBoolean())
+        .movingMassKg(log(20, 1000))
+        .slideFriction(about(between(0.02, 0.25), 0.5))
+        .gibPreloadN(new Band(0, 100, 500))
+        .spindleStiffnessNPerM(about(log(2e6, 2e8), 1))
+        .greatestFeedMPerS(chance(0.3) ? null : Double.valueOf(log(1e-3, 0.2)))
+        .build();
   }
 
   private Cutter cutter() {
@@ -226,44 +239,46 @@ public final class RandomShop {
     double diameter = kind == CutterKind.END_MILL ? log(1e-3, 0.04) : log(0.03, 0.2);
     int teeth = 1 + random.nextInt(12);
     double stickOut = diameter * log(0.5, 8);
-    return new Cutter(
-        "random",
-        kind,
-        one(ToolMaterial.values()),
-        one(Spin.values()),
-        diameter,
-        teeth,
-        stickOut * between(0.1, 1),
-        stickOut + between(0.02, 0.15),
-        stickOut,
-        stickOut * between(0.2, 1),
-        diameter * between(0.3, 1.2),
-        diameter * between(1, 2.5),
-        chance(0.5) ? Math.PI / 2 : Math.toRadians(between(10, 90)),
-        chance(0.3) ? 0 : log(1e-5, 0.1 * diameter),
-        Math.toRadians(chance(0.3) ? 0 : between(-45, 60)),
-        Math.toRadians(between(-15, 25)),
-        chance(0.6) ? 0 : between(5e-4, 3e-3),
-        log(2e-6, 1e-4),
-        perhaps(EdgeCondition.values()),
-        chance(0.8) ? List.of() : List.of(random.nextInt(teeth)),
-        chance(0.8) ? List.of() : List.of(random.nextInt(teeth)),
-        chance(0.4) ? null : Double.valueOf(chance(0.3) ? 0 : log(1e-6, 2e-4)));
+    return CutterBuilder.builder()
+        .name("random")
+        .kind(kind)
+        .toolMaterial(one(ToolMaterial.values()))
+        .spin(one(Spin.values()))
+        .diameterM(diameter)
+        .teeth(teeth)
+        .greatestDepthM(stickOut * between(0.1, 1))
+        .overhangM(stickOut + between(0.02, 0.15))
+        .stickOutM(stickOut)
+        .fluteLengthM(stickOut * between(0.2, 1))
+        .shankDiameterM(diameter * between(0.3, 1.2))
+        .holderDiameterM(diameter * between(1, 2.5))
+        .enteringAngleRad(chance(0.5) ? Math.PI / 2 : Math.toRadians(between(10, 90)))
+        .cornerRadiusM(chance(0.3) ? 0 : log(1e-5, 0.1 * diameter))
+        .helixRad(Math.toRadians(chance(0.3) ? 0 : between(-45, 60)))
+        .rakeRad(Math.toRadians(between(-15, 25)))
+        .wiperM(chance(0.6) ? 0 : between(5e-4, 3e-3))
+        .edgeRadiusM(log(2e-6, 1e-4))
+        .edge(perhaps(EdgeCondition.values()))
+        .chippedTeeth(chance(0.8) ? List.of() : List.of(random.nextInt(teeth)))
+        .missingTeeth(chance(0.8) ? List.of() : List.of(random.nextInt(teeth)))
+        .runOutM(chance(0.4) ? null : Double.valueOf(chance(0.3) ? 0 : log(1e-6, 2e-4)))
+        .build();
   }
 
   private Cut cut(Stock stock, Cutter cutter) {
     double reach = (cutter.diameterM() + stock.thicknessM()) / 2;
-    return new Cut(
-        one(Operation.values()),
-        one(Stage.values()),
-        log(2e-5, 0.05),
-        chance(0.1) ? 0 : reach * between(-1.05, 1.05),
-        one(FeedDirection.values()),
-        log(0.5, 400),
-        about(log(3e-6, 5e-4), 0.5),
-        one(FeedDrive.values()),
-        perhaps(),
-        perhaps(),
-        log(1e-3, 0.3));
+    return CutBuilder.builder()
+        .operation(one(Operation.values()))
+        .stage(one(Stage.values()))
+        .axialDepthM(log(2e-5, 0.05))
+        .offsetM(chance(0.1) ? 0 : reach * between(-1.05, 1.05))
+        .feed(one(FeedDirection.values()))
+        .spindleSpeedRevPerS(log(0.5, 400))
+        .feedPerToothM(about(log(3e-6, 5e-4), 0.5))
+        .feedDrive(one(FeedDrive.values()))
+        .slideLocked(perhaps())
+        .otherSlidesLocked(perhaps())
+        .leadInM(log(1e-3, 0.3))
+        .build();
   }
 }

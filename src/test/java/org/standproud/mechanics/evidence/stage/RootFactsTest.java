@@ -14,11 +14,13 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Material;
+import org.standproud.setup.MaterialBuilder;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Setup;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 
 /** The evidence on the root of the stock in its jaws, each way. */
 class RootFactsTest {
@@ -60,34 +62,14 @@ class RootFactsTest {
     Setup bare = SmallShop.clamped(Band.exactly(20e3), Band.exactly(0.15));
     Stock stock = bare.stock();
     Material steel = stock.material();
-    Material soft =
-        new Material(
-            steel.name(),
-            steel.group(),
-            steel.specificCuttingForcePa(),
-            steel.chipExponent(),
-            steel.youngsModulusPa(),
-            steel.poissonsRatio(),
-            steel.densityKgPerM3(),
-            Band.exactly(yieldPa),
-            steel.hardnessBrinell(),
-            steel.hss(),
-            steel.carbide(),
-            steel.source());
+    Material soft = MaterialBuilder.builder(steel).yieldPa(Band.exactly(yieldPa)).build();
     Packing brass =
         new Packing(JawSide.MOVABLE, PackingKind.WIRE, PackingMaterial.BRASS, 0.003, 0.01);
     Evidence evidence =
         EvidenceGathering.of(
             new Setup(
                 bare.job(),
-                new Stock(
-                    stock.lengthM(),
-                    stock.thicknessM(),
-                    stock.heightM(),
-                    soft,
-                    stock.surface(),
-                    stock.highSpotM(),
-                    stock.deburred()),
+                StockBuilder.builder(stock).material(soft).build(),
                 bare.hold().but().packing(List.of(brass)).held(),
                 bare.machine(),
                 bare.cutter(),

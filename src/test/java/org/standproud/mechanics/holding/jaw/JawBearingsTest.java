@@ -15,8 +15,10 @@ import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Stock;
+import org.standproud.setup.StockBuilder;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /**
  * Worked by hand: at a grip of 15 mm and a cut 60 mm above the jaws a gap rocks the cut by 75/15 =
@@ -28,18 +30,10 @@ class JawBearingsTest {
 
   private static Vise vise(JawSurface surface, double liftRad) {
     Vise vise = SmallShop.vise();
-    return new Vise(
-        vise.name(),
-        vise.jawWidthM(),
-        vise.jawHeightM(),
-        vise.greatestOpeningM(),
-        vise.bedHeightM(),
-        vise.screw(),
-        vise.greatestClampingForceN(),
-        surface,
-        vise.fixedJawStiffnessNPerM(),
-        vise.movableJawStiffnessNPerM(),
-        Band.exactly(liftRad));
+    return ViseBuilder.builder(vise)
+        .jawSurface(surface)
+        .movableJawLiftRad(Band.exactly(liftRad))
+        .build();
   }
 
   private static JawBearings bearings(
@@ -49,7 +43,16 @@ class JawBearingsTest {
       double gripM,
       Packing... packing) {
     Hold hold = Hold.in(vise, gripM).packing(List.of(packing)).held();
-    Stock stock = new Stock(.12, .01, .08, SmallShop.steel(), surface, spotM, true);
+    Stock stock =
+        StockBuilder.builder()
+            .lengthM(.12)
+            .thicknessM(.01)
+            .heightM(.08)
+            .material(SmallShop.steel())
+            .surface(surface)
+            .highSpotM(spotM)
+            .deburred(true)
+            .build();
     return JawBearings.of(hold, stock, gripM, .06, 5e-6);
   }
 

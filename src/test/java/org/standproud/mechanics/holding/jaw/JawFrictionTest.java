@@ -24,6 +24,7 @@ import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 class JawFrictionTest {
 
@@ -33,7 +34,19 @@ class JawFrictionTest {
     ClampScrew screw =
         new ClampScrew(0.018, 0.004, 0.26, Band.exactly(0.12), 0.028, Band.exactly(0.12));
     Vise vise =
-        new Vise("vise", 0.15, 0.04, 0.2, 0.06, screw, 40_000, jaw, one, one, Band.exactly(0));
+        ViseBuilder.builder()
+            .name("vise")
+            .jawWidthM(0.15)
+            .jawHeightM(0.04)
+            .greatestOpeningM(0.2)
+            .bedHeightM(0.06)
+            .screw(screw)
+            .greatestClampingForceN(40_000)
+            .jawSurface(jaw)
+            .fixedJawStiffnessNPerM(one)
+            .movableJawStiffnessNPerM(one)
+            .movableJawLiftRad(Band.exactly(0))
+            .build();
     Hold hold = Hold.in(vise, 0.015).packing(List.of(packing)).held();
     return JawFriction.of(hold, surface, state).coefficient();
   }
