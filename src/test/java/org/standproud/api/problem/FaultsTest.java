@@ -13,6 +13,7 @@ import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
+import org.springframework.validation.Validator;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
 import org.standproud.audit.records.RecordNotStored;
@@ -21,8 +22,12 @@ import org.standproud.audit.records.StoreBusy;
 /** The answer to a caller when the service itself cannot continue. */
 class FaultsTest {
 
+  private static final Validator NOTHING_TO_VALIDATE =
+      Validator.forInstanceOf(Object.class, (target, errors) -> {});
+
   private final MockMvc service =
       MockMvcBuilders.standaloneSetup(new Failing())
+          .setValidator(NOTHING_TO_VALIDATE)
           .setControllerAdvice(new ProblemExceptionHandler())
           .build();
 

@@ -4,45 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.standproud.advice.DemoShop;
-import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.setup.Setup;
 
 class JointSampleTest {
-
-  private static final int MANY = 4_000;
-
-  private static Sample margins(JointSample sample, Setup setup) {
-    DrawnCut cut = DrawnCut.of(setup, sample).orElseThrow();
-    IntToDoubleFunction combined = cut.ofHold(s -> s.margins().combined());
-    return Sample.of(IntStream.range(0, cut.draws()).mapToDouble(combined).toArray());
-  }
-
-  /**
-   * The percentiles of 256 draws against plain pseudo-random draws of the same distributions: the
-   * share that falls below them is binomial, its standard deviation at a twentieth 1.4 % for 256
-   * draws and 0.3 % for 4,000, at the median 3.1 %: two of them are allowed.
-   */
-  @ParameterizedTest
-  @ValueSource(strings = {"01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12"})
-  void inputsDrawnAtRandomFallBelowThePercentilesAsOftenAsTheySay(String name) {
-    Setup setup = DemoShop.setup(name);
-    Sample few = margins(JointSample.of(setup), setup);
-    Sample many = margins(JointSample.random(setup, MANY, 7), setup);
-    double low = few.band().low();
-    double likely = few.band().likely();
-    double high = few.band().high();
-    assertThat(many.share(m -> m < low)).isCloseTo(0.05, within(0.03));
-    assertThat(many.share(m -> m < likely)).isCloseTo(0.5, within(0.065));
-    assertThat(many.share(m -> m > high)).isCloseTo(0.05, within(0.03));
-  }
 
   @Test
   void theSameSetUpHasTheSameDrawsAndAKnownValueIsTheSameInEach() {

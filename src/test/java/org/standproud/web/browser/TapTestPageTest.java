@@ -42,7 +42,7 @@ class TapTestPageTest {
   }
 
   @Test
-  void theMicrophoneHearsTheNoteOfSomebodySignedIn(Browser browser) {
+  void theMicrophoneHearsTheNoteForACallerWithAKey(Browser browser) {
     browser.visit(guarded.address());
     browser.open("/tap-test");
     browser.type("#key", guarded.key("M. Swift", Role.CALLER));

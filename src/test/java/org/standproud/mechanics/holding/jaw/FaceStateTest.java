@@ -12,7 +12,7 @@ import org.standproud.setup.Hold;
 import org.standproud.setup.JawFaces;
 import org.standproud.setup.Setup;
 
-/** What is on the faces that grip: oil lowers friction, and nothing said is no better than oil. */
+/** What is on the faces that grip: oil lowers friction; what is not given may be oily or dry. */
 class FaceStateTest {
 
   private static Band friction(JawFaces faces) {
@@ -44,8 +44,17 @@ class FaceStateTest {
         .isBetween(friction(JawFaces.OILY).low(), friction(JawFaces.DRY).low());
   }
 
+  /** Saying what is known narrows the answer to one side or the other. */
   @Test
-  void facesOfWhichNothingIsSaidAreNoBetterThanOilyOnes() {
-    assertThat(friction(null).low()).isLessThanOrEqualTo(friction(JawFaces.OILY).low());
+  void facesThatAreNotGivenLieBetweenOilyAndDryOnesAndAreWiderThanEither() {
+    Band unknown = friction(null);
+    Band oily = friction(JawFaces.OILY);
+    Band dry = friction(JawFaces.DRY);
+    assertThat(unknown.low()).isBetween(oily.low(), dry.low());
+    assertThat(unknown.likely()).isBetween(oily.likely(), dry.likely());
+    assertThat(unknown.high()).isBetween(oily.high(), dry.high());
+    assertThat(unknown.high() - unknown.low())
+        .isGreaterThan(oily.high() - oily.low())
+        .isGreaterThan(dry.high() - dry.low());
   }
 }
