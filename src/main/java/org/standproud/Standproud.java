@@ -5,8 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import org.springframework.boot.SpringApplication;
+import org.springframework.boot.actuate.autoconfigure.endpoint.jackson.Jackson2EndpointAutoConfiguration;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.autoconfigure.aop.AopAutoConfiguration;
 import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
+import org.springframework.boot.opentelemetry.autoconfigure.logging.OpenTelemetryLoggingAutoConfiguration;
+import org.springframework.boot.opentelemetry.autoconfigure.logging.otlp.OtlpLoggingAutoConfiguration;
+import org.springframework.boot.persistence.autoconfigure.PersistenceExceptionTranslationAutoConfiguration;
+import org.springframework.boot.transaction.autoconfigure.TransactionAutoConfiguration;
 import org.springframework.context.annotation.Import;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.standproud.command.records.AuditCommand;
@@ -23,10 +29,21 @@ import org.standproud.command.rules.RulesCommand;
       "org.standproud.settings",
       "org.standproud.api",
       "org.standproud.web"
+    },
+    // Each costs time and memory at every start. Nothing is woven around beans: transactions are
+    // begun where they are needed.
+    exclude = {
+      AopAutoConfiguration.class,
+      Jackson2EndpointAutoConfiguration.class,
+      OpenTelemetryLoggingAutoConfiguration.class,
+      OtlpLoggingAutoConfiguration.class,
+      PersistenceExceptionTranslationAutoConfiguration.class,
+      TransactionAutoConfiguration.class
     })
 @ConfigurationPropertiesScan
 @Import(ServiceConfiguration.class)
 @EnableScheduling
+@SuppressWarnings("removal") // Jackson 2 on the endpoints is left out before the framework does
 public class Standproud {
 
   /**

@@ -155,7 +155,7 @@ public final class Outbox implements AppendListener {
   }
 
   private void schedule(UUID id, Instant at) {
-    scheduler.schedule(new TaskInstance<Void>(TASK, id.toString()), at);
+    scheduler.scheduleIfNotExists(new TaskInstance<Void>(TASK, id.toString()), at);
   }
 
   public Optional<Row> find(UUID id) {

@@ -6,9 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.standproud.advice.remedy.Remedies;
 import org.standproud.advice.whatif.SetupEditor;
 import org.standproud.advice.whatif.Trials;
 import org.standproud.mechanics.evidence.Vocabulary;
@@ -32,6 +35,8 @@ public final class DemoShop {
 
   public static final Catalogue CATALOGUE = catalogue();
   public static final RuleBase CARDS = cards();
+
+  private static final Map<String, Remedies> REMEDIES = new ConcurrentHashMap<>();
 
   private DemoShop() {}
 
@@ -65,16 +70,26 @@ public final class DemoShop {
     }
   }
 
+  /** The name of the demonstration set-up that starts so. */
+  public static String name(String start) {
+    return names().stream().filter(n -> n.startsWith(start)).findFirst().orElseThrow();
+  }
+
   /** The demonstration set-up whose name starts so. */
   public static Setup setup(String start) {
-    String name = names().stream().filter(n -> n.startsWith(start)).findFirst().orElseThrow();
     try {
       Reading reading =
-          new SetupReader(CATALOGUE).readJson(Files.readString(Path.of("seeds/setups", name)));
+          new SetupReader(CATALOGUE)
+              .readJson(Files.readString(Path.of("seeds/setups", name(start))));
       return ((Reading.Accepted) reading).setup();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** What is advised for a demonstration set-up: a long search, made once in a process. */
+  public static Remedies remedies(String name) {
+    return REMEDIES.computeIfAbsent(name, each -> Remedies.of(setup(each), CARDS, CATALOGUE));
   }
 
   /** Trials by the shop's cards. */

@@ -50,7 +50,7 @@ final class RemediesPage {
     if (!judged.isStopped()) {
       return;
     }
-    Remedies remedies = Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE);
+    Remedies remedies = DemoShop.remedies(name);
     OtherHolds holds =
         OtherHolds.of(setup, remedies.viseHolds(), DemoShop.CARDS, DemoShop.CATALOGUE);
     line("");

@@ -5,19 +5,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.standproud.ComputationTest;
 import org.standproud.GeneratedPages;
-import org.standproud.IntegrationTest;
 
 /** The page of remedies says what the service says today. */
-@IntegrationTest
+@ComputationTest
 class RemediesPageTest {
 
   private static final Path PAGE = Path.of("api-docs", "remedies.md");
 
+  private static String written;
+
+  @BeforeAll
+  static void write() throws IOException {
+    written = RemediesPage.written();
+  }
+
   @Test
   void thePageOfRemediesShowsWhatIsAdvisedNow() throws IOException {
-    String written = RemediesPage.written();
     if (GeneratedPages.areWritten()) {
       Files.writeString(PAGE, written);
     }
@@ -25,11 +32,10 @@ class RemediesPageTest {
   }
 
   @Test
-  void everySetUpThatIsStoppedIsShownWithARemedyOrAnotherHold() throws IOException {
-    String page = RemediesPage.written();
+  void everySetUpThatIsStoppedIsShownWithARemedyOrAnotherHold() {
     for (String name : DemoShop.names()) {
       boolean stopped = DemoShop.trials().of(DemoShop.setup(name)).isStopped();
-      assertThat(page.contains("## " + name.replaceFirst("\\.json$", ""))).isEqualTo(stopped);
+      assertThat(written.contains("## " + name.replaceFirst("\\.json$", ""))).isEqualTo(stopped);
     }
   }
 }

@@ -83,9 +83,10 @@ class RecommendationsTest {
     assertThat(said.get("assessment").stringValue()).isEqualTo(id);
     double probability = said.get("probability").doubleValue();
     assertThat(probability).isBetween(0.01, 0.99);
-    // The binomial error, textbook formula.
+    // The binomial error at the share that Laplace's rule of succession gives, textbook formulas.
+    double share = (500 * probability + 1) / 502;
     assertThat(said.get("standardError").doubleValue())
-        .isCloseTo(Math.sqrt(probability * (1 - probability) / 500), withinPercentage(2));
+        .isCloseTo(Math.sqrt(share * (1 - share) / 500), withinPercentage(0.1));
     assertThat(said.get("draws").intValue()).isEqualTo(500);
     assertThat(said.get("seed").longValue()).isEqualTo(7);
     JsonNode first = said.get("measureFirst");

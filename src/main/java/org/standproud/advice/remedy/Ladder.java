@@ -19,6 +19,7 @@ record Ladder(ChangeKind kind, List<UnaryOperator<Setup>> rungs) {
   }
 
   @SafeVarargs
+  @SuppressWarnings("varargs") // the list is a copy
   static Ladder of(ChangeKind kind, UnaryOperator<Setup>... rungs) {
     return new Ladder(kind, List.of(rungs));
   }

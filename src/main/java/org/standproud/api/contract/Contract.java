@@ -126,6 +126,7 @@ class Contract {
   /**
    * An empty key describes the schema itself; a field name ending in a question mark is optional.
    */
+  @SuppressWarnings("rawtypes") // as the library has it
   private static void describe(
       Map<String, Schema> schemas, String name, Map<String, String> fields) {
     Schema<?> schema = schemas.get(name);
@@ -148,6 +149,7 @@ class Contract {
         });
   }
 
+  @SuppressWarnings("rawtypes")
   private static Schema<?> property(Schema<?> schema, String field) {
     Map<String, Schema> properties = schema.getProperties();
     Schema<?> property = properties == null ? null : properties.get(field);

@@ -106,7 +106,7 @@ public final class OrderedParallelism<T, R> {
     try {
       while (!abandoned
           && !window.offer(CompletableFuture.completedFuture(null), 1, TimeUnit.SECONDS)) {
-        continue;
+        // Offered again until there is room.
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -20,11 +20,12 @@ import org.standproud.setup.Band;
  * 457-462), 0.7 to 0.82 for smooth bodies that stick (Mindlin, J. Appl. Mech. 16 (1949) 259, from
  * memory).
  *
- * <p>Small motions ({@link #smallSignal}) leave the jaws where they are and change nothing about
- * what bears. Static give ({@link #secant}) keeps the clamping force, so that the foot tips where
- * rigid statics says it does. The layers are discretised at the nodes of Timoshenko elements (exact
- * stiffness, Przemieniecki, Theory of Matrix Structural Analysis, 1968, from memory) with weights
- * that give a rigid foot its turning stiffness {@code k g^3/12} exactly. Own model.
+ * <p>Small motions ({@link ClampedFoot#smallSignal}) leave the jaws where they are and change
+ * nothing about what bears. Static give ({@link PlateOnFoot#secantMPerN}) keeps the clamping force,
+ * so that the foot tips where rigid statics says it does. The layers are discretised at the nodes
+ * of Timoshenko elements (exact stiffness, Przemieniecki, Theory of Matrix Structural Analysis,
+ * 1968, from memory) with weights that give a rigid foot its turning stiffness {@code k g^3/12}
+ * exactly. Own model.
  *
  * @param bendingNM D, bending stiffness of the strip, N.m
  * @param shearNPerM 5/6 G h, shear stiffness of the strip, N per m

@@ -28,7 +28,8 @@ public final class ForceHarmonics {
   public static ForceHarmonics of(double[] samplesN, int harmonics) {
     int n = samplesN.length;
     within("force samples", n, 8, 4096, "");
-    within("harmonics", harmonics, 0, (n - 1) / 2, "");
+    int most = (n - 1) / 2;
+    within("harmonics", harmonics, 0, most, "");
     double[] c = new double[n];
     double[] s = new double[n];
     for (int j = 0; j < n; j++) {

@@ -41,7 +41,7 @@ public final class FieldPointer {
   /**
    * A place as a record kept it.
    *
-   * @param text a pointer; a path with dots in records of versions before 0.3.0
+   * @param text a pointer; a path with dots in records of versions before 0.4.0
    */
   @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
   public static FieldPointer recorded(String text) {

@@ -43,7 +43,8 @@ final class MessageText {
   /** A name of a request as words: handleTorque is handle torque. */
   static String spoken(String name) {
     StringBuilder words = new StringBuilder();
-    for (char c : name.toCharArray()) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
       words.append(Character.isUpperCase(c) ? " " + Character.toLowerCase(c) : c);
     }
     return words.toString();

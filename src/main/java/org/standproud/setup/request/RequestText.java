@@ -5,7 +5,6 @@ import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.json.JsonFactoryBuilder;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -25,8 +24,7 @@ public final class RequestText {
           .build();
 
   private static final JsonMapper JSON =
-      JsonMapper.builder(
-              ((JsonFactoryBuilder) JsonFactory.builder().streamReadConstraints(BOUNDS)).build())
+      JsonMapper.builder(JsonFactory.builder().streamReadConstraints(BOUNDS).build())
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();

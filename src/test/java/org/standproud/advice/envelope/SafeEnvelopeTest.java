@@ -9,21 +9,24 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.standproud.IntegrationTest;
+import org.standproud.ComputationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.whatif.Trials;
 import org.standproud.setup.Setup;
 
 /** Inside the envelope nothing stops the cut; outside something does. */
-@IntegrationTest
+@ComputationTest
 class SafeEnvelopeTest {
 
-  /** A thousand points inside and two hundred outside over four envelopes. */
-  private static final int INSIDE = 250;
+  /** Points in each of four envelopes; {@code -Dtest.envelope.inside=250} tries a thousand. */
+  private static final int INSIDE = Integer.getInteger("test.envelope.inside", 75);
 
-  private static final int OUTSIDE = 50;
+  private static final int OUTSIDE = INSIDE / 5;
 
   private static final int FINENESS = 12;
+
+  private static final Envelope FIRST =
+      SafeEnvelope.cut(DemoShop.setup("01"), DemoShop.trials(), FINENESS);
 
   @ParameterizedTest
   @ValueSource(strings = {"01", "02", "05", "07"})
@@ -87,9 +90,8 @@ class SafeEnvelopeTest {
 
   @Test
   void moreFeedNeverAllowsMoreDepthWhereHoldingIsTheLimit() {
-    Envelope envelope = SafeEnvelope.cut(DemoShop.setup("01"), DemoShop.trials(), FINENESS);
     List<Double> depths =
-        envelope.columns().stream()
+        FIRST.columns().stream()
             .map(c -> c.greatestDepth() == null ? 0 : c.greatestDepth())
             .toList();
     assertThat(depths).anyMatch(depth -> depth > 0);
@@ -98,10 +100,9 @@ class SafeEnvelopeTest {
 
   @Test
   void everyEdgeNamesTheCardThatBoundsItAndItsTitle() {
-    Envelope envelope = SafeEnvelope.cut(DemoShop.setup("01"), DemoShop.trials(), FINENESS);
-    for (Column column : envelope.columns()) {
+    for (Column column : FIRST.columns()) {
       assertThat(column.limits().isEmpty()).isEqualTo(column.refusedDepth() == null);
-      assertThat(envelope.titles().keySet()).containsAll(column.limits());
+      assertThat(FIRST.titles().keySet()).containsAll(column.limits());
     }
   }
 

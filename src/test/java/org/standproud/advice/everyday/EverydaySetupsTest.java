@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.standproud.ComputationTest;
 import org.standproud.GeneratedPages;
 import org.standproud.RequestContract;
 
 /** The service beside a good machinist, on set-ups of every day. Common practice, no source. */
+@ComputationTest
 class EverydaySetupsTest {
 
   private static final Path PAGE = Path.of("api-docs", "everyday-set-ups.md");

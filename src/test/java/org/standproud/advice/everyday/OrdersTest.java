@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standproud.ComputationTest;
 import org.standproud.GeneratedPages;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Verdict;
@@ -25,6 +26,7 @@ import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 
 /** What a practitioner prefers scores higher. Common practice, no source. */
+@ComputationTest
 class OrdersTest {
 
   private static final Path PAGE = Path.of("api-docs", "orders.md");

@@ -8,14 +8,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standproud.IntegrationTest;
+import org.standproud.ComputationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Verdict;
 import org.standproud.setup.Setup;
 import org.standproud.setup.UnitSystem;
 
 /** The passes that take off what has to come off. */
-@IntegrationTest
+@ComputationTest
 class PassPlanTest {
 
   private static final double WHOLE_M = 1.5e-3;

@@ -5,15 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standproud.IntegrationTest;
+import org.standproud.ComputationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Verdict;
 import org.standproud.advice.whatif.Judged;
@@ -26,7 +30,8 @@ import org.standproud.setup.Stage;
 import org.standproud.setup.Stop;
 
 /** What is listed to put a set-up right does put it right. */
-@IntegrationTest
+@ComputationTest
+@Execution(ExecutionMode.CONCURRENT)
 class RemediesTest {
 
   /** Set-ups judged for a bad set-up at most: each is a full run of the mechanics. */
@@ -36,26 +41,33 @@ class RemediesTest {
     return DemoShop.names();
   }
 
+  /** Searches are long: one for each demonstration set-up serves all tests. */
+  private static final Map<String, RemedySearch> SEARCHES = new ConcurrentHashMap<>();
+
   private static RemedySearch search(Setup setup, Trials trials) {
     return new RemedySearch(setup, trials, DemoShop.CATALOGUE);
+  }
+
+  private static RemedySearch search(String name) {
+    return SEARCHES.computeIfAbsent(name, each -> search(DemoShop.setup(each), DemoShop.trials()));
   }
 
   @ParameterizedTest
   @MethodSource("names")
   void everyWayOfADemonstrationSetUpIsRightWhenItIsJudgedAfresh(String name) {
-    assertRight(DemoShop.setup(name));
+    assertRight(search(name));
   }
 
+  @net.jqwik.api.Tag("computation")
   @Property(tries = 8)
   void everyWayOfAnySetUpIsRightWhenItIsJudgedAfresh(@ForAll @LongRange(max = 99_999) long seed) {
-    assertRight(DemoShop.perturbed(seed));
+    assertRight(search(DemoShop.perturbed(seed), DemoShop.trials()));
   }
 
   /**
    * Ways clear every stop, cost no score, add no stop and cannot do without one of their changes.
    */
-  private static void assertRight(Setup setup) {
-    RemedySearch search = search(setup, DemoShop.trials());
+  private static void assertRight(RemedySearch search) {
     Judged base = search.base();
     for (ProvenChange way : search.ways()) {
       Judged afresh = DemoShop.trials().of(way.setup());
@@ -101,7 +113,7 @@ class RemediesTest {
   @ParameterizedTest
   @MethodSource("names")
   void aSmallerStepOfASingleChangeDoesNotDoWhereMoreHelpsMore(String name) {
-    RemedySearch search = search(DemoShop.setup(name), DemoShop.trials());
+    RemedySearch search = search(name);
     for (ProvenChange way : search.ways()) {
       Step step = way.steps().get(0);
       if (way.steps().size() == 1 && step.rung() > 0) {
@@ -114,10 +126,10 @@ class RemediesTest {
   @ParameterizedTest
   @MethodSource("names")
   void theSearchJudgesAFewHundredSetUpsAtMostAndIsTheSameEveryTime(String name) {
-    Setup setup = DemoShop.setup(name);
-    Remedies once = Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE);
+    Remedies once = DemoShop.remedies(name);
     assertThat(once.judged()).isLessThanOrEqualTo(MOST_JUDGED);
-    assertThat(Remedies.of(setup, DemoShop.CARDS, DemoShop.CATALOGUE)).isEqualTo(once);
+    assertThat(Remedies.of(DemoShop.setup(name), DemoShop.CARDS, DemoShop.CATALOGUE))
+        .isEqualTo(once);
   }
 
   @Test
@@ -132,7 +144,7 @@ class RemediesTest {
   void theGripIsNeverMadeDeeperThanTheJawNorTheStickOutLessThanTheCut() {
     for (String name : DemoShop.names()) {
       Setup setup = DemoShop.setup(name);
-      for (Ladder ladder : search(setup, DemoShop.trials()).ladders()) {
+      for (Ladder ladder : search(name).ladders()) {
         for (int rung = 0; rung < ladder.size(); rung++) {
           if (ladder.kind() == ChangeKind.GRIP) {
             Setup deeper = Step.all(List.of(ladder.at(rung)), setup);
@@ -150,7 +162,7 @@ class RemediesTest {
   void packingPutInLiesWhollyInsideTheGripAndOnTheMovableJaw() {
     for (String name : DemoShop.names()) {
       Setup setup = DemoShop.setup(name);
-      search(setup, DemoShop.trials()).ladders().stream()
+      search(name).ladders().stream()
           .filter(ladder -> ladder.kind() == ChangeKind.PACKING)
           .map(ladder -> Step.all(List.of(ladder.at(0)), setup))
           .flatMap(changed -> changed.hold().packing().stream())
@@ -182,8 +194,7 @@ class RemediesTest {
     for (String name : DemoShop.names()) {
       Setup setup = DemoShop.setup(name);
       boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
-      List<ChangeKind> kinds =
-          search(setup, DemoShop.trials()).ladders().stream().map(Ladder::kind).toList();
+      List<ChangeKind> kinds = search(name).ladders().stream().map(Ladder::kind).toList();
       assertThat(kinds.contains(ChangeKind.MODE)).isEqualTo(side);
       assertThat(kinds.contains(ChangeKind.DIRECTION)).isEqualTo(!side);
       assertThat(kinds.contains(ChangeKind.SIDE_DEPTH)).isEqualTo(side);
@@ -229,7 +240,7 @@ class RemediesTest {
   @MethodSource("names")
   void noWayIsOneThatAToolmakerWouldNotTake(String name) {
     Setup setup = DemoShop.setup(name);
-    RemedySearch search = search(setup, DemoShop.trials());
+    RemedySearch search = search(name);
     for (ProvenChange way : search.ways()) {
       Setup after = way.setup();
       int levels = setup.cut().operation() == Operation.TOP_EDGE ? 6 : 36;
@@ -247,7 +258,7 @@ class RemediesTest {
   @ParameterizedTest
   @MethodSource("names")
   void waysComeInTheOrderInWhichAToolmakerTriesThemAndTheConclusionAgrees(String name) {
-    Remedies remedies = Remedies.of(DemoShop.setup(name), DemoShop.CARDS, DemoShop.CATALOGUE);
+    Remedies remedies = DemoShop.remedies(name);
     List<Remedy> ways = remedies.ways();
     for (int i = 1; i < ways.size(); i++) {
       if (ways.get(i).verdict().equals(ways.get(i - 1).verdict())) {
@@ -286,7 +297,7 @@ class RemediesTest {
 
   @Test
   void whereNothingWorksTheAnswerSaysSoAndListsTheNearest() {
-    Remedies hopeless = Remedies.of(DemoShop.setup("11"), DemoShop.CARDS, DemoShop.CATALOGUE);
+    Remedies hopeless = DemoShop.remedies(DemoShop.name("11"));
     if (hopeless.ways().isEmpty()) {
       assertThat(hopeless.conclusion()).contains("hold it another way");
       assertThat(hopeless.nearest()).isNotEmpty();
@@ -298,7 +309,7 @@ class RemediesTest {
 
   @Test
   void aChangeHasItsOldAndItsNewValueInTheCallersUnits() {
-    Remedies inch = Remedies.of(DemoShop.setup("09"), DemoShop.CARDS, DemoShop.CATALOGUE);
+    Remedies inch = DemoShop.remedies(DemoShop.name("09"));
     List<Remedy> listed = new ArrayList<>(inch.ways());
     listed.addAll(inch.nearest());
     inch.byCard().forEach(card -> listed.addAll(card.remedies()));

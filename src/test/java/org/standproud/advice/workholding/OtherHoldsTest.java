@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standproud.IntegrationTest;
+import org.standproud.ComputationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Verdict;
@@ -22,11 +24,18 @@ import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
 
 /** The other ways to hold the same job. */
-@IntegrationTest
+@ComputationTest
 class OtherHoldsTest {
 
   static List<String> names() {
     return DemoShop.names();
+  }
+
+  /** Worked out once for all tests. */
+  private static final Map<String, OtherHolds> WHERE_THE_VISE_CANNOT = new ConcurrentHashMap<>();
+
+  private static OtherHolds whereTheViseCannot(String name) {
+    return WHERE_THE_VISE_CANNOT.computeIfAbsent(name, each -> of(DemoShop.setup(each), false));
   }
 
   private static OtherHolds of(Setup setup, boolean viseCan) {
@@ -36,7 +45,7 @@ class OtherHoldsTest {
   @ParameterizedTest
   @MethodSource("names")
   void everyJobIsComputedThreeOtherWaysEachWithATimeBandOrAReasonWhyNot(String name) {
-    OtherHolds holds = of(DemoShop.setup(name), false);
+    OtherHolds holds = whereTheViseCannot(name);
     assertThat(holds.holds()).hasSize(3).extracting(OtherHold::way).doesNotHaveDuplicates();
     for (OtherHold hold : holds.holds()) {
       assertThat(hold.setUpLeast()).isLessThan(hold.setUpLikely());
@@ -53,7 +62,7 @@ class OtherHoldsTest {
   @ParameterizedTest
   @MethodSource("names")
   void theCardsThatLimitTheHoldOfAViseStandAgainstAHoldBelowTheirLimits(String name) {
-    for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
+    for (OtherHold hold : whereTheViseCannot(name).holds()) {
       if (hold.cannot() == null && low(hold.margins().get(4)) < 1) {
         assertThat(hold.verdict()).as(hold.way()).isNotEqualTo(Verdict.RUN);
         assertThat(hold.against()).isNotEmpty();
@@ -89,7 +98,7 @@ class OtherHoldsTest {
     for (String name : DemoShop.names()) {
       Setup setup = DemoShop.setup(name);
       assertThat(of(setup, true).recommended()).isFalse();
-      OtherHolds holds = of(setup, false);
+      OtherHolds holds = whereTheViseCannot(name);
       boolean runs =
           Set.of(Verdict.RUN, Verdict.RUN_WITH_CARE).contains(holds.holds().get(0).verdict());
       assertThat(holds.recommended()).isEqualTo(runs);
@@ -99,7 +108,7 @@ class OtherHoldsTest {
   @ParameterizedTest
   @MethodSource("names")
   void aHoldWithAStopThatCouldNotBeJudgedIsNeverShownAsSafe(String name) {
-    for (OtherHold hold : of(DemoShop.setup(name), false).holds()) {
+    for (OtherHold hold : whereTheViseCannot(name).holds()) {
       if (hold.open().stream().anyMatch(open -> open.severity() == Severity.STOP)) {
         assertThat(hold.verdict()).isIn(Verdict.NOT_JUDGED, Verdict.DO_NOT_RUN);
       }
@@ -108,7 +117,7 @@ class OtherHoldsTest {
 
   @Test
   void vibrationInAnotherHoldIsLeftOpenAndReported() {
-    for (OtherHold hold : of(DemoShop.setup("03"), false).holds()) {
+    for (OtherHold hold : whereTheViseCannot(DemoShop.name("03")).holds()) {
       assertThat(hold.open()).extracting(HeldFinding::card).contains("VIB-001", "VIB-002");
       assertThat(hold.verdict()).isNotEqualTo(Verdict.RUN);
     }
@@ -117,7 +126,7 @@ class OtherHoldsTest {
   @Test
   void aTallPlateFreeAboveTheBackingIsNotAssumedRigid() {
     OtherHold side =
-        of(DemoShop.setup("11"), false).holds().stream()
+        whereTheViseCannot(DemoShop.name("11")).holds().stream()
             .filter(h -> h.way().contains("side of the vise"))
             .findFirst()
             .orElseThrow();
@@ -126,7 +135,7 @@ class OtherHoldsTest {
 
   @Test
   void aCutterThatWillNotGoInUprightGoesInOverAPlateThatLies() {
-    OtherHolds holds = of(DemoShop.setup("11"), false);
+    OtherHolds holds = whereTheViseCannot(DemoShop.name("11"));
     assertThat(holds.recommended()).isTrue();
     assertThat(holds.holds().get(0).way()).contains("flat on the table");
     assertThat(holds.holds().get(0).against())

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import org.apache.kafka.clients.admin.Admin;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
@@ -22,7 +23,8 @@ import org.apache.kafka.clients.producer.ProducerRecord;
 import org.apache.kafka.common.TopicPartition;
 import org.apache.kafka.common.serialization.ByteArrayDeserializer;
 import org.apache.kafka.common.serialization.ByteArraySerializer;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,62 +43,70 @@ import tools.jackson.databind.json.JsonMapper;
 @IntegrationTest
 class SetupIntakeTest {
 
-  private static final String SETUPS = "standproud.setups";
-  private static final String ANSWERS = "standproud.answers";
-  private static final String REFUSED = "standproud.refused";
   private static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final EmbeddedKafkaBroker BROKER = new EmbeddedKafkaKraftBroker(1, 2);
+  private static final AtomicInteger TOPICS = new AtomicInteger();
 
   @TempDir Path directory;
 
-  private final EmbeddedKafkaBroker broker =
-      new EmbeddedKafkaKraftBroker(1, 2, SETUPS, ANSWERS, REFUSED);
+  /** Each test has topics of its own on the one broker. */
+  private final int number = TOPICS.incrementAndGet();
 
-  @BeforeEach
-  void startBroker() {
+  private final String setups = "shop" + number + ".setups";
+  private final String answers = "shop" + number + ".answers";
+  private final String refused = "shop" + number + ".refused";
+
+  @BeforeAll
+  static void startBroker() {
     // One broker alone keeps the state of transactions.
-    broker.brokerProperties(
+    BROKER.brokerProperties(
         Map.of(
             "transaction.state.log.replication.factor", "1",
             "transaction.state.log.min.isr", "1",
             "group.initial.rebalance.delay.ms", "0"));
-    broker.afterPropertiesSet();
+    BROKER.afterPropertiesSet();
   }
 
-  @AfterEach
-  void stopBroker() {
-    broker.destroy();
+  @AfterAll
+  static void stopBroker() {
+    BROKER.destroy();
+  }
+
+  @BeforeEach
+  void addTopics() {
+    BROKER.addTopics(setups, answers, refused);
   }
 
   @Test
   void everySetupOfTheTopicGetsOneAnswerWhichIsTheOneOnRecord() {
     try (ConfigurableApplicationContext service = service()) {
-      send(SETUPS, "a", seed("01"), Map.of());
-      send(SETUPS, "b", seed("08"), Map.of());
+      send(setups, "a", seed("01"), Map.of());
+      send(setups, "b", seed("08"), Map.of());
 
-      List<ConsumerRecord<byte[], byte[]>> answers = read(ANSWERS, 2);
+      List<ConsumerRecord<byte[], byte[]>> got = read(answers, 2);
 
-      assertThat(answers).hasSize(2);
-      for (ConsumerRecord<byte[], byte[]> answer : answers) {
+      assertThat(got).hasSize(2);
+      for (ConsumerRecord<byte[], byte[]> answer : got) {
         UUID id = UUID.fromString(header(answer, SetupIntake.ASSESSMENT));
         assertThat(answer.value())
             .isEqualTo(records(service).find(id).orElseThrow().record().account().answer().utf8());
       }
-      assertThat(answers).extracting(a -> text(a.key())).containsExactlyInAnyOrder("a", "b");
+      assertThat(got).extracting(a -> text(a.key())).containsExactlyInAnyOrder("a", "b");
     }
   }
 
   @Test
   void whatCannotBeJudgedIsPutAsideWithTheProblemAndSpoilsNothingElse() {
     try (ConfigurableApplicationContext service = service()) {
-      send(SETUPS, "broken", "{\"units\": ", Map.of());
-      send(SETUPS, "empty", "{}", Map.of());
-      send(SETUPS, "large", " ".repeat(65 * 1024), Map.of());
-      send(SETUPS, "good", seed("01"), Map.of());
+      send(setups, "broken", "{\"units\": ", Map.of());
+      send(setups, "empty", "{}", Map.of());
+      send(setups, "large", " ".repeat(65 * 1024), Map.of());
+      send(setups, "good", seed("01"), Map.of());
 
-      List<ConsumerRecord<byte[], byte[]>> refused = read(REFUSED, 3);
+      List<ConsumerRecord<byte[], byte[]>> back = read(refused, 3);
 
       Map<String, JsonNode> problems = new HashMap<>();
-      refused.forEach(
+      back.forEach(
           r ->
               problems.put(
                   text(r.key()), JsonMapper.shared().readTree(header(r, SetupIntake.PROBLEM))));
@@ -105,10 +115,10 @@ class SetupIntakeTest {
       assertThat(problems.get("empty").get("status").intValue()).isEqualTo(422);
       assertThat(problems.get("empty").get("errors")).isNotEmpty();
       assertThat(problems.get("large").get("status").intValue()).isEqualTo(413);
-      assertThat(refused)
+      assertThat(back)
           .filteredOn(r -> text(r.key()).equals("broken"))
           .allSatisfy(r -> assertThat(text(r.value())).isEqualTo("{\"units\": "));
-      assertThat(read(ANSWERS, 1)).extracting(a -> text(a.key())).containsExactly("good");
+      assertThat(read(answers, 1)).extracting(a -> text(a.key())).containsExactly("good");
       assertThat(count(records(service))).isEqualTo(1);
     }
   }
@@ -119,14 +129,14 @@ class SetupIntakeTest {
     List<String> before;
     try (ConfigurableApplicationContext service = service()) {
       for (int i = 0; i < 6; i++) {
-        send(SETUPS, "job-" + i, seed("0" + (i + 1)), Map.of());
+        send(setups, "job-" + i, seed("0" + (i + 1)), Map.of());
       }
-      before = ids(read(ANSWERS, 6));
+      before = ids(read(answers, 6));
       assertThat(count(records(service))).isEqualTo(6);
     }
     forgetHowFarItWasRead();
     try (ConfigurableApplicationContext service = service()) {
-      List<String> twice = ids(read(ANSWERS, 12));
+      List<String> twice = ids(read(answers, 12));
 
       assertThat(twice.subList(6, 12)).containsExactlyInAnyOrderElementsOf(before);
       assertThat(count(records(service))).isEqualTo(6);
@@ -137,15 +147,15 @@ class SetupIntakeTest {
   void aKeyOfTheProducersOwnMakesTwoSendingsOneJob() {
     try (ConfigurableApplicationContext service = service()) {
       Map<String, String> key = Map.of("Idempotency-Key", "\"traveler-4711\"");
-      send(SETUPS, "first", seed("01"), key);
-      send(SETUPS, "again", seed("01"), key);
-      send(SETUPS, "other body", seed("02"), key);
+      send(setups, "first", seed("01"), key);
+      send(setups, "again", seed("01"), key);
+      send(setups, "other body", seed("02"), key);
 
-      List<String> ids = ids(read(ANSWERS, 2));
+      List<String> ids = ids(read(answers, 2));
 
       assertThat(ids.get(0)).isEqualTo(ids.get(1));
       assertThat(count(records(service))).isEqualTo(1);
-      assertThat(read(REFUSED, 1))
+      assertThat(read(refused, 1))
           .allSatisfy(r -> assertThat(header(r, SetupIntake.PROBLEM)).contains("422"));
     }
   }
@@ -157,7 +167,10 @@ class SetupIntakeTest {
         "--standproud.audit.directory=" + directory,
         "--standproud.rules.directory=rules",
         "--standproud.stream.enabled=true",
-        "--spring.kafka.bootstrap-servers=" + broker.getBrokersAsString(),
+        "--standproud.stream.setups=" + setups,
+        "--standproud.stream.answers=" + answers,
+        "--standproud.stream.refused=" + refused,
+        "--spring.kafka.bootstrap-servers=" + BROKER.getBrokersAsString(),
         "--logging.level.root=WARN",
         "--spring.main.banner-mode=off");
   }
@@ -177,7 +190,7 @@ class SetupIntakeTest {
     headers.forEach((name, value) -> message.headers().add(name, utf8(value)));
     try (KafkaProducer<byte[], byte[]> producer =
         new KafkaProducer<>(
-            Map.of("bootstrap.servers", broker.getBrokersAsString()),
+            Map.of("bootstrap.servers", BROKER.getBrokersAsString()),
             new ByteArraySerializer(),
             new ByteArraySerializer())) {
       producer.send(message);
@@ -203,7 +216,7 @@ class SetupIntakeTest {
     Map<String, Object> settings =
         Map.of(
             "bootstrap.servers",
-            broker.getBrokersAsString(),
+            BROKER.getBrokersAsString(),
             "group.id",
             UUID.randomUUID().toString(),
             "auto.offset.reset",
@@ -219,15 +232,15 @@ class SetupIntakeTest {
   private void forgetHowFarItWasRead() throws Exception {
     Map<TopicPartition, OffsetAndMetadata> start = new HashMap<>();
     for (int partition = 0; partition < 2; partition++) {
-      start.put(new TopicPartition(SETUPS, partition), new OffsetAndMetadata(0));
+      start.put(new TopicPartition(setups, partition), new OffsetAndMetadata(0));
     }
-    try (Admin admin = Admin.create(Map.of("bootstrap.servers", broker.getBrokersAsString()))) {
+    try (Admin admin = Admin.create(Map.of("bootstrap.servers", BROKER.getBrokersAsString()))) {
       admin.alterConsumerGroupOffsets("standproud", start).all().get();
     }
   }
 
-  private static List<String> ids(List<ConsumerRecord<byte[], byte[]>> answers) {
-    return answers.stream().map(a -> header(a, SetupIntake.ASSESSMENT)).toList();
+  private static List<String> ids(List<ConsumerRecord<byte[], byte[]>> messages) {
+    return messages.stream().map(a -> header(a, SetupIntake.ASSESSMENT)).toList();
   }
 
   private static String header(ConsumerRecord<byte[], byte[]> message, String name) {

@@ -28,7 +28,7 @@ import org.standproud.audit.chain.ChainReport;
 @IntegrationTest
 class KilledServiceTest {
 
-  private static final int ROUNDS = Integer.getInteger("test.kill.rounds", 10);
+  private static final int ROUNDS = Integer.getInteger("test.kill.rounds", 5);
   private static final int MOST_READ = 40;
 
   private @TempDir Path directory;

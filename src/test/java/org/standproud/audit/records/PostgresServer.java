@@ -14,7 +14,13 @@ public final class PostgresServer implements AutoCloseable {
 
   /** Starts it. */
   public PostgresServer() throws IOException {
-    server = EmbeddedPostgres.start();
+    server =
+        EmbeddedPostgres.builder()
+            // No test of it pulls the plug, so nothing has to reach the disk.
+            .setServerConfig("fsync", "off")
+            .setServerConfig("synchronous_commit", "off")
+            .setServerConfig("full_page_writes", "off")
+            .start();
   }
 
   /** An empty database. */

@@ -9,11 +9,13 @@ import java.util.Random;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.standproud.ComputationTest;
 import org.standproud.mechanics.published.PublishedTable;
 import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 
 /** Limits of coupled members against closed forms, the chart of one member, and time. */
+@ComputationTest
 class CoupledCutTest {
 
   private static final PublishedTable ONE_MODE =
@@ -112,7 +114,7 @@ class CoupledCutTest {
   void aSimulationInTimeChattersAboveTheLimitAndNotBelow() {
     Random random = new Random(22);
     int wrong = 0;
-    int cases = 200;
+    int cases = Integer.getInteger("test.simulations", 60);
     for (int i = 0; i < cases; i++) {
       int teeth = 3 + random.nextInt(4);
       // At least one tooth in cut on average: there the mean force is nearly everything.

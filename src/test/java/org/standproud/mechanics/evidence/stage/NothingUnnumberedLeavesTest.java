@@ -3,7 +3,7 @@ package org.standproud.mechanics.evidence.stage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.standproud.IntegrationTest;
+import org.standproud.ComputationTest;
 import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.EvidenceValue;
 import org.standproud.mechanics.evidence.Value;
@@ -12,10 +12,10 @@ import org.standproud.setup.Band;
 import org.standproud.setup.Setup;
 
 /**
- * Whatever is proposed, the evidence has a finite number, a word or a reason for every fact. 2,000
+ * Whatever is proposed, the evidence has a finite number, a word or a reason for every fact. 500
  * set-ups in every build; another number with the system property {@code mechanics.setups}.
  */
-@IntegrationTest
+@ComputationTest
 class NothingUnnumberedLeavesTest {
 
   private static final long SEED = 20261125;
@@ -23,7 +23,7 @@ class NothingUnnumberedLeavesTest {
   @Test
   void everyFactOfAnySetUpIsFiniteOrMissingWithAReason() {
     RandomShop shop = new RandomShop(SEED);
-    int setups = Integer.getInteger("mechanics.setups", 2_000);
+    int setups = Integer.getInteger("mechanics.setups", 500);
     int judged = 0;
     for (int i = 0; i < setups; i++) {
       Setup setup = shop.next();
