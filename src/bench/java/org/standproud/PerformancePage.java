@@ -21,6 +21,7 @@ import tools.jackson.databind.ObjectMapper;
  */
 public final class PerformancePage {
 
+  private static final Path WEIGHT = Path.of("src/bench/java/org/standproud/weight.md");
   private static final Path TARGETS = Path.of("src/bench/java/org/standproud/targets.txt");
   private static final String METHOD =
       """
@@ -136,6 +137,7 @@ public final class PerformancePage {
     beside(text);
     elsewhere(text);
     targets(text);
+    text.append(Files.readString(WEIGHT));
     everything(text);
     return text.toString();
   }
