@@ -24,7 +24,7 @@ final class RemediesPage {
       Written by `RemediesPageTest` from the demonstration set-ups; after a change to cards, \
       mechanics or advice write it anew and read what changed:
 
-          mvn test -Dtest=RemediesPageTest -Dremedies.page=write
+          mvn -Pregenerate verify
 
       For each demonstration set-up that is not to be run: what stands against it, the first \
       remedy, what else takes a caution away in a few minutes, and the best other way to hold the \

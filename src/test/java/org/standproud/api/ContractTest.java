@@ -25,7 +25,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The contract in {@code api-docs/openapi.yaml} is what the running service says of itself. {@code
- * mvn test -Dtest=ContractTest -Dpages.write=true} writes it anew.
+ * mvn -Pregenerate verify} writes it anew.
  */
 @IntegrationTest
 class ContractTest {

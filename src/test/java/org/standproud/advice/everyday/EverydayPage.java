@@ -20,7 +20,7 @@ final class EverydayPage {
       Written by `EverydaySetupsTest` from `src/test/resources/everyday/set-ups.csv`; after a \
       change to cards, mechanics or advice write it anew and read what changed:
 
-          mvn test -Dtest=EverydaySetupsTest -Dpages.write=true
+          mvn -Pregenerate verify
 
       Each row of that table is a set-up as it comes up in a shop, with the verdict that a good \
       machinist would give and why: common practice, no source. A *miss* is a bad set-up that the \

@@ -14,7 +14,7 @@ final class OrdersPage {
       Written by `OrdersTest`; after a change to cards, mechanics or advice write it anew and read \
       what changed:
 
-          mvn test -Dtest=OrdersTest -Dpages.write=true
+          mvn -Pregenerate verify
 
       Each order says which of two set-ups a practitioner prefers, and is tried on a grid of \
       everyday set-ups: the better one must score strictly higher. Common practice, no source. \

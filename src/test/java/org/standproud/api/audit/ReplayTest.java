@@ -132,7 +132,7 @@ class ReplayTest {
 
     Replay replay = elsewhere.replayer().replay(record);
     assertThat(replay.outcome()).isEqualTo(Outcome.NOT_POSSIBLE);
-    assertThat(replay.explanation()).contains(rules.revision().id(), "was not kept");
+    assertThat(replay.explanation()).contains(rules.revision().id(), "not in the archive");
   }
 
   @Test

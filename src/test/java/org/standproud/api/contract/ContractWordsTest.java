@@ -20,7 +20,7 @@ class ContractWordsTest {
   private static final String HEADER =
       """
       # Descriptions of the schemas and fields of answers in the contract, from the javadoc of their records:
-      # mvn test -Dtest=ContractWordsTest -Dpages.write=true. For a new schema, add its name with {} first.
+      # mvn -Pregenerate verify. For a new schema, add its name with {} first.
       # The key "" describes the schema; a question mark marks a field that is left out when it has no value.
       """;
 

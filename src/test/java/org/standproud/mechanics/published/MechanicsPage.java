@@ -70,7 +70,7 @@ final class MechanicsPage {
       computes it, each table is what the tests compared, each picture is drawn with figures of the
       package. A test fails if the page differs from what the tests make. To make it anew:
 
-          mvn test -Dtest=MechanicsPageTest -Dmechanics.page=write
+          mvn -Pregenerate verify
 
       SI units inside; the tables show the units of print. Frames and signs: x along the jaws, y
       across the stock and positive toward the fixed jaw, z up; forces are forces on the work unless

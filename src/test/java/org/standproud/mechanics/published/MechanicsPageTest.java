@@ -24,8 +24,8 @@ import org.standproud.IntegrationTest;
 
 /**
  * Holds {@code api-docs/mechanics.md} and its pictures to what the tests make. It runs all tests
- * tagged {@value PublishedTable#TESTS} once more and listens. With the system property {@code
- * mechanics.page=write} it writes the page instead.
+ * tagged {@value PublishedTable#TESTS} once more and listens; where pages are written it writes the
+ * page instead.
  */
 @IntegrationTest
 class MechanicsPageTest {
