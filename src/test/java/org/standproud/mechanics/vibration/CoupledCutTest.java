@@ -114,7 +114,7 @@ class CoupledCutTest {
   void aSimulationInTimeChattersAboveTheLimitAndNotBelow() {
     Random random = new Random(22);
     int wrong = 0;
-    int cases = Integer.getInteger("test.simulations", 60);
+    int cases = Integer.getInteger("test.simulations", 200);
     for (int i = 0; i < cases; i++) {
       int teeth = 3 + random.nextInt(4);
       // At least one tooth in cut on average: there the mean force is nearly everything.
