@@ -13,7 +13,7 @@
  * only.
  *
  * <p>Cost: one sweep of a revolution for each case and place. {@link DrawnForces} shares the sweep
- * between draws; with the search for the moments that matter it takes a third of a joint evidence.
+ * between draws.
  */
 @NullMarked
 package org.standproud.mechanics.force;

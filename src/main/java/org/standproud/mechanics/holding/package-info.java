@@ -8,7 +8,7 @@
  * beyond its hinge.
  *
  * <p>Cost: a limit is some tens of evaluations of the statics; corners of friction and force are
- * tried in turn. A quarter of a joint evidence.
+ * tried in turn.
  */
 @NullMarked
 package org.standproud.mechanics.holding;
