@@ -63,6 +63,7 @@ class FaultsTest {
     MockHttpServletResponse answer =
         MockMvcBuilders.standaloneSetup(
                 new ContainerErrorController(new ProblemRenderer(new ProblemExceptionHandler())))
+            .setValidator(NOTHING_TO_VALIDATE)
             .addPlaceholderValue("server.error.path", "/error")
             .build()
             .perform(
