@@ -137,17 +137,21 @@
       loud.push(Math.log10(Math.max(1e-12, one * one + two * two - turn * one * two)));
     }
     const top = Math.max(...loud);
+    // One dot of the canvas for one of the screen, so that letters keep their size.
+    const dots = window.devicePixelRatio;
+    canvas.width = canvas.clientWidth * dots;
+    canvas.height = canvas.clientHeight * dots;
     const { width, height } = canvas;
-    const foot = height - 44;
+    const foot = height - 22 * dots;
     const x = (hz) => width * Math.log(hz / lowest) / Math.log(most / lowest);
     const y = (power) => foot * Math.min(1, (top - power) / 6 * 0.92 + 0.04);
     const ink = getComputedStyle(canvas);
     const pen = canvas.getContext('2d');
     pen.clearRect(0, 0, width, height);
-    pen.font = `26px ${ink.fontFamily}`;
+    pen.font = `${13 * dots}px ${ink.fontFamily}`;
     pen.fillStyle = ink.color;
     pen.strokeStyle = ink.borderTopColor;
-    pen.lineWidth = 2;
+    pen.lineWidth = dots;
     pen.textAlign = 'center';
     for (const hz of [100, 200, 500, 1000, 2000, 5000]) {
       if (hz >= most) break;
@@ -155,16 +159,16 @@
       pen.moveTo(x(hz), 0);
       pen.lineTo(x(hz), foot);
       pen.stroke();
-      pen.fillText(`${hz} Hz`, x(hz), height - 10);
+      pen.fillText(hz === 5000 ? '5000 Hz' : hz, x(hz), height - 6 * dots);
     }
     pen.strokeStyle = ink.color;
-    pen.lineWidth = 3;
+    pen.lineWidth = 1.5 * dots;
     pen.beginPath();
     loud.forEach((power, i) => pen.lineTo(width * i / (points - 1), y(power)));
     pen.stroke();
     if (!note) return;
     pen.strokeStyle = ink.outlineColor;
-    pen.setLineDash([12, 8]);
+    pen.setLineDash([6 * dots, 4 * dots]);
     pen.beginPath();
     pen.moveTo(x(note), 0);
     pen.lineTo(x(note), foot);
