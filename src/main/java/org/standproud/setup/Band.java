@@ -50,6 +50,12 @@ public record Band(double low, double likely, double high) {
     return new Band(low, likely, high);
   }
 
+  /** The band of the lesser of this quantity and another that varies with it. */
+  public Band orLess(Band other) {
+    return new Band(
+        Math.min(low, other.low), Math.min(likely, other.likely), Math.min(high, other.high));
+  }
+
   /** Whether the value is known exactly. */
   public boolean isExact() {
     return low == high;

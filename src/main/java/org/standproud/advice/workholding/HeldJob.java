@@ -11,6 +11,7 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.mechanics.holding.WeakestWay;
 import org.standproud.mechanics.holding.other.ClampedMargins;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.setup.Band;
@@ -113,6 +114,18 @@ record HeldJob(
             Vocabulary.GRIP_DEPTH, Band.exactly(backedM),
             Vocabulary.JAW_CLEARANCE, Band.exactly(clearOfStrapsM))
         .forEach((fact, band) -> values.add(value(fact, new Value.Quantity(band), List.of())));
+    values.add(value(Vocabulary.LEAST_HOLD_MARGIN, new Value.Quantity(margins.hold()), List.of()));
+    values.add(
+        value(
+            Vocabulary.WEAKEST_WAY,
+            new Value.Text(
+                WeakestWay.of(
+                        margins.slipMargin().low(),
+                        margins.liftMargin().low(),
+                        margins.tipMarginTowardSupport().low(),
+                        margins.tipMarginAway().low())
+                    .words()),
+            List.of()));
     for (Fact fact : SPRING) {
       values.add(value(fact, new Value.Missing(MEASURE), List.of()));
     }

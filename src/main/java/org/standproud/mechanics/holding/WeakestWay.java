@@ -27,17 +27,25 @@ public enum WeakestWay implements Worded {
     return words;
   }
 
+  /** The way with the least margin of its own in one draw. */
+  public static WeakestWay of(DrawnHold.Margins margins) {
+    return of(margins.slip(), margins.lift(), margins.tipTowardFixed(), margins.tipAway());
+  }
+
   /**
    * The way with the least margin of its own.
    *
-   * @param margins the margins of one draw
+   * @param slip against sliding along the jaws, capacity over demand
+   * @param lift against lifting out of them
+   * @param tipTowardFixed against tipping toward the fixed jaw
+   * @param tipAway against tipping the other way
    */
-  public static WeakestWay of(DrawnHold.Margins margins) {
+  public static WeakestWay of(double slip, double lift, double tipTowardFixed, double tipAway) {
     Map<WeakestWay, Double> each = new EnumMap<>(WeakestWay.class);
-    each.put(SLIDE, margins.slip());
-    each.put(LIFT, margins.lift());
-    each.put(TIP_TOWARD_FIXED, margins.tipTowardFixed());
-    each.put(TIP_TOWARD_MOVABLE, margins.tipAway());
+    each.put(SLIDE, slip);
+    each.put(LIFT, lift);
+    each.put(TIP_TOWARD_FIXED, tipTowardFixed);
+    each.put(TIP_TOWARD_MOVABLE, tipAway);
     return each.entrySet().stream()
         .min(Comparator.comparingDouble(Map.Entry::getValue))
         .orElseThrow()

@@ -65,12 +65,7 @@ public record JawFriction(Band coefficient, List<Assumption> assumptions) {
     }
     Band fixed = face(hold, JawSide.FIXED, surface);
     Band movable = face(hold, JawSide.MOVABLE, surface);
-    Band weaker =
-        new Band(
-            Math.min(fixed.low(), movable.low()),
-            Math.min(fixed.likely(), movable.likely()),
-            Math.min(fixed.high(), movable.high()));
-    Band band = oiled(weaker, state);
+    Band band = oiled(fixed.orLess(movable), state);
     return new JawFriction(band, stated(band, hold.vise().jawSurface()));
   }
 

@@ -17,4 +17,10 @@ public record ClampedMargins(
     Band liftMargin,
     Band tipMarginTowardSupport,
     Band tipMarginAway,
-    Band combinedMargin) {}
+    Band combinedMargin) {
+
+  /** The least of all together and of both tips. */
+  public Band hold() {
+    return combinedMargin.orLess(tipMarginTowardSupport).orLess(tipMarginAway);
+  }
+}
