@@ -15,6 +15,11 @@ public enum Seat implements Worded {
     this.words = words;
   }
 
+  /** Whether something under the stock takes a push downward. */
+  public boolean carries() {
+    return this != NONE;
+  }
+
   @Override
   public String words() {
     return words;

@@ -17,6 +17,16 @@ public enum Stop implements Worded {
     this.words = words;
   }
 
+  /** Whether it takes a push toward positive X. */
+  public boolean takesPlusX() {
+    return this == PLUS_X || this == BOTH;
+  }
+
+  /** Whether it takes a push toward negative X. */
+  public boolean takesMinusX() {
+    return this == MINUS_X || this == BOTH;
+  }
+
   @Override
   public String words() {
     return words;

@@ -23,7 +23,6 @@ import org.standproud.setup.Material;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.Stock;
-import org.standproud.setup.Stop;
 
 /**
  * One hold at single values of all that is not known; made once, asked many times. A push toward
@@ -230,8 +229,8 @@ public final class DrawnHold {
         stock.thicknessM(),
         gripM,
         draw.seated(),
-        draw.stop() == Stop.PLUS_X || draw.stop() == Stop.BOTH,
-        draw.stop() == Stop.MINUS_X || draw.stop() == Stop.BOTH);
+        draw.stop().takesPlusX(),
+        draw.stop().takesMinusX());
   }
 
   private static double combined(GripLimit grip, HoldDraw draw) {

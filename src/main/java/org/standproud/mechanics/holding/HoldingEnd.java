@@ -77,9 +77,9 @@ record HoldingEnd(
         lengthM,
         input.stock().thicknessM(),
         gripM,
-        seat == Seat.PARALLELS || seat == Seat.BED,
-        stop == Stop.PLUS_X || stop == Stop.BOTH,
-        stop == Stop.MINUS_X || stop == Stop.BOTH);
+        seat != null && seat.carries(),
+        stop != null && stop.takesPlusX(),
+        stop != null && stop.takesMinusX());
   }
 
   double combinedMargin() {

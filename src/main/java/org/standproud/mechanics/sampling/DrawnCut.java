@@ -295,9 +295,7 @@ public final class DrawnCut {
 
   private boolean isSeated(int draw) {
     Seat given = setup.hold().seat();
-    return given == null
-        ? sample.at(Unknown.SEAT, draw) >= WITHOUT_SEAT
-        : given == Seat.PARALLELS || given == Seat.BED;
+    return given == null ? sample.at(Unknown.SEAT, draw) >= WITHOUT_SEAT : given.carries();
   }
 
   /** Between the thickness of the stock and the length of jaw, every ratio alike. */

@@ -47,24 +47,22 @@ final class ThresholdSolver {
         return places[place];
       }
     }
-    // The start is on one side of the zero: the side of the last place, or else of the first.
+    // The zero stands beside the first place that has the sign of the last one, or at the last.
+    int last = places.length - 1;
     int low = 0;
-    int high = places.length - 1;
-    boolean above = high >= 0 && function.applyAsDouble(places[high]) > 0 == atStart > 0;
+    int high = last;
+    boolean sign = last >= 0 && function.applyAsDouble(places[last]) > 0;
     while (low < high) {
-      int middle = above ? (low + high) / 2 : (low + high + 1) / 2;
-      boolean likeStart = function.applyAsDouble(places[middle]) > 0 == atStart > 0;
-      if (above) {
-        low = likeStart ? low : middle + 1;
-        high = likeStart ? middle : high;
+      int middle = (low + high) / 2;
+      if (function.applyAsDouble(places[middle]) > 0 == sign) {
+        high = middle;
       } else {
-        low = likeStart ? middle : low;
-        high = likeStart ? high : middle - 1;
+        low = middle + 1;
       }
     }
-    for (int place : new int[] {low, low - 1, low + 1}) {
+    for (int place : new int[] {low, low - 1, last}) {
       if (place >= 0
-          && place < places.length
+          && place <= last
           && within(places[place])
           && isZero(function.applyAsDouble(places[place]), atStart)) {
         return places[place];

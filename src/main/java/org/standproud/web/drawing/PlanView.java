@@ -154,10 +154,10 @@ public final class PlanView {
     svg.rect(Ink.STOCK, "stock", paper.x(-halfX), paper.y(-halfY), paper.x(halfX), paper.y(halfY));
     svg.line(Ink.AXIS, paper.x(-halfX) - 8, paper.y(0), paper.x(halfX) + 8, paper.y(0));
     Stop stop = setup.hold().stop();
-    if (stop == Stop.MINUS_X || stop == Stop.BOTH) {
+    if (stop != null && stop.takesMinusX()) {
       drawStop(paper.x(-halfX), -1);
     }
-    if (stop == Stop.PLUS_X || stop == Stop.BOTH) {
+    if (stop != null && stop.takesPlusX()) {
       drawStop(paper.x(halfX), 1);
     }
   }
