@@ -22,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param effort how hard the handle was pulled, in words; null if not given so. The torque stands
  *     in {@code handleTorqueNm} also then
  * @param faces what is on the gripped faces; null if not known
+ * @param alongM place of the middle of the stock along X from the middle of the jaws in m; null if
+ *     not known, when it is taken as in the middle
  * @param measured what was measured on the stock in this hold
  */
 public record Hold(
@@ -38,6 +40,7 @@ public record Hold(
     @Nullable Double viseRunOutM,
     @Nullable HandleEffort effort,
     @Nullable JawFaces faces,
+    @Nullable Double alongM,
     HeldMeasurement measured) {
 
   /** Copies the lists; a hold stored before clamps or measurements were part of it has none. */
@@ -73,6 +76,7 @@ public record Hold(
         .viseRunOut(viseRunOutM)
         .effort(effort)
         .faces(faces)
+        .along(alongM)
         .measured(measured);
   }
 
@@ -108,6 +112,7 @@ public record Hold(
     private @Nullable Double viseRunOutM;
     private @Nullable HandleEffort effort;
     private @Nullable JawFaces faces;
+    private @Nullable Double alongM;
     private HeldMeasurement measured = HeldMeasurement.NONE;
 
     private Builder(Vise vise, double gripDepthM) {
@@ -131,6 +136,7 @@ public record Hold(
           viseRunOutM,
           effort,
           faces,
+          alongM,
           measured);
     }
 
@@ -206,6 +212,13 @@ public record Hold(
     /** What is on the gripped faces. */
     public Builder faces(@Nullable JawFaces state) {
       faces = state;
+      measured = HeldMeasurement.NONE;
+      return this;
+    }
+
+    /** Place of the middle of the stock along X from the middle of the jaws in m. */
+    public Builder along(@Nullable Double placeM) {
+      alongM = placeM;
       measured = HeldMeasurement.NONE;
       return this;
     }

@@ -15,6 +15,7 @@ import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
 import org.standproud.mechanics.vibration.StabilityInput;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Cutter;
@@ -103,7 +104,7 @@ public record StandingCut(
         material.densityKgPerM3(),
         perMetre(holding.rootStiffnessNPerM()),
         perMetre(softer()),
-        Math.min(stock.lengthM(), setup.hold().vise().jawWidthM()),
+        JawSpan.of(setup.hold(), stock.lengthM()).evenlyHeldM(stock.lengthM()),
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 

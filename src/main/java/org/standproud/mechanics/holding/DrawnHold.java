@@ -11,6 +11,7 @@ import org.standproud.mechanics.holding.contact.HighSpot;
 import org.standproud.mechanics.holding.contact.StockBow;
 import org.standproud.mechanics.holding.jaw.Bearing;
 import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.holding.jaw.RigidLimits;
 import org.standproud.mechanics.holding.slip.GripLimit;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
@@ -47,7 +48,7 @@ public final class DrawnHold {
     this.stock = input.stock();
     this.place = input.load();
     this.gripM = Math.min(hold.gripDepthM(), hold.vise().jawHeightM());
-    this.lengthM = Math.min(stock.lengthM(), hold.vise().jawWidthM());
+    this.lengthM = JawSpan.of(hold, stock.lengthM()).bearingM();
     this.fixedLineM = JawBearings.lineDepthM(hold, JawSide.FIXED, gripM);
     this.movableLineM = JawBearings.lineDepthM(hold, JawSide.MOVABLE, gripM);
   }
@@ -253,7 +254,7 @@ public final class DrawnHold {
       face = Math.max(pushed.pressurePa(), pulled.pressurePa());
     }
     double packing =
-        PackingLine.hardYieldRatio(
+        PackingLine.stockYieldRatio(
             hold, stock.material(), draw, lengthM, draw.modulusPa(), draw.yieldPa());
     double ratio = Math.max(face / draw.yieldPa(), packing);
     return Double.isFinite(ratio) ? Math.min(Margin.GREATEST, ratio) : Double.NaN;

@@ -26,6 +26,9 @@ import org.standproud.setup.PackingKind;
  */
 record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
 
+  /** Mean pressure of a body that flows all through over its yield. */
+  private static final double FLOWS = 3;
+
   static PackingLine of(HoldingInput input, HoldingEnds ends) {
     Packing wire = line(input, JawSide.MOVABLE, ends);
     wire = wire == null ? line(input, JawSide.FIXED, ends) : wire;
@@ -52,10 +55,11 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
   }
 
   /**
-   * Hertz pressure of a wire at least as hard as the stock over what begins to flow the stock;
-   * nothing for any softer packing, which is meant to yield, or for packing without a line.
+   * Hertz pressure of a wire over what begins to flow the stock; nothing for packing without a
+   * line. A wire that flows first presses no harder than three times its own yield (Tabor, The
+   * Hardness of Metals, 1951, from memory), so a soft wire dents nothing much harder than itself.
    */
-  static double hardYieldRatio(
+  static double stockYieldRatio(
       Hold hold,
       Material material,
       HoldDraw draw,
@@ -65,17 +69,20 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
     double ratio = 0;
     for (Packing piece : hold.packing()) {
       PackingBody body = PackingBody.of(piece.material());
-      if (piece.kind() == PackingKind.WIRE
-          && body.yieldPa().likely() >= material.yieldPa().likely()) {
-        ratio =
+      if (piece.kind() == PackingKind.WIRE) {
+        double wireYieldPa = body.yieldPa().part(draw.packingYieldPlace());
+        LineContact contact =
             at(
                     piece,
                     body,
                     material,
                     draw.clampingForceN() / lengthM,
                     body.youngsPa().part(draw.packingPlace()),
-                    stockYoungsPa)
-                .yieldRatio(Math.min(body.yieldPa().part(draw.packingYieldPlace()), stockYieldPa));
+                stockYoungsPa);
+        double flowing = FLOWS * wireYieldPa / (LineContact.YIELD_ONSET * stockYieldPa);
+        double pressed = contact.yieldRatio(stockYieldPa);
+        ratio =
+            Math.max(ratio, wireYieldPa < stockYieldPa ? Math.min(pressed, flowing) : pressed);
       }
     }
     return ratio;

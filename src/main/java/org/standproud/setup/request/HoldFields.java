@@ -168,6 +168,18 @@ public final class HoldFields {
           .called("vise run-out")
           .mayBeUnknown();
 
+  public static final Quantity<Hold> ALONG =
+      Quantity.<Hold>of(
+              "along",
+              LENGTH,
+              -1,
+              1,
+              Hold::alongM,
+              "place of the middle of the stock along X from the middle of the jaws; taken as 0 if"
+                  + " left out")
+          .called("place of the stock along the jaws")
+          .mayBeUnknown();
+
   public static final BandField<Hold> MEASURED_NOTE =
       BandField.<Hold>of(
               "measuredNote",
@@ -214,6 +226,7 @@ public final class HoldFields {
               STOP_HEIGHT,
               CLAMPS,
               VISE_RUN_OUT,
+              ALONG,
               MEASURED_NOTE,
               MEASURED_DAMPING,
               MEASURED_STIFFNESS),
@@ -327,6 +340,7 @@ public final class HoldFields {
         .viseRunOut(v.get(VISE_RUN_OUT))
         .effort(v.get(CLAMPING))
         .faces(v.get(FACES))
+        .along(v.get(ALONG))
         .measured(
             new HeldMeasurement(
                 v.get(MEASURED_NOTE), v.get(MEASURED_DAMPING), v.get(MEASURED_STIFFNESS)))

@@ -32,6 +32,7 @@ public enum Subject {
       "holding.jaw.JawFriction",
       "holding.jaw.RigidLimits",
       "holding.jaw.BestPackingDepth",
+      "holding.jaw.JawSpan",
       "coupling.EndLoad",
       "holding.slip.JawGrip",
       "holding.GrippedRoot"),
@@ -85,7 +86,8 @@ public enum Subject {
       "finish.PeripheralMark",
       "finish.SharpCornerMark",
       "finish.TramError",
-      "finish.RoughnessGrade"),
+      "finish.RoughnessGrade",
+      "finish.LayerRemoval"),
   /** Time of a pass. */
   TIME("Time", "time.PassTime"),
   /** How likely a hold is to hold. */

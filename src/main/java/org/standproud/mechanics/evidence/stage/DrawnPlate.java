@@ -12,6 +12,7 @@ import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.GrippedRoot;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateSurface;
@@ -108,7 +109,7 @@ public final class DrawnPlate {
         material.densityKgPerM3(),
         Band.exactly(1),
         Band.exactly(1),
-        cut.hold().lengthM(),
+        JawSpan.of(setup.hold(), stock.lengthM()).evenlyHeldM(stock.lengthM()),
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 

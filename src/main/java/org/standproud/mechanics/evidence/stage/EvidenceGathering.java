@@ -80,6 +80,7 @@ public final class EvidenceGathering {
   private Evidence gather() {
     ProposedFacts.state(setup, sample, HandFeed.assumptions(setup.cut()), sheet);
     PlanFacts.state(setup, sheet);
+    sheet.attempt(() -> HoldingFacts.statePlace(setup, sheet));
     sheet.attempt(() -> ReachFacts.state(setup, sample, sheet));
     sheet.attempt(() -> DriveFacts.stateFeed(setup, sample, sheet));
     sheet.attempt(() -> DriveFacts.stateTime(setup, sample, sheet));
@@ -110,6 +111,7 @@ public final class EvidenceGathering {
     ContactFacts.state(cut, sheet);
     sheet.attempt(() -> CutterFacts.stateSpindle(cut, sheet));
     sheet.attempt(() -> DriveFacts.stateLurch(cut, sheet));
+    sheet.attempt(() -> FinishFacts.stateRelease(setup, cutting.engagedWidthM(), sheet));
     double chipPerFeed = cutting.greatestChipM() / setup.cut().feedPerToothM().likely();
     sheet.attempt(() -> CutterFacts.stateCutter(cut, chipPerFeed, sheet));
     sheet.attempt(() -> HoldingFacts.state(cut, sheet));
