@@ -35,7 +35,10 @@ public enum Subject {
       "holding.jaw.JawSpan",
       "coupling.EndLoad",
       "holding.slip.JawGrip",
-      "holding.GrippedRoot"),
+      "holding.GrippedRoot",
+      "holding.other.TableHold",
+      "holding.other.LyingStock",
+      "holding.other.BackedBlock"),
   /** Contact of rods and faces. */
   CONTACT(
       "Contact",

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.engagement.Arc;
@@ -13,7 +14,11 @@ import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.GrippedRoot;
 import org.standproud.mechanics.holding.jaw.JawSpan;
+import org.standproud.mechanics.holding.other.BackedBlock;
+import org.standproud.mechanics.holding.other.LyingStock;
+import org.standproud.mechanics.plate.GrippedFoot;
 import org.standproud.mechanics.plate.PlateInput;
+import org.standproud.mechanics.plate.PlateMode;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateSurface;
 import org.standproud.mechanics.plate.RememberedPlates;
@@ -48,23 +53,84 @@ public final class DrawnPlate {
   private final DrawnTool tool;
   private final CoupledDepth coupled = new CoupledDepth(PlateSurface.MODES + TipModes.MODES);
 
-  DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
+  private DrawnPlate(DrawnCut cut, double thinned, IntPredicate stands) {
     this.cut = cut;
     this.setup = cut.setup();
     int n = cut.draws();
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
-    this.thinned = Math.min(1, StandingCut.wallLeftM(cutting, setup) / setup.stock().thicknessM());
-    this.tool = new DrawnTool(cut);
+    this.thinned = thinned;
+    this.tool = new DrawnTool(cut, stands);
+  }
+
+  DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
+    this(cut, thinned(cut, cutting), cut::holds);
     PlateSurface surface = plates.surface(stock(cutting));
     GrippedRoot root = GrippedRoot.of(setup);
     double[] corner = new double[1 + 2 * PlateSurface.MODES];
-    for (int draw = 0; draw < n; draw++) {
+    for (int draw = 0; draw < cut.draws(); draw++) {
       if (cut.holds(draw)) {
         fill(draw, root, surface, corner);
       }
     }
+  }
+
+  /** Stock that lies flat under straps; its hold is judged elsewhere, so every draw counts. */
+  static DrawnPlate lying(DrawnCut cut, LyingStock stock) {
+    DrawnPlate plate = new DrawnPlate(cut, 1, draw -> cut.pass(draw) != null);
+    JointSample sample = cut.sample();
+    for (int draw = 0; draw < cut.draws(); draw++) {
+      if (cut.pass(draw) == null) {
+        continue;
+      }
+      double springNPerM =
+          stock.stiffnessNPerM(
+              sample.at(Unknown.CLAMPING_FORCE, draw),
+              sample.at(Unknown.JOINT, draw),
+              GrippedFoot.TANGENTIAL_RATIO.part(sample.at(Unknown.PACKING, draw)));
+      plate.rigid(
+          draw, 1 / springNPerM, new double[] {stock.naturalHz(springNPerM)}, springNPerM);
+    }
+    return plate;
+  }
+
+  /** Stock that hardly stands out of an upright backing. */
+  static DrawnPlate backed(DrawnCut cut, BackedBlock block) {
+    DrawnPlate plate = new DrawnPlate(cut, 1, cut::holds);
+    for (int draw = 0; draw < cut.draws(); draw++) {
+      if (cut.holds(draw)) {
+        DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
+        double turning = Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad());
+        plate.rigid(
+            draw,
+            block.giveMPerN(state.translationNPerM(), turning),
+            new double[] {
+              block.rockingHz(turning), block.shiftingHz(state.translationNPerM())
+            },
+            block.rockingNPerM(turning),
+            state.translationNPerM());
+      }
+    }
+    return plate;
+  }
+
+  /** Few modes of a rigid body; the rest are too stiff to move. */
+  private void rigid(int draw, double giveMPerN, double[] naturalHz, double... springsNPerM) {
+    double highest = Arrays.stream(naturalHz).max().orElseThrow();
+    hz[draw] = new double[PlateSurface.MODES];
+    stiffness[draw] = new double[PlateSurface.MODES];
+    Arrays.fill(hz[draw], highest);
+    Arrays.fill(stiffness[draw], PlateMode.NODE_STIFFNESS_N_PER_M);
+    System.arraycopy(naturalHz, 0, hz[draw], 0, naturalHz.length);
+    System.arraycopy(springsNPerM, 0, stiffness[draw], 0, springsNPerM.length);
+    flexibility[draw] = giveMPerN;
+  }
+
+  private static double thinned(DrawnCut cut, Engagement.Cutting cutting) {
+    return Math.min(
+        1,
+        StandingCut.wallLeftM(cutting, cut.setup()) / cut.setup().stock().thicknessM());
   }
 
   /**
