@@ -2,6 +2,7 @@ package org.standproud.setup;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param stop where a stop stands; null if not known
  * @param stopHeightM height of the top of the stop above the jaw top in m; null if not known
  * @param clamps clamps and straps beside the stock; empty if none are given
+ * @param backing what stands behind the plate above the jaws; empty if nothing is given
  * @param viseRunOutM deviation of the fixed jaw from the table travel over its width in m; null if
  *     not indicated
  * @param effort how hard the handle was pulled, in words; null if not given so. The torque stands
@@ -37,6 +39,7 @@ public record Hold(
     @Nullable Stop stop,
     @Nullable Double stopHeightM,
     List<Clamp> clamps,
+    List<Backing> backing,
     @Nullable Double viseRunOutM,
     @Nullable HandleEffort effort,
     @Nullable JawFaces faces,
@@ -47,6 +50,7 @@ public record Hold(
   public Hold {
     packing = List.copyOf(packing);
     clamps = missing(clamps) ? List.of() : List.copyOf(clamps);
+    backing = missing(backing) ? List.of() : List.copyOf(backing);
     measured = missing(measured) ? HeldMeasurement.NONE : measured;
   }
 
@@ -73,11 +77,17 @@ public record Hold(
         .stop(stop)
         .stopHeight(stopHeightM)
         .clamps(clamps)
+        .backing(backing)
         .viseRunOut(viseRunOutM)
         .effort(effort)
         .faces(faces)
         .along(alongM)
         .measured(measured);
+  }
+
+  /** Everything that stands beside the stock: clamps, straps and backing. */
+  public List<Clamp> beside() {
+    return Stream.concat(clamps.stream(), backing.stream().map(Backing::body)).toList();
   }
 
   /**
@@ -109,6 +119,7 @@ public record Hold(
     private @Nullable Stop stop;
     private @Nullable Double stopHeightM;
     private List<Clamp> clamps = List.of();
+    private List<Backing> backing = List.of();
     private @Nullable Double viseRunOutM;
     private @Nullable HandleEffort effort;
     private @Nullable JawFaces faces;
@@ -133,6 +144,7 @@ public record Hold(
           stop,
           stopHeightM,
           clamps,
+          backing,
           viseRunOutM,
           effort,
           faces,
@@ -193,6 +205,13 @@ public record Hold(
     /** Clamps and straps beside the stock. */
     public Builder clamps(List<Clamp> standing) {
       clamps = standing;
+      measured = HeldMeasurement.NONE;
+      return this;
+    }
+
+    /** What stands behind the plate above the jaws. */
+    public Builder backing(List<Backing> behind) {
+      backing = behind;
       measured = HeldMeasurement.NONE;
       return this;
     }

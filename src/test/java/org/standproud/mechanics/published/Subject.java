@@ -33,6 +33,7 @@ public enum Subject {
       "holding.jaw.RigidLimits",
       "holding.jaw.BestPackingDepth",
       "holding.jaw.JawSpan",
+      "holding.jaw.BackingHold",
       "coupling.EndLoad",
       "holding.slip.JawGrip",
       "holding.GrippedRoot",
@@ -53,7 +54,8 @@ public enum Subject {
       "plate.GrippedFoot",
       "plate.PlateOnFoot",
       "plate.FootBending",
-      "plate.PlateSurface"),
+      "plate.PlateSurface",
+      "plate.BackedPlate"),
   /** Forced and self-excited vibration. */
   VIBRATION(
       "Vibration",

@@ -7,15 +7,18 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.GrippedRoot;
+import org.standproud.mechanics.holding.jaw.BackingHold;
 import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.holding.other.BackedBlock;
 import org.standproud.mechanics.holding.other.LyingStock;
+import org.standproud.mechanics.plate.BackedPlate;
 import org.standproud.mechanics.plate.GrippedFoot;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlateMode;
@@ -49,6 +52,10 @@ public final class DrawnPlate {
   private final double[][] hz;
   private final double[][] stiffness;
   private final double[] flexibility;
+
+  /** Give pushed toward the fixed jaw and away from it in each draw; null without a backing. */
+  private final double @Nullable [] @Nullable [] backed;
+
   private final double thinned;
   private final DrawnTool tool;
   private final CoupledDepth coupled = new CoupledDepth(PlateSurface.MODES + TipModes.MODES);
@@ -60,18 +67,22 @@ public final class DrawnPlate {
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
+    this.backed =
+        BackingHold.touching(setup.hold(), setup.stock()).isEmpty() ? null : new double[n][];
     this.thinned = thinned;
     this.tool = new DrawnTool(cut, stands);
   }
 
   DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
     this(cut, thinned(cut, cutting), cut::holds);
-    PlateSurface surface = plates.surface(stock(cutting));
+    PlateInput stock = stock(cutting);
+    PlateSurface surface = plates.surface(stock);
     GrippedRoot root = GrippedRoot.of(setup);
+    BackedPlate behind = backed == null ? null : BackedStock.of(setup, stock);
     double[] corner = new double[1 + 2 * PlateSurface.MODES];
     for (int draw = 0; draw < cut.draws(); draw++) {
       if (cut.holds(draw)) {
-        fill(draw, root, surface, corner);
+        fill(draw, root, surface, behind, corner);
       }
     }
   }
@@ -179,7 +190,12 @@ public final class DrawnPlate {
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 
-  private void fill(int draw, GrippedRoot root, PlateSurface surface, double[] corner) {
+  private void fill(
+      int draw,
+      GrippedRoot root,
+      PlateSurface surface,
+      @Nullable BackedPlate behind,
+      double[] corner) {
     DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
     JointSample sample = cut.sample();
     GrippedRoot.Draw values =
@@ -209,6 +225,33 @@ public final class DrawnPlate {
       hz[draw][m] = corner[1 + m] * tapped;
       stiffness[draw][m] = corner[1 + PlateSurface.MODES + m] * pushed;
     }
+    if (behind != null && backed != null && !isMeasured()) {
+      back(draw, behind, values, root.at(values, turning, state.translationNPerM()), backed);
+    }
+  }
+
+  /** What stands behind the plate; a note or a push that was measured has it in it already. */
+  private void back(
+      int draw,
+      BackedPlate behind,
+      GrippedRoot.Draw values,
+      GrippedRoot.Compliance root,
+      double[][] gives) {
+    DrawnPass pass = Objects.requireNonNull(cut.pass(draw));
+    double place = cut.sample().at(Unknown.BACKING, draw);
+    BackedPlate.Answer answer =
+        behind.on(
+            values.modulusPa(),
+            setup.stock().material().densityKgPerM3(),
+            root.stiffness(),
+            BackedStock.springsNPerM(setup, place),
+            BackedStock.preloadsN(setup, place),
+            Math.max(0, pass.peaks().greatestYN()),
+            Math.max(0, -pass.peaks().leastYN()));
+    gives[draw] = new double[] {answer.towardMPerN(), answer.awayMPerN()};
+    flexibility[draw] = Math.max(answer.towardMPerN(), answer.awayMPerN());
+    hz[draw] = answer.hz();
+    stiffness[draw] = answer.stiffnessesNPerM();
   }
 
   private static void at(
@@ -254,9 +297,21 @@ public final class DrawnPlate {
   /** Static give of the end of the top edge under the greatest push across in m. */
   public double deflectionM(int draw) {
     DrawnPass pass = cut.pass(draw);
-    return pass == null
-        ? Double.NaN
-        : flexibility[draw] * Math.max(pass.peaks().greatestYN(), -pass.peaks().leastYN());
+    if (pass == null) {
+      return Double.NaN;
+    }
+    double towardN = pass.peaks().greatestYN();
+    double awayN = -pass.peaks().leastYN();
+    double[] gives = backed == null ? null : backed[draw];
+    return gives == null
+        ? flexibility[draw] * Math.max(towardN, awayN)
+        : Math.max(gives[0] * towardN, gives[1] * awayN);
+  }
+
+  /** Give that a swing both ways meets in m/N: half of it with a backing and half without. */
+  private double swingGiveMPerN(int draw) {
+    double[] gives = backed == null ? null : backed[draw];
+    return gives == null ? flexibility[draw] : (gives[0] + gives[1]) / 2;
   }
 
   /** First natural frequency in Hz. */
@@ -293,7 +348,7 @@ public final class DrawnPlate {
         allStiffness,
         allHz.length,
         allDamping,
-        flexibility[draw] + tool.giveMPerN(draw));
+        swingGiveMPerN(draw) + tool.giveMPerN(draw));
   }
 
   /**

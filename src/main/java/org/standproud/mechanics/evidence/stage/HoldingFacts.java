@@ -62,6 +62,7 @@ final class HoldingFacts {
           HoldFields.PACKING,
           HoldFields.SEAT,
           HoldFields.STOP,
+          HoldFields.BACKING,
           RequestFields.STOCK);
 
   /** One draw of so many is among the weakest. */

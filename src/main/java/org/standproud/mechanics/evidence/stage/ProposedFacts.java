@@ -113,7 +113,7 @@ final class ProposedFacts {
     sheet.stated(SEAT, hold.seat());
     sheet.stated(STOP, hold.stop());
     sheet.stated(STOP_HEIGHT, hold.stopHeightM());
-    sheet.stated(CLAMPS_TOLD, !hold.clamps().isEmpty() || unnamedBlock);
+    sheet.stated(CLAMPS_TOLD, !hold.beside().isEmpty() || unnamedBlock);
     sheet.stated(JAW_SURFACE, hold.vise().jawSurface());
     sheet.stated(JAW_WIDTH, hold.vise().jawWidthM());
     sheet.stated(JAW_HEIGHT, hold.vise().jawHeightM());
