@@ -26,12 +26,21 @@ class BackedSetupTest {
 
   private static Evidence with(Backing... backing) {
     return EvidenceGathering.of(
-        SetupBuilder.builder(TALL).hold(TALL.hold().but().backing(List.of(backing)).held()).build());
+        SetupBuilder.builder(TALL)
+            .hold(TALL.hold().but().backing(List.of(backing)).held())
+            .build());
   }
 
   private static Backing block(JawSide side) {
     return new Backing(
-        BackingKind.BLOCK, side, 0, TALL.stock().lengthM(), 0.7 * TALL.stickOutM(), null, null, null);
+        BackingKind.BLOCK,
+        side,
+        0,
+        TALL.stock().lengthM(),
+        0.7 * TALL.stickOutM(),
+        null,
+        null,
+        null);
   }
 
   private static Band band(Evidence evidence, Fact fact) {
@@ -40,7 +49,8 @@ class BackedSetupTest {
 
   private static JawSide pushed() {
     Evidence bare = with();
-    return band(bare, Vocabulary.PUSH_FIXED).likely() >= band(bare, Vocabulary.PUSH_MOVABLE).likely()
+    return band(bare, Vocabulary.PUSH_FIXED).likely()
+            >= band(bare, Vocabulary.PUSH_MOVABLE).likely()
         ? JawSide.FIXED
         : JawSide.MOVABLE;
   }
@@ -86,8 +96,7 @@ class BackedSetupTest {
   @Test
   void aBlockAsHighAsTheCutIsInItsWay() {
     Backing tooHigh =
-        new Backing(
-            BackingKind.BLOCK, JawSide.FIXED, 0, 0.03, TALL.stickOutM(), null, null, null);
+        new Backing(BackingKind.BLOCK, JawSide.FIXED, 0, 0.03, TALL.stickOutM(), null, null, null);
     assertThat(band(with(tooHigh), Vocabulary.CLAMP_CLEARANCE).high()).isNegative();
   }
 }

@@ -126,8 +126,7 @@ record HeldJob(
         freeM <= stock.thicknessM()
             ? EvidenceGathering.backed(
                 held,
-                new BackedBlock(
-                    massKg(stock), stock.heightM(), stock.thicknessM(), backedM, freeM))
+                new BackedBlock(massKg(stock), stock.heightM(), stock.thicknessM(), backedM, freeM))
             : EvidenceGathering.of(held);
     return new HeldJob(
         held,
@@ -244,11 +243,11 @@ record HeldJob(
 
   private EvidenceValue deflection() {
     return isShort()
-            ? value(
-                Vocabulary.EDGE_DEFLECTION,
-                new Value.Quantity(Band.exactly(0)),
-                List.of(SHORT_AND_BACKED))
-            : value(Vocabulary.EDGE_DEFLECTION, new Value.Missing(MEASURE), List.of());
+        ? value(
+            Vocabulary.EDGE_DEFLECTION,
+            new Value.Quantity(Band.exactly(0)),
+            List.of(SHORT_AND_BACKED))
+        : value(Vocabulary.EDGE_DEFLECTION, new Value.Missing(MEASURE), List.of());
   }
 
   private double travelLeftM() {

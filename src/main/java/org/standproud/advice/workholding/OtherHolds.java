@@ -81,8 +81,7 @@ public record OtherHolds(
       HoldingCards cards,
       Catalogue shop,
       Function<AlternativeHoldEvaluator, OtherHold> evaluate) {
-    OtherHold one =
-        evaluate.apply(new AlternativeHoldEvaluator(setup, 1, Straps.of(setup), cards));
+    OtherHold one = evaluate.apply(new AlternativeHoldEvaluator(setup, 1, Straps.of(setup), cards));
     if (one.cannot() != null || holds(one)) {
       return one;
     }

@@ -38,13 +38,7 @@ enum Way implements Worded {
   private final Band setUpMin;
   private final Band backingNPerM;
 
-  Way(
-      String words,
-      String why,
-      double least,
-      double likely,
-      double greatest,
-      Band backingNPerM) {
+  Way(String words, String why, double least, double likely, double greatest, Band backingNPerM) {
     this.words = words;
     this.why = why;
     this.setUpMin = new Band(least, likely, greatest);

@@ -26,8 +26,8 @@ import org.standproud.setup.PackingKind;
  */
 record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
 
-  /** Mean pressure of a body that flows all through over its yield. */
-  private static final double FLOWS = 3;
+  /** Mean pressure over yield of a wire pressed to a strip three times as wide as it is high. */
+  private static final double FLOWS = 2 / Math.sqrt(3) * (0.75 + 3 / 4.0);
 
   static PackingLine of(HoldingInput input, HoldingEnds ends) {
     Packing wire = line(input, JawSide.MOVABLE, ends);
@@ -56,8 +56,10 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
 
   /**
    * Hertz pressure of a wire over what begins to flow the stock; nothing for packing without a
-   * line. A wire that flows first presses no harder than three times its own yield (Tabor, The
-   * Hardness of Metals, 1951, from memory), so a soft wire dents nothing much harder than itself.
+   * line. A wire that flows first is pressed flat: at a width w and height h its mean pressure is
+   * {@code 2/sqrt(3) (3/4 + w/(4 h))} times its yield (plane strain between rough flats, slip
+   * lines; Johnson and Mellor, Engineering Plasticity, 1973, from memory), 1.73 at three times as
+   * wide as high. So a soft wire dents nothing harder than itself.
    */
   static double stockYieldRatio(
       Hold hold,
@@ -73,16 +75,15 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
         double wireYieldPa = body.yieldPa().part(draw.packingYieldPlace());
         LineContact contact =
             at(
-                    piece,
-                    body,
-                    material,
-                    draw.clampingForceN() / lengthM,
-                    body.youngsPa().part(draw.packingPlace()),
+                piece,
+                body,
+                material,
+                draw.clampingForceN() / lengthM,
+                body.youngsPa().part(draw.packingPlace()),
                 stockYoungsPa);
         double flowing = FLOWS * wireYieldPa / (LineContact.YIELD_ONSET * stockYieldPa);
         double pressed = contact.yieldRatio(stockYieldPa);
-        ratio =
-            Math.max(ratio, wireYieldPa < stockYieldPa ? Math.min(pressed, flowing) : pressed);
+        ratio = Math.max(ratio, wireYieldPa < stockYieldPa ? Math.min(pressed, flowing) : pressed);
       }
     }
     return ratio;

@@ -10,8 +10,8 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
  * A standing plate with a jack, a block or an angle plate behind it above the jaws: springs at
  * points that push and never pull.
  *
- * <p>Statics: {@link OneSidedSupports} on the give of {@link PlateOnFoot} between load and supports;
- * a push toward a support gives less, one away from it gives what it gave without.
+ * <p>Statics: {@link OneSidedSupports} on the give of {@link PlateOnFoot} between load and
+ * supports; a push toward a support gives less, one away from it gives what it gave without.
  *
  * <p>Vibration: the six modes of the plate with the supports that push under a load added as
  * springs, each softened by the give that the modes do not show at its place; an eigenvalue problem
@@ -47,11 +47,7 @@ public final class BackedPlate {
    * @param supports where it is backed, at least one
    */
   public BackedPlate(PlateInput stock, List<Support> supports) {
-    this(
-        PlateOnFoot.of(stock),
-        stock.lengthM(),
-        stock.stickOutM(),
-        supports);
+    this(PlateOnFoot.of(stock), stock.lengthM(), stock.stickOutM(), supports);
   }
 
   BackedPlate(PlateOnFoot plate, double lengthM, double stickOutM, List<Support> supports) {
@@ -59,7 +55,8 @@ public final class BackedPlate {
     for (int i = 0; i < LOADS; i++) {
       loads[i] = plate.place(new PlatePoint((1 - i) * lengthM / 2, stickOutM));
     }
-    this.points = supports.stream().map(s -> plate.place(s.point())).toArray(PlateOnFoot.Place[]::new);
+    this.points =
+        supports.stream().map(s -> plate.place(s.point())).toArray(PlateOnFoot.Place[]::new);
     this.sides = supports.stream().mapToDouble(s -> s.towardPositiveY() ? 1 : -1).toArray();
   }
 
@@ -147,10 +144,7 @@ public final class BackedPlate {
 
   /** Frequencies and stiffnesses at the load, rising, with some supports as springs. */
   private double[][] attached(
-      PlateOnFoot.Shapes shapes,
-      OneSidedSupports supports,
-      double[][] between,
-      boolean[] active) {
+      PlateOnFoot.Shapes shapes, OneSidedSupports supports, double[][] between, boolean[] active) {
     int n = shapes.omega().length;
     DMatrixRMaj matrix = new DMatrixRMaj(n, n);
     for (int m = 0; m < n; m++) {

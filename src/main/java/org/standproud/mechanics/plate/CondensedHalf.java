@@ -215,8 +215,8 @@ final class CondensedHalf {
    * @param byMode what each mode on a rigid root moves there
    * @param ownGive give there on a rigid root
    * @param alongRoot values along the root under the point
-   * @param onRigid half of the solution on a rigid root: two points' dot product is the give between
-   *     them there
+   * @param onRigid half of the solution on a rigid root: two points' dot product is the give
+   *     between them there
    */
   record Seen(
       double[] byRoot, double[] byMode, double ownGive, double[] alongRoot, double[] onRigid) {}

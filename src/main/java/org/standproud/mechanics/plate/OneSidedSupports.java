@@ -62,9 +62,7 @@ final class OneSidedSupports {
       for (int i = 0; i < reactions.length; i++) {
         double room = reactions[i] + preloads[i] / Math.abs(forceN);
         boolean idle = reactions[i] <= 0 && preloads[i] == 0;
-        if (active[i]
-            && (idle || room < 0)
-            && (worst < 0 || reactions[i] < reactions[worst])) {
+        if (active[i] && (idle || room < 0) && (worst < 0 || reactions[i] < reactions[worst])) {
           worst = i;
         }
       }
@@ -94,8 +92,7 @@ final class OneSidedSupports {
   }
 
   /** Reactions per newton of a load, positive where they push; zero where one is not active. */
-  private double[] reactions(
-      double[][] between, double[] toLoad, double sign, boolean[] active) {
+  private double[] reactions(double[][] between, double[] toLoad, double sign, boolean[] active) {
     int[] on = active(active);
     double[] all = new double[sides.length];
     if (on.length == 0) {

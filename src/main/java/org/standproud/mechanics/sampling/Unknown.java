@@ -189,7 +189,8 @@ public enum Unknown {
 
   /** Whether the margins of a hold hang on it. */
   boolean decidesTheHold() {
-    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN
+    return compareTo(JAW_LIFT) < 0
+        || this == SPOT_SPAN
         || this == STOP
         || this == SEAT
         || this == BACKING;

@@ -38,8 +38,7 @@ class BackedPlateTest {
           SourceTag.DERIVED);
 
   private static BackedPlate strip(double heightM, boolean toward) {
-    PlateOnFoot plate =
-        new PlateOnFoot(A, B, T, B, 0, E, CLAMPED, RitzOrder.EVIDENCE);
+    PlateOnFoot plate = new PlateOnFoot(A, B, T, B, 0, E, CLAMPED, RitzOrder.EVIDENCE);
     return new BackedPlate(plate, B, A, List.of(new Support(new PlatePoint(0, heightM), toward)));
   }
 
@@ -56,8 +55,10 @@ class BackedPlateTest {
     Answer backed = on(strip(part * A, true), RIGID, LOOSE);
     PROPPED
         .row("rigid prop at " + part + " of the length")
-        .figure("give over that without", "", left, backed.towardMPerN() / backed.awayMPerN(), 0.02);
-    assertThat(backed.awayMPerN()).isCloseTo(A * A * A / (3 * EI), within(0.02 * A * A * A / (3 * EI)));
+        .figure(
+            "give over that without", "", left, backed.towardMPerN() / backed.awayMPerN(), 0.02);
+    assertThat(backed.awayMPerN())
+        .isCloseTo(A * A * A / (3 * EI), within(0.02 * A * A * A / (3 * EI)));
   }
 
   /** Roots 1.8751 and 3.9266 of clamped-free and clamped-pinned beams, Blevins 1979. */
@@ -67,8 +68,7 @@ class BackedPlateTest {
     PlatePoint end = new PlatePoint(0, A);
     BackedPlate both =
         new BackedPlate(plate, B, A, List.of(new Support(end, true), new Support(end, false)));
-    Answer answer =
-        both.on(E, RHO, CLAMPED, new double[] {1e9, 1e9}, new double[] {0, 0}, 10, 10);
+    Answer answer = both.on(E, RHO, CLAMPED, new double[] {1e9, 1e9}, new double[] {0, 0}, 10, 10);
     Answer free = on(strip(A, true), 1.5, LOOSE);
     double ratio = Math.pow(3.9266 / 1.8751, 2);
     assertThat(answer.hz()[0] / free.hz()[0]).isCloseTo(ratio, within(0.03 * ratio));
@@ -80,8 +80,7 @@ class BackedPlateTest {
     Answer oneSided = on(strip(A, true), 1e9, LOOSE);
     double free = on(strip(A, true), 1.5, LOOSE).hz()[0];
     double held = on(strip(A, true), 1e9, new double[] {1e6}).hz()[0];
-    assertThat(oneSided.hz()[0])
-        .isCloseTo(2 * free * held / (free + held), within(1e-3 * held));
+    assertThat(oneSided.hz()[0]).isCloseTo(2 * free * held / (free + held), within(1e-3 * held));
     assertThat(oneSided.hz()[0]).isBetween(free, held);
   }
 
@@ -110,8 +109,7 @@ class BackedPlateTest {
     double own = 3 * EI / (A * A * A);
     Answer answer = on(strip(A, true), own, LOOSE);
     assertThat(answer.towardMPerN()).isCloseTo(0.5 / own, within(0.02 / own));
-    assertThat(on(strip(A, true), 1.5, LOOSE).towardMPerN())
-        .isCloseTo(1 / own, within(0.02 / own));
+    assertThat(on(strip(A, true), 1.5, LOOSE).towardMPerN()).isCloseTo(1 / own, within(0.02 / own));
   }
 
   /** A support at one end does little for the other end of a long plate. */

@@ -366,7 +366,8 @@ class SetupReaderTest {
   @Test
   void aHoldRecordedBeforeClampsExistedHasNone() {
     Setup setup = Seeds.accepted(Seeds.request("01"));
-    String before = CanonicalText.of(setup).replace("\"clamps\":[],", "").replace("\"backing\":[],", "");
+    String before =
+        CanonicalText.of(setup).replace("\"clamps\":[],", "").replace("\"backing\":[],", "");
     assertThat(CanonicalText.setup(before.replace("\"stopHeightM\":null,", ""))).isEqualTo(setup);
   }
 }

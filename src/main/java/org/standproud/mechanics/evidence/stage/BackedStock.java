@@ -72,8 +72,7 @@ final class BackedStock {
         .flatMapToDouble(
             backing -> {
               int parts = placesM(backing, setup.stock()).length;
-              return DoubleStream.generate(() -> whole.applyAsDouble(backing) / parts)
-                  .limit(parts);
+              return DoubleStream.generate(() -> whole.applyAsDouble(backing) / parts).limit(parts);
             })
         .toArray();
   }

@@ -100,8 +100,7 @@ public final class DrawnPlate {
               sample.at(Unknown.CLAMPING_FORCE, draw),
               sample.at(Unknown.JOINT, draw),
               GrippedFoot.TANGENTIAL_RATIO.part(sample.at(Unknown.PACKING, draw)));
-      plate.rigid(
-          draw, 1 / springNPerM, new double[] {stock.naturalHz(springNPerM)}, springNPerM);
+      plate.rigid(draw, 1 / springNPerM, new double[] {stock.naturalHz(springNPerM)}, springNPerM);
     }
     return plate;
   }
@@ -116,9 +115,7 @@ public final class DrawnPlate {
         plate.rigid(
             draw,
             block.giveMPerN(state.translationNPerM(), turning),
-            new double[] {
-              block.rockingHz(turning), block.shiftingHz(state.translationNPerM())
-            },
+            new double[] {block.rockingHz(turning), block.shiftingHz(state.translationNPerM())},
             block.rockingNPerM(turning),
             state.translationNPerM());
       }
@@ -140,8 +137,7 @@ public final class DrawnPlate {
 
   private static double thinned(DrawnCut cut, Engagement.Cutting cutting) {
     return Math.min(
-        1,
-        StandingCut.wallLeftM(cutting, cut.setup()) / cut.setup().stock().thicknessM());
+        1, StandingCut.wallLeftM(cutting, cut.setup()) / cut.setup().stock().thicknessM());
   }
 
   /**

@@ -43,9 +43,7 @@ public final class EvidenceGathering {
   private final FactSheet sheet = new FactSheet();
 
   private EvidenceGathering(
-      Setup setup,
-      RememberedPlates plates,
-      @Nullable Function<DrawnCut, DrawnPlate> rigid) {
+      Setup setup, RememberedPlates plates, @Nullable Function<DrawnCut, DrawnPlate> rigid) {
     this.setup = setup;
     this.plates = plates;
     this.rigid = rigid;

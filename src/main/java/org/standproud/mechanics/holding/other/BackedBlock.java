@@ -11,10 +11,11 @@ import org.standproud.mechanics.OutsideValidity;
  * <p>Formula: a push at the height H above the backing gives {@code 1/K + (H + g/2)^2/T}, K the
  * stiffness against shift and T against turning. It rocks at {@code sqrt(T/I)/(2 pi)} and shifts at
  * {@code sqrt(K/m)/(2 pi)}, with {@code I = m ((h^2 + t^2)/12 + (h/2 - g/2)^2)} of a bar h high and
- * t thick about that middle. K in N/m, T in N.m/rad, m in kg, lengths in m. A plate on springs along
- * its root would carry a load at its end by a few millimetres of root: that is wrong here, where the
- * stock below the top of the backing spreads it. Valid while what stands out is no higher than it is
- * thick, so that its own bending stays below a few hundredths of the rest. Own model, from statics.
+ * t thick about that middle. K in N/m, T in N.m/rad, m in kg, lengths in m. A plate on springs
+ * along its root would carry a load at its end by a few millimetres of root: that is wrong here,
+ * where the stock below the top of the backing spreads it. Valid while what stands out is no higher
+ * than it is thick, so that its own bending stays below a few hundredths of the rest. Own model,
+ * from statics.
  *
  * @param massKg m
  * @param heightM h, whole height
@@ -70,8 +71,7 @@ public record BackedBlock(
    */
   public double rockingHz(double turnNmPerRad) {
     double offM = (heightM - backedM) / 2;
-    double inertia =
-        massKg * ((heightM * heightM + thicknessM * thicknessM) / 12 + offM * offM);
+    double inertia = massKg * ((heightM * heightM + thicknessM * thicknessM) / 12 + offM * offM);
     return Math.sqrt(turnNmPerRad / inertia) / (2 * Math.PI);
   }
 

@@ -20,7 +20,8 @@ import org.standproud.mechanics.holding.jaw.Bearing;
  *       bearings, up to the rigid limit; beyond that by a couple of vertical friction q on the two
  *       faces, {@code q t}.
  *   <li>A backing above the jaws takes what is left of the moment, up to what it withstands, before
- *       the couple does; its push Q comes off what the fixed jaw bears and adds {@code Q |xb|} to yaw.
+ *       the couple does; its push Q comes off what the fixed jaw bears and adds {@code Q |xb|} to
+ *       yaw.
  *   <li>Friction: {@code Fx^2 + (|Fz| + 2 q)^2 + (My/a)^2 <= (mu S)^2}, the ellipsoid of Howe and
  *       Cutkosky (Int. J. Robotics Research 15 (1996) 557, from memory) with {@code a = sqrt(L'^2 +
  *       g^2)/4}, no more than the mean distance of a rectangle from its middle.
@@ -129,8 +130,7 @@ public record GripLimit(
     if (borne <= 0) {
       return false;
     }
-    double yawNm =
-        placeM * Math.abs(across) + thicknessM / 2 * along + backedN * backing.placeM();
+    double yawNm = placeM * Math.abs(across) + thicknessM / 2 * along + backedN * backing.placeM();
     // The length in contact times what the fixed jaw bears, which spares a division.
     double length = lengthM * borne - 2 * yawNm;
     if (length <= 0) {

@@ -170,8 +170,7 @@ class ClampedHoldsTest {
         new TableHold(2, EACH, MU, 0.1, 0.04, 0.04, Band.exactly(1000), Band.exactly(0));
     assertThat(hold.under(load(0, 1600, 0, 0.01)).slipMargin().low())
         .isCloseTo(2.125, within(1e-9));
-    assertThat(hold.under(load(0, -1600, 0, 0.01)).slipMargin().low())
-        .isCloseTo(1.5, within(1e-9));
+    assertThat(hold.under(load(0, -1600, 0, 0.01)).slipMargin().low()).isCloseTo(1.5, within(1e-9));
   }
 
   /** 500 N of stop against 900 N along: 900 m - 500 = 2400 gives m = 3.2222. */
