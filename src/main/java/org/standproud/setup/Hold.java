@@ -85,6 +85,27 @@ public record Hold(
         .measured(measured);
   }
 
+  /** The same in another vise. */
+  public Hold in(Vise other) {
+    return new Hold(
+        other,
+        gripDepthM,
+        clampingForceN,
+        handleTorqueNm,
+        jawFriction,
+        packing,
+        seat,
+        stop,
+        stopHeightM,
+        clamps,
+        backing,
+        viseRunOutM,
+        effort,
+        faces,
+        alongM,
+        HeldMeasurement.NONE);
+  }
+
   /** Everything that stands beside the stock: clamps, straps and backing. */
   public List<Clamp> beside() {
     return Stream.concat(clamps.stream(), backing.stream().map(Backing::body)).toList();
