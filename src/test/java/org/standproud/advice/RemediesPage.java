@@ -43,51 +43,64 @@ final class RemediesPage {
           why(
               "01",
               List.of(),
-              "It grips half of the plate, the wire takes up the face and a stop stands at each end: this is how it is done."),
+              "It grips half of the plate, the wire takes up the face and a stop stands at "
+                  + "each end: this is how it is done."),
           why(
               "02",
               List.of(),
-              "A low block, pushed into the fixed jaw, on a screw without slack: there is nothing to gain."),
+              "A low block, pushed into the fixed jaw, on a screw without slack: there is "
+                  + "nothing to gain."),
           why(
               "03",
               List.of("cutter moved across", "deeper grip"),
-              "Lower parallels are the first thing a toolmaker reaches for; and with the plate under the rim of the cutter the teeth run along it and push less across its weak way."),
+              "Lower parallels are the first thing a toolmaker reaches for; and with the "
+                  + "plate under the rim of the cutter the teeth run along it and push less "
+                  + "across its weak way."),
           why(
               "04",
               List.of("deeper grip", "a stop", "a backing"),
-              "The end mill bites lengthwise and both ways, so a stop takes the one and a block behind the plate the other; both cost minutes and no new cutter."),
+              "The end mill bites lengthwise and across, so a stop takes the one push and a"
+                  + " block behind the plate the other; both cost minutes and no new cutter."),
           why(
               "05",
               List.of("less radial depth, more passes"),
-              "What is left is a long thin cutter against the plate, and three light passes ease both; a shop without a shorter cutter does just that."),
+              "What is left is a long thin cutter against the plate, and three light passes"
+                  + " ease both; a shop without a shorter cutter does just that."),
           why(
               "06",
               List.of("climb and conventional exchanged"),
-              "On a slack screw a shop cuts against the feed: the screw then pushes on one flank and nothing is there to be snatched."),
+              "On a slack screw a shop cuts against the feed: the screw then pushes on one "
+                  + "flank and nothing is there to be snatched."),
           why(
               "07",
               List.of("another cutter"),
-              "Nothing is tried before the inserts: turned or changed, they cut where the worn ones rub."),
+              "Nothing is tried before the inserts: turned or changed, they cut where the "
+                  + "worn ones rub."),
           why(
               "08",
               List.of("deeper grip"),
-              "Ten minutes with thinner parallels shorten what stands and lengthen the hold at once, and the wire stays where it is."),
+              "Ten minutes with thinner parallels shorten what stands and lengthen the hold"
+                  + " at once, and the wire stays where it is."),
           why(
               "09",
               List.of("feed reversed", "gripped faces made flat", "deeper grip"),
-              "Sawn faces are milled before anything else is squared to them; then it is set lower and the cut is fed so that it pushes into the fixed jaw."),
+              "Sawn faces are milled before anything else is squared to them; then it is "
+                  + "set lower and the cut is fed so that it pushes into the fixed jaw."),
           why(
               "10",
               List.of("another cutter"),
-              "An edge wider than the end mill leaves a step between two passes; a cutter that spans it leaves none."),
+              "An edge wider than the end mill leaves a step between two passes; a cutter "
+                  + "that spans it leaves none."),
           why(
               "11",
               List.of("other jaws"),
-              "No jaws make room under the spindle: a plate that does not go in upright is laid down."),
+              "No jaws make room under the spindle: a plate that does not go in upright is "
+                  + "laid down."),
           why(
               "12",
               List.of("a backing"),
-              "Where nothing was measured, a solid block behind the plate helps whatever the vise really gives; the measuring is still to be done."));
+              "Where nothing was measured, a solid block behind the plate helps whatever "
+                  + "the vise really gives; the measuring is still to be done."));
 
   /**
    * Why a shop would do it.

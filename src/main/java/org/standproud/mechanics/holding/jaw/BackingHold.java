@@ -16,7 +16,8 @@ import org.standproud.setup.request.HoldFields;
  * <p>A plate that tips toward a backing is held by it with at most Q at the height z: the moment
  * {@code Q z} about the jaw top comes on top of what the jaws take (limit analysis, lower bound; Q
  * is the push at which the backing slides). Away from it nothing is added. Q is taken from what the
- * fixed jaw bears, so that friction there is not counted twice.
+ * fixed jaw bears, so that friction there is not counted twice. The curves that are drawn of a hold
+ * at its three ends leave it out.
  *
  * @param forceN Q of all of them, N
  * @param momentNm sum of Q z, N.m
@@ -51,6 +52,9 @@ public record BackingHold(double forceN, double momentNm, double placeM) {
    * @param place place in the bands, 0 to 1
    */
   public static BackingHold of(Hold hold, Stock stock, JawSide side, double place) {
+    if (hold.backing().isEmpty()) {
+      return NONE;
+    }
     double force = 0;
     double moment = 0;
     double farM = 0;

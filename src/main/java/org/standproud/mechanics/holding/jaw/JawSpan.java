@@ -87,7 +87,8 @@ public record JawSpan(double sharedM, double offScrewM, double overhangM) {
   }
 
   /**
-   * Length of stock beyond the jaws at the end toward which the cutter moves, m.
+   * Length of stock beyond the jaws, or beyond a backing outside them, at the end toward which the
+   * cutter moves, m.
    *
    * @param hold the hold
    * @param stockLengthM length of the stock along X, m
@@ -95,6 +96,13 @@ public record JawSpan(double sharedM, double offScrewM, double overhangM) {
    */
   public static double exitOverhangM(Hold hold, double stockLengthM, int feedSign) {
     double at = hold.alongM() == null ? 0 : hold.alongM();
-    return Math.max(0, feedSign * at + stockLengthM / 2 - hold.vise().jawWidthM() / 2);
+    double beyondJaws = feedSign * at + stockLengthM / 2 - hold.vise().jawWidthM() / 2;
+    double beyondBacking =
+        hold.backing().stream()
+            .filter(each -> Math.abs(each.alongM()) <= stockLengthM / 2)
+            .mapToDouble(each -> stockLengthM / 2 - feedSign * each.alongM() - each.lengthM() / 2)
+            .min()
+            .orElse(beyondJaws);
+    return Math.max(0, Math.min(beyondJaws, beyondBacking));
   }
 }

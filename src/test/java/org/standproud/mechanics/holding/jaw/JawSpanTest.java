@@ -4,10 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standproud.mechanics.OutsideValidity;
+import org.standproud.setup.Backing;
+import org.standproud.setup.BackingKind;
+import org.standproud.setup.Band;
+import org.standproud.setup.ClampScrew;
+import org.standproud.setup.Hold;
+import org.standproud.setup.JawSide;
+import org.standproud.setup.JawSurface;
+import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /** Statics of a no-tension joint under an eccentric force; the kern of a rectangle is b/6. */
 class JawSpanTest {
@@ -54,5 +65,40 @@ class JawSpanTest {
   @Test
   void stockBesideTheJawsIsRefused() {
     assertThatThrownBy(() -> JawSpan.of(0.2, 0.06, 0.15)).isInstanceOf(OutsideValidity.class);
+  }
+
+  /** By hand: 300 mm of stock in 150 mm jaws leaves 75 mm; a block up to 10 mm from the end, 10. */
+  @Test
+  void theEndThatTheCutterLeavesIsFreeBeyondTheJawsOrABlock() {
+    assertThat(JawSpan.exitOverhangM(hold(null), 0.3, 1)).isCloseTo(0.075, within(1e-9));
+    assertThat(JawSpan.exitOverhangM(hold(0.02), 0.3, 1)).isCloseTo(0.095, within(1e-9));
+    assertThat(JawSpan.exitOverhangM(hold(0.02), 0.3, -1)).isCloseTo(0.055, within(1e-9));
+    Hold backed = hold(null).but().backing(List.of(block(0.125))).held();
+    assertThat(JawSpan.exitOverhangM(backed, 0.3, 1)).isCloseTo(0.01, within(1e-9));
+    assertThat(JawSpan.exitOverhangM(backed, 0.3, -1)).isCloseTo(0.075, within(1e-9));
+  }
+
+  private static Backing block(double alongM) {
+    return new Backing(BackingKind.BLOCK, JawSide.FIXED, alongM, 0.03, 0.04, null, null, null);
+  }
+
+  /** Jaws 150 mm wide. */
+  private static Hold hold(@Nullable Double alongM) {
+    Band friction = new Band(0.08, 0.12, 0.15);
+    Vise vise =
+        ViseBuilder.builder()
+            .name("150 mm vise")
+            .jawWidthM(0.15)
+            .jawHeightM(0.04)
+            .greatestOpeningM(0.1)
+            .bedHeightM(0.07)
+            .screw(new ClampScrew(0.018, 0.004, Math.toRadians(15), friction, 0.028, friction))
+            .greatestClampingForceN(30_000)
+            .jawSurface(JawSurface.GROUND)
+            .fixedJawStiffnessNPerM(Band.exactly(4e8))
+            .movableJawStiffnessNPerM(Band.exactly(1e8))
+            .movableJawLiftRad(Band.exactly(0))
+            .build();
+    return Hold.in(vise, 0.02).along(alongM).held();
   }
 }
