@@ -83,6 +83,7 @@ public final class ServiceProcess implements AutoCloseable {
         // Not compiled as for long: it starts in half the processor time.
         ? List.of(
             "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
             "-cp",
             System.getProperty("java.class.path"),
             Standproud.class.getName())
