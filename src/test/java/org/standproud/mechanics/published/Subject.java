@@ -24,7 +24,7 @@ public enum Subject {
   /** Constants of the stock and published cutting data. */
   MATERIAL("Stock and cutting data", "cutter.PublishedRange"),
   /** Power and torque. */
-  POWER("Power and torque", "spindle.CuttingPower", "spindle.UnitPower"),
+  POWER("Power and torque", "spindle.CuttingPower"),
   /** Clamping and friction. */
   HOLDING(
       "Holding",
@@ -63,19 +63,17 @@ public enum Subject {
       "vibration.StabilityLobes",
       "vibration.CoupledCut",
       "vibration.CoupledDepth",
-      "vibration.FlankDamping",
-      "vibration.CoupledSwing"),
+      "vibration.FlankDamping"),
   /** Bending of the cutter. */
   CUTTER(
       "Cutter",
       "cutter.SteppedCantilever",
       "cutter.CutterBeam",
-      "cutter.ChipThinning",
       "tooltip.ToolOnSpindle",
       "tooltip.SpindleNose",
       "tooltip.TipModes"),
   /** Feed drive and table. */
-  DRIVE("Feed drive", "drive.ClimbPull", "drive.TableLurch"),
+  DRIVE("Feed drive", "drive.TableLurch"),
   /** Travel of the machine and what would meet on the way. */
   REACH(
       "Reach and collision",

@@ -1,4 +1,4 @@
-package org.standproud.api.contract;
+package org.standproud.contract;
 
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
@@ -15,7 +15,8 @@ import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,8 +24,6 @@ import java.util.Set;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.context.annotation.Lazy;
-import org.springframework.core.io.ClassPathResource;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLMapper;
@@ -35,8 +34,10 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * records), the request, and the problems.
  */
 @Configuration(proxyBeanMethods = false)
-@Lazy
 class Contract {
+
+  /** Read from the sources, so that one run of the build can write words and contract. */
+  static final Path FOLDER = Path.of("src/test/resources/contract");
 
   private static final String ASSESS = "assess";
   private static final String KEY = "key";
@@ -84,10 +85,8 @@ class Contract {
 
   @Bean
   OpenApiCustomizer request() throws IOException {
-    Object example;
-    try (InputStream text = new ClassPathResource("contract/example.json").getInputStream()) {
-      example = JsonMapper.shared().readValue(text, Map.class);
-    }
+    Object example =
+        JsonMapper.shared().readValue(Files.readString(FOLDER.resolve("example.json")), Map.class);
     return api -> {
       RequestSchema.schemas().forEach(api.getComponents()::addSchemas);
       MediaType body = new MediaType().schema(ref(RequestSchema.NAME)).example(example);
@@ -118,9 +117,9 @@ class Contract {
   }
 
   private static Map<String, Map<String, String>> words() throws IOException {
-    try (InputStream text = new ClassPathResource("contract/words.yaml").getInputStream()) {
-      return YAMLMapper.builder().build().readValue(text, new TypeReference<>() {});
-    }
+    return YAMLMapper.builder()
+        .build()
+        .readValue(Files.readString(FOLDER.resolve("words.yaml")), new TypeReference<>() {});
   }
 
   /**
