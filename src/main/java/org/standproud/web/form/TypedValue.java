@@ -42,7 +42,7 @@ final class TypedValue {
           text.equals("true") || text.equals("false")
               ? JSON.booleanNode(text.equals("true"))
               : JSON.stringNode(text);
-      case CHOICE, TEXT, PART, SHELVED_PART, PARTS -> JSON.stringNode(text);
+      case CHOICE, TEXT, PART, SHELVED_PART, PARTS, SHELVED_PARTS -> JSON.stringNode(text);
     };
   }
 

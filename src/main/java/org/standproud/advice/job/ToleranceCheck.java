@@ -1,0 +1,20 @@
+package org.standproud.advice.job;
+
+import org.jspecify.annotations.Nullable;
+import org.standproud.advice.Quantity;
+
+/**
+ * Whether the finishing passes leave what is asked for.
+ *
+ * @param what thickness, height, length, flatness or roughness
+ * @param wanted the tolerance, or the greatest value
+ * @param expected what the finishing passes leave; absent if not computed
+ * @param judgement likely met, in doubt, not met or not judged
+ * @param pass number of the pass that decides it; absent if none does
+ */
+public record ToleranceCheck(
+    String what,
+    Quantity wanted,
+    @Nullable Quantity expected,
+    String judgement,
+    @Nullable Integer pass) {}
