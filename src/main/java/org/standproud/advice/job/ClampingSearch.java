@@ -92,12 +92,15 @@ final class ClampingSearch {
     return found;
   }
 
+  /** Another way to hold it is tried only where the usual one is not sure to hold. */
   private Found search(Asked asked) {
-    List<ClampingPlan> ways =
-        Holding.of(asked.cut().face()).stream()
-            .flatMap(holding -> best(asked, holding).stream())
-            .sorted(ClampingPlan.BEST_FIRST)
-            .toList();
+    List<ClampingPlan> ways = new ArrayList<>();
+    for (Holding holding : Holding.of(asked.cut().face())) {
+      if (ways.stream().noneMatch(ClampingSearch::isSure)) {
+        best(asked, holding).ifPresent(ways::add);
+      }
+    }
+    ways.sort(ClampingPlan.BEST_FIRST);
     return new Found(ways.isEmpty() ? null : ways.get(0), ways);
   }
 
@@ -113,29 +116,33 @@ final class ClampingSearch {
             : job.shelf().packing().stream()
                 .filter(packing -> opens(asked, holding, packing))
                 .toList();
+    boolean bare = packings.isEmpty() || holding == Holding.FLAT;
     Clamping start =
         new Clamping(
             holding,
             asked.vise(),
             grips.get(0),
             cutters.get(0),
-            packings.isEmpty() ? null : packings.get(0),
+            bare ? null : packings.get(0),
             firstPull());
-    ClampingPlan best = plan(asked, start);
+    ClampingPlan best = fewest(asked, start);
     for (Cutter cutter : cutters.subList(1, cutters.size())) {
       best = better(asked, best, best.clamping().with(cutter));
     }
-    for (int i = 1; i <= packings.size(); i++) {
-      SparePacking other = i < packings.size() ? packings.get(i) : null;
-      best = better(asked, best, best.clamping().with(other));
+    for (SparePacking packing : packings) {
+      best = better(asked, best, best.clamping().with(packing));
     }
+    if (!bare) {
+      best = better(asked, best, best.clamping().with((SparePacking) null));
+    }
+    best = best.holds() ? best : shallower(asked, best);
     for (HandleEffort effort : harderPulls()) {
       best = isSure(best) ? best : better(asked, best, best.clamping().with(effort));
     }
     for (double gripM : grips.subList(1, grips.size())) {
       best = isSure(best) ? best : better(asked, best, best.clamping().with(gripM));
     }
-    return Optional.of(best);
+    return Optional.of(lighter(asked, best));
   }
 
   /** A firm pull, or the hardest if that is less. */
@@ -157,10 +164,11 @@ final class ClampingSearch {
   }
 
   private ClampingPlan better(Asked asked, ClampingPlan best, Clamping other) {
-    if (best.verdict() == Verdict.RUN && isSure(best) || trials.isSpent()) {
+    boolean same = other.equals(best.clamping());
+    if (same || best.verdict() == Verdict.RUN && isSure(best) || trials.isSpent()) {
       return best;
     }
-    ClampingPlan plan = plan(asked, other);
+    ClampingPlan plan = fewest(asked, other);
     return ClampingPlan.BEST_FIRST.compare(plan, best) < 0 ? plan : best;
   }
 
@@ -220,26 +228,45 @@ final class ClampingSearch {
     return cut.wholeM() + OVER_THE_JAWS_M + LEAST_GRIP_M;
   }
 
-  /** The plan of one clamping with as few roughing passes as run. */
-  private ClampingPlan plan(Asked asked, Clamping clamping) {
-    int least = (int) Math.ceil(asked.cut().roughM() / most(clamping) - 1e-9);
-    ClampingPlan best = divided(asked, clamping, Math.max(1, Math.min(least, MOST_ROUGHING)));
-    for (int count : moreThan(Math.max(1, least), best.holds())) {
-      boolean thin = asked.cut().roughM() / count < LEAST_ROUGHING_M;
-      if (thin || count > MOST_ROUGHING || best.verdict() == Verdict.RUN || trials.isSpent()) {
+  /** The plan of one clamping with as few roughing passes as the cutter can take. */
+  private ClampingPlan fewest(Asked asked, Clamping clamping) {
+    return divided(asked, clamping, fewest(asked.cut(), clamping));
+  }
+
+  private static int fewest(FaceCut cut, Clamping clamping) {
+    int least = (int) Math.ceil(cut.roughM() / most(clamping) - 1e-9);
+    return Math.max(1, Math.min(least, MOST_ROUGHING));
+  }
+
+  /** The same with as few lighter passes as run. */
+  private ClampingPlan shallower(Asked asked, ClampingPlan stopped) {
+    int first = fewest(asked.cut(), stopped.clamping());
+    ClampingPlan best = stopped;
+    for (int count : new int[] {first + 1, first + 2, 2 * first + 2, 3 * first + 3}) {
+      if (best.holds() || trials.isSpent()) {
         break;
       }
-      ClampingPlan plan = divided(asked, clamping, count);
-      best = ClampingPlan.BEST_FIRST.compare(plan, best) < 0 ? plan : best;
+      best = better(best, asked, stopped.clamping(), count);
     }
     return best;
   }
 
-  /** Where it runs already, lighter passes only serve to clear a caution. */
-  private static int[] moreThan(int count, boolean runs) {
-    return runs
-        ? new int[] {count + 1}
-        : new int[] {count + 1, count + 2, 2 * count + 2, 3 * count + 3};
+  /** Where it runs already, one roughing pass more may clear a caution. */
+  private ClampingPlan lighter(Asked asked, ClampingPlan best) {
+    boolean clear = best.verdict() == Verdict.RUN || !best.holds();
+    long count = best.passes().stream().filter(p -> p.stage() == Stage.ROUGH).count();
+    int levels = (int) count / best.passes().get(0).parts();
+    return clear || levels == 0 || trials.isSpent()
+        ? best
+        : better(best, asked, best.clamping(), levels + 1);
+  }
+
+  private ClampingPlan better(ClampingPlan best, Asked asked, Clamping clamping, int count) {
+    if (asked.cut().roughM() / count < LEAST_ROUGHING_M || count > MOST_ROUGHING) {
+      return best;
+    }
+    ClampingPlan plan = divided(asked, clamping, count);
+    return ClampingPlan.BEST_FIRST.compare(plan, best) < 0 ? plan : best;
   }
 
   private static double most(Clamping clamping) {

@@ -19,7 +19,7 @@ import org.standproud.setup.catalogue.Catalogue;
 public final class JobPlanner {
 
   /** Set-ups judged before the search only finishes what it began. */
-  public static final int USUAL_BUDGET = 500;
+  public static final int USUAL_BUDGET = 600;
 
   private static final int MOST_VISES = 2;
 

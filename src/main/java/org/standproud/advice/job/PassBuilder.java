@@ -223,7 +223,7 @@ final class PassBuilder {
 
   private Cut cut(double takesM, Stage stage, double offsetM, FeedDirection feed) {
     double revPerS = revPerS();
-    boolean manual = job.machine().kind() == MachineKind.MANUAL;
+    boolean drag = job.machine().kind() == MachineKind.MANUAL && job.feedDrive() == FeedDrive.HAND;
     return CutBuilder.builder()
         .operation(operation())
         .stage(stage)
@@ -234,7 +234,7 @@ final class PassBuilder {
         .spindleSpeedRevPerS(revPerS)
         .feedPerToothM(Band.exactly(feedPerToothM(stage, revPerS)))
         .feedDrive(job.feedDrive())
-        .slideLocked(manual)
+        .slideLocked(drag)
         .otherSlidesLocked(true)
         .leadInM(clamping.cutter().diameterM() / 2 + AIR_M)
         .build();

@@ -272,9 +272,12 @@ final class RouteWriter {
             place(plan, part)
                 + " "
                 + seat(clamping)
-                + " Pull the handle "
+                + " Clamping: "
                 + clamping.effort().words()
-                + "; a stop at each end, below the jaw top; lock the slides that do not feed."));
+                + ". A stop at each end, below the jaw top; lock the slides that do not feed"
+                + (Boolean.TRUE.equals(first.cut().slideLocked())
+                    ? " and snug the table lock for drag."
+                    : ".")));
     return steps;
   }
 

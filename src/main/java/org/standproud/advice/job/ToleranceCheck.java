@@ -4,12 +4,13 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 
 /**
- * Whether the finishing passes leave what is asked for.
+ * Whether deflection and feed marks of the finishing passes keep to what is asked for. The setting
+ * of the depth comes on top.
  *
  * @param what thickness, height, length, flatness or roughness
  * @param wanted the tolerance, or the greatest value
  * @param expected what the finishing passes leave; absent if not computed
- * @param judgement likely met, in doubt, not met or not judged
+ * @param judgement within, in doubt, exceeded or not judged
  * @param pass number of the pass that decides it; absent if none does
  */
 public record ToleranceCheck(

@@ -20,9 +20,9 @@ import org.standproud.setup.units.QuantityKind;
  */
 final class ToleranceReport {
 
-  private static final String MET = "likely met";
+  private static final String WITHIN = "within";
   private static final String DOUBT = "in doubt";
-  private static final String NOT_MET = "not met";
+  private static final String EXCEEDED = "exceeded";
   private static final String NOT_JUDGED = "not judged";
 
   private final MillingJob job;
@@ -112,7 +112,7 @@ final class ToleranceReport {
 
   private String judgement(RoutePass pass, Fact fact, double wanted) {
     if (facts.evidence(pass.number()).get(fact) instanceof Value.Quantity q) {
-      return q.band().high() <= wanted ? MET : q.band().likely() <= wanted ? DOUBT : NOT_MET;
+      return q.band().high() <= wanted ? WITHIN : q.band().likely() <= wanted ? DOUBT : EXCEEDED;
     }
     return NOT_JUDGED;
   }

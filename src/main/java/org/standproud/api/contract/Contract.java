@@ -39,6 +39,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 class Contract {
 
   private static final String ASSESS = "assess";
+  private static final String PLAN_JOB = "planJob";
   private static final String KEY = "key";
   private static final String JSON = "application/json";
   private static final Set<String> CONDITIONAL = Set.of("putItem", "removeItem");
@@ -84,16 +85,18 @@ class Contract {
 
   @Bean
   OpenApiCustomizer request() throws IOException {
-    Object example;
-    try (InputStream text = new ClassPathResource("contract/example.json").getInputStream()) {
-      example = JsonMapper.shared().readValue(text, Map.class);
-    }
+    Object example = example("example");
+    Object job = example("example-job");
     return api -> {
       RequestSchema.schemas().forEach(api.getComponents()::addSchemas);
       MediaType body = new MediaType().schema(ref(RequestSchema.NAME)).example(example);
       operation(api, ASSESS)
           .requestBody(
               new RequestBody().required(true).content(new Content().addMediaType(JSON, body)));
+      MediaType jobBody = new MediaType().schema(ref(RequestSchema.JOB)).example(job);
+      operation(api, PLAN_JOB)
+          .requestBody(
+              new RequestBody().required(true).content(new Content().addMediaType(JSON, jobBody)));
       Schema<Object> item = new Schema<>();
       List.of("Machine", "Vise", "Cutter", "Material").forEach(n -> item.addOneOfItem(ref(n)));
       Schema<Object> shelf = RequestSchema.typed("array");
@@ -107,6 +110,13 @@ class Contract {
                   .required(true)
                   .content(new Content().addMediaType(JSON, new MediaType().schema(item))));
     };
+  }
+
+  private static Object example(String name) throws IOException {
+    try (InputStream text =
+        new ClassPathResource("contract/" + name + ".json").getInputStream()) {
+      return JsonMapper.shared().readValue(text, Map.class);
+    }
   }
 
   @Bean
@@ -208,6 +218,15 @@ class Contract {
               + " request.");
       problem(
           operation, "503", "Not ready, or too busy to store the answer; nothing was answered.");
+    } else if (PLAN_JOB.equals(operation.getOperationId())) {
+      problem(operation, "400", "The request is not JSON; line and column say where.");
+      problem(operation, "413", "The body is too large.");
+      problem(operation, "415", "The body is not application/json.");
+      problem(
+          operation,
+          "422",
+          "The job is invalid, or nothing on the shelf reaches a face; errors lists every problem.");
+      problem(operation, "503", "Not ready, or too many long computations are running.");
     } else if ("reloadRules".equals(operation.getOperationId())) {
       problem(operation, "422", "The cards are refused; errors lists every problem.");
     } else if (CONDITIONAL.contains(String.valueOf(operation.getOperationId()))) {
