@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Verdict;
 import org.standproud.setup.Setup;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
 /**
  * One pass of a route, in the caller's units, judged as it stands.
@@ -63,7 +63,7 @@ public record RoutePass(
     @Nullable String first,
     FirstCentimetre firstCentimetre,
     double minutes,
-    @Schema(ref = "#/components/schemas/Setup") ObjectNode setup,
+    @Schema(implementation = Object.class, ref = "#/components/schemas/Setup") JsonNode setup,
     @JsonIgnore Setup held) {
 
   /** Copies the list. */
