@@ -1,6 +1,7 @@
 package org.standproud;
 
 import java.time.Clock;
+import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
 import org.springframework.context.annotation.Bean;
@@ -10,12 +11,15 @@ import org.standproud.assessment.AssessmentPipeline;
 import org.standproud.assessment.Assessor;
 import org.standproud.assessment.CurrentEngine;
 import org.standproud.assessment.NotReadyException;
+import org.standproud.assessment.RecordDetails;
 import org.standproud.audit.canonical.PlainJson;
 import org.standproud.audit.records.AcceptanceBook;
 import org.standproud.audit.records.Records;
+import org.standproud.audit.replay.NotReplayable;
 import org.standproud.audit.replay.Replayer;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
+import org.standproud.rules.engine.RuleBase;
 import org.standproud.rules.language.QuantityText;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.shop.RuleBaseHolder;
@@ -60,6 +64,27 @@ class ServiceConfiguration {
         acceptances::find,
         Vocabulary.all(),
         new QuantityText());
+  }
+
+  @Bean
+  RecordDetails recordDetails(
+      RuleBaseHolder holder, Replayer replayer, ObjectProvider<BuildProperties> build) {
+    return new RecordDetails(
+        new AssessmentPipeline(EvidenceGathering::jointly),
+        revision ->
+            holder
+                .ruleBase()
+                .filter(base -> base.revision().id().equals(revision))
+                .or(() -> rebuilt(replayer, revision)),
+        version(build));
+  }
+
+  private static Optional<RuleBase> rebuilt(Replayer replayer, String revision) {
+    try {
+      return Optional.of(replayer.rules(revision));
+    } catch (NotReplayable e) {
+      return Optional.empty();
+    }
   }
 
   private static String version(ObjectProvider<BuildProperties> build) {

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Advice;
 import org.standproud.advice.Adviser;
 import org.standproud.advice.Finding;
-import org.standproud.assessment.acceptance.RecordedFindingComparison;
 import org.standproud.assessment.acceptance.ShownAcceptance;
+import org.standproud.audit.Acceptance;
 import org.standproud.audit.Judged;
 import org.standproud.audit.RecordedFinding;
 import org.standproud.audit.canonical.CanonicalJson;
@@ -69,13 +69,11 @@ public final class AssessmentPipeline {
     Advice advice = Adviser.advise(evidence, trace, setup.units());
     CanonicalJson resolved = kept(setup);
     StatedChance chance = StatedChance.of(joint);
-    CanonicalJson traced = PlainJson.canonical(TraceDocument.of(trace));
     List<FindingDocument> findings =
-        advice.findings().stream().map(f -> answered(f, traced, occasion)).toList();
+        advice.findings().stream().map(f -> answered(f, trace, occasion)).toList();
     return new AssessmentResult(
         resolved,
-        PlainJson.canonical(EvidenceDocument.of(evidence)),
-        traced,
+        ResultsInShort.of(evidence, trace).text(),
         PlainJson.canonical(AssessmentDocument.of(occasion, setup, advice, chance, findings)),
         new Judged(advice.verdict().words(), (double) advice.score()),
         advice.findings().stream()
@@ -84,27 +82,48 @@ public final class AssessmentPipeline {
         SetupInShort.of(resolved));
   }
 
+  /**
+   * Computes evidence and trace word for word.
+   *
+   * @param setup the set-up
+   * @param rules the rule base
+   */
+  Explained explain(Setup setup, RuleBase rules) {
+    Evidence evidence = mechanics.apply(setup).evidence();
+    RuleTrace trace = rules.evaluate(evidence);
+    return new Explained(
+        EvidenceDocument.of(evidence),
+        TraceDocument.of(trace),
+        ResultsInShort.of(evidence, trace).text());
+  }
+
+  /**
+   * Evidence and trace word for word.
+   *
+   * @param evidence every fact
+   * @param trace every card
+   * @param results the same as a record keeps it
+   */
+  record Explained(EvidenceDocument evidence, TraceDocument trace, CanonicalJson results) {}
+
   /** A set-up as recorded, with names resolved. */
   static CanonicalJson kept(Setup setup) {
     return CanonicalJson.written(out -> CanonicalText.write(setup, out));
   }
 
   private static FindingDocument answered(
-      Finding finding, CanonicalJson trace, AssessmentContext occasion) {
+      Finding finding, RuleTrace trace, AssessmentContext occasion) {
     return new FindingDocument(finding, acceptances(finding.card(), trace, occasion));
   }
 
   private static @Nullable List<ShownAcceptance> acceptances(
-      String card, CanonicalJson trace, AssessmentContext occasion) {
-    List<ShownAcceptance> shown =
-        occasion.acceptances().stream()
-            .filter(a -> a.card().equals(card))
-            .flatMap(
-                a ->
-                    RecordedFindingComparison.line(trace, card)
-                        .map(now -> ShownAcceptance.of(a, null, now, occasion.time()))
-                        .stream())
-            .toList();
-    return shown.isEmpty() ? null : shown;
+      String card, RuleTrace trace, AssessmentContext occasion) {
+    List<Acceptance> given =
+        occasion.acceptances().stream().filter(a -> a.card().equals(card)).toList();
+    if (given.isEmpty()) {
+      return null;
+    }
+    CanonicalJson now = PlainJson.canonical(TraceDocument.line(trace.card(card)));
+    return given.stream().map(a -> ShownAcceptance.of(a, null, now, occasion.time())).toList();
   }
 }

@@ -12,6 +12,7 @@ import org.standproud.audit.Acceptance;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordPayload;
+import org.standproud.audit.Results;
 import org.standproud.audit.Versions;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.AssessmentContext;
@@ -169,7 +170,8 @@ public final class Assessor {
             asked(caller, setup),
             made.judged(),
             versions,
-            new RecordPayload(asked, made.setup(), made.evidence(), made.trace(), made.answer()),
+            new RecordPayload(
+                asked, made.setup(), new Results.Short(made.results()), made.answer()),
             made.findings());
     try (AssessmentMetrics.Lap lap = watch.begin(AssessmentMetrics.Stage.STORING)) {
       keeping.append(record, made.numbers());

@@ -2,6 +2,7 @@ package org.standproud.assessment;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.standproud.audit.Results;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.AssessmentContext;
 import org.standproud.audit.replay.AssessmentResult;
@@ -11,6 +12,7 @@ import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.request.CanonicalText;
 import org.standproud.setup.request.Reading;
 import org.standproud.setup.request.SetupReader;
+import tools.jackson.core.JacksonException;
 
 /** The running program as the engine of replays. */
 public final class CurrentEngine implements Engine {
@@ -45,6 +47,18 @@ public final class CurrentEngine implements Engine {
   @Override
   public AssessmentResult make(CanonicalJson setup, RuleBase rules, AssessmentContext occasion) {
     return making.make(CanonicalText.setup(setup.text()), rules, occasion);
+  }
+
+  @Override
+  public CanonicalJson inShort(Results results) {
+    if (results instanceof Results.Short brief) {
+      return brief.text();
+    }
+    try {
+      return ResultsInShort.read(results).text();
+    } catch (JacksonException e) {
+      throw new IllegalArgumentException("results that cannot be read", e);
+    }
   }
 
   @Override

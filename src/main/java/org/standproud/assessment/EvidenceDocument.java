@@ -1,10 +1,10 @@
 package org.standproud.assessment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Evidence;
@@ -19,8 +19,10 @@ import tools.jackson.databind.json.JsonMapper;
  * All evidence, in SI units and unrounded.
  *
  * @param facts every fact
+ * @param shortened what is left out and why, where a later program computes other numbers than the
+ *     record; absent if it is whole
  */
-public record EvidenceDocument(List<FactLine> facts) {
+public record EvidenceDocument(List<FactLine> facts, @Nullable String shortened) {
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
@@ -41,33 +43,13 @@ public record EvidenceDocument(List<FactLine> facts) {
       FactValue value, String formula, List<FieldPointer> inputs, List<Assumption> assumptions) {}
 
   static EvidenceDocument of(Evidence evidence) {
-    return new EvidenceDocument(evidence.values().stream().map(EvidenceDocument::line).toList());
+    return new EvidenceDocument(
+        evidence.values().stream().map(EvidenceDocument::line).toList(), null);
   }
 
-  /**
-   * Recorded evidence; facts that this program no longer has are left out.
-   *
-   * @param kept the evidence of a record
-   */
-  public static Evidence read(CanonicalJson kept) {
-    return kept(kept).evidence();
-  }
-
-  /** The lines as recorded, including unknown names. */
+  /** The evidence of a record that has it in full, including facts this program does not know. */
   static EvidenceDocument kept(CanonicalJson kept) {
     return MAPPER.readValue(kept.text(), EvidenceDocument.class);
-  }
-
-  private Evidence evidence() {
-    List<EvidenceValue> values = new ArrayList<>();
-    for (FactLine line : facts) {
-      Fact fact = FACTS.get(line.value().fact());
-      if (fact != null) {
-        values.add(
-            new EvidenceValue(fact, line.value().value(), line.inputs(), line.assumptions()));
-      }
-    }
-    return new Evidence(values);
   }
 
   private static FactLine line(EvidenceValue value) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.rules.card.Severity;
 import org.standproud.rules.language.Truth;
@@ -17,6 +19,8 @@ import org.standproud.rules.trace.FactChange;
 import org.standproud.rules.trace.Kind;
 import org.standproud.rules.trace.Margin;
 import org.standproud.rules.trace.RuleTrace;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The outcome of every card, fired or not; numbers in SI units, unrounded.
@@ -24,9 +28,17 @@ import org.standproud.rules.trace.RuleTrace;
  * @param ruleBase the revision of the rule base
  * @param cards every card, in the order of their ids
  * @param judgements every named judgement with its truth
+ * @param shortened what is left out and why, where a later program computes other numbers than the
+ *     record; absent if it is whole
  */
 public record TraceDocument(
-    String ruleBase, List<CardResult> cards, Map<String, Truth> judgements) {
+    String ruleBase,
+    List<CardResult> cards,
+    Map<String, Truth> judgements,
+    @Nullable String shortened) {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
 
   /**
    * The outcome of one card.
@@ -116,7 +128,23 @@ public record TraceDocument(
       double threshold,
       double clearance,
       double adverse,
-      List<Flip> flips) {}
+      List<Flip> flips) {
+
+    /** The same to seven figures, as records keep it. */
+    Distance rounded() {
+      return new Distance(
+          comparison,
+          unit,
+          place,
+          Figures.of(value),
+          Figures.of(low),
+          Figures.of(high),
+          Figures.of(threshold),
+          Figures.of(clearance),
+          Figures.of(adverse),
+          each(flips, Flip::rounded));
+    }
+  }
 
   /**
    * The value of a fact at which a comparison flips.
@@ -132,7 +160,16 @@ public record TraceDocument(
       @Nullable String unit,
       double from,
       @Nullable Double likely,
-      @Nullable Double certain) {}
+      @Nullable Double certain) {
+
+    private Flip rounded() {
+      return new Flip(fact, unit, Figures.of(from), figures(likely), figures(certain));
+    }
+
+    private static @Nullable Double figures(@Nullable Double number) {
+      return number == null ? null : (Double) Figures.of(number);
+    }
+  }
 
   /**
    * The document of a trace.
@@ -140,25 +177,49 @@ public record TraceDocument(
    * @param trace the results of the cards
    */
   public static TraceDocument of(RuleTrace trace) {
-    Map<String, Truth> judgements = new TreeMap<>();
-    trace.judgements().forEach((name, truth) -> judgements.put(name, truth.truth()));
     return new TraceDocument(
-        trace.revision(), each(trace.cards(), TraceDocument::line), judgements);
+        trace.revision(), each(trace.cards(), TraceDocument::line), truths(trace), null);
   }
 
-  /** How far each card was from flipping, by card id, where a number decides. */
-  public Map<String, Distance> margins() {
+  /** Every named judgement of a trace with its truth. */
+  static Map<String, Truth> truths(RuleTrace trace) {
+    Map<String, Truth> judgements = new TreeMap<>();
+    trace.judgements().forEach((name, truth) -> judgements.put(name, truth.truth()));
+    return judgements;
+  }
+
+  /** The trace of a record that has it in full. */
+  static TraceDocument kept(CanonicalJson kept) {
+    return MAPPER.readValue(kept.text(), TraceDocument.class);
+  }
+
+  /**
+   * The outcome of one card.
+   *
+   * @param id its id
+   */
+  public Optional<CardResult> card(String id) {
+    return cards.stream().filter(card -> card.card().equals(id)).findFirst();
+  }
+
+  /**
+   * How far each finding is from flipping, by card id, where a number decides.
+   *
+   * @param trace the results of the cards
+   */
+  public static Map<String, Distance> margins(RuleTrace trace) {
     Map<String, Distance> margins = new TreeMap<>();
-    for (CardResult card : cards) {
-      Distance margin = card.margin();
+    for (CardTrace card : trace.findings()) {
+      Distance margin = distance(card.margin());
       if (margin != null) {
-        margins.put(card.card(), margin);
+        margins.put(card.id(), margin);
       }
     }
     return margins;
   }
 
-  private static CardResult line(CardTrace card) {
+  /** The outcome of one card. */
+  static CardResult line(CardTrace card) {
     return new CardResult(
         card.id(),
         card.card().title(),
@@ -174,7 +235,7 @@ public record TraceDocument(
         distance(card.margin()));
   }
 
-  private static SeverityChange change(Changed change) {
+  static SeverityChange change(Changed change) {
     return new SeverityChange(change.by(), change.overrides(), change.to(), change.because());
   }
 
@@ -189,7 +250,7 @@ public record TraceDocument(
         distance(condition.margin()));
   }
 
-  private static @Nullable Distance distance(@Nullable Margin margin) {
+  static @Nullable Distance distance(@Nullable Margin margin) {
     if (margin == null) {
       return null;
     }
@@ -217,7 +278,7 @@ public record TraceDocument(
   }
 
   /** No streams: a trace has a thousand lists of at most one item, and streams cost more. */
-  private static <T, A> List<A> each(List<T> items, Function<T, A> account) {
+  static <T, A> List<A> each(List<T> items, Function<T, A> account) {
     if (items.isEmpty()) {
       return List.of();
     }

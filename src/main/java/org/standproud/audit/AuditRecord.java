@@ -19,7 +19,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param asked caller and job
  * @param judged verdict and score
  * @param versions the versions that produced it
- * @param account the full answer with its inputs
+ * @param account the answer with its inputs
  * @param findings the result of each card, in the answer's order
  */
 public record AuditRecord(
@@ -59,14 +59,7 @@ public record AuditRecord(
             "judged", kept(judged),
             "versions", kept(versions),
             "findings", kept(findings),
-            "account",
-                CanonicalJson.object(
-                    Map.of(
-                        "request", account.request(),
-                        "setup", account.setup(),
-                        "evidence", account.evidence(),
-                        "trace", account.trace(),
-                        "answer", account.answer()))));
+            "account", account.text()));
   }
 
   /**

@@ -28,7 +28,7 @@ public enum Mask {
 
   /** The payload of a record reduced to its summary. */
   public static final RecordPayload NO_ACCOUNT =
-      new RecordPayload(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING);
+      new RecordPayload(NOTHING, NOTHING, new Results.Full(NOTHING, NOTHING), NOTHING);
 
   /** The word in texts. */
   public String word() {
@@ -108,15 +108,13 @@ public enum Mask {
           new RecordPayload(
               account.request(),
               account.setup(),
-              account.evidence(),
-              account.trace(),
+              account.results(),
               withoutNames(account.answer()));
       case CALLER_AND_JOB ->
           new RecordPayload(
               withoutJob(account.request()),
               withoutJob(account.setup()),
-              account.evidence(),
-              account.trace(),
+              account.results(),
               withoutPeople(withoutJob(account.answer())));
       case ACCOUNT -> NO_ACCOUNT;
     };

@@ -44,8 +44,9 @@ public final class SampleRecords {
         new RecordPayload(
             CanonicalJson.parse("{\"units\":\"metric\",\"stick-out\":47.50}"),
             CanonicalJson.parse("{\"stickOutM\":0.0475,\"material\":\"P\"}"),
-            CanonicalJson.parse("[{\"fact\":\"lift-out force\",\"low\":1e-7,\"high\":2E+3}]"),
-            CanonicalJson.parse("{\"holding-tall-plate\":{\"fired\":true}}"),
+            new Results.Short(
+                CanonicalJson.parse(
+                    "{\"cards\":{\"holding-tall-plate\":true},\"facts\":{\"lift\":[1e-7,2E+3]}}")),
             CanonicalJson.parse("{\"id\":\"" + id + "\",\"say\":\"\u00d8 10 \u20ac\\u0000\"}")),
         findings);
   }

@@ -30,12 +30,14 @@ import org.standproud.assessment.AssessmentDocument;
 import org.standproud.assessment.AssessmentSummary;
 import org.standproud.assessment.Assessor;
 import org.standproud.assessment.EvidenceDocument;
+import org.standproud.assessment.RecordDetails;
 import org.standproud.assessment.SetupRequest;
 import org.standproud.assessment.TraceDocument;
 import org.standproud.assessment.idempotency.IdempotencyKey;
 import org.standproud.assessment.idempotency.IdempotentAssessor;
-import org.standproud.audit.RecordPayload;
+import org.standproud.audit.AuditRecord;
 import org.standproud.audit.canonical.CanonicalJson;
+import org.standproud.audit.canonical.PlainJson;
 import org.standproud.audit.records.Records;
 import org.standproud.audit.records.StoredRecord;
 import org.standproud.refusal.BadParameterException;
@@ -57,11 +59,14 @@ class AssessmentsController {
   private final IdempotentAssessor assessor;
   private final Records records;
   private final RequestBodies bodies;
+  private final RecordDetails details;
 
-  AssessmentsController(IdempotentAssessor assessor, Records records, RequestBodies bodies) {
+  AssessmentsController(
+      IdempotentAssessor assessor, Records records, RequestBodies bodies, RecordDetails details) {
     this.assessor = assessor;
     this.records = records;
     this.bodies = bodies;
+    this.details = details;
   }
 
   @Operation(
@@ -146,7 +151,7 @@ class AssessmentsController {
           @Nullable String view,
       HttpServletResponse response) {
     AnswerView wanted = AnswerView.of(view);
-    CanonicalJson answer = account(id).answer();
+    CanonicalJson answer = record(id).account().answer();
     return EntityTags.under(response, wanted.tag(answer))
         .contentType(MediaType.APPLICATION_JSON)
         .body(wanted.bytes(answer));
@@ -164,7 +169,7 @@ class AssessmentsController {
       content = @Content(schema = @Schema(implementation = TraceDocument.class)))
   @GetMapping("/{id}/trace")
   ResponseEntity<byte[]> trace(@PathVariable UUID id, HttpServletResponse response) {
-    return sent(account(id).trace(), response);
+    return sent(PlainJson.canonical(details.of(record(id)).trace()), response);
   }
 
   @Operation(
@@ -179,21 +184,21 @@ class AssessmentsController {
       content = @Content(schema = @Schema(implementation = EvidenceDocument.class)))
   @GetMapping("/{id}/evidence")
   ResponseEntity<byte[]> evidence(@PathVariable UUID id, HttpServletResponse response) {
-    return sent(account(id).evidence(), response);
+    return sent(PlainJson.canonical(details.of(record(id)).evidence()), response);
   }
 
-  private RecordPayload account(UUID id) {
+  private AuditRecord record(UUID id) {
     return records
         .find(id)
         .map(AssessmentsController::standing)
         .orElseThrow(() -> new NotFoundException("No assessment has the id " + id + "."));
   }
 
-  private static RecordPayload standing(StoredRecord stored) {
+  private static AuditRecord standing(StoredRecord stored) {
     if (stored.gone()) {
       throw new Refusal(RefusalKind.GONE, RefusalKind.GONE.meaning());
     }
-    return stored.record().account();
+    return stored.record();
   }
 
   private static ResponseEntity<byte[]> sent(CanonicalJson json, HttpServletResponse response) {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.standproud.assessment.ResultsInShort;
+import org.standproud.assessment.ResultsInShort.CardInShort;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
 import org.standproud.rules.card.Card;
@@ -79,8 +81,7 @@ final class SarifLog {
     rule.put("shortDescription", text(card.title()));
     rule.put("fullDescription", text(card.why()));
     rule.put("help", help(card));
-    rule.put(
-        "defaultConfiguration", Map.of("level", level(card.severity().words()), "enabled", true));
+    rule.put("defaultConfiguration", Map.of("level", level(card.severity()), "enabled", true));
     rule.put(
         "properties",
         Map.of("protects", card.protects().words(), "confidence", card.confidence().words()));
@@ -108,30 +109,25 @@ final class SarifLog {
 
   private List<Map<String, Object>> results() {
     List<Map<String, Object>> results = new ArrayList<>();
-    Map<String, JsonNode> lines = new LinkedHashMap<>();
-    for (JsonNode line : record.account().trace().tree().path("cards")) {
-      lines.put(line.path("card").asString(), line);
-    }
+    Map<String, CardInShort> outcomes = ResultsInShort.read(record.account().results()).cards();
     for (int i = 0; i < cards.size(); i++) {
-      JsonNode line = lines.get(cards.get(i).id().text());
-      if (line != null) {
-        results.add(result(cards.get(i), i, line));
+      CardInShort outcome = outcomes.get(cards.get(i).id().text());
+      if (outcome != null) {
+        results.add(result(cards.get(i), i, outcome));
       }
     }
     return results;
   }
 
-  private Map<String, Object> result(Card card, int index, JsonNode line) {
+  private Map<String, Object> result(Card card, int index, CardInShort outcome) {
     String id = card.id().text();
-    String kind = line.path("kind").asString();
-    String severity = line.path("severity").asString();
     JsonNode finding = findings.get(id);
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("ruleId", id);
     result.put("ruleIndex", index);
-    result.put("kind", kind);
+    result.put("kind", outcome.kind().words());
     // SARIF 2.1.0, 3.27.10: only what fails has a level.
-    result.put("level", kind.equals(Kind.FAIL.words()) ? level(severity) : "none");
+    result.put("level", outcome.kind() == Kind.FAIL ? level(outcome.severity()) : "none");
     result.put(
         "message", text(finding == null ? card.title() : finding.path("message").asString()));
     List<Map<String, Object>> places = places(record.asked());
@@ -139,17 +135,16 @@ final class SarifLog {
       result.put("locations", List.of(Map.of("logicalLocations", places)));
     }
     result.put("fingerprints", Map.of("setupAndCard/v1", fingerprint.of(id)));
-    result.put("properties", numbers(severity, line, finding));
+    result.put("properties", numbers(outcome, finding));
     suppressions(finding, result);
     return result;
   }
 
   /** The facts the card read, as answered, in the caller's units. */
-  private static Map<String, Object> numbers(
-      String severity, JsonNode line, @Nullable JsonNode finding) {
+  private static Map<String, Object> numbers(CardInShort outcome, @Nullable JsonNode finding) {
     Map<String, Object> numbers = new LinkedHashMap<>();
-    numbers.put("severity", severity);
-    numbers.put("truth", line.path("truth").asString());
+    numbers.put("severity", outcome.severity().words());
+    numbers.put("truth", outcome.truth().words());
     if (finding != null) {
       for (String name : List.of("values", "distance", "measure", "confidence", "remedy")) {
         if (finding.has(name)) {
@@ -213,8 +208,8 @@ final class SarifLog {
     return properties;
   }
 
-  private static String level(String severity) {
-    return switch (Severity.of(severity)) {
+  private static String level(Severity severity) {
+    return switch (severity) {
       case STOP -> "error";
       case CAUTION -> "warning";
       case NOTE -> "note";

@@ -5,8 +5,9 @@ import java.security.Principal;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.AuditRecord;
@@ -31,10 +32,12 @@ public class Acceptances {
 
   private final Records records;
   private final AcceptanceBook book;
+  private final CardOutcomes outcomes;
 
-  Acceptances(Records records, AcceptanceBook book) {
+  Acceptances(Records records, AcceptanceBook book, CardOutcomes outcomes) {
     this.records = records;
     this.book = book;
+    this.outcomes = outcomes;
   }
 
   /**
@@ -101,7 +104,7 @@ public class Acceptances {
                 () ->
                     new BadParameterException(
                         "card", "the assessment has no finding of this card"));
-    CanonicalJson line = line(record, asked.card());
+    CanonicalJson line = outcomes.outcomes(record).apply(asked.card());
     Acceptance given = acceptance(asked, asked.by().through(caller), record, finding, line);
     records.append(given);
     return ShownAcceptance.of(given, null, line, given.time());
@@ -116,6 +119,8 @@ public class Acceptances {
   public Decisions decisions(UUID id) {
     AuditRecord record = standing(id);
     List<AcceptanceBook.Decision> all = book.about(id, record.asked().jobOrder());
+    // Without a decision there is nothing to compare the trace with.
+    Function<String, CanonicalJson> lines = all.isEmpty() ? null : outcomes.outcomes(record);
     Instant now = CLOCK.instant();
     return new Decisions(
         id,
@@ -124,7 +129,7 @@ public class Acceptances {
             .map(
                 f ->
                     new DecidedFinding(
-                        f.cardId(), f.kind(), f.severity(), shown(all, f.cardId(), record, now)))
+                        f.cardId(), f.kind(), f.severity(), shown(all, f.cardId(), lines, now)))
             .toList());
   }
 
@@ -198,16 +203,15 @@ public class Acceptances {
   }
 
   private static List<ShownAcceptance> shown(
-      List<AcceptanceBook.Decision> all, String card, AuditRecord record, Instant now) {
-    return all.stream()
-        .filter(d -> d.acceptance().card().equals(card))
-        .map(d -> ShownAcceptance.of(d.acceptance(), d.withdrawal(), line(record, card), now))
-        .toList();
-  }
-
-  private static CanonicalJson line(AuditRecord record, String card) {
-    return Objects.requireNonNull(
-        RecordedFindingComparison.line(record.account().trace(), card).orElse(null),
-        "the trace has every card");
+      List<AcceptanceBook.Decision> all,
+      String card,
+      @Nullable Function<String, CanonicalJson> lines,
+      Instant now) {
+    return lines == null
+        ? List.of()
+        : all.stream()
+            .filter(d -> d.acceptance().card().equals(card))
+            .map(d -> ShownAcceptance.of(d.acceptance(), d.withdrawal(), lines.apply(card), now))
+            .toList();
   }
 }

@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.standproud.audit.canonical.CanonicalJson;
 import tools.jackson.databind.JsonNode;
@@ -17,22 +16,6 @@ public final class RecordedFindingComparison {
   private static final MathContext COMPARED = new MathContext(6);
 
   private RecordedFindingComparison() {}
-
-  /**
-   * Returns the result of a card.
-   *
-   * @param trace the recorded trace
-   * @param card id of the card
-   * @return its line; empty if the trace has none
-   */
-  public static Optional<CanonicalJson> line(CanonicalJson trace, String card) {
-    for (JsonNode line : trace.tree().path("cards")) {
-      if (line.path("card").asString("").equals(card)) {
-        return Optional.of(CanonicalJson.of(line));
-      }
-    }
-    return Optional.empty();
-  }
 
   /**
    * Lists the differences between the result of a card then and now: its severity, its kind, its

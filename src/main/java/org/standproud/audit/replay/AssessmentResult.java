@@ -9,8 +9,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  * An answer with its inputs, as recorded.
  *
  * @param setup the set-up
- * @param evidence the computed evidence
- * @param trace every card, fired or not
+ * @param results what was computed and judged, in short
  * @param answer the answer as sent
  * @param judged verdict and score
  * @param findings the result of each card
@@ -18,8 +17,7 @@ import org.standproud.audit.canonical.CanonicalJson;
  */
 public record AssessmentResult(
     CanonicalJson setup,
-    CanonicalJson evidence,
-    CanonicalJson trace,
+    CanonicalJson results,
     CanonicalJson answer,
     Judged judged,
     List<RecordedFinding> findings,

@@ -1,6 +1,7 @@
 package org.standproud.audit.replay;
 
 import java.util.Optional;
+import org.standproud.audit.Results;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.rules.engine.RuleBase;
 
@@ -22,6 +23,14 @@ public interface Engine {
    * @throws IllegalArgumentException if this program cannot read the set-up
    */
   AssessmentResult make(CanonicalJson setup, RuleBase rules, AssessmentContext occasion);
+
+  /**
+   * Recorded results in the form of {@link AssessmentResult#results()}.
+   *
+   * @param results the results of a record, in short or in full
+   * @throws IllegalArgumentException if this program cannot read them
+   */
+  CanonicalJson inShort(Results results);
 
   /**
    * Resolves a request with today's catalogue.

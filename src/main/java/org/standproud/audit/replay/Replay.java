@@ -11,7 +11,8 @@ import java.util.UUID;
  * @param outcome whether the answer is the same, byte for byte; differs; or cannot be given
  * @param explanation the outcome in one sentence
  * @param versions versions that differ from the record
- * @param differences where the parts differ, in order of dependence: setup, evidence, trace, answer
+ * @param differences where the parts differ, in order of dependence: setup, facts, cards,
+ *     judgements, answer
  * @param catalogueToday where today's catalogue would make another set-up of the request; the
  *     replay uses the recorded set-up
  */

@@ -2,9 +2,9 @@ package org.standproud.audit.replay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.Function;
 import org.standproud.audit.Acceptance;
@@ -25,6 +25,7 @@ import tools.jackson.databind.JsonNode;
 public final class Replayer {
 
   private static final String CATALOGUE = "catalogue";
+  private static final String FACTS = "facts";
 
   private final Engine engine;
   private final Function<String, Optional<KeptRuleBase>> kept;
@@ -86,7 +87,8 @@ public final class Replayer {
   public Comparison compare(AuditRecord record, RuleBase rules) {
     AssessmentResult made = make(record, rules);
     List<VersionDifference> versions = programDiffers(record);
-    versions.addAll(vocabularyDiffers(record.account().evidence(), made.evidence()));
+    CanonicalJson then = inShort(record);
+    versions.addAll(vocabularyDiffers(then, made.results()));
     return new Comparison(
         record.id(),
         record.versions().ruleBase(),
@@ -95,7 +97,7 @@ public final class Replayer {
         made.judged(),
         ChangedFinding.between(record.account().answer(), made.answer()),
         versions,
-        Difference.between("evidence", record.account().evidence(), made.evidence()));
+        Difference.between(FACTS, part(then, FACTS), part(made.results(), FACTS)));
   }
 
   /**
@@ -155,11 +157,13 @@ public final class Replayer {
     RecordPayload then = record.account();
     List<Difference> differences = new ArrayList<>();
     differences.addAll(Difference.between("setup", then.setup(), made.setup()));
-    differences.addAll(Difference.between("evidence", then.evidence(), made.evidence()));
-    differences.addAll(Difference.between("trace", then.trace(), made.trace()));
+    CanonicalJson results = inShort(record);
+    for (String part : List.of(FACTS, "cards", "judgements")) {
+      differences.addAll(Difference.between(part, part(results, part), part(made.results(), part)));
+    }
     differences.addAll(answerDiffers(then.answer(), made.answer()));
     List<VersionDifference> versions = programDiffers(record);
-    versions.addAll(vocabularyDiffers(then.evidence(), made.evidence()));
+    versions.addAll(vocabularyDiffers(results, made.results()));
     boolean same = differences.isEmpty();
     return new Replay(
         record.id(),
@@ -217,27 +221,24 @@ public final class Replayer {
   }
 
   private static List<VersionDifference> vocabularyDiffers(CanonicalJson was, CanonicalJson is) {
-    Map<String, String> then = formulas(was);
-    Map<String, String> now = formulas(is);
+    Set<String> then = new TreeSet<>(was.tree().path(FACTS).propertyNames());
+    Set<String> now = new TreeSet<>(is.tree().path(FACTS).propertyNames());
     List<VersionDifference> versions = new ArrayList<>();
-    then.forEach(
-        (fact, how) -> add(versions, "vocabulary", how, now.getOrDefault(fact, "no " + fact)));
-    now.forEach(
-        (fact, how) -> {
-          if (!then.containsKey(fact)) {
-            versions.add(new VersionDifference("vocabulary", "no " + fact, how));
-          }
-        });
+    then.stream()
+        .filter(fact -> !now.contains(fact))
+        .forEach(fact -> versions.add(new VersionDifference("vocabulary", fact, "no " + fact)));
+    now.stream()
+        .filter(fact -> !then.contains(fact))
+        .forEach(fact -> versions.add(new VersionDifference("vocabulary", "no " + fact, fact)));
     return versions;
   }
 
-  private static Map<String, String> formulas(CanonicalJson evidence) {
-    Map<String, String> formulas = new TreeMap<>();
-    for (JsonNode line : evidence.tree().path("facts")) {
-      String fact = line.at("/value/fact").asString("");
-      formulas.put(fact, fact + " by " + line.path("formula").asString(""));
-    }
-    return formulas;
+  private CanonicalJson inShort(AuditRecord record) {
+    return engine.inShort(record.account().results());
+  }
+
+  private static CanonicalJson part(CanonicalJson results, String part) {
+    return CanonicalJson.of(results.tree().path(part));
   }
 
   private List<Difference> catalogueToday(AuditRecord record) {

@@ -51,7 +51,7 @@ final class OutcomeEvaluation extends Evaluation {
     DrawTruth truth =
         truths[card].isFalse() || !compiled.judges() ? truths[card] : whole(card, this::judged);
     Kind kind = SeverityResolver.kind(compiled.card(), applies[card], truth, weighing.level(card));
-    boolean finding = compiled.card().flags() && (kind == Kind.FAIL || kind == Kind.OPEN);
+    boolean finding = compiled.card().flags() && kind.isFinding();
     return new CardKind(compiled.id(), kind, truth, weighing.severity(card), finding);
   }
 }

@@ -67,6 +67,6 @@ public record CardTrace(
 
   @Override
   public boolean isFinding() {
-    return card.flags() && silencedBy == null && (kind == Kind.FAIL || kind == Kind.OPEN);
+    return card.flags() && silencedBy == null && kind.isFinding();
   }
 }

@@ -32,6 +32,11 @@ public enum Kind implements Worded {
     return code;
   }
 
+  /** Whether a flagging card of this outcome is a finding, unless another card silences it. */
+  public boolean isFinding() {
+    return this == FAIL || this == OPEN;
+  }
+
   @Override
   public String toString() {
     return code;

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.RedirectView;
 import org.standproud.assessment.NotReadyException;
+import org.standproud.assessment.RecordDetails;
 import org.standproud.assessment.acceptance.Acceptances;
 import org.standproud.assessment.acceptance.Signature;
 import org.standproud.audit.AuditRecord;
@@ -34,13 +35,19 @@ class OneRecordPages {
   private final RecordedAnswers answers;
   private final Acceptances acceptances;
   private final Replayer replayer;
+  private final RecordDetails details;
   private final RuleBaseHolder shelf;
 
   OneRecordPages(
-      RecordedAnswers answers, Acceptances acceptances, Replayer replayer, RuleBaseHolder shelf) {
+      RecordedAnswers answers,
+      Acceptances acceptances,
+      Replayer replayer,
+      RecordDetails details,
+      RuleBaseHolder shelf) {
     this.answers = answers;
     this.acceptances = acceptances;
     this.replayer = replayer;
+    this.details = details;
     this.shelf = shelf;
   }
 
@@ -124,9 +131,10 @@ class OneRecordPages {
     page.addObject("form", form);
     page.addObject("faults", faults);
     if (!stored.gone()) {
-      OpenRecord open = OpenRecord.of(record);
+      OpenRecord open = OpenRecord.of(record, details.of(record));
       page.addObject("cards", open.cards());
       page.addObject("facts", open.facts());
+      page.addObject("shortened", open.shortened());
       page.addObject("titles", titles(open));
       page.addObject("decided", acceptances.decisions(record.id()).findings());
     }

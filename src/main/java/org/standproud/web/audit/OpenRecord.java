@@ -3,7 +3,9 @@ package org.standproud.web.audit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.standproud.assessment.EvidenceDocument;
+import org.standproud.assessment.RecordDetails;
 import org.standproud.assessment.TraceDocument;
 import org.standproud.audit.AuditRecord;
 import org.standproud.mechanics.Assumption;
@@ -15,12 +17,14 @@ import org.standproud.web.recorded.FactWords;
 import org.standproud.web.recorded.RecordedAnswer;
 
 /**
- * A record as an auditor sees it; nothing is computed again.
+ * A record as an auditor sees it.
  *
  * @param cards every card by its outcome
  * @param facts every fact with its formula
+ * @param shortened what is left out and why; null if it is whole
  */
-record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
+record OpenRecord(
+    Map<Outcome, List<CardLine>> cards, List<FactLine> facts, @Nullable String shortened) {
 
   /**
    * A fact.
@@ -33,12 +37,11 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
   public record FactLine(
       String text, String formula, List<String> inputs, List<String> assumptions) {}
 
-  static OpenRecord of(AuditRecord record) {
-    RecordedAnswer recorded = RecordedAnswer.of(record.account());
-    UnitSystem units = recorded.answer().units();
+  static OpenRecord of(AuditRecord record, RecordDetails.Details details) {
+    UnitSystem units = RecordedAnswer.of(record.account()).answer().units();
     Map<Outcome, List<CardLine>> cards = new LinkedHashMap<>();
     List<CardLine> all =
-        RecordedAnswer.trace(record.account()).cards().stream()
+        details.trace().cards().stream()
             .map((TraceDocument.CardResult card) -> CardLine.of(card, units))
             .toList();
     for (Outcome outcome : Outcome.values()) {
@@ -49,9 +52,8 @@ record OpenRecord(Map<Outcome, List<CardLine>> cards, List<FactLine> facts) {
     }
     return new OpenRecord(
         cards,
-        RecordedAnswer.numbers(record.account()).facts().stream()
-            .map(line -> fact(line, units))
-            .toList());
+        details.evidence().facts().stream().map(line -> fact(line, units)).toList(),
+        details.trace().shortened());
   }
 
   private static FactLine fact(EvidenceDocument.FactLine line, UnitSystem units) {

@@ -17,7 +17,7 @@ import org.standproud.setup.Setup;
  * @param setup the set-up
  * @param evidence its evidence
  * @param advice its advice
- * @param margins how far each card is from flipping, by its id
+ * @param margins how far each finding is from flipping, by its card
  */
 record Draft(
     Setup setup, Evidence evidence, Advice advice, Map<String, TraceDocument.Distance> margins) {
@@ -29,6 +29,6 @@ record Draft(
         setup,
         evidence,
         Adviser.advise(evidence, trace, setup.units()),
-        TraceDocument.of(trace).margins());
+        TraceDocument.margins(trace));
   }
 }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.standproud.advice.Grade;
 import org.standproud.assessment.AssessmentDocument;
-import org.standproud.assessment.EvidenceDocument;
+import org.standproud.assessment.ResultsInShort;
 import org.standproud.assessment.TraceDocument;
 import org.standproud.audit.RecordPayload;
 import org.standproud.mechanics.evidence.Evidence;
@@ -29,8 +29,8 @@ import tools.jackson.databind.module.SimpleModule;
  *
  * @param setup the set-up, names resolved
  * @param answer the answer
- * @param evidence its evidence
- * @param margins how far each card was from flipping, by card id
+ * @param evidence the values of its facts
+ * @param margins how far each finding was from flipping, by card id
  */
 public record RecordedAnswer(
     Setup setup,
@@ -62,21 +62,12 @@ public record RecordedAnswer(
    * @param account the recorded payload
    */
   public static RecordedAnswer of(RecordPayload account) {
+    ResultsInShort results = ResultsInShort.read(account.results());
     return new RecordedAnswer(
         CanonicalText.setup(account.setup().text()),
         MAPPER.readValue(account.answer().text(), AssessmentDocument.class),
-        EvidenceDocument.read(account.evidence()),
-        trace(account).margins());
-  }
-
-  /** The result of every card. */
-  public static TraceDocument trace(RecordPayload account) {
-    return MAPPER.readValue(account.trace().text(), TraceDocument.class);
-  }
-
-  /** Every fact with its formula, in the recorded words. */
-  public static EvidenceDocument numbers(RecordPayload account) {
-    return MAPPER.readValue(account.evidence().text(), EvidenceDocument.class);
+        results.evidence(),
+        results.margins());
   }
 
   /** The time of the assessment, to the minute. */

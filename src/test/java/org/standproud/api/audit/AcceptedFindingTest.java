@@ -93,9 +93,7 @@ class AcceptedFindingTest {
     Acceptance milder = accepted(true, first, first.findings().get(0));
     var line =
         (tools.jackson.databind.node.ObjectNode)
-            RecordedFindingComparison.line(first.account().trace(), milder.card())
-                .orElseThrow()
-                .tree();
+            SHOP.outcomes(rules).outcomes(first).apply(milder.card()).tree();
     line.put("severity", "caution");
 
     assertThat(
@@ -152,7 +150,7 @@ class AcceptedFindingTest {
         record.asked().jobOrder(),
         finding.cardId(),
         finding.severity(),
-        RecordedFindingComparison.line(record.account().trace(), finding.cardId()).orElseThrow(),
+        SHOP.outcomes(rules).outcomes(record).apply(finding.cardId()),
         FOREMAN,
         "A second clamp holds the top.",
         NOON.plus(Duration.ofDays(7)),
@@ -168,7 +166,7 @@ class AcceptedFindingTest {
         jobOrder,
         stop.cardId(),
         stop.severity(),
-        RecordedFindingComparison.line(first.account().trace(), stop.cardId()).orElseThrow(),
+        SHOP.outcomes(rules).outcomes(first).apply(stop.cardId()),
         FOREMAN,
         reason,
         expires,

@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -17,10 +18,13 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.standproud.assessment.AssessmentPipeline;
 import org.standproud.assessment.CurrentEngine;
+import org.standproud.assessment.RecordDetails;
+import org.standproud.assessment.acceptance.CardOutcomes;
 import org.standproud.audit.Acceptance;
 import org.standproud.audit.Asked;
 import org.standproud.audit.AuditRecord;
 import org.standproud.audit.RecordPayload;
+import org.standproud.audit.Results;
 import org.standproud.audit.Versions;
 import org.standproud.audit.canonical.CanonicalJson;
 import org.standproud.audit.replay.AssessmentContext;
@@ -159,11 +163,22 @@ final class RecordedShop {
             new RecordPayload(
                 CanonicalJson.parse(request),
                 CanonicalJson.parse(CanonicalText.of(setup)),
-                made.evidence(),
-                made.trace(),
+                new Results.Short(made.results()),
                 made.answer()),
             made.findings());
     return AuditRecord.from(record.body()); // As it comes back from the disk.
+  }
+
+  /** Archives the cards under the revision of another shop. */
+  void keep(String revision, RuleBase rules) {
+    archive.put(
+        revision, Objects.requireNonNull(archive.get(rules.revision().id()), "published here"));
+  }
+
+  /** The outcomes of cards in records of this program. */
+  CardOutcomes outcomes(RuleBase rules) {
+    return new RecordDetails(
+        new AssessmentPipeline(Mechanics.THIS), revision -> Optional.of(rules), VERSION);
   }
 
   /** Replays with this program. */

@@ -87,7 +87,7 @@ abstract class RecordsContract {
         public byte @Nullable [] of(AuditRecord record) {
           return record.account().equals(Mask.NO_ACCOUNT)
               ? null
-              : record.account().evidence().text().getBytes(StandardCharsets.UTF_8);
+              : record.account().results().toString().getBytes(StandardCharsets.UTF_8);
         }
       };
 
