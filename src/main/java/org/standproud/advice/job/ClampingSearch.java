@@ -28,8 +28,8 @@ import org.standproud.setup.Vise;
 
 /**
  * Finds how to hold and mill one face of a piece: each way to hold it, with the likeliest cutters,
- * the deepest grip, packing, and as few roughing passes as run; then one change at a time as long as
- * it gets better.
+ * the deepest grip, packing, and as few roughing passes as run; then one change at a time as long
+ * as it gets better.
  */
 final class ClampingSearch {
 

@@ -8,7 +8,8 @@ enum Holding implements Worded {
   /** Lying on parallels, gripped by its long edges, a broad side up. */
   FLAT("flat on parallels in the vise, gripped by the long edges"),
   /** Standing on a long edge; the broad side is milled above the jaws, in two clampings. */
-  STANDING_SIDE("standing in the vise, half of the broad side at a time with the side of the cutter"),
+  STANDING_SIDE(
+      "standing in the vise, half of the broad side at a time with the side of the cutter"),
   /** Standing on a long edge, the other edge up. */
   ON_EDGE("standing on a long edge in the vise"),
   /** Standing on an end, the other end up. */

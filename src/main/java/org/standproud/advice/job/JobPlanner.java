@@ -13,8 +13,8 @@ import org.standproud.setup.catalogue.Catalogue;
 
 /**
  * Plans a job: compares the orders of the faces in the vises on hand, each face with the ways to
- * hold it, and keeps the best route by verdict, then chance, then minutes. The route is then written
- * out and every pass of it judged again as it would be sent.
+ * hold it, and keeps the best route by verdict, then chance, then minutes. The route is then
+ * written out and every pass of it judged again as it would be sent.
  */
 public final class JobPlanner {
 
@@ -87,9 +87,7 @@ public final class JobPlanner {
   private List<Vise> vises() {
     return job.shelf().vises().stream()
         .sorted(
-            Comparator.comparing(Vise::greatestClampingForceN)
-                .reversed()
-                .thenComparing(Vise::name))
+            Comparator.comparing(Vise::greatestClampingForceN).reversed().thenComparing(Vise::name))
         .limit(MOST_VISES)
         .toList();
   }
@@ -109,14 +107,11 @@ public final class JobPlanner {
     Holding usual = Holding.of(cut.face()).get(0);
     double acrossM = PassBuilder.acrossM(piece, usual);
     boolean opens = vises().stream().anyMatch(v -> v.greatestOpeningM() >= acrossM);
-    boolean reaches =
-        job.shelf().cutters().stream().anyMatch(c -> reaches(piece, usual, c));
+    boolean reaches = job.shelf().cutters().stream().anyMatch(c -> reaches(piece, usual, c));
     UnreachableFaceException.Lack lack =
         !opens
             ? UnreachableFaceException.Lack.OPENING
-            : reaches
-                ? UnreachableFaceException.Lack.GRIP
-                : UnreachableFaceException.Lack.DIAMETER;
+            : reaches ? UnreachableFaceException.Lack.GRIP : UnreachableFaceException.Lack.DIAMETER;
     return new UnreachableFaceException(
         cut.face(),
         lack,

@@ -31,9 +31,9 @@ import org.standproud.setup.Stop;
 
 /**
  * Builds the set-up of a pass. Speeds and feeds are the middle of the published range of stock and
- * cutter, as far as the machine has them. What the route prescribes at the bench is stated as known:
- * edges deburred, faces wiped, fixed jaw indicated, a stop at each end below the jaw top, slides
- * locked.
+ * cutter, as far as the machine has them. What the route prescribes at the bench is stated as
+ * known: edges deburred, faces wiped, fixed jaw indicated, a stop at each end below the jaw top,
+ * slides locked.
  */
 final class PassBuilder {
 
@@ -70,8 +70,7 @@ final class PassBuilder {
    *
    * @param packingDepthM depth of a wire or strip below the jaw top in m
    */
-  PassBuilder(
-      MillingJob job, Piece piece, FaceCut cut, Clamping clamping, double packingDepthM) {
+  PassBuilder(MillingJob job, Piece piece, FaceCut cut, Clamping clamping, double packingDepthM) {
     this.job = job;
     this.piece = piece;
     this.cut = cut;
@@ -114,9 +113,7 @@ final class PassBuilder {
   /** The least diameter in m of a cutter that mills the face. */
   static double leastDiameterM(Piece piece, Holding holding) {
     double wideM = acrossM(piece, holding);
-    return holding == Holding.FLAT
-        ? wideM / (MOST_STRIPS * STRIP_OVER_DIAMETER)
-        : SPANS * wideM;
+    return holding == Holding.FLAT ? wideM / (MOST_STRIPS * STRIP_OVER_DIAMETER) : SPANS * wideM;
   }
 
   int strips() {
@@ -151,9 +148,7 @@ final class PassBuilder {
   }
 
   private Operation operation() {
-    return clamping.holding() == Holding.STANDING_SIDE
-        ? Operation.BROAD_SIDE
-        : Operation.TOP_EDGE;
+    return clamping.holding() == Holding.STANDING_SIDE ? Operation.BROAD_SIDE : Operation.TOP_EDGE;
   }
 
   private Setup setup(double goneM, Cut pass, List<PlannedCut> planned) {

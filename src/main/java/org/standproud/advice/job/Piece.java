@@ -15,8 +15,7 @@ import org.standproud.setup.StockSurface;
  * @param heightM height in m
  * @param milled the faces that have been milled
  */
-record Piece(
-    Blank blank, double lengthM, double thicknessM, double heightM, Set<Face> milled) {
+record Piece(Blank blank, double lengthM, double thicknessM, double heightM, Set<Face> milled) {
 
   Piece {
     milled = Set.copyOf(milled);

@@ -36,9 +36,7 @@ record Removal(double sideM, double edgeM, double endM, double allowanceM) {
 
   /** Roughing alone; empty if there is none. */
   Optional<FaceCut> rough(Face face) {
-    return roughM(face) > 0
-        ? Optional.of(new FaceCut(face, roughM(face), 0))
-        : Optional.empty();
+    return roughM(face) > 0 ? Optional.of(new FaceCut(face, roughM(face), 0)) : Optional.empty();
   }
 
   /** Finishing alone; empty if nothing comes off. */

@@ -10,8 +10,8 @@ import org.standproud.setup.MillingJob;
 import org.standproud.setup.Vise;
 
 /**
- * A whole route as found by the search: by verdict, then chance, then minutes, it is better or worse
- * than another.
+ * A whole route as found by the search: by verdict, then chance, then minutes, it is better or
+ * worse than another.
  *
  * @param sequence the order of the faces
  * @param faces what was found for each cut, in order
@@ -36,8 +36,7 @@ record Route(
   }
 
   /** The route of one sequence in one vise; null if a face is out of reach. */
-  static @Nullable Route of(
-      MillingJob job, Sequence sequence, Vise vise, ClampingSearch search) {
+  static @Nullable Route of(MillingJob job, Sequence sequence, Vise vise, ClampingSearch search) {
     Piece piece = Piece.of(job.blank());
     List<ClampingSearch.Found> faces = new ArrayList<>();
     Verdict worst = Verdict.RUN;

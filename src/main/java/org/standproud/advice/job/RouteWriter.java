@@ -22,7 +22,9 @@ import org.standproud.setup.Stage;
 import org.standproud.setup.catalogue.Catalogue;
 import org.standproud.setup.units.QuantityKind;
 
-/** Writes a route out: numbers its set-ups and passes, judges each pass as sent, adds bench work. */
+/**
+ * Writes a route out: numbers its set-ups and passes, judges each pass as sent, adds bench work.
+ */
 final class RouteWriter {
 
   /** With a tolerance this tight the last pass is run twice; common practice, no source. */
@@ -44,11 +46,7 @@ final class RouteWriter {
   private boolean packed;
 
   RouteWriter(
-      MillingJob job,
-      RuleBase ruleBase,
-      Catalogue shop,
-      Route route,
-      JobPlan.SearchCount count) {
+      MillingJob job, RuleBase ruleBase, Catalogue shop, Route route, JobPlan.SearchCount count) {
     this.job = job;
     this.ruleBase = ruleBase;
     this.shop = shop;
@@ -122,8 +120,12 @@ final class RouteWriter {
 
   private String summary(Verdict verdict, RoutePass riskiest, List<OtherHold> others) {
     String size =
-        setUps.size() + " set-ups, " + passes.count() + " passes, about "
-            + Math.round(benchMin.likely() + cutMin) + " min.";
+        setUps.size()
+            + " set-ups, "
+            + passes.count()
+            + " passes, about "
+            + Math.round(benchMin.likely() + cutMin)
+            + " min.";
     return switch (verdict) {
       case RUN -> "OK to run: " + size;
       case RUN_WITH_CARE -> "Run with care: " + size;
@@ -149,9 +151,7 @@ final class RouteWriter {
 
   private static String elsewhere(List<OtherHold> others) {
     return others.stream()
-        .filter(
-            hold ->
-                hold.verdict() == Verdict.RUN || hold.verdict() == Verdict.RUN_WITH_CARE)
+        .filter(hold -> hold.verdict() == Verdict.RUN || hold.verdict() == Verdict.RUN_WITH_CARE)
         .findFirst()
         .map(
             hold ->
@@ -176,8 +176,7 @@ final class RouteWriter {
     piece = atFirst.after(plan.cut().face(), plan.cut().wholeM());
   }
 
-  private RouteSetUp setUp(
-      ClampingPlan plan, List<ClampingPlan> ways, int part, Piece atFirst) {
+  private RouteSetUp setUp(ClampingPlan plan, List<ClampingPlan> ways, int part, Piece atFirst) {
     Clamping clamping = plan.clamping();
     int number = setUps.size() + 1;
     Setup first = plan.passes().get(0).pass().setup();
@@ -204,8 +203,7 @@ final class RouteWriter {
         plan.cut().face().words(),
         clamping.holding().words(),
         clamping.vise().name(),
-        wording.quantity(
-            "grip depth", QuantityKind.LENGTH, Band.exactly(clamping.gripM())),
+        wording.quantity("grip depth", QuantityKind.LENGTH, Band.exactly(clamping.gripM())),
         wording.quantity("stick-out", QuantityKind.LENGTH, Band.exactly(first.stickOutM())),
         clamping.onBed()
             ? null
@@ -225,8 +223,7 @@ final class RouteWriter {
   }
 
   private TriedHold tried(ClampingPlan way) {
-    Set<String> stops =
-        way.holds() ? Set.of() : passes.stops(worst(way).pass().evidence());
+    Set<String> stops = way.holds() ? Set.of() : passes.stops(worst(way).pass().evidence());
     return new TriedHold(
         way.clamping().holding().words(),
         way.verdict(),
@@ -259,10 +256,7 @@ final class RouteWriter {
     }
     String packing = packingWords(first);
     if (packing != null) {
-      steps.add(
-          step(
-              BenchStep.PACKING,
-              packing + ": the gripped faces are not milled yet."));
+      steps.add(step(BenchStep.PACKING, packing + ": the gripped faces are not milled yet."));
     } else if (packed) {
       steps.add(step(BenchStep.PACKING, "Packing out: it would only soften this grip."));
     }
@@ -287,7 +281,9 @@ final class RouteWriter {
     return switch (plan.clamping().holding()) {
       case FLAT -> "Lay the plate flat, " + down + " down.";
       case STANDING_SIDE ->
-          (part == 1 ? "Stand the plate on a long edge" : "Turn the plate end for end, other edge down")
+          (part == 1
+                  ? "Stand the plate on a long edge"
+                  : "Turn the plate end for end, other edge down")
               + ", "
               + down
               + " against the fixed jaw.";

@@ -32,8 +32,7 @@ final class ToleranceReport {
 
   ToleranceReport(MillingJob job, List<RoutePass> all, PassWriter facts, Wording wording) {
     this.job = job;
-    this.finishing =
-        all.stream().filter(p -> p.stage().equals(Stage.FINISH.words())).toList();
+    this.finishing = all.stream().filter(p -> p.stage().equals(Stage.FINISH.words())).toList();
     this.facts = facts;
     this.wording = wording;
   }
@@ -84,8 +83,7 @@ final class ToleranceReport {
               finishing.stream()
                   .filter(
                       p ->
-                          p.face().equals(face.words())
-                              || p.face().equals(face.opposite().words()))
+                          p.face().equals(face.words()) || p.face().equals(face.opposite().words()))
                   .toList()));
     }
   }
@@ -94,12 +92,9 @@ final class ToleranceReport {
   private ToleranceCheck check(
       String what, QuantityKind kind, double wanted, Fact fact, List<RoutePass> passes) {
     RoutePass deciding =
-        passes.stream()
-            .max(Comparator.comparingDouble(pass -> high(pass, fact)))
-            .orElse(null);
+        passes.stream().max(Comparator.comparingDouble(pass -> high(pass, fact))).orElse(null);
     boolean known =
-        deciding != null
-            && facts.evidence(deciding.number()).get(fact) instanceof Value.Quantity;
+        deciding != null && facts.evidence(deciding.number()).get(fact) instanceof Value.Quantity;
     return new ToleranceCheck(
         what,
         wording.quantity(what, kind, Band.exactly(wanted)),

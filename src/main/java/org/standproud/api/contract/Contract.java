@@ -113,8 +113,7 @@ class Contract {
   }
 
   private static Object example(String name) throws IOException {
-    try (InputStream text =
-        new ClassPathResource("contract/" + name + ".json").getInputStream()) {
+    try (InputStream text = new ClassPathResource("contract/" + name + ".json").getInputStream()) {
       return JsonMapper.shared().readValue(text, Map.class);
     }
   }

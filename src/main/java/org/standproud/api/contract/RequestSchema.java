@@ -51,10 +51,7 @@ final class RequestSchema {
                 + " known: it is never replaced by a typical value. A field left out is not known"
                 + " either, except in a catalogue item: there the catalogue's value is used.");
     request.addAll(
-        NAME,
-        whole,
-        FieldGuide.entries(UnitSystem.METRIC),
-        FieldGuide.entries(UnitSystem.INCH));
+        NAME, whole, FieldGuide.entries(UnitSystem.METRIC), FieldGuide.entries(UnitSystem.INCH));
     RequestSchema job = new RequestSchema();
     job.named.putAll(request.named);
     job.addAll(

@@ -47,8 +47,6 @@ class JobsController {
     return JobDocument.of(
         SetupRequest.of(bodies.text(request)).tree(),
         shop.get().orElseThrow(() -> new NotReadyException(shop.fault())),
-        rules
-            .ruleBase()
-            .orElseThrow(() -> new NotReadyException("no rule base is in service")));
+        rules.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service")));
   }
 }

@@ -19,11 +19,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * @param meaning what they mean
  */
 record ItemList<O, P>(
-    String name,
-    ObjectField<P, P> item,
-    int most,
-    Function<O, List<P>> getter,
-    String meaning)
+    String name, ObjectField<P, P> item, int most, Function<O, List<P>> getter, String meaning)
     implements Field<O, List<Values>> {
 
   @Override

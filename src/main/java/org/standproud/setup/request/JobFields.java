@@ -183,7 +183,8 @@ public final class JobFields {
       ObjectField.of(
           "job", RequestFields.JOB_SHAPE, MillingJob::reference, RequestFields.JOB.meaning());
   public static final ObjectField<MillingJob, Blank> BLANK =
-      ObjectField.of("blank", BLANK_SHAPE, MillingJob::blank, "the piece before anything is milled");
+      ObjectField.of(
+          "blank", BLANK_SHAPE, MillingJob::blank, "the piece before anything is milled");
   public static final ObjectField<MillingJob, FinishedPart> FINISHED =
       ObjectField.of("finished", FINISHED_SHAPE, MillingJob::finished, "the plate that is wanted");
   public static final ObjectField<MillingJob, Machine> MACHINE =
@@ -299,8 +300,7 @@ public final class JobFields {
       return true;
     }
     if (becomes > has) {
-      OrderCheck.exceeds(
-          becomes, wanted, has, "the blank", place.child(wanted.name()));
+      OrderCheck.exceeds(becomes, wanted, has, "the blank", place.child(wanted.name()));
     }
     return becomes != has.doubleValue();
   }

@@ -28,8 +28,7 @@ public final class JobReader {
    */
   public JobReading read(JsonNode request) {
     ProblemCollector faults = new ProblemCollector();
-    FieldLocation place =
-        new FieldLocation("", SetupReader.units(request), catalogue, faults);
+    FieldLocation place = new FieldLocation("", SetupReader.units(request), catalogue, faults);
     Values values = JobFields.SHAPE.read(request, place);
     if (!faults.none()) {
       return new JobReading.Refused(faults.list());

@@ -75,7 +75,8 @@ class JobPlannerTest {
     blank.put("material", List.of("6061-T6", "1020 hot rolled").get(random.nextInt(2)));
     blank.put("edges", List.of("sawn", "rolled", "machined").get(random.nextInt(3)));
     finished.put("length", length - (random.nextBoolean() ? 0 : 0.2 + random.nextDouble()));
-    finished.put("thickness", thickness - (random.nextBoolean() ? 0 : 0.2 + 2 * random.nextDouble()));
+    finished.put(
+        "thickness", thickness - (random.nextBoolean() ? 0 : 0.2 + 2 * random.nextDouble()));
     finished.put("height", height - 0.2 - 3 * random.nextDouble());
     return job(request);
   }
@@ -193,8 +194,7 @@ class JobPlannerTest {
 
   @Test
   void theFirstBroadSideIsFinishedAfterTheSecondWasOpened() {
-    List<FaceCut> cuts =
-        Sequence.ALTERNATE_SIDES.cuts(new Removal(1e-3, 0, 0, 0.25e-3));
+    List<FaceCut> cuts = Sequence.ALTERNATE_SIDES.cuts(new Removal(1e-3, 0, 0, 0.25e-3));
     assertThat(cuts)
         .containsExactly(
             new FaceCut(Face.SIDE_A, 0.75e-3, 0),
@@ -222,8 +222,7 @@ class JobPlannerTest {
     for (RoutePass pass : PLAN.allPasses()) {
       Setup held = pass.held();
       CuttingRange range = held.stock().material().rangeFor(held.cutter().toolMaterial());
-      double speedMPerS =
-          Math.PI * held.cutter().diameterM() * held.cut().spindleSpeedRevPerS();
+      double speedMPerS = Math.PI * held.cutter().diameterM() * held.cut().spindleSpeedRevPerS();
       double fastest = held.machine().greatestSpeedRevPerS();
       assertThat(
               speedMPerS <= range.greatestSpeedMPerS() * 1.01

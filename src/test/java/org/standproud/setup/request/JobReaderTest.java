@@ -24,8 +24,7 @@ class JobReaderTest {
   void read() throws Exception {
     request =
         (ObjectNode)
-            RequestText.json(
-                Files.readString(Path.of("seeds/jobs/01-loom-side-from-blank.json")));
+            RequestText.json(Files.readString(Path.of("seeds/jobs/01-loom-side-from-blank.json")));
     request.put("machine", "knee mill");
     part("blank").put("material", "mild steel");
     part("shelf").putArray("vises").add("6 inch vise");
