@@ -13,6 +13,7 @@ import org.standproud.api.RequestBodies;
 import org.standproud.assessment.NotReadyException;
 import org.standproud.assessment.SetupRequest;
 import org.standproud.assessment.job.JobDocument;
+import org.standproud.assessment.job.RecentJobs;
 import org.standproud.shop.RuleBaseHolder;
 import org.standproud.shop.ShopCatalogue;
 
@@ -25,11 +26,14 @@ class JobsController {
   private final RequestBodies bodies;
   private final RuleBaseHolder rules;
   private final ShopCatalogue shop;
+  private final RecentJobs recent;
 
-  JobsController(RequestBodies bodies, RuleBaseHolder rules, ShopCatalogue shop) {
+  JobsController(
+      RequestBodies bodies, RuleBaseHolder rules, ShopCatalogue shop, RecentJobs recent) {
     this.bodies = bodies;
     this.rules = rules;
     this.shop = shop;
+    this.recent = recent;
   }
 
   @Operation(
@@ -44,7 +48,7 @@ class JobsController {
   @ApiResponse(responseCode = "200", description = "The route, whatever its verdict.")
   @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
   JobDocument plan(HttpServletRequest request) throws IOException {
-    return JobDocument.of(
+    return recent.of(
         SetupRequest.of(bodies.text(request)).tree(),
         shop.get().orElseThrow(() -> new NotReadyException(shop.fault())),
         rules.ruleBase().orElseThrow(() -> new NotReadyException("no rule base is in service")));

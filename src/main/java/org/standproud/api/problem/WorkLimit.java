@@ -36,7 +36,6 @@ public final class WorkLimit implements HandlerInterceptor {
           "/assessments/*/plan",
           "/assessments/*/plots",
           "/jobs/route",
-          "/jobs/sheet",
           "/rules/edit");
 
   private static final String HELD = WorkLimit.class.getName();

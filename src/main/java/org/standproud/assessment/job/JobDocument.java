@@ -37,7 +37,7 @@ public record JobDocument(
    * @param ruleBase the rule base
    * @throws JobRejectedException if it does not describe a job, or nothing on hand reaches a face
    */
-  public static JobDocument of(JsonNode request, Catalogue catalogue, RuleBase ruleBase) {
+  static JobDocument of(JsonNode request, Catalogue catalogue, RuleBase ruleBase) {
     MillingJob job = read(request, catalogue);
     try {
       return new JobDocument(
