@@ -8,9 +8,8 @@ import java.lang.annotation.Target;
 import org.junit.jupiter.api.Tag;
 
 /**
- * Marks a test that computes for many seconds in this process and starts nothing. In {@code mvn
- * verify} all of them share one process, class beside class, with the optimizing compiler on: what
- * is compiled and cached for one serves the others. They share no state that changes.
+ * Marks a test that computes for many seconds in this process and starts nothing. Such tests run in
+ * {@code mvn verify}, beside those marked with {@link IntegrationTest}.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)

@@ -10,6 +10,8 @@ import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import java.time.Duration;
 import java.util.UUID;
 import javax.sql.DataSource;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import org.standproud.assessment.idempotency.IdempotencyKeyRepository;
 
@@ -18,6 +20,8 @@ import org.standproud.assessment.idempotency.IdempotencyKeyRepository;
  * is retried with doubling delays; one that a crashed service began is taken over by the next.
  */
 final class OutboxDispatcher implements SmartLifecycle {
+
+  private static final Logger LOG = LoggerFactory.getLogger(OutboxDispatcher.class);
 
   private static final int THREADS = 16;
 
@@ -51,8 +55,8 @@ final class OutboxDispatcher implements SmartLifecycle {
         Tasks.recurring("clear away", FixedDelay.of(CLEARING))
             .execute(
                 (instance, context) -> {
-                  keys.forgetExpired();
-                  outbox.forgetDead(policy.deadKept());
+                  clear("idempotency keys", keys::forgetExpired);
+                  clear("undeliverable events", () -> outbox.forgetDead(policy.deadKept()));
                 });
     this.scheduler =
         Scheduler.create(dataSource, task(outbox, sending, policy))
@@ -64,6 +68,15 @@ final class OutboxDispatcher implements SmartLifecycle {
             // The outbox records the subscriber's failure; it is not a fault of the service.
             .failureLogging(LogLevel.DEBUG, false)
             .build();
+  }
+
+  /** Logs a fault, which the scheduler does not, and goes on with what is left to clear away. */
+  static void clear(String what, Runnable clearing) {
+    try {
+      clearing.run();
+    } catch (RuntimeException | Error e) {
+      LOG.error("Expired {} could not be deleted", what, e);
+    }
   }
 
   private static Task<Void> task(Outbox outbox, WebhookDelivery sending, RetryPolicy policy) {

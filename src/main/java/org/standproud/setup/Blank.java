@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param surface condition of the broad sides; null if not known
  * @param edges condition of the edges and ends; null if it is that of the broad sides
  * @param highSpotM greatest height of a high spot on a broad side in m; null if not known
+ * @param condition how it was delivered; null if not known
  */
 @RecordBuilder
 public record Blank(
@@ -22,4 +23,5 @@ public record Blank(
     Material material,
     @Nullable StockSurface surface,
     @Nullable StockSurface edges,
-    @Nullable Double highSpotM) {}
+    @Nullable Double highSpotM,
+    @Nullable StockCondition condition) {}

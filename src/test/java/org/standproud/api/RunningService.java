@@ -35,7 +35,7 @@ public final class RunningService implements AutoCloseable {
   }
 
   /** A service on the shop's own cards and catalogue, shared by tests that change nothing. */
-  static RunningService shared() {
+  public static RunningService shared() {
     return Shared.SERVICE;
   }
 
@@ -71,7 +71,8 @@ public final class RunningService implements AutoCloseable {
     }
   }
 
-  static String text(Path file) {
+  /** The content of a file. */
+  public static String text(Path file) {
     try {
       return Files.readString(file);
     } catch (IOException e) {
@@ -97,7 +98,7 @@ public final class RunningService implements AutoCloseable {
   }
 
   /** A part of the service, for what no call can bring about. */
-  <T> T part(Class<T> type) {
+  public <T> T part(Class<T> type) {
     return context.getBean(type);
   }
 
@@ -106,11 +107,13 @@ public final class RunningService implements AutoCloseable {
     return context.getBeanFactory().containsSingleton(part);
   }
 
-  HttpResponse<String> get(String path) {
+  /** Fetches. */
+  public HttpResponse<String> get(String path) {
     return caller.get(path);
   }
 
-  HttpResponse<String> assess(Object setup) {
+  /** Has a set-up judged. */
+  public HttpResponse<String> assess(Object setup) {
     return caller.assess(setup);
   }
 

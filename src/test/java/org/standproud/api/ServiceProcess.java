@@ -52,10 +52,28 @@ public final class ServiceProcess implements AutoCloseable {
    */
   public static ServiceProcess start(Map<String, String> environment, Path audit, String... more)
       throws IOException {
+    return start(program(), environment, audit, more);
+  }
+
+  /**
+   * Starts a packaged service on the shop's cards.
+   *
+   * @param jar the package
+   * @param audit where its records lie
+   * @param more settings, and options of the virtual machine, which begin with -X
+   */
+  public static ServiceProcess startPackaged(Path jar, Path audit, String... more)
+      throws IOException {
+    return start(List.of("-jar", jar.toString()), Map.of(), audit, more);
+  }
+
+  private static ServiceProcess start(
+      List<String> program, Map<String, String> environment, Path audit, String... more)
+      throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     List.of(more).stream().filter(option -> option.startsWith("-X")).forEach(command::add);
-    command.addAll(program());
+    command.addAll(program);
     // A setting that is given twice would be a list of two.
     RunningService.arguments(audit, Path.of("rules")).stream()
         .filter(usual -> Stream.of(more).noneMatch(one -> name(one).equals(name(usual))))
@@ -83,6 +101,7 @@ public final class ServiceProcess implements AutoCloseable {
         // Not compiled as for long: it starts in half the processor time.
         ? List.of(
             "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
             "-cp",
             System.getProperty("java.class.path"),
             Standproud.class.getName())

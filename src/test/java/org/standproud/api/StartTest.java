@@ -14,15 +14,6 @@ class StartTest {
   @TempDir Path directory;
 
   @Test
-  void theContractIsWrittenOnDemand() {
-    try (RunningService service = RunningService.start(directory, Path.of("rules"))) {
-      assertThat(service.made("openApiResource")).isFalse();
-      assertThat(service.get("/v3/api-docs.yaml").statusCode()).isEqualTo(200);
-      assertThat(service.made("openApiResource")).isTrue();
-    }
-  }
-
-  @Test
   void theFilesOfTheCatalogueAreReadOnlyWhereTheStoreIsEmpty() {
     try (RunningService first = RunningService.start(directory, Path.of("rules"))) {
       assertThat(first.made("seedCatalogue")).isTrue();

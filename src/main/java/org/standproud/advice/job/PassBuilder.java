@@ -174,6 +174,7 @@ final class PassBuilder {
         .surface(piece.surface(holding.gripped()))
         .highSpotM(piece.highSpotM(holding.gripped()))
         .deburred(true)
+        .condition(job.blank().condition())
         .build();
   }
 

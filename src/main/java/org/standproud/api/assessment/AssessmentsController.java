@@ -14,7 +14,6 @@ import java.net.URI;
 import java.security.Principal;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -117,7 +116,7 @@ class AssessmentsController {
               + " everything.")
   @ApiResponse(responseCode = "200", description = "The assessments that match every filter.")
   @GetMapping
-  AssessmentList list(@ParameterObject Filter filter, HttpServletRequest request) {
+  AssessmentList list(Filter filter, HttpServletRequest request) {
     Filter.refuseUnheard(request.getParameterMap());
     int most = filter.most();
     try {

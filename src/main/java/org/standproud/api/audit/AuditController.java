@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -104,7 +103,7 @@ class AuditController {
               + " assessments.")
   @ApiResponse(responseCode = "200", description = "The records.")
   @GetMapping(path = "/records", produces = CSV)
-  void csv(@ParameterObject Filter filter, HttpServletRequest request, HttpServletResponse response)
+  void csv(Filter filter, HttpServletRequest request, HttpServletResponse response)
       throws IOException {
     Filter.refuseUnheard(request.getParameterMap());
     RecordQuery query = filter.query();
@@ -116,8 +115,7 @@ class AuditController {
   @Operation(operationId = "exportWholeRecords", summary = "Export records as NDJSON")
   @ApiResponse(responseCode = "200", description = "The records.")
   @GetMapping(path = "/records", produces = MediaType.APPLICATION_NDJSON_VALUE)
-  void ndjson(
-      @ParameterObject Filter filter, HttpServletRequest request, HttpServletResponse response)
+  void ndjson(Filter filter, HttpServletRequest request, HttpServletResponse response)
       throws IOException {
     Filter.refuseUnheard(request.getParameterMap());
     RecordQuery query = filter.query();

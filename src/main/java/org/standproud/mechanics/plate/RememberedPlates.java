@@ -1,18 +1,18 @@
 package org.standproud.mechanics.plate;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 
 /**
  * Responses of the plates asked for last, kept by the value of their input so that a search over
  * speeds and feeds, which leaves the stock alone, pays for each stock once. Holds a bounded number,
- * drops the one unused longest, may be shared between threads. The answer is the same with or
- * without it.
+ * may be shared between threads, of which one computes and the others wait. The answer is the same
+ * with or without it.
  */
 public final class RememberedPlates {
 
-  private final Map<PlateInput, PlateResponse> kept;
-  private final Map<PlateInput, PlateSurface> surfaces;
+  private final Cache<PlateInput, PlateResponse> kept;
+  private final Cache<PlateInput, PlateSurface> surfaces;
 
   /**
    * An empty memory.
@@ -24,19 +24,8 @@ public final class RememberedPlates {
     if (capacity < 1) {
       throw new IllegalArgumentException("capacity must be at least 1, got " + capacity);
     }
-    this.kept = leastUsed(capacity);
-    this.surfaces = leastUsed(capacity);
-  }
-
-  private static <T> Map<PlateInput, T> leastUsed(int capacity) {
-    return new LinkedHashMap<>(16, 0.75f, true) {
-      private static final long serialVersionUID = 1L;
-
-      @Override
-      protected boolean removeEldestEntry(Map.Entry<PlateInput, T> eldest) {
-        return super.size() > capacity;
-      }
-    };
+    this.kept = Caffeine.newBuilder().maximumSize(capacity).build();
+    this.surfaces = Caffeine.newBuilder().maximumSize(capacity).build();
   }
 
   /**
@@ -45,18 +34,7 @@ public final class RememberedPlates {
    * @param input the standing stock
    */
   public PlateResponse of(PlateInput input) {
-    synchronized (kept) {
-      PlateResponse known = kept.get(input);
-      if (known != null) {
-        return known;
-      }
-    }
-    // Computed outside the lock: two threads may both compute it, to the same value.
-    PlateResponse response = PlateResponse.of(input);
-    synchronized (kept) {
-      kept.put(input, response);
-    }
-    return response;
+    return kept.get(input, PlateResponse::of);
   }
 
   /**
@@ -65,15 +43,12 @@ public final class RememberedPlates {
    * @param stock its sizes and material; its root does not matter, but has to be the same always
    */
   public PlateSurface surface(PlateInput stock) {
-    synchronized (surfaces) {
-      return surfaces.computeIfAbsent(stock, PlateSurface::new);
-    }
+    return surfaces.get(stock, PlateSurface::new);
   }
 
   /** How many responses are held. */
-  public int size() {
-    synchronized (kept) {
-      return kept.size();
-    }
+  public long size() {
+    kept.cleanUp();
+    return kept.estimatedSize();
   }
 }

@@ -1,9 +1,9 @@
 package org.standproud.mechanics.tooltip;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.standproud.mechanics.OutsideValidity;
 import org.standproud.mechanics.cutter.CutterBeam;
 import org.standproud.mechanics.cutter.ToolStrength;
@@ -13,7 +13,7 @@ import org.standproud.setup.ToolMaterial;
 
 /**
  * Tools reduced last, kept by the cutter, so that a search over speeds and feeds pays for each
- * once. Holds a bounded number, drops the one unused longest, may be shared between threads.
+ * once. Holds a bounded number, may be shared between threads, of which one computes a tool.
  */
 public final class RememberedTools {
 
@@ -24,7 +24,7 @@ public final class RememberedTools {
   /** Tungsten carbide with a tenth of cobalt. */
   private static final double CARBIDE_KG_PER_M3 = 14500;
 
-  private final Map<Cutter, ToolOnSpindle> kept;
+  private final Cache<Cutter, ToolOnSpindle> kept;
 
   /**
    * An empty memory.
@@ -32,15 +32,7 @@ public final class RememberedTools {
    * @param capacity how many tools it may hold
    */
   public RememberedTools(int capacity) {
-    this.kept =
-        new LinkedHashMap<>(16, 0.75f, true) {
-          private static final long serialVersionUID = 1L;
-
-          @Override
-          protected boolean removeEldestEntry(Map.Entry<Cutter, ToolOnSpindle> eldest) {
-            return super.size() > capacity;
-          }
-        };
+    this.kept = Caffeine.newBuilder().maximumSize(capacity).build();
   }
 
   /**
@@ -50,9 +42,7 @@ public final class RememberedTools {
    * @throws OutsideValidity if a length or diameter is no cutter's
    */
   public ToolOnSpindle of(Cutter cutter) {
-    synchronized (kept) {
-      return kept.computeIfAbsent(cutter, c -> new ToolOnSpindle(parts(c)));
-    }
+    return kept.get(cutter, missing -> new ToolOnSpindle(parts(missing)));
   }
 
   /** The same sections as {@link CutterBeam}, with their mass. */

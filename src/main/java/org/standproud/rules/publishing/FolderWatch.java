@@ -107,11 +107,11 @@ public final class FolderWatch implements AutoCloseable {
     }
   }
 
-  /** A database failure must not end the watch. */
+  /** No failure may end the watch. */
   private Optional<PublishResult> lookSafely() {
     try {
       return look();
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | Error e) {
       return Optional.of(new PublishResult.Failed(String.valueOf(e.getMessage())));
     }
   }

@@ -26,6 +26,7 @@ import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
 import org.standproud.setup.Shelf;
 import org.standproud.setup.SparePacking;
+import org.standproud.setup.StockCondition;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.UnitSystem;
 import org.standproud.setup.Vise;
@@ -69,9 +70,17 @@ public final class JobFields {
               Blank::highSpotM,
               "greatest height of a high spot on a broad side")
           .mayBeUnknown();
+  public static final Choice<Blank, StockCondition> CONDITION =
+      Choice.<Blank, StockCondition>of(
+              StockFields.CONDITION.name(),
+              StockCondition.class,
+              Blank::condition,
+              StockFields.CONDITION.meaning())
+          .mayBeUnknown();
   static final ObjectSchema<Blank> BLANK_SHAPE =
       new ObjectSchema<>(
-          "blank", List.of(LENGTH_X, THICKNESS, HEIGHT, MATERIAL, SURFACE, EDGES, HIGH_SPOT));
+          "blank",
+          List.of(LENGTH_X, THICKNESS, HEIGHT, MATERIAL, SURFACE, EDGES, HIGH_SPOT, CONDITION));
 
   public static final Quantity<FinishedPart> FINISHED_LENGTH =
       size(StockFields.LENGTH_X, FinishedPart::lengthM, "finished length");
@@ -345,6 +354,7 @@ public final class JobFields {
         .surface(v.get(SURFACE))
         .edges(v.get(EDGES))
         .highSpotM(v.get(HIGH_SPOT))
+        .condition(v.get(CONDITION))
         .build();
   }
 

@@ -43,7 +43,7 @@ class JobPages {
     this.words = words;
   }
 
-  /** The form, empty, as typed, or with the example of the contract. */
+  /** The form, empty, as typed, or with an example. */
   @GetMapping("/jobs")
   ModelAndView form(@RequestParam Map<String, String> values) throws IOException {
     return page(
@@ -51,7 +51,7 @@ class JobPages {
   }
 
   private static Map<String, String> example() throws IOException {
-    try (InputStream text = new ClassPathResource("contract/example-job.json").getInputStream()) {
+    try (InputStream text = new ClassPathResource("jobs/example.json").getInputStream()) {
       return JobForm.values(JsonMapper.shared().readTree(text));
     }
   }

@@ -9,12 +9,14 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.standproud.IntegrationTest;
 import org.standproud.advice.DemoShop;
 import org.standproud.api.RunningService;
 import org.standproud.assessment.Assessor;
 import org.standproud.audit.AuditRecord;
 
 /** The demonstration set-ups, which the dictionary was not trained on. */
+@IntegrationTest
 class RecordBytesTest {
 
   private static final int MOST_BYTES = 8 * 1024;

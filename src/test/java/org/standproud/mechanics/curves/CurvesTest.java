@@ -13,7 +13,6 @@ import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.EvidenceGathering;
-import org.standproud.mechanics.holding.PackingTrade;
 import org.standproud.mechanics.reach.SmallShop;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
@@ -130,46 +129,24 @@ class CurvesTest {
         .allSatisfy(p -> assertThat(p.depthM()).isGreaterThan(curve.leastDepthM().likely()));
   }
 
-  @Test
-  void packingLaidDeeperTradesThePushAwayForThePushTowardTheFixedJaw() {
-    PackingTrade trade = PackingCurve.of(FACE_MILLED, 41).orElseThrow().trade();
-    for (int i = 1; i < 41; i++) {
-      PackingTrade.Point before = trade.points().get(i - 1);
-      PackingTrade.Point here = trade.points().get(i);
-      assertThat(here.towardFixed().likely()).isGreaterThan(before.towardFixed().likely());
-      assertThat(here.away().likely()).isLessThan(before.away().likely());
-    }
-    assertThat(trade.bestDepthM()).isEqualTo(fact(FACE_MILLED, Vocabulary.BEST_PACKING_DEPTH));
-  }
-
   /** A centred face mill fed the other way swaps the jaw that takes the load; worked by hand. */
   @Test
   void theBestDepthFollowsTheDirectionOfTheForce() {
     Cut cut = SmallShop.pass(Operation.TOP_EDGE, .001, 0, FeedDirection.MINUS_X);
     Setup back = SmallShop.plate(SmallShop.faceMill(), cut);
-    PackingCurve there = PackingCurve.of(FACE_MILLED, 3).orElseThrow();
-    PackingCurve mirrored = PackingCurve.of(back, 3).orElseThrow();
-    assertThat(there.pushAwayN().likely())
-        .isGreaterThan(2 * there.pushTowardFixedN().likely())
-        .isCloseTo(mirrored.pushTowardFixedN().likely(), Percentage.withPercentage(1e-6));
-    assertThat(there.trade().bestDepthM().likely())
-        .isLessThan(mirrored.trade().bestDepthM().likely());
-    // At an end of the middle third a gap would open at the first push the other way.
-    assertThat(there.trade().bestDepthM().likely()).isGreaterThan(there.trade().shallowestM());
-    assertThat(mirrored.trade().bestDepthM().likely()).isLessThan(there.trade().deepestM());
+    assertThat(fact(FACE_MILLED, Vocabulary.BEST_PACKING_DEPTH).likely())
+        .isLessThan(fact(back, Vocabulary.BEST_PACKING_DEPTH).likely());
   }
 
   @Test
   void aCutterThatPassesBesideTheStockHasNothingToDraw() {
     assertThat(EdgeCurve.of(BESIDE, 5)).isEmpty();
     assertThat(StabilityCurve.of(BESIDE, 5)).isEmpty();
-    assertThat(PackingCurve.of(BESIDE, 5)).isEmpty();
   }
 
   @Test
   void knownLimitsAreRefused() {
     assertThatThrownBy(() -> EdgeCurve.of(FACE_MILLED, 1)).isInstanceOf(OutsideValidity.class);
-    assertThatThrownBy(() -> PackingCurve.of(FACE_MILLED, 1)).isInstanceOf(OutsideValidity.class);
     assertThatThrownBy(() -> StabilityCurve.of(FACE_MILLED, 20, 10, 50))
         .isInstanceOf(OutsideValidity.class)
         .hasMessageContaining("greatest speed of the chart");

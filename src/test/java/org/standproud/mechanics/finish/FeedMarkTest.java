@@ -149,28 +149,6 @@ class FeedMarkTest {
     assertThat(ratio.likely()).isCloseTo(WiperFlat.DESIGN_RATIO, within(1e-12));
   }
 
-  @Property
-  void marksLieAlikeOnBothSidesOfTheAxisAndCrowdTowardTheTangent(
-      @ForAll @Scale(4) @DoubleRange(min = 0, max = 1) double one,
-      @ForAll @Scale(4) @DoubleRange(min = 0, max = 1) double other) {
-    double inner = .025 * FastMath.min(one, other);
-    double outer = .025 * FastMath.max(one, other);
-    MarkLay near = MarkLay.at(inner, .05, .1e-3);
-    MarkLay far = MarkLay.at(outer, .05, .1e-3);
-    MarkLay mirror = MarkLay.at(-outer, .05, .1e-3);
-
-    assertThat(far.spacingM()).isLessThanOrEqualTo(near.spacingM());
-    assertThat(mirror.spacingM()).isEqualTo(far.spacingM());
-    assertThat(mirror.leanRad()).isCloseTo(-far.leanRad(), within(1e-15));
-  }
-
-  @Test
-  void aCentredCutterLeavesMarksSquareToTheFeedAndATangentOneAlongIt() {
-    assertThat(MarkLay.at(0, .05, .1e-3)).isEqualTo(new MarkLay(0, .1e-3));
-    assertThat(MarkLay.at(.025, .05, .1e-3).leanRad()).isCloseTo(FastMath.PI / 2, within(1e-12));
-    assertThat(MarkLay.at(.025, .05, .1e-3).spacingM()).isZero();
-  }
-
   @Test
   void aFeedLongerThanItsRoundCornerIsRefused() {
     assertThatThrownBy(() -> CornerMark.rtM(.5e-3, .4e-3)).isInstanceOf(OutsideValidity.class);
@@ -178,6 +156,5 @@ class FeedMarkTest {
     assertThatThrownBy(() -> PeripheralMark.rtM(Double.NaN, .02))
         .isInstanceOf(OutsideValidity.class);
     assertThatThrownBy(() -> TramError.hollowM(.05, .06, 1e-4)).isInstanceOf(OutsideValidity.class);
-    assertThatThrownBy(() -> MarkLay.at(.026, .05, 1e-4)).isInstanceOf(OutsideValidity.class);
   }
 }

@@ -70,7 +70,8 @@ class DrawnHoldTest {
         true,
         Stop.NONE,
         peaks,
-        Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray());
+        Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray(),
+        .5);
   }
 
   private static DrawnHold.Margins margins(double bearing, Peaks peaks, ForceVector... corners) {
@@ -138,29 +139,6 @@ class DrawnHoldTest {
     assertThat(new DrawnHold.Margins(5, 2, 1, 4, 5).least()).isEqualTo(1);
     assertThat(new DrawnHold.Margins(5, 2, 3, 1, 5).least()).isEqualTo(1);
     assertThat(new DrawnHold.Margins(5, 2, 3, 4, 1).least()).isEqualTo(1);
-  }
-
-  /**
-   * Half a wire of 3 mm from either edge of 15 mm; in the middle 20 000 7.5/(60 + 1.5) over 400.
-   */
-  @Test
-  void theTradeRunsFromHalfAWireBelowTheLipToHalfAWireAboveTheBottom() {
-    PackingTrade trade = PackingTrade.of(input(ViseHoldingTest.load(0, 400, 0, .06)), 3);
-    assertThat(trade.points()).hasSize(3);
-    assertThat(trade.points().get(0).depthM()).isCloseTo(.0015, within(1e-12));
-    assertThat(trade.points().get(1).depthM()).isCloseTo(.0075, within(1e-12));
-    assertThat(trade.points().get(2).depthM()).isCloseTo(.0135, within(1e-12));
-    assertThat(trade.points().get(1).towardFixed().likely()).isCloseTo(6.097561, within(1e-6));
-    assertThat(trade.points().get(1).away()).isEqualTo(Band.exactly(Margin.GREATEST));
-    assertThat(trade.shallowestM()).isCloseTo(.005, within(1e-12));
-    assertThat(trade.deepestM()).isCloseTo(.010, within(1e-12));
-    PackingTrade back = PackingTrade.of(input(ViseHoldingTest.load(0, -400, 0, .06)), 2);
-    assertThat(back.points()).hasSize(2);
-    // 20 000 (15 - 13.5)/75 over 400
-    assertThat(back.points().get(1).away().likely()).isCloseTo(1, within(1e-9));
-    assertThatThrownBy(() -> PackingTrade.of(input(ViseHoldingTest.load(0, 1, 0, .06)), 1))
-        .isInstanceOf(OutsideValidity.class)
-        .hasMessageContaining("depths of the trade");
   }
 
   /** w/(60 + 0.2 w) = (15 - w)/75, so 0.2 w^2 + 132 w - 900 = 0 in mm: w = 6.7492. */

@@ -6,8 +6,6 @@ import static org.standproud.mechanics.published.KnownLimit.refused;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.standproud.mechanics.cutter.ChipThinning;
-import org.standproud.mechanics.drive.ClimbPull;
 import org.standproud.mechanics.engagement.EdgeInCut;
 import org.standproud.mechanics.engagement.PassFixture;
 import org.standproud.mechanics.engagement.PassGeometry;
@@ -35,7 +33,6 @@ import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
 import org.standproud.mechanics.plate.PlateResponse.Slenderness;
-import org.standproud.mechanics.spindle.UnitPower;
 import org.standproud.mechanics.time.PassPath;
 import org.standproud.mechanics.time.PassTime;
 import org.standproud.mechanics.vibration.Mode;
@@ -111,15 +108,6 @@ class KnownLimitsTest {
         "Published coefficient sets without axial terms",
         "the set says that its axial force is not known",
         !PublishedCoefficients.AL_6061_T6_CARBIDE_160.axialKnown());
-  }
-
-  @Test
-  void unitPowerIsThatOfItsTable() {
-    refused(
-        Subject.POWER,
-        "A feed per tooth outside the feed-factor table of the handbook",
-        "feed",
-        () -> UnitPower.feedFactor(1e-5));
   }
 
   @Test
@@ -232,16 +220,6 @@ class KnownLimitsTest {
 
   @Test
   void theOtherFormulasEndWhereTheirGeometryEnds() {
-    refused(
-        Subject.CUTTER,
-        "A radial depth over the diameter",
-        "radial",
-        () -> ChipThinning.multiplier(1.01));
-    refused(
-        Subject.DRIVE,
-        "A radial depth over the diameter",
-        "radial",
-        () -> new ClimbPull(4, .003, .08e-3, 1.2));
     refused(
         Subject.FINISH,
         "A feed longer than the round of the corner can form",

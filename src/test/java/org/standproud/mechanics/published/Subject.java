@@ -24,7 +24,7 @@ public enum Subject {
   /** Constants of the stock and published cutting data. */
   MATERIAL("Stock and cutting data", "cutter.PublishedRange"),
   /** Power and torque. */
-  POWER("Power and torque", "spindle.CuttingPower", "spindle.UnitPower"),
+  POWER("Power and torque", "spindle.CuttingPower"),
   /** Clamping and friction. */
   HOLDING(
       "Holding",
@@ -32,9 +32,14 @@ public enum Subject {
       "holding.jaw.JawFriction",
       "holding.jaw.RigidLimits",
       "holding.jaw.BestPackingDepth",
+      "holding.jaw.JawSpan",
+      "holding.jaw.BackingHold",
       "coupling.EndLoad",
       "holding.slip.JawGrip",
-      "holding.GrippedRoot"),
+      "holding.GrippedRoot",
+      "holding.other.TableHold",
+      "holding.other.LyingStock",
+      "holding.other.BackedBlock"),
   /** Contact of rods and faces. */
   CONTACT(
       "Contact",
@@ -49,7 +54,8 @@ public enum Subject {
       "plate.GrippedFoot",
       "plate.PlateOnFoot",
       "plate.FootBending",
-      "plate.PlateSurface"),
+      "plate.PlateSurface",
+      "plate.BackedPlate"),
   /** Forced and self-excited vibration. */
   VIBRATION(
       "Vibration",
@@ -57,19 +63,17 @@ public enum Subject {
       "vibration.StabilityLobes",
       "vibration.CoupledCut",
       "vibration.CoupledDepth",
-      "vibration.FlankDamping",
-      "vibration.CoupledSwing"),
+      "vibration.FlankDamping"),
   /** Bending of the cutter. */
   CUTTER(
       "Cutter",
       "cutter.SteppedCantilever",
       "cutter.CutterBeam",
-      "cutter.ChipThinning",
       "tooltip.ToolOnSpindle",
       "tooltip.SpindleNose",
       "tooltip.TipModes"),
   /** Feed drive and table. */
-  DRIVE("Feed drive", "drive.ClimbPull", "drive.TableLurch"),
+  DRIVE("Feed drive", "drive.TableLurch"),
   /** Travel of the machine and what would meet on the way. */
   REACH(
       "Reach and collision",
@@ -85,7 +89,8 @@ public enum Subject {
       "finish.PeripheralMark",
       "finish.SharpCornerMark",
       "finish.TramError",
-      "finish.RoughnessGrade"),
+      "finish.RoughnessGrade",
+      "finish.LayerRemoval"),
   /** Time of a pass. */
   TIME("Time", "time.PassTime"),
   /** How likely a hold is to hold. */

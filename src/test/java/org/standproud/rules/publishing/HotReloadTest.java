@@ -49,7 +49,7 @@ class HotReloadTest {
   private static final int RELOADS = 200;
 
   /** The whole catalogue takes its time: two hundred of it by -Dtest.reloads=200. */
-  private static final int RELOADS_OF_THE_CATALOGUE = Integer.getInteger("test.reloads", 6);
+  private static final int RELOADS_OF_THE_CATALOGUE = Integer.getInteger("test.reloads", 2);
 
   /** Tolerance for what the second half may add: profiles and caches of the platform itself. */
   private static final long METASPACE_TOLERANCE = 1 << 20;

@@ -57,7 +57,7 @@ class JobPagesTest {
     JsonMapper json = JsonMapper.shared();
     assertThat(
             json.readTree(
-                Files.readString(Path.of("src/main/resources/contract/example-job.json"))))
+                Files.readString(Path.of("src/main/resources/jobs/example.json"))))
         .isEqualTo(
             json.readTree(Files.readString(Path.of("seeds/jobs/01-loom-side-from-blank.json"))));
   }

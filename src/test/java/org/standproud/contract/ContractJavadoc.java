@@ -1,4 +1,4 @@
-package org.standproud.api.contract;
+package org.standproud.contract;
 
 import com.sun.source.doctree.DocCommentTree;
 import com.sun.source.doctree.DocTree;

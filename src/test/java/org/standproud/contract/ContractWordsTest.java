@@ -1,4 +1,4 @@
-package org.standproud.api.contract;
+package org.standproud.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,7 +16,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 /** The descriptions in the contract are the javadoc of the records that answers are made of. */
 class ContractWordsTest {
 
-  private static final Path WORDS = Path.of("src/main/resources/contract/words.yaml");
+  private static final Path WORDS = Contract.FOLDER.resolve("words.yaml");
   private static final String HEADER =
       """
       # Descriptions of the schemas and fields of answers in the contract, from the javadoc of their records:

@@ -1,4 +1,4 @@
-package org.standproud.api.contract;
+package org.standproud.contract;
 
 import com.fasterxml.jackson.databind.JavaType;
 import io.swagger.v3.core.converter.AnnotatedType;

@@ -1,4 +1,4 @@
-package org.standproud.api.contract;
+package org.standproud.contract;
 
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
@@ -15,7 +15,8 @@ import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,8 +24,6 @@ import java.util.Set;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.context.annotation.Lazy;
-import org.springframework.core.io.ClassPathResource;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLMapper;
@@ -35,8 +34,12 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * records), the request, and the problems.
  */
 @Configuration(proxyBeanMethods = false)
-@Lazy
 class Contract {
+
+  /** Read from the sources, so that one run of the build can write words and contract. */
+  static final Path FOLDER = Path.of("src/test/resources/contract");
+
+  private static final Path JOB_EXAMPLE = Path.of("seeds/jobs/01-loom-side-from-blank.json");
 
   private static final String ASSESS = "assess";
   private static final String PLAN_JOB = "planJob";
@@ -85,8 +88,8 @@ class Contract {
 
   @Bean
   OpenApiCustomizer request() throws IOException {
-    Object example = example("example");
-    Object job = example("example-job");
+    Object example = example(FOLDER.resolve("example.json"));
+    Object job = example(JOB_EXAMPLE);
     return api -> {
       RequestSchema.schemas().forEach(api.getComponents()::addSchemas);
       MediaType body = new MediaType().schema(ref(RequestSchema.NAME)).example(example);
@@ -112,10 +115,8 @@ class Contract {
     };
   }
 
-  private static Object example(String name) throws IOException {
-    try (InputStream text = new ClassPathResource("contract/" + name + ".json").getInputStream()) {
-      return JsonMapper.shared().readValue(text, Map.class);
-    }
+  private static Object example(Path file) throws IOException {
+    return JsonMapper.shared().readValue(Files.readString(file), Map.class);
   }
 
   @Bean
@@ -127,9 +128,9 @@ class Contract {
   }
 
   private static Map<String, Map<String, String>> words() throws IOException {
-    try (InputStream text = new ClassPathResource("contract/words.yaml").getInputStream()) {
-      return YAMLMapper.builder().build().readValue(text, new TypeReference<>() {});
-    }
+    return YAMLMapper.builder()
+        .build()
+        .readValue(Files.readString(FOLDER.resolve("words.yaml")), new TypeReference<>() {});
   }
 
   /**

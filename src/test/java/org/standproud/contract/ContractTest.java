@@ -1,4 +1,4 @@
-package org.standproud.api;
+package org.standproud.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +7,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,18 +15,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.GeneratedPages;
 import org.standproud.IntegrationTest;
+import org.standproud.api.RunningService;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
- * The contract in {@code api-docs/openapi.yaml} is what the running service says of itself. {@code
- * mvn -Pregenerate verify} writes it anew.
+ * The contract in {@code api-docs/openapi.yaml} is the one made from the code, and the one that the
+ * service serves. {@code mvn -Pregenerate verify} writes it anew.
  */
 @IntegrationTest
 class ContractTest {
@@ -37,13 +41,23 @@ class ContractTest {
   private final JsonNode running = RunningService.json(service.get("/v3/api-docs"));
 
   @Test
-  void theContractCommittedIsWhatTheServiceSaysOfItself() throws IOException {
-    String now = service.get("/v3/api-docs.yaml").body();
+  void theContractCommittedIsTheOneMadeFromTheCode(@TempDir Path records) throws IOException {
+    String now = GeneratedContract.yaml(records);
     assertThat(now).startsWith("openapi: 3.1");
     if (GeneratedPages.areWritten()) {
       Files.writeString(COMMITTED, now);
     }
     assertThat(now).isEqualTo(Files.readString(COMMITTED));
+  }
+
+  @Test
+  void theServiceServesTheContractAsYamlAndAsJson() throws IOException {
+    HttpResponse<String> yaml = service.get("/v3/api-docs.yaml");
+    assertThat(yaml.headers().firstValue("Content-Type")).hasValue("application/vnd.oai.openapi");
+    if (!GeneratedPages.areWritten()) { // else the program was packed with the contract before
+      assertThat(yaml.body()).isEqualTo(Files.readString(COMMITTED));
+    }
+    assertThat(running).isEqualTo(YAMLMapper.builder().build().readTree(yaml.body()));
   }
 
   @Test
