@@ -32,8 +32,7 @@ public final class RecentJobs {
    * @throws JobRejectedException if it does not describe a job, or nothing on hand reaches a face
    */
   public JobDocument of(JsonNode request, Catalogue catalogue, RuleBase ruleBase) {
-    Asked asked =
-        new Asked(request, ruleBase.revision().id(), System.identityHashCode(catalogue));
+    Asked asked = new Asked(request, ruleBase.revision().id(), System.identityHashCode(catalogue));
     return held.get(asked, missing -> JobDocument.of(request, catalogue, ruleBase));
   }
 }

@@ -142,7 +142,10 @@ final class JobForm {
       return TypedValue.node(typed, entry.sort());
     }
     ArrayNode names = JsonNodeFactory.instance.arrayNode();
-    Arrays.stream(typed.split(";")).map(String::strip).filter(n -> !n.isEmpty()).forEach(names::add);
+    Arrays.stream(typed.split(";"))
+        .map(String::strip)
+        .filter(n -> !n.isEmpty())
+        .forEach(names::add);
     return names;
   }
 
@@ -180,8 +183,7 @@ final class JobForm {
         (name, paths) ->
             sections.add(
                 new Section(
-                    name,
-                    paths.stream().map(p -> field(p, problems, catalogue, words)).toList())));
+                    name, paths.stream().map(p -> field(p, problems, catalogue, words)).toList())));
     return sections;
   }
 
@@ -204,7 +206,9 @@ final class JobForm {
   private static String text(Problem problem) {
     String allowed = problem.allowed() == null ? "" : ": " + problem.allowed();
     String unit =
-        problem.unit() == null || allowed.endsWith(" " + problem.unit()) ? "" : " " + problem.unit();
+        problem.unit() == null || allowed.endsWith(" " + problem.unit())
+            ? ""
+            : " " + problem.unit();
     String hint = problem.hint() == null ? "" : ", " + problem.hint();
     return problem.message() + allowed + (allowed.isEmpty() ? "" : unit) + hint;
   }

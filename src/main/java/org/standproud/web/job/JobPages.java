@@ -46,8 +46,7 @@ class JobPages {
   /** The form, empty, as typed, or with an example. */
   @GetMapping("/jobs")
   ModelAndView form(@RequestParam Map<String, String> values) throws IOException {
-    return page(
-        new JobForm(values.containsKey(EXAMPLE) ? example() : values), List.of(), null);
+    return page(new JobForm(values.containsKey(EXAMPLE) ? example() : values), List.of(), null);
   }
 
   private static Map<String, String> example() throws IOException {
@@ -76,8 +75,7 @@ class JobPages {
     }
   }
 
-  private ModelAndView page(
-      JobForm form, List<Problem> problems, @Nullable JobDocument document) {
+  private ModelAndView page(JobForm form, List<Problem> problems, @Nullable JobDocument document) {
     return new ModelAndView("jobs")
         .addObject("units", form.units().words())
         .addObject("sections", form.sections(problems, catalogue(), words))

@@ -160,10 +160,7 @@ record RouteCard(
         size(pass.takes()),
         size(leaves(pass)),
         FindingView.figure(pass.spindleSpeed()),
-        FindingView.figure(pass.tableFeed())
-            + " ("
-            + FindingView.figure(pass.feedPerTooth())
-            + ")",
+        FindingView.figure(pass.tableFeed()) + " (" + FindingView.figure(pass.feedPerTooth()) + ")",
         words.choice("/cut/feed", pass.feed())
             + (pass.mode() == null || pass.mode().equals("both") ? "" : ", " + pass.mode()),
         size(pass.offset()),

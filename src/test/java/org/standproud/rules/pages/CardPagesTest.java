@@ -41,7 +41,9 @@ class CardPagesTest {
     }
     Map<String, String> made = pages(folder);
     Map<String, String> committed = pages(COMMITTED);
-    assertThat(committed.keySet()).as("run: mvn -Pregenerate verify").containsExactlyElementsOf(made.keySet());
+    assertThat(committed.keySet())
+        .as("run: mvn -Pregenerate verify")
+        .containsExactlyElementsOf(made.keySet());
     made.forEach((name, page) -> assertThat(committed.get(name)).as(name).isEqualTo(page));
   }
 

@@ -55,9 +55,7 @@ class JobPagesTest {
   @Test
   void theExampleOfThePageIsTheDemonstrationJob() throws Exception {
     JsonMapper json = JsonMapper.shared();
-    assertThat(
-            json.readTree(
-                Files.readString(Path.of("src/main/resources/jobs/example.json"))))
+    assertThat(json.readTree(Files.readString(Path.of("src/main/resources/jobs/example.json"))))
         .isEqualTo(
             json.readTree(Files.readString(Path.of("seeds/jobs/01-loom-side-from-blank.json"))));
   }

@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.reach.Body;
@@ -39,8 +40,15 @@ final class ReachFacts {
           HoldFields.GRIP_DEPTH,
           RequestFields.CUTTER);
 
-  /** Steps of the height of a stop that nobody told, with straight lines between. */
+  /** Steps of the height of a stop that is not given, with straight lines between. */
   private static final int HEIGHTS = 16;
+
+  private static final Assumption NO_CLAMP =
+      new Assumption(
+          HoldFields.CLAMPS,
+          "no clamp or strap beside the stock is given, so the cutter is not checked against one",
+          "common practice, no source: in a vise there seldom is one",
+          "where the clamps beside the stock stand and how high");
 
   private ReachFacts() {}
 
@@ -56,7 +64,7 @@ final class ReachFacts {
     Double toClampsM = toClampsM(reach, setup);
     Basis clamps = Basis.on(HoldFields.CLAMPS);
     if (toClampsM == null) {
-      sheet.missing(CLAMP_CLEARANCE, clamps);
+      sheet.missing(CLAMP_CLEARANCE, clamps.assuming(List.of(NO_CLAMP)));
     } else {
       sheet.number(CLAMP_CLEARANCE, toClampsM, clamps);
     }
