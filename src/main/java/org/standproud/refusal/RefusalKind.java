@@ -21,6 +21,11 @@ public enum RefusalKind {
       "The request does not describe a set-up",
       "errors lists every problem: the field as a JSON Pointer, its value, the allowed values"
           + " with their unit, and what was probably meant."),
+  /** JSON that does not describe a job that can be planned. */
+  JOB_REFUSED(
+      "The request does not describe a job",
+      "errors lists every problem, as for a set-up; also what is missing on the shelf if nothing"
+          + " there reaches a face. Nothing was planned."),
   /** Cards that the gate refuses. */
   CARDS_REFUSED(
       "The rule cards are refused",
@@ -120,8 +125,8 @@ public enum RefusalKind {
   /** Too much long work at once. */
   TOO_MUCH_WORK(
       "Too many long computations are running",
-      "Nothing was done. Remedies, other holds, envelopes, plans and checks of cards take turns, so"
-          + " that set-ups are still checked. Try again after Retry-After."),
+      "Nothing was done. Remedies, other holds, envelopes, plans, jobs and checks of cards take"
+          + " turns, so that set-ups are still checked. Try again after Retry-After."),
   /** A body that does not arrive. */
   TOO_SLOW(
       "The request did not arrive in time",

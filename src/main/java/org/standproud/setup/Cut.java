@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param feedDrive hand or power
  * @param slideLocked whether the X slide is partly locked to add drag; null if not known
  * @param otherSlidesLocked whether the slides that do not feed are locked; null if not known
+ * @param coolant what runs over the cutter; null if not known
  * @param leadInM distance from the cutter axis to the end of the stock where the feed starts in m
  */
 @RecordBuilder
@@ -31,4 +32,5 @@ public record Cut(
     FeedDrive feedDrive,
     @Nullable Boolean slideLocked,
     @Nullable Boolean otherSlidesLocked,
+    @Nullable Coolant coolant,
     double leadInM) {}

@@ -30,6 +30,8 @@ import org.jspecify.annotations.Nullable;
  * @param chippedTeeth numbers (from 0) of teeth that are chipped
  * @param missingTeeth numbers (from 0) of teeth that are missing
  * @param runOutM radial run-out (total indicator reading) in m; null if not measured
+ * @param greatestSpeedRevPerS greatest spindle speed marked on cutter or holder, the lesser of
+ *     both, in 1/s; null if none is known
  */
 @RecordBuilder
 public record Cutter(
@@ -54,7 +56,8 @@ public record Cutter(
     @Nullable EdgeCondition edge,
     List<Integer> chippedTeeth,
     List<Integer> missingTeeth,
-    @Nullable Double runOutM) {
+    @Nullable Double runOutM,
+    @Nullable Double greatestSpeedRevPerS) {
 
   /** Copies the lists. */
   public Cutter {

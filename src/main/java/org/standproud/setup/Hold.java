@@ -2,6 +2,7 @@ package org.standproud.setup;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,11 +18,14 @@ import org.jspecify.annotations.Nullable;
  * @param stop where a stop stands; null if not known
  * @param stopHeightM height of the top of the stop above the jaw top in m; null if not known
  * @param clamps clamps and straps beside the stock; empty if none are given
+ * @param backing what stands behind the plate above the jaws; empty if nothing is given
  * @param viseRunOutM deviation of the fixed jaw from the table travel over its width in m; null if
  *     not indicated
  * @param effort how hard the handle was pulled, in words; null if not given so. The torque stands
  *     in {@code handleTorqueNm} also then
  * @param faces what is on the gripped faces; null if not known
+ * @param alongM place of the middle of the stock along X from the middle of the jaws in m; null if
+ *     not known, when it is taken as in the middle
  * @param measured what was measured on the stock in this hold
  */
 public record Hold(
@@ -35,15 +39,18 @@ public record Hold(
     @Nullable Stop stop,
     @Nullable Double stopHeightM,
     List<Clamp> clamps,
+    List<Backing> backing,
     @Nullable Double viseRunOutM,
     @Nullable HandleEffort effort,
     @Nullable JawFaces faces,
+    @Nullable Double alongM,
     HeldMeasurement measured) {
 
   /** Copies the lists; a hold stored before clamps or measurements were part of it has none. */
   public Hold {
     packing = List.copyOf(packing);
     clamps = missing(clamps) ? List.of() : List.copyOf(clamps);
+    backing = missing(backing) ? List.of() : List.copyOf(backing);
     measured = missing(measured) ? HeldMeasurement.NONE : measured;
   }
 
@@ -70,10 +77,38 @@ public record Hold(
         .stop(stop)
         .stopHeight(stopHeightM)
         .clamps(clamps)
+        .backing(backing)
         .viseRunOut(viseRunOutM)
         .effort(effort)
         .faces(faces)
+        .along(alongM)
         .measured(measured);
+  }
+
+  /** The same in another vise. */
+  public Hold in(Vise other) {
+    return new Hold(
+        other,
+        gripDepthM,
+        clampingForceN,
+        handleTorqueNm,
+        jawFriction,
+        packing,
+        seat,
+        stop,
+        stopHeightM,
+        clamps,
+        backing,
+        viseRunOutM,
+        effort,
+        faces,
+        alongM,
+        HeldMeasurement.NONE);
+  }
+
+  /** Everything that stands beside the stock: clamps, straps and backing. */
+  public List<Clamp> beside() {
+    return Stream.concat(clamps.stream(), backing.stream().map(Backing::body)).toList();
   }
 
   /**
@@ -105,9 +140,11 @@ public record Hold(
     private @Nullable Stop stop;
     private @Nullable Double stopHeightM;
     private List<Clamp> clamps = List.of();
+    private List<Backing> backing = List.of();
     private @Nullable Double viseRunOutM;
     private @Nullable HandleEffort effort;
     private @Nullable JawFaces faces;
+    private @Nullable Double alongM;
     private HeldMeasurement measured = HeldMeasurement.NONE;
 
     private Builder(Vise vise, double gripDepthM) {
@@ -128,9 +165,11 @@ public record Hold(
           stop,
           stopHeightM,
           clamps,
+          backing,
           viseRunOutM,
           effort,
           faces,
+          alongM,
           measured);
     }
 
@@ -191,6 +230,13 @@ public record Hold(
       return this;
     }
 
+    /** What stands behind the plate above the jaws. */
+    public Builder backing(List<Backing> behind) {
+      backing = behind;
+      measured = HeldMeasurement.NONE;
+      return this;
+    }
+
     /** Deviation of the fixed jaw from the table travel in m. */
     public Builder viseRunOut(@Nullable Double runOutM) {
       viseRunOutM = runOutM;
@@ -206,6 +252,13 @@ public record Hold(
     /** What is on the gripped faces. */
     public Builder faces(@Nullable JawFaces state) {
       faces = state;
+      measured = HeldMeasurement.NONE;
+      return this;
+    }
+
+    /** Place of the middle of the stock along X from the middle of the jaws in m. */
+    public Builder along(@Nullable Double placeM) {
+      alongM = placeM;
       measured = HeldMeasurement.NONE;
       return this;
     }

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param surface condition of the faces the jaws bear on; null if not known
  * @param highSpotM greatest height of a high spot on a gripped face in m; null if not known
  * @param deburred whether the gripped edges were deburred; null if not known
+ * @param condition how it was delivered; null if not known
  */
 @RecordBuilder
 public record Stock(
@@ -22,4 +23,5 @@ public record Stock(
     Material material,
     @Nullable StockSurface surface,
     @Nullable Double highSpotM,
-    @Nullable Boolean deburred) {}
+    @Nullable Boolean deburred,
+    @Nullable StockCondition condition) {}

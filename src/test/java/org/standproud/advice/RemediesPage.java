@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.standproud.advice.remedy.Remedies;
 import org.standproud.advice.remedy.Remedy;
@@ -14,7 +17,9 @@ import org.standproud.advice.workholding.OtherHolds;
 import org.standproud.setup.Setup;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The page that shows what is advised for each demonstration set-up that must not run. */
+/**
+ * The page that shows what is advised for each demonstration set-up, and why a shop would do it.
+ */
 final class RemediesPage {
 
   private static final String HEAD =
@@ -26,11 +31,88 @@ final class RemediesPage {
 
           mvn -Pregenerate verify
 
-      For each demonstration set-up that is not to be run: what stands against it, the first \
+      For each demonstration set-up: what stands against it, the first \
       remedy, what else takes a caution away in a few minutes, and the best other way to hold the \
       job. Every number was got by judging the changed set-up by the same cards. Worst means the \
       worst end of what is not known. Times to set up are common practice, no source.
       """;
+
+  /** Why a toolmaker would do what is advised first; common practice, no source. */
+  private static final Map<String, Why> WHY =
+      Map.ofEntries(
+          why(
+              "01",
+              List.of(),
+              "It grips half of the plate, the wire takes up the face and a stop stands at "
+                  + "each end: this is how it is done."),
+          why(
+              "02",
+              List.of(),
+              "A low block, pushed into the fixed jaw, on a screw without slack: there is "
+                  + "nothing to gain."),
+          why(
+              "03",
+              List.of("cutter moved across", "deeper grip"),
+              "Lower parallels are the first thing a toolmaker reaches for; and with the "
+                  + "plate under the rim of the cutter the teeth run along it and push less "
+                  + "across its weak way."),
+          why(
+              "04",
+              List.of("deeper grip", "a stop", "a backing"),
+              "The end mill bites lengthwise and across, so a stop takes the one push and a"
+                  + " block behind the plate the other; both cost minutes and no new cutter."),
+          why(
+              "05",
+              List.of("less radial depth, more passes"),
+              "What is left is a long thin cutter against the plate, and three light passes"
+                  + " ease both; a shop without a shorter cutter does just that."),
+          why(
+              "06",
+              List.of("climb and conventional exchanged"),
+              "On a slack screw a shop cuts against the feed: the screw then pushes on one "
+                  + "flank and nothing is there to be snatched."),
+          why(
+              "07",
+              List.of("another cutter"),
+              "Nothing is tried before the inserts: turned or changed, they cut where the "
+                  + "worn ones rub."),
+          why(
+              "08",
+              List.of("deeper grip"),
+              "Ten minutes with thinner parallels shorten what stands and lengthen the hold"
+                  + " at once, and the wire stays where it is."),
+          why(
+              "09",
+              List.of("feed reversed", "gripped faces made flat", "deeper grip"),
+              "Sawn faces are milled before anything else is squared to them; then it is "
+                  + "set lower and the cut is fed so that it pushes into the fixed jaw."),
+          why(
+              "10",
+              List.of("another cutter"),
+              "An edge wider than the end mill leaves a step between two passes; a cutter "
+                  + "that spans it leaves none."),
+          why(
+              "11",
+              List.of("other jaws"),
+              "No jaws make room under the spindle: a plate that does not go in upright is "
+                  + "laid down."),
+          why(
+              "12",
+              List.of("a backing"),
+              "Where nothing was measured, a solid block behind the plate helps whatever "
+                  + "the vise really gives; the measuring is still to be done."));
+
+  /**
+   * Why a shop would do it.
+   *
+   * @param kinds what was advised first when the sentence was written
+   * @param sentence the reason
+   */
+  private record Why(List<String> kinds, String sentence) {}
+
+  private static Map.Entry<String, Why> why(String name, List<String> kinds, String sentence) {
+    return Map.entry(name, new Why(kinds, sentence));
+  }
 
   private final StringBuilder page = new StringBuilder(HEAD);
 
@@ -47,9 +129,6 @@ final class RemediesPage {
   private void add(String name) throws IOException {
     Setup setup = DemoShop.setup(name);
     Judged judged = DemoShop.trials().of(setup);
-    if (!judged.isStopped()) {
-      return;
-    }
     Remedies remedies = DemoShop.remedies(name);
     OtherHolds holds =
         OtherHolds.of(setup, remedies.viseHolds(), DemoShop.CARDS, DemoShop.CATALOGUE);
@@ -58,17 +137,42 @@ final class RemediesPage {
     line("");
     line(note(name));
     line("");
-    line("**" + remedies.verdict() + "**, score " + remedies.score() + ". Stops:");
+    boolean stopped = judged.isStopped();
+    Set<String> against = stopped ? judged.stops() : judged.cautions();
+    line(
+        "**"
+            + remedies.verdict()
+            + "**, score "
+            + remedies.score()
+            + (against.isEmpty() ? "." : stopped ? ". Stops:" : ". Cautions:"));
     line("");
-    judged.stops().forEach(id -> line("* " + id + " " + title(id)));
+    against.forEach(id -> line("* " + id + " " + title(id)));
+    if (!against.isEmpty()) {
+      line("");
+    }
+    line("Why a toolmaker would: " + reason(name, remedies));
     line("");
-    if (holds.recommended()) {
+    if (!stopped) {
+      remedies(remedies);
+    } else if (holds.recommended()) {
       other(holds);
       remedies(remedies);
     } else {
       remedies(remedies);
       other(holds);
     }
+  }
+
+  /** The sentence for what is advised first; out of date where something else is advised now. */
+  private static String reason(String name, Remedies remedies) {
+    Why why = Objects.requireNonNull(WHY.get(name.substring(0, 2)), name);
+    List<Remedy> shown = remedies.ways().isEmpty() ? remedies.nearest() : remedies.ways();
+    List<String> kinds = shown.isEmpty() ? List.of() : shown.get(0).kinds();
+    if (!kinds.equals(why.kinds())) {
+      throw new IllegalStateException(
+          "another first remedy for " + name + ", write its reason anew: " + kinds);
+    }
+    return why.sentence();
   }
 
   private static String note(String name) throws IOException {

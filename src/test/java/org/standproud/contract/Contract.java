@@ -39,7 +39,10 @@ class Contract {
   /** Read from the sources, so that one run of the build can write words and contract. */
   static final Path FOLDER = Path.of("src/test/resources/contract");
 
+  private static final Path JOB_EXAMPLE = Path.of("seeds/jobs/01-loom-side-from-blank.json");
+
   private static final String ASSESS = "assess";
+  private static final String PLAN_JOB = "planJob";
   private static final String KEY = "key";
   private static final String JSON = "application/json";
   private static final Set<String> CONDITIONAL = Set.of("putItem", "removeItem");
@@ -85,14 +88,18 @@ class Contract {
 
   @Bean
   OpenApiCustomizer request() throws IOException {
-    Object example =
-        JsonMapper.shared().readValue(Files.readString(FOLDER.resolve("example.json")), Map.class);
+    Object example = example(FOLDER.resolve("example.json"));
+    Object job = example(JOB_EXAMPLE);
     return api -> {
       RequestSchema.schemas().forEach(api.getComponents()::addSchemas);
       MediaType body = new MediaType().schema(ref(RequestSchema.NAME)).example(example);
       operation(api, ASSESS)
           .requestBody(
               new RequestBody().required(true).content(new Content().addMediaType(JSON, body)));
+      MediaType jobBody = new MediaType().schema(ref(RequestSchema.JOB)).example(job);
+      operation(api, PLAN_JOB)
+          .requestBody(
+              new RequestBody().required(true).content(new Content().addMediaType(JSON, jobBody)));
       Schema<Object> item = new Schema<>();
       List.of("Machine", "Vise", "Cutter", "Material").forEach(n -> item.addOneOfItem(ref(n)));
       Schema<Object> shelf = RequestSchema.typed("array");
@@ -106,6 +113,10 @@ class Contract {
                   .required(true)
                   .content(new Content().addMediaType(JSON, new MediaType().schema(item))));
     };
+  }
+
+  private static Object example(Path file) throws IOException {
+    return JsonMapper.shared().readValue(Files.readString(file), Map.class);
   }
 
   @Bean
@@ -207,6 +218,15 @@ class Contract {
               + " request.");
       problem(
           operation, "503", "Not ready, or too busy to store the answer; nothing was answered.");
+    } else if (PLAN_JOB.equals(operation.getOperationId())) {
+      problem(operation, "400", "The request is not JSON; line and column say where.");
+      problem(operation, "413", "The body is too large.");
+      problem(operation, "415", "The body is not application/json.");
+      problem(
+          operation,
+          "422",
+          "The job is invalid, or nothing on the shelf reaches a face; errors lists every problem.");
+      problem(operation, "503", "Not ready, or too many long computations are running.");
     } else if ("reloadRules".equals(operation.getOperationId())) {
       problem(operation, "422", "The cards are refused; errors lists every problem.");
     } else if (CONDITIONAL.contains(String.valueOf(operation.getOperationId()))) {

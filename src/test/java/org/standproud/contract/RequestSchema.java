@@ -23,6 +23,9 @@ final class RequestSchema {
   /** Name of the schema of a whole request. */
   static final String NAME = "Setup";
 
+  /** Name of the schema of a whole job. */
+  static final String JOB = "Job";
+
   private static final String UNKNOWN = FieldGuide.UNKNOWN;
   private static final String QUANTITY = "QuantityWithUnit";
   private static final String BAND = "QuantityBand";
@@ -30,6 +33,9 @@ final class RequestSchema {
   private final Map<String, Schema<?>> named = new LinkedHashMap<>();
   private final Map<String, Schema<?>> objects = new LinkedHashMap<>();
   private final Set<String> shelved = new LinkedHashSet<>();
+
+  /** Paths of items that another request described already. */
+  private final Set<String> described = new LinkedHashSet<>();
 
   private RequestSchema() {}
 
@@ -44,14 +50,29 @@ final class RequestSchema {
                 + " may be an object with its own unit. Send \"unknown\" or null for what is not"
                 + " known: it is never replaced by a typical value. A field left out is not known"
                 + " either, except in a catalogue item: there the catalogue's value is used.");
-    request.objects.put("", whole);
-    request.named.put(NAME, whole);
-    List<Entry> metric = FieldGuide.entries(UnitSystem.METRIC);
-    List<Entry> inch = FieldGuide.entries(UnitSystem.INCH);
+    request.addAll(
+        NAME, whole, FieldGuide.entries(UnitSystem.METRIC), FieldGuide.entries(UnitSystem.INCH));
+    RequestSchema job = new RequestSchema();
+    job.named.putAll(request.named);
+    job.addAll(
+        JOB,
+        object(
+            "A whole job: the blank, the finished plate, the machine and what is on hand. Numbers"
+                + " are written as in a set-up."),
+        FieldGuide.jobEntries(UnitSystem.METRIC),
+        FieldGuide.jobEntries(UnitSystem.INCH));
+    return job.named;
+  }
+
+  private void addAll(String name, Schema<?> whole, List<Entry> metric, List<Entry> inch) {
+    objects.put("", whole);
+    named.put(name, whole);
     for (int i = 0; i < metric.size(); i++) {
-      request.add(metric.get(i), inch.get(i).allowed());
+      String path = metric.get(i).path();
+      if (described.stream().noneMatch(item -> path.startsWith(item + "/"))) {
+        add(metric.get(i), inch.get(i).allowed());
+      }
     }
-    return request.named;
   }
 
   private void add(Entry field, String allowedInch) {
@@ -85,6 +106,7 @@ final class RequestSchema {
       case PART -> opened(field.path());
       case SHELVED_PART -> shelved(field, name, nullable);
       case PARTS -> mayBeUnknown(nullable, list(opened(field.path() + "/*")));
+      case SHELVED_PARTS -> mayBeUnknown(nullable, list(items(field, name)));
     };
   }
 
@@ -94,8 +116,22 @@ final class RequestSchema {
     return object;
   }
 
+  /** The items of a list: its name is theirs with an s. */
+  private Schema<?> items(Entry field, String name) {
+    described.add(field.path() + "/*");
+    return either(false, typed("string"), ref(type(name.substring(0, name.length() - 1))));
+  }
+
+  private static String type(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
   private Schema<?> shelved(Entry field, String name, boolean nullable) {
-    String type = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    String type = type(name);
+    if (named.containsKey(type)) {
+      described.add(field.path());
+      return either(nullable, typed("string"), ref(type));
+    }
     Schema<?> item = opened(field.path());
     item.setDescription(
         "A catalogue item described in full, or its name with the fields that replace the"

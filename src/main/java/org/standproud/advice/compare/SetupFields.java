@@ -10,6 +10,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.advice.Quantity;
 import org.standproud.advice.Wording;
+import org.standproud.setup.Backing;
 import org.standproud.setup.Band;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.Packing;
@@ -119,6 +120,8 @@ public final class SetupFields {
         return wording.words(POWER, point.powerW())
             + " at "
             + wording.words(SPINDLE_SPEED, point.speedRevPerS());
+      } else if (item instanceof Backing backing) {
+        return backing(backing);
       }
       return item instanceof Clamp clamp ? clamp(clamp) : packing((Packing) item);
     }
@@ -140,6 +143,18 @@ public final class SetupFields {
         return words + (feed == null ? "" : " at " + wording.words(LENGTH, feed) + " a tooth");
       }
       return words;
+    }
+
+    private String backing(Backing backing) {
+      return backing.kind().words()
+          + " "
+          + wording.words(LENGTH, backing.lengthM())
+          + " long behind it on the side of the "
+          + backing.side().words()
+          + ", touching "
+          + wording.words(LENGTH, backing.heightM())
+          + " above the jaws, its middle at "
+          + wording.words(LENGTH, backing.alongM());
     }
 
     private String clamp(Clamp clamp) {

@@ -35,7 +35,9 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
 
   private static final double FINISH_M = 0.25e-3;
   private static final double FINISH_INCH_M = 0.010 * 0.0254;
-  private static final double FINISH_FEED_M = 0.08e-3;
+
+  /** Greatest feed per tooth of a finishing pass in m; common practice, no source. */
+  public static final double FINISH_FEED_M = 0.08e-3;
 
   /** Numbers of roughing passes tried; with more, another hold is quicker. */
   private static final int[] ROUGHING = {1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
@@ -46,6 +48,16 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
   /** Copies the list. */
   public PassPlan {
     passes = List.copyOf(passes);
+  }
+
+  /**
+   * What roughing leaves for the last pass: common practice, no source.
+   *
+   * @param units the caller's units
+   * @return in m
+   */
+  public static double finishAllowanceM(UnitSystem units) {
+    return units == UnitSystem.INCH ? FINISH_INCH_M : FINISH_M;
   }
 
   /**
@@ -87,7 +99,7 @@ public record PassPlan(String conclusion, List<PlannedPass> passes, double cutMi
     private final Wording wording;
 
     Planning(Setup setup, double wholeM, Trials trials) {
-      double allowance = setup.units() == UnitSystem.INCH ? FINISH_INCH_M : FINISH_M;
+      double allowance = finishAllowanceM(setup.units());
       // The caller's planned passes are not these, and each of these is judged alone.
       this.setup = setup.with(setup.cut(), List.of());
       this.variants = new Variants(trials);

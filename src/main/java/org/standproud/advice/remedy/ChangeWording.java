@@ -8,6 +8,8 @@ import org.standproud.advice.Wording;
 import org.standproud.advice.whatif.Judged;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.Backing;
+import org.standproud.setup.BackingKind;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.Hold;
@@ -24,11 +26,13 @@ final class ChangeWording {
       List.of(
           ChangeKind.FACES,
           ChangeKind.DEBURR,
+          ChangeKind.JAWS,
           ChangeKind.GRIP,
           ChangeKind.SEAT,
           ChangeKind.PACKING,
           ChangeKind.CLAMP,
           ChangeKind.STOP,
+          ChangeKind.BACKING,
           ChangeKind.CUTTER,
           ChangeKind.SPEED,
           ChangeKind.FEED,
@@ -77,10 +81,12 @@ final class ChangeWording {
               + length(after.hold().gripDepthM())
               + " deep, not "
               + length(before.hold().gripDepthM());
+      case JAWS -> jaws();
       case SEAT -> "seat it on parallels";
       case PACKING -> packing();
       case CLAMP -> clamp(before.hold(), after.hold());
       case STOP -> "set a stop " + stop(after.hold().stop());
+      case BACKING -> backing(after.hold().backing().get(0));
       case CUTTER ->
           "take the "
               + after.cutter().name()
@@ -134,6 +140,29 @@ final class ChangeWording {
     return judged.evidence().get(Vocabulary.MODE) instanceof Value.Text text
         ? text.word() + ", "
         : "";
+  }
+
+  private String jaws() {
+    double highM = after.hold().vise().jawHeightM();
+    return highM > before.hold().vise().jawHeightM()
+        ? "fit jaws "
+            + length(highM)
+            + " high and grip it "
+            + length(after.hold().gripDepthM())
+            + " deep, not "
+            + length(before.hold().gripDepthM())
+        : "fit soft jaws and mill them true in place";
+  }
+
+  private String backing(Backing behind) {
+    return "stand "
+        + (behind.kind() == BackingKind.ANGLE_PLATE ? "an angle plate " : "a block ")
+        + length(behind.lengthM())
+        + " long behind it on the side of the "
+        + behind.side().words()
+        + ", touching it "
+        + length(behind.heightM())
+        + " above the jaws";
   }
 
   private static String stop(@Nullable Stop stop) {

@@ -19,7 +19,9 @@ import org.standproud.setup.Machine;
  * Likely sets are judged, the quickest first; one that works is reduced to the smallest changes
  * that still work, the passes first because each costs its time again, and no superfluous change is
  * left in it: every smaller set of its changes is judged. Sets that contain a known way and are
- * slower than it are skipped.
+ * slower than it are skipped. Of sets alike likely to work a toolmaker's order ({@link
+ * ChangeKind#turn}) decides before time. On a broad side the height is also stepped down together
+ * with the depth into the side.
  */
 final class Combinations {
 
@@ -50,6 +52,10 @@ final class Combinations {
 
   /** A set of changes: its estimated remaining shortfall, and the time it adds in s. */
   private record Candidate(List<Step> steps, double left, double addedS) {
+
+    int turn() {
+      return steps.stream().mapToInt(step -> step.kind().turn()).max().orElse(0);
+    }
 
     Set<Step> heavy() {
       return steps.stream()
@@ -96,6 +102,7 @@ final class Combinations {
   }
 
   private void estimate() {
+    stepDown();
     for (int a = 0; a < members.size(); a++) {
       add(List.of(members.get(a)));
       for (int b = a + 1; b < members.size(); b++) {
@@ -105,6 +112,21 @@ final class Combinations {
             if (members.get(c).kind() != members.get(b).kind()
                 && members.get(c).kind() != members.get(a).kind()) {
               add(List.of(members.get(a), members.get(b), members.get(c)));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** Levels down the height with strips into the side, in no more passes than are usual. */
+  private void stepDown() {
+    for (int a = 0; a < lighter.size(); a++) {
+      for (int b = a + 1; b < lighter.size(); b++) {
+        for (SingleChangeEffect levels : lighter.get(a)) {
+          for (SingleChangeEffect strips : lighter.get(b)) {
+            if (levels.passes() * strips.passes() <= ShopPractice.MOST_PASSES) {
+              candidates.add(candidate(List.of(levels, strips)));
             }
           }
         }
@@ -154,6 +176,7 @@ final class Combinations {
     return candidates.stream()
         .sorted(
             Comparator.comparingDouble((Candidate c) -> Math.max(LIKELY, c.left()))
+                .thenComparingInt(Candidate::turn)
                 .thenComparingDouble(Candidate::addedS))
         .toList();
   }

@@ -8,8 +8,12 @@ import org.standproud.advice.whatif.Trials;
 import org.standproud.mechanics.evidence.Fact;
 import org.standproud.mechanics.evidence.Value;
 import org.standproud.mechanics.evidence.Vocabulary;
+import org.standproud.setup.Backing;
+import org.standproud.setup.BackingKind;
 import org.standproud.setup.Hold;
 import org.standproud.setup.JawSide;
+import org.standproud.setup.JawSurface;
+import org.standproud.setup.Operation;
 import org.standproud.setup.Packing;
 import org.standproud.setup.PackingKind;
 import org.standproud.setup.PackingMaterial;
@@ -19,6 +23,8 @@ import org.standproud.setup.Stock;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.Stop;
 import org.standproud.setup.UnitSystem;
+import org.standproud.setup.Vise;
+import org.standproud.setup.ViseBuilder;
 
 /** The possible changes of the hold. */
 final class HoldLadders {
@@ -35,6 +41,19 @@ final class HoldLadders {
 
   /** What a milled or carefully filed face still shows under a straight edge; no source. */
   private static final double TRUED_M = 0.02 * MM;
+
+  /** High jaws are sold and made so much higher than the usual ones; no source. */
+  private static final double[] HIGHER = {1.5, 2};
+
+  /** Parallels are not changed for less; common practice, no source. */
+  private static final double LEAST_DEEPER_M = 3 * MM;
+
+  private static final double BLOCK_M = 50 * MM;
+  private static final double BELOW_THE_CUT_M = 3 * MM;
+  private static final double BELOW_THE_TOP_M = 1 * MM;
+
+  /** A lower backing is little more than the jaw; no source. */
+  private static final double LEAST_BACKING_M = 10 * MM;
 
   private static final double[] HARDER = {1.25, 1.6, 2, 2.5, 3.15};
 
@@ -56,6 +75,8 @@ final class HoldLadders {
     hold.seat();
     hold.clamp();
     hold.stop();
+    hold.backing();
+    hold.jaws();
     hold.packing();
     return hold.ladders;
   }
@@ -84,7 +105,7 @@ final class HoldLadders {
         Math.min(
             hold.vise().jawHeightM(), setup.stock().heightM() - setup.cut().axialDepthM() - step);
     List<UnaryOperator<Setup>> rungs = new ArrayList<>();
-    double first = Math.floor(hold.gripDepthM() / step + 1 + 1e-9);
+    double first = Math.ceil((hold.gripDepthM() + LEAST_DEEPER_M) / step - 1e-9);
     for (double count = first; count * step <= most + 1e-9; count++) {
       double gripM = count * step;
       rungs.add(s -> SetupEditor.of(s).grip(gripM, spread(s.hold().packing(), gripM)).done());
@@ -157,6 +178,70 @@ final class HoldLadders {
 
   private static UnaryOperator<Setup> with(Stop stop) {
     return s -> SetupEditor.of(s).stop(stop).done();
+  }
+
+  /**
+   * Behind the plate where the cut pushes to, below the cutter; one block, then the whole length.
+   */
+  private void backing() {
+    if (!hold.backing().isEmpty()) {
+      return;
+    }
+    boolean toFixed = high(Vocabulary.PUSH_FIXED, 0) >= high(Vocabulary.PUSH_MOVABLE, 0);
+    JawSide side = toFixed ? JawSide.FIXED : JawSide.MOVABLE;
+    double lengthM = setup.stock().lengthM();
+    ladders.add(
+        Ladder.of(
+            ChangeKind.BACKING,
+            s -> backed(s, BackingKind.BLOCK, side, Math.min(BLOCK_M, lengthM)),
+            s -> backed(s, BackingKind.ANGLE_PLATE, side, lengthM)));
+  }
+
+  private static Setup backed(Setup s, BackingKind kind, JawSide side, double lengthM) {
+    boolean edge = s.cut().operation() == Operation.TOP_EDGE;
+    double below = edge ? s.cut().axialDepthM() + BELOW_THE_CUT_M : BELOW_THE_TOP_M;
+    double step = stepM(s);
+    double heightM = Math.floor((s.stickOutM() - below) / step) * step;
+    if (heightM < LEAST_BACKING_M) {
+      return s;
+    }
+    Backing behind = new Backing(kind, side, 0, lengthM, heightM, null, null, null);
+    return SetupEditor.of(s).backing(List.of(behind)).done();
+  }
+
+  /** Higher jaws where the grip ends at the jaw; soft jaws milled in place of worn ones. */
+  private void jaws() {
+    Vise vise = hold.vise();
+    List<UnaryOperator<Setup>> rungs = new ArrayList<>();
+    if (vise.jawSurface() == JawSurface.WORN) {
+      rungs.add(s -> SetupEditor.of(s).hold(s.hold().in(soft(s.hold().vise()))).done());
+    }
+    double room = setup.stock().heightM() - setup.cut().axialDepthM() - stepM(setup);
+    for (double times : HIGHER) {
+      double highM = times * vise.jawHeightM();
+      if (highM <= room) {
+        rungs.add(s -> SetupEditor.of(s).hold(higher(s.hold(), times)).done());
+      }
+    }
+    add(ChangeKind.JAWS, rungs);
+  }
+
+  private static Vise soft(Vise vise) {
+    return ViseBuilder.builder(vise).jawSurface(JawSurface.SOFT).build();
+  }
+
+  /** A jaw bends like a post: its stiffness at the top falls with the cube of its height. */
+  private static Hold higher(Hold hold, double times) {
+    Vise vise = hold.vise();
+    double softer = 1 / (times * times * times);
+    double highM = times * vise.jawHeightM();
+    Vise high =
+        ViseBuilder.builder(vise)
+            .jawHeightM(highM)
+            .fixedJawStiffnessNPerM(vise.fixedJawStiffnessNPerM().times(softer))
+            .movableJawStiffnessNPerM(vise.movableJawStiffnessNPerM().times(softer))
+            .build();
+    return hold.in(high).but().grip(highM).packing(spread(hold.packing(), highM)).held();
   }
 
   private void packing() {

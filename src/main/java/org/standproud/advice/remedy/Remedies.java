@@ -84,7 +84,7 @@ public record Remedies(
         ways.isEmpty() ? List.of() : alsoWorthDoing(ways.get(0), trials, shop),
         byCard,
         nearest.stream().map(writer::remedy).toList(),
-        conclusion(base, ways),
+        conclusion(setup, base, ways),
         trials.count());
   }
 
@@ -149,10 +149,10 @@ public record Remedies(
         .filter(way -> way.steps().size() == 1)
         .findFirst()
         .map(way -> way.steps().get(0).kind().words() + " does so alone, further down the list.")
-        .orElse("no single change does so alone.");
+        .orElse("no single change tried does so alone.");
   }
 
-  private static String conclusion(Judged base, List<ProvenChange> ways) {
+  private static String conclusion(Setup setup, Judged base, List<ProvenChange> ways) {
     String what = base.isStopped() ? "stop" : "caution";
     if (base.stops().isEmpty() && base.cautions().isEmpty()) {
       return "Nothing has to be changed.";
@@ -163,10 +163,11 @@ public record Remedies(
           + (base.isStopped() ? ": hold it another way." : ".");
     }
     int changes = ways.get(0).steps().size();
+    String first = ChangeWording.of(setup, ways.get(0)) + ". ";
     String cleared =
         changes == 1
-            ? "One change clears every " + what + "."
-            : changes + " changes together clear every " + what + "; " + alone(ways);
+            ? first + "That one change clears every " + what + "."
+            : first + "These " + changes + " together clear every " + what + "; " + alone(ways);
     return base.verdict() == Verdict.NOT_JUDGED
         ? "Measure first what is not known. With what is known: " + cleared
         : cleared;

@@ -126,6 +126,11 @@ final class RemedyWriter {
         case CUTTER -> needs.add("that cutter at the machine, with good edges");
         case PACKING -> needs.add("packing of that size, laid level along the whole grip");
         case FACES -> needs.add("a straight edge to prove the faces by: no light under it");
+        case JAWS -> needs.add("the jaws, bolted down and indicated along and upright");
+        case BACKING ->
+            needs.add(
+                "a solid one, bolted down and brought up until it just touches: an indicator on"
+                    + " the plate must not move");
         case STOP -> needs.add("a stop bolted down, not a clamped one, touching the stock");
         default -> {}
       }

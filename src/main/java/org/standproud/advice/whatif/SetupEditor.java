@@ -2,6 +2,7 @@ package org.standproud.advice.whatif;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Backing;
 import org.standproud.setup.Band;
 import org.standproud.setup.Cut;
 import org.standproud.setup.CutBuilder;
@@ -103,6 +104,11 @@ public final class SetupEditor {
   public SetupEditor seating(
       @Nullable Seat seat, @Nullable Stop stop, @Nullable Double viseRunOutM) {
     return hold(hold.but().seat(seat).stop(stop).viseRunOut(viseRunOutM).held());
+  }
+
+  /** Something else behind the plate. */
+  public SetupEditor backing(List<Backing> behind) {
+    return hold(hold.but().backing(behind).held());
   }
 
   /** Another stop. */

@@ -34,6 +34,9 @@ final class AlternativeHoldEvaluator {
   /** The cutter passes over the top of the backing by this; common practice, no source. */
   private static final double OVER_THE_BACKING_M = 3e-3;
 
+  /** A backing ends this far below the top of a plate whose side is milled; no source. */
+  private static final double CLEAR_OF_THE_TOP_M = 1e-3;
+
   /** Height of a strap's nose and its clearance below the cut. */
   private static final double STRAP_ROOM_M = 0.015;
 
@@ -46,6 +49,10 @@ final class AlternativeHoldEvaluator {
   private static final String STOPS =
       "a stop bolted to the table at each end; it is not counted in the margins";
 
+  private static final String FENCE =
+      "a fence along the far edge and a stop at each end close beside the cut, 2 bolts in each, all"
+          + " touching; they are counted for what their bolts hold by friction";
+
   private final Setup setup;
   private final int parts;
   private final HoldingCards cards;
@@ -57,13 +64,14 @@ final class AlternativeHoldEvaluator {
    *
    * @param setup the job with its depth already divided
    * @param parts number of passes
+   * @param straps the straps
    * @param cards the cards used
    */
-  AlternativeHoldEvaluator(Setup setup, int parts, HoldingCards cards) {
+  AlternativeHoldEvaluator(Setup setup, int parts, Straps straps, HoldingCards cards) {
     this.setup = setup;
     this.parts = parts;
     this.cards = cards;
-    this.straps = Straps.of(setup);
+    this.straps = straps;
     this.wording = new Wording(setup.units());
   }
 
@@ -71,7 +79,7 @@ final class AlternativeHoldEvaluator {
     boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
     double heightM = setup.stock().heightM();
     double cutM = setup.cut().axialDepthM();
-    double tallestM = side ? heightM : heightM - cutM - OVER_THE_BACKING_M;
+    double tallestM = heightM - (side ? CLEAR_OF_THE_TOP_M : cutM + OVER_THE_BACKING_M);
     Vise vise = setup.hold().vise();
     double backedM =
         way == Way.VISE_SIDE ? Math.min(tallestM, vise.bedHeightM() + vise.jawHeightM()) : tallestM;
@@ -81,7 +89,14 @@ final class AlternativeHoldEvaluator {
       return cannot(way, "the straps find no room below the cut");
     }
     double belowCutM = clampM + overM - cutM - STRAP_ROOM_M / 2;
-    HeldJob job = HeldJob.of(setup, straps, 0, backedM, side ? belowCutM : OVER_THE_BACKING_M);
+    HeldJob job =
+        HeldJob.upright(
+            setup,
+            straps,
+            way.backingNPerM(),
+            backedM,
+            clampM,
+            side ? belowCutM : OVER_THE_BACKING_M);
     boolean mirrored = side ? setup.cut().offsetM() > 0 : pushesToMovable(job.cut());
     return judged(
         way,
@@ -140,7 +155,9 @@ final class AlternativeHoldEvaluator {
     double acrossM = lying.stock().thicknessM();
     boolean edge = lying.cut().operation() == Operation.BROAD_SIDE;
     double clearM = edge ? UNDER_A_FLAT_PLATE_M : STRAP_ROOM_M;
-    HeldJob job = HeldJob.of(lying, straps, UNDER_A_FLAT_PLATE_M, thickM, clearM);
+    HeldJob job = HeldJob.flat(lying, straps, UNDER_A_FLAT_PLATE_M, clearM);
+    // Across from a cutter that mills the edge, or where a cutter above pushes to.
+    boolean fenceAtMovable = edge ? lying.cut().offsetM() > 0 : pushesToMovable(job.cut());
     TableHold table =
         new TableHold(
             straps.count(),
@@ -148,16 +165,18 @@ final class AlternativeHoldEvaluator {
             straps.friction(),
             BETWEEN_STRAPS * lying.stock().lengthM(),
             acrossM / 2,
-            acrossM / 2);
+            acrossM / 2,
+            straps.barN(),
+            straps.barN());
     return judged(
         Way.TABLE,
         job,
-        CutLoad.of(job.cut(), lying, lying.cut().offsetM() < 0, thickM),
+        CutLoad.of(job.cut(), lying, fenceAtMovable, thickM),
         table::under,
         laid.get().strips(),
         List.of(
             straps.words() + ", clear of the cutter",
-            STOPS,
+            FENCE,
             length(UNDER_A_FLAT_PLATE_M)
                 + " of packing under the plate, so that the cutter stays"
                 + " off the table"),
@@ -208,10 +227,10 @@ final class AlternativeHoldEvaluator {
           job.setup().cut().feed().words(),
           passes,
           minutes,
-          way.setUpMin().low(),
-          way.setUpMin().likely(),
-          way.setUpMin().high(),
-          List.of(remark, job.spring()),
+          way.setUpMin().low() + straps.moreMinutes(),
+          way.setUpMin().likely() + straps.moreMinutes(),
+          way.setUpMin().high() + straps.moreMinutes(),
+          List.of(remark, job.springs()),
           null);
     } catch (OutsideValidity refusal) {
       return cannot(way, "it is beyond the formulas: " + refusal.getMessage());
@@ -238,7 +257,7 @@ final class AlternativeHoldEvaluator {
         + job.setup().cut().feed().words()
         + inPasses(passes)
         + ": "
-        + Math.round(way.setUpMin().likely())
+        + Math.round(way.setUpMin().likely() + straps.moreMinutes())
         + " min to set up and "
         + String.format(Locale.ROOT, "%.1f", minutes)
         + " min to cut. "

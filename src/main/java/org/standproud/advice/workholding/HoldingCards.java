@@ -29,6 +29,8 @@ final class HoldingCards {
           Vocabulary.JAW_SURFACE,
           Vocabulary.JAW_HEIGHT,
           Vocabulary.JAW_WIDTH,
+          Vocabulary.EXIT_OVERHANG,
+          Vocabulary.RACKING_RATIO,
           Vocabulary.LOAD_JAW,
           Vocabulary.FIRST_CONTACT_JAW,
           Vocabulary.MAY_ROCK,

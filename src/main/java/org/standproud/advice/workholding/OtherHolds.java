@@ -16,10 +16,10 @@ import org.standproud.setup.catalogue.Catalogue;
 
 /**
  * The other ways to hold a job, best first. Each is judged by every card that is not about jaws and
- * packing, with the margins of that hold in place of the vise's. What cannot be computed for it,
- * such as its natural frequency, is left open, and an open stop leaves it not judged. Where one
- * pass does not hold, the same depth is taken in as few passes as do, fed as proposed or the other
- * way, with the cutter proposed or the likeliest other one of the shop.
+ * packing, with the margins of that hold in place of the vise's. What cannot be computed for it is
+ * left open, and an open stop leaves it not judged. Where one pass does not hold with the usual
+ * straps, as many as fit are tried, and then the same depth in as few passes as do, fed as proposed
+ * or the other way, with the cutter proposed or the likeliest other one of the shop.
  *
  * @param recommended whether to prefer them: the vise cannot be made right and one of them holds
  * @param conclusion the conclusion, in one sentence
@@ -81,17 +81,18 @@ public record OtherHolds(
       HoldingCards cards,
       Catalogue shop,
       Function<AlternativeHoldEvaluator, OtherHold> evaluate) {
-    OtherHold one = evaluate.apply(new AlternativeHoldEvaluator(setup, 1, cards));
+    OtherHold one = evaluate.apply(new AlternativeHoldEvaluator(setup, 1, Straps.of(setup), cards));
     if (one.cannot() != null || holds(one)) {
       return one;
     }
+    Straps close = Straps.close(setup);
     for (int passes : PASSES) {
       if (passes > 1 && depthM(setup) / passes < LEAST_DEPTH_M) {
         break;
       }
       OtherHold best =
           variants(lighter(setup, passes), shop)
-              .map(way -> evaluate.apply(new AlternativeHoldEvaluator(way, passes, cards)))
+              .map(way -> evaluate.apply(new AlternativeHoldEvaluator(way, passes, close, cards)))
               .min(Comparator.comparing((OtherHold hold) -> !holds(hold)).thenComparing(QUICKEST))
               .orElse(one);
       if (holds(best)) {

@@ -15,6 +15,7 @@ public final class Problems {
     return switch (kind) {
       case MALFORMED_REQUEST, BAD_PARAMETER, REFUSED -> HttpStatus.BAD_REQUEST;
       case SETUP_REFUSED,
+          JOB_REFUSED,
           CARDS_REFUSED,
           ITEM_REFUSED,
           IMPORT_REFUSED,

@@ -26,6 +26,7 @@ public final class WorkLimit implements HandlerInterceptor {
           "/v1/assessments/*/envelope.svg",
           "/v1/assessments/*/plan",
           "/v1/assessments/*/chance",
+          "/v1/jobs",
           "/v1/rule-base/checks",
           "/v1/tap-tests",
           "/v1/rule-base/trials",
@@ -34,6 +35,7 @@ public final class WorkLimit implements HandlerInterceptor {
           "/assessments/*/questions",
           "/assessments/*/plan",
           "/assessments/*/plots",
+          "/jobs/route",
           "/rules/edit");
 
   private static final String HELD = WorkLimit.class.getName();

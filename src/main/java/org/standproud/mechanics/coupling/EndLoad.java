@@ -4,6 +4,7 @@ import org.standproud.mechanics.Assumption;
 import org.standproud.mechanics.force.AxisForce;
 import org.standproud.mechanics.force.PathForces;
 import org.standproud.mechanics.force.PathPeaks;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
 import org.standproud.setup.Band;
@@ -94,7 +95,7 @@ public final class EndLoad {
         z.leastN(),
         z.greatestN(),
         setup.stickOutM(),
-        setup.stock().lengthM() / 2,
+        JawSpan.farEndM(setup.hold(), setup.stock().lengthM()),
         setup.stock().thicknessM() / 2);
   }
 }

@@ -11,6 +11,7 @@ import org.standproud.mechanics.force.PassForces;
 import org.standproud.mechanics.holding.HoldingInput;
 import org.standproud.mechanics.holding.ViseHolding;
 import org.standproud.mechanics.holding.jaw.FaceState;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.plate.PlateInput;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateResponse;
@@ -103,7 +104,7 @@ public record StandingCut(
         material.densityKgPerM3(),
         perMetre(holding.rootStiffnessNPerM()),
         perMetre(softer()),
-        Math.min(stock.lengthM(), setup.hold().vise().jawWidthM()),
+        JawSpan.of(setup.hold(), stock.lengthM()).evenlyHeldM(stock.lengthM()),
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 

@@ -27,6 +27,7 @@ import org.standproud.mechanics.drive.TablePull;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.evidence.Fact.Leeway;
 import org.standproud.mechanics.finish.FeedMarks;
+import org.standproud.mechanics.finish.LayerRemoval;
 import org.standproud.mechanics.finish.SurfaceError;
 import org.standproud.mechanics.force.DrawnForces;
 import org.standproud.mechanics.holding.DrawnHold;
@@ -35,6 +36,7 @@ import org.standproud.mechanics.holding.contact.ElasticRoot;
 import org.standproud.mechanics.holding.contact.StockBow;
 import org.standproud.mechanics.holding.jaw.BestPackingDepth;
 import org.standproud.mechanics.holding.jaw.JawFriction;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.holding.jaw.RigidLimits;
 import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.screw.ClampingForce;
@@ -50,6 +52,7 @@ import org.standproud.mechanics.vibration.ForcedResponse;
 import org.standproud.mechanics.vibration.QuietSpeeds;
 import org.standproud.mechanics.vibration.Stability;
 import org.standproud.mechanics.vibration.SteadySwing;
+import org.standproud.setup.Coolant;
 import org.standproud.setup.CutterKind;
 import org.standproud.setup.EdgeCondition;
 import org.standproud.setup.FeedDirection;
@@ -184,6 +187,23 @@ public final class Vocabulary {
           "clamps told",
           "Whether the request tells of clamps that stand beside the stock.",
           at(HoldFields.CLAMPS));
+  public static final Fact RACKING_RATIO =
+      number(
+          "racking ratio",
+          NUMBER,
+          0,
+          1000,
+          "How far the stock sits beside the screw over how far it may without the movable jaw"
+              + " leaving one of its ends.",
+          by(JawSpan.class, "where the middle of the stock sits along the jaws"));
+  public static final Fact EXIT_OVERHANG =
+      number(
+          "exit overhang",
+          LENGTH,
+          0,
+          3,
+          "Length of stock beyond the jaws at the end where the cutter leaves.",
+          by(JawSpan.class));
   public static final Fact JAW_SURFACE =
       word(
           "jaw surface", JawSurface.values(), "The faces of the jaws.", at(ViseFields.JAW_SURFACE));
@@ -286,6 +306,20 @@ public final class Vocabulary {
           "Radial run-out, total reading.",
           at(CutterFields.RUN_OUT, "the run-out of the cutter in the spindle, with an indicator"),
           new Leeway(0, 1));
+  public static final Fact MARKED_SPEED =
+      number(
+          "marked speed",
+          QuantityKind.SPINDLE_SPEED,
+          0,
+          4000,
+          "Greatest spindle speed marked on cutter or holder.",
+          at(CutterFields.GREATEST_SPEED, "the greatest speed marked on cutter and holder"));
+  public static final Fact COOLANT =
+      word(
+          "coolant",
+          Coolant.values(),
+          "What runs over the cutter.",
+          at(CutFields.COOLANT, "what runs over the cutter, or that it is cut dry"));
   public static final Fact AXIAL_DEPTH =
       length(
           "axial depth",
@@ -868,6 +902,12 @@ public final class Vocabulary {
           0.05,
           "Deflection of plate and cutter left in the surface.",
           by(SurfaceError.class));
+  public static final Fact RELEASED_BOW =
+      length(
+          "released bow",
+          0.05,
+          "Bow of the stock once this pass has let go the stress locked in it.",
+          by(LayerRemoval.class));
   public static final Fact PASS_TIME =
       number("pass time", TIME, 0, 1e6, "Time of the pass.", by(PassTime.class));
 

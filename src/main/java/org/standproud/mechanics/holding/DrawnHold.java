@@ -9,8 +9,10 @@ import org.standproud.mechanics.holding.contact.ElasticRoot;
 import org.standproud.mechanics.holding.contact.ElasticRoot.Stance;
 import org.standproud.mechanics.holding.contact.HighSpot;
 import org.standproud.mechanics.holding.contact.StockBow;
+import org.standproud.mechanics.holding.jaw.BackingHold;
 import org.standproud.mechanics.holding.jaw.Bearing;
 import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.holding.jaw.RigidLimits;
 import org.standproud.mechanics.holding.slip.GripLimit;
 import org.standproud.mechanics.holding.slip.HoldingLoad;
@@ -34,6 +36,9 @@ public final class DrawnHold {
   /** The least part of the rigid limit under which stiffness is asked for. */
   private static final double PROBE = 1e-3;
 
+  /** Part of their limit that the jaws take before a backing takes the rest. */
+  private static final double WELL_HELD = 0.8;
+
   private final Hold hold;
   private final Stock stock;
   private final HoldingLoad place;
@@ -47,7 +52,7 @@ public final class DrawnHold {
     this.stock = input.stock();
     this.place = input.load();
     this.gripM = Math.min(hold.gripDepthM(), hold.vise().jawHeightM());
-    this.lengthM = Math.min(stock.lengthM(), hold.vise().jawWidthM());
+    this.lengthM = JawSpan.of(hold, stock.lengthM()).bearingM();
     this.fixedLineM = JawBearings.lineDepthM(hold, JawSide.FIXED, gripM);
     this.movableLineM = JawBearings.lineDepthM(hold, JawSide.MOVABLE, gripM);
   }
@@ -152,8 +157,12 @@ public final class DrawnHold {
     double n = draw.clampingForceN();
     RigidLimits limits = new RigidLimits(movable(draw), fixed(), heightM(), share);
     RigidLimits kept = new RigidLimits(movable(draw), fixed(), heightM(), 0);
-    double towardN = limits.towardFixedN(n);
-    double awayN = kept.awayN(n);
+    BackingHold behind = BackingHold.of(hold, stock, JawSide.FIXED, draw.backingPlace());
+    BackingHold before = BackingHold.of(hold, stock, JawSide.MOVABLE, draw.backingPlace());
+    double jawsTowardN = limits.towardFixedN(n);
+    double jawsAwayN = kept.awayN(n);
+    double towardN = jawsTowardN + behind.momentNm() / heightM();
+    double awayN = jawsAwayN + before.momentNm() / heightM();
     JawGrip grip = grip(draw, towardN, awayN);
     GripLimit all =
         new GripLimit(
@@ -169,7 +178,9 @@ public final class DrawnHold {
             fixed(),
             grip.seated(),
             grip.stopPlusX(),
-            grip.stopMinusX());
+            grip.stopMinusX(),
+            behind,
+            before);
     Margins margins =
         new Margins(
             combined(all, draw),
@@ -178,10 +189,10 @@ public final class DrawnHold {
             Margin.of(towardN, draw.peaks().towardFixedN()),
             Margin.of(awayN, draw.peaks().awayN()));
     Faces faces = new Faces(draw);
-    double pushN = draw.peaks().towardFixedN();
-    double pullN = draw.peaks().awayN();
-    Stand pushed = faces.stand(Math.max(pushN, PROBE * towardN), share);
-    Stand pulled = faces.stand(-Math.max(pullN, PROBE * awayN), share);
+    double pushN = atTheJaws(draw.peaks().towardFixedN(), jawsTowardN, behind);
+    double pullN = atTheJaws(draw.peaks().awayN(), jawsAwayN, before);
+    Stand pushed = faces.stand(Math.max(pushN, PROBE * jawsTowardN), share);
+    Stand pulled = faces.stand(-Math.max(pullN, PROBE * jawsAwayN), share);
     return new State(
         margins,
         gapMargin(draw, share),
@@ -194,6 +205,15 @@ public final class DrawnHold {
         Math.max(faces.fixedSpot.gapM(), faces.movableSpot.gapM()) * (heightM() + gripM) / gripM
             > JawBearings.HARMLESS_ROCK_M,
         share);
+  }
+
+  /**
+   * What of a push is left for the jaws: all of it while they hold it well, and what the backing
+   * does not take of it beyond.
+   */
+  private double atTheJaws(double pushN, double jawsN, BackingHold backing) {
+    double wellN = WELL_HELD * jawsN;
+    return pushN <= wellN ? pushN : Math.max(wellN, pushN - backing.momentNm() / heightM());
   }
 
   private double heightM() {
@@ -253,7 +273,7 @@ public final class DrawnHold {
       face = Math.max(pushed.pressurePa(), pulled.pressurePa());
     }
     double packing =
-        PackingLine.hardYieldRatio(
+        PackingLine.stockYieldRatio(
             hold, stock.material(), draw, lengthM, draw.modulusPa(), draw.yieldPa());
     double ratio = Math.max(face / draw.yieldPa(), packing);
     return Double.isFinite(ratio) ? Math.min(Margin.GREATEST, ratio) : Double.NaN;

@@ -1,6 +1,7 @@
 package org.standproud.mechanics.holding;
 
 import org.standproud.mechanics.holding.jaw.JawBearings;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.plate.FootBending;
 import org.standproud.mechanics.plate.RootStiffness;
 import org.standproud.setup.Hold;
@@ -31,7 +32,7 @@ public final class GrippedRoot {
   private GrippedRoot(Hold hold, Stock stock) {
     this.hold = hold;
     this.gripM = Math.min(hold.gripDepthM(), hold.vise().jawHeightM());
-    this.lengthM = Math.min(stock.lengthM(), hold.vise().jawWidthM());
+    this.lengthM = JawSpan.of(hold, stock.lengthM()).bearingM();
     this.fixedFace = JawBearings.lineDepthM(hold, JawSide.FIXED, gripM) == null;
     this.movableFace = JawBearings.lineDepthM(hold, JawSide.MOVABLE, gripM) == null;
     double poisson = stock.material().poissonsRatio();

@@ -3,6 +3,7 @@ package org.standproud.mechanics.holding;
 import java.util.ArrayList;
 import java.util.List;
 import org.standproud.mechanics.Assumption;
+import org.standproud.mechanics.holding.jaw.BackingHold;
 import org.standproud.mechanics.holding.jaw.FaceState;
 import org.standproud.mechanics.holding.jaw.JawFriction;
 import org.standproud.mechanics.holding.screw.ClampingForce;
@@ -55,6 +56,7 @@ public final class HoldAssumptions {
     if (hold.stop() == null) {
       all.add(STOP);
     }
+    all.addAll(BackingHold.assumptions(hold));
     return all;
   }
 }

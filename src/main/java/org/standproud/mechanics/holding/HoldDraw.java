@@ -26,6 +26,7 @@ import org.standproud.setup.Stop;
  * @param stop at which end a stop stands
  * @param peaks greatest forces each way, rebound included
  * @param corners x, y and z of the forces that act, each at one moment
+ * @param backingPlace place in the bands of what a backing withstands, 0 to 1
  */
 public record HoldDraw(
     double clampingForceN,
@@ -46,4 +47,5 @@ public record HoldDraw(
     boolean seated,
     Stop stop,
     Peaks peaks,
-    double[] corners) {}
+    double[] corners,
+    double backingPlace) {}

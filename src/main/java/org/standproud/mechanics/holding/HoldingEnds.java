@@ -10,6 +10,7 @@ import org.standproud.mechanics.holding.contact.JointStiffness;
 import org.standproud.mechanics.holding.jaw.BestPackingDepth;
 import org.standproud.mechanics.holding.jaw.JawBearings;
 import org.standproud.mechanics.holding.jaw.JawFriction;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.holding.jaw.Rocking;
 import org.standproud.mechanics.holding.screw.ClampingForce;
 import org.standproud.mechanics.holding.slip.HoldingLoad.Peaks;
@@ -59,7 +60,7 @@ record HoldingEnds(
         ClampingForce.of(hold.vise(), hold.clampingForceN(), hold.handleTorqueNm());
     JawFriction friction = JawFriction.of(hold, input.stock().surface(), input.faces());
     double gripM = Math.min(hold.gripDepthM(), hold.vise().jawHeightM());
-    double lengthM = Math.min(input.stock().lengthM(), hold.vise().jawWidthM());
+    double lengthM = JawSpan.of(hold, input.stock().lengthM()).bearingM();
     double pressure = clamp.forceN().low() / (gripM * lengthM);
     double closable = 2 * JointStiffness.approachM(joint(input).low(), pressure);
     JawBearings bearings =
@@ -176,7 +177,7 @@ record HoldingEnds(
     }
 
     private double lengthM() {
-      return Math.min(input.stock().lengthM(), vise().jawWidthM());
+      return JawSpan.of(input.hold(), input.stock().lengthM()).bearingM();
     }
 
     private @Nullable Double lineM() {

@@ -26,6 +26,9 @@ import org.standproud.setup.PackingKind;
  */
 record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
 
+  /** Mean pressure over yield of a wire pressed to a strip three times as wide as it is high. */
+  private static final double FLOWS = 2 / Math.sqrt(3) * (0.75 + 3 / 4.0);
+
   static PackingLine of(HoldingInput input, HoldingEnds ends) {
     Packing wire = line(input, JawSide.MOVABLE, ends);
     wire = wire == null ? line(input, JawSide.FIXED, ends) : wire;
@@ -52,10 +55,13 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
   }
 
   /**
-   * Hertz pressure of a wire at least as hard as the stock over what begins to flow the stock;
-   * nothing for any softer packing, which is meant to yield, or for packing without a line.
+   * Hertz pressure of a wire over what begins to flow the stock; nothing for packing without a
+   * line. A wire that flows first is pressed flat: at a width w and height h its mean pressure is
+   * {@code 2/sqrt(3) (3/4 + w/(4 h))} times its yield (plane strain between rough flats, slip
+   * lines; Johnson and Mellor, Engineering Plasticity, 1973, from memory), 1.73 at three times as
+   * wide as high. So a soft wire dents nothing harder than itself.
    */
-  static double hardYieldRatio(
+  static double stockYieldRatio(
       Hold hold,
       Material material,
       HoldDraw draw,
@@ -65,17 +71,19 @@ record PackingLine(Band yieldRatio, Band bowMargin, Band bowM) {
     double ratio = 0;
     for (Packing piece : hold.packing()) {
       PackingBody body = PackingBody.of(piece.material());
-      if (piece.kind() == PackingKind.WIRE
-          && body.yieldPa().likely() >= material.yieldPa().likely()) {
-        ratio =
+      if (piece.kind() == PackingKind.WIRE) {
+        double wireYieldPa = body.yieldPa().part(draw.packingYieldPlace());
+        LineContact contact =
             at(
-                    piece,
-                    body,
-                    material,
-                    draw.clampingForceN() / lengthM,
-                    body.youngsPa().part(draw.packingPlace()),
-                    stockYoungsPa)
-                .yieldRatio(Math.min(body.yieldPa().part(draw.packingYieldPlace()), stockYieldPa));
+                piece,
+                body,
+                material,
+                draw.clampingForceN() / lengthM,
+                body.youngsPa().part(draw.packingPlace()),
+                stockYoungsPa);
+        double flowing = FLOWS * wireYieldPa / (LineContact.YIELD_ONSET * stockYieldPa);
+        double pressed = contact.yieldRatio(stockYieldPa);
+        ratio = Math.max(ratio, wireYieldPa < stockYieldPa ? Math.min(pressed, flowing) : pressed);
       }
     }
     return ratio;

@@ -215,8 +215,11 @@ final class CondensedHalf {
    * @param byMode what each mode on a rigid root moves there
    * @param ownGive give there on a rigid root
    * @param alongRoot values along the root under the point
+   * @param onRigid half of the solution on a rigid root: two points' dot product is the give
+   *     between them there
    */
-  record Seen(double[] byRoot, double[] byMode, double ownGive, double[] alongRoot) {}
+  record Seen(
+      double[] byRoot, double[] byMode, double ownGive, double[] alongRoot, double[] onRigid) {}
 
   /**
    * A point.
@@ -260,7 +263,7 @@ final class CondensedHalf {
     for (double h : half) {
       own += h * h;
     }
-    return new Seen(root, byMode, own, alongRoot);
+    return new Seen(root, byMode, own, alongRoot, half);
   }
 
   /**
@@ -309,6 +312,15 @@ final class CondensedHalf {
         sum += v * v;
       }
       return sum;
+    }
+
+    /** Give at one point for a unit load at another. */
+    double give(Seen at, Seen load) {
+      double[] f = at.byRoot().clone();
+      double[] g = load.byRoot().clone();
+      TriangularSolver_DDRM.solveL(lower.data, f, rootSize);
+      TriangularSolver_DDRM.solveL(lower.data, g, rootSize);
+      return dot(at.onRigid(), load.onRigid()) + dot(f, g);
     }
 
     private int size() {

@@ -249,6 +249,71 @@ public final class PlateOnFoot {
     return shearFactor(youngPa, root) * give;
   }
 
+  /** How the plate gives on one root, between any two places. */
+  final class Give {
+    private final CondensedHalf.OnRoot[] both;
+    private final double unit;
+    private final double shear;
+    private final double missedUnit;
+
+    private Give(double youngPa, RootStiffness root) {
+      double d = bendingNM(youngPa);
+      this.both = on(statics, youngPa, root);
+      this.unit = 2 * Math.pow(stickOutM, 3) / (d * statics.pieceM);
+      this.shear = shearFactor(youngPa, root);
+      this.missedUnit = stickOutM * stickOutM / d;
+    }
+
+    /** Deflection at one place per newton at another, m/N; of either sign where they differ. */
+    double between(Place at, Place load) {
+      double give = 0;
+      for (int parity = 0; parity < 2; parity++) {
+        give += both[parity].give(at.forStatics[parity], load.forStatics[parity]);
+      }
+      return shear * (unit * give + (at == load ? at.missed() * missedUnit : 0));
+    }
+  }
+
+  /**
+   * How the plate gives on a root.
+   *
+   * @param youngPa Young's modulus, Pa
+   * @param root what holds the foot
+   */
+  Give give(double youngPa, RootStiffness root) {
+    return new Give(youngPa, root);
+  }
+
+  /**
+   * Modes with their shapes.
+   *
+   * @param omega circular frequencies, 1/s
+   * @param at for each place what each mode of unit mass moves there, 1/sqrt(kg)
+   */
+  record Shapes(double[] omega, double[][] at) {}
+
+  /** The lowest modes of both symmetries as seen at some places, those of the even half first. */
+  Shapes shapes(Place[] places, double youngPa, double densityKgPerM3, RootStiffness root) {
+    double d = bendingNM(youngPa);
+    double unit = Math.sqrt(d / (densityKgPerM3 * thicknessM)) / (stickOutM * stickOutM);
+    double halfMass = densityKgPerM3 * thicknessM * stickOutM * modal.pieceM / 2;
+    double slower = Math.sqrt(shearFactor(youngPa, root));
+    CondensedHalf.OnRoot[] both = on(modal, youngPa, root);
+    double[] omega = new double[2 * MODES_EACH];
+    double[][] at = new double[places.length][omega.length];
+    for (int parity = 0; parity < 2; parity++) {
+      CondensedHalf.Modes found = both[parity].modes(trial[parity], MODES_EACH);
+      for (int i = 0; i < MODES_EACH; i++) {
+        int m = MODES_EACH * parity + i;
+        omega[m] = Math.sqrt(found.values()[i]) * unit / slower;
+        for (int p = 0; p < places.length; p++) {
+          at[p][m] = found.at(i, places[p].forModes[parity]) / Math.sqrt(halfMass);
+        }
+      }
+    }
+    return new Shapes(omega, at);
+  }
+
   /**
    * Force and moment about the jaw top that the root bears below a load, per metre of jaw and per
    * newton, 1/m and N.m/m per N.

@@ -35,9 +35,9 @@ final class ClampRoom {
    * @return null if no clamp is given
    */
   @Nullable Double leastM() {
-    return setup.hold().clamps().isEmpty()
+    return setup.hold().beside().isEmpty()
         ? null
-        : (Double) setup.hold().clamps().stream().mapToDouble(this::toClampM).min().getAsDouble();
+        : (Double) setup.hold().beside().stream().mapToDouble(this::toClampM).min().getAsDouble();
   }
 
   private double toClampM(Clamp clamp) {

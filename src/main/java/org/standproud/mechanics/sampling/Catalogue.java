@@ -191,6 +191,7 @@ public final class Catalogue {
     put(Unknown.JOINT, JointStiffness.coefficient(setup.stock().surface()));
     put(Unknown.PACKING, PLACE);
     put(Unknown.PACKING_YIELD, PLACE);
+    all.put(Unknown.BACKING, hold.backing().isEmpty() ? Distribution.exactly(0.5) : ANY);
     all.put(Unknown.STOP, hold.stop() == null ? ANY : Distribution.exactly(0.5));
     all.put(Unknown.STOP_HEIGHT, ANY);
     all.put(Unknown.SEAT, hold.seat() == null ? ANY : Distribution.exactly(0.5));

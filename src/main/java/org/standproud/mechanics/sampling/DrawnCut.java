@@ -329,6 +329,7 @@ public final class DrawnCut {
         isSeated(draw),
         stop(draw),
         peaks,
-        corners);
+        corners,
+        sample.at(Unknown.BACKING, draw));
   }
 }

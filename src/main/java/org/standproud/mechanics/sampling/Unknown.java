@@ -161,7 +161,12 @@ public enum Unknown {
   /** Measured lowest note of the stock in its hold; no number if it was not measured. */
   NOTE("lowest note of the stock in its vise", HoldFields.MEASURED_NOTE),
   /** Measured stiffness of its top edge; no number if it was not measured. */
-  EDGE_STIFFNESS("stiffness of the top edge", HoldFields.MEASURED_STIFFNESS);
+  EDGE_STIFFNESS("stiffness of the top edge", HoldFields.MEASURED_STIFFNESS),
+  /** Place in the bands of what a backing gives and withstands. */
+  BACKING(
+      "stiffness of the backing",
+      HoldFields.BACKING,
+      "push the backing with a known force and read an indicator on it");
 
   private final String words;
   private final FieldPointer input;
@@ -184,7 +189,11 @@ public enum Unknown {
 
   /** Whether the margins of a hold hang on it. */
   boolean decidesTheHold() {
-    return compareTo(JAW_LIFT) < 0 || this == SPOT_SPAN || this == STOP || this == SEAT;
+    return compareTo(JAW_LIFT) < 0
+        || this == SPOT_SPAN
+        || this == STOP
+        || this == SEAT
+        || this == BACKING;
   }
 
   /** As a machinist would say it. */

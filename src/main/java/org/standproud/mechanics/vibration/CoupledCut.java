@@ -225,8 +225,8 @@ public final class CoupledCut {
   private double stockShare(double atHz, double nearRe, double nearIm) {
     double[] roots = new double[4];
     roots(atHz, roots);
-    double first = Math.hypot(roots[0] - nearRe, roots[1] - nearIm);
-    double second = Math.hypot(roots[2] - nearRe, roots[3] - nearIm);
+    double first = square(roots[0] - nearRe, roots[1] - nearIm);
+    double second = square(roots[2] - nearRe, roots[3] - nearIm);
     double mRe = roots[first <= second ? 0 : 2];
     double mIm = roots[first <= second ? 1 : 3];
     double[] g = new double[6];
@@ -340,5 +340,9 @@ public final class CoupledCut {
     return k0 == k1 || Math.abs(k1 - k0) > 1
         ? Math.max(s0, s1)
         : s0 + (whole - k0) / (k1 - k0) * (s1 - s0);
+  }
+
+  private static double square(double re, double im) {
+    return re * re + im * im;
   }
 }

@@ -117,9 +117,23 @@ public final class CoupledDepth {
     double chatterHz = 0;
     int count = grid();
     respond(count);
+    boolean reached = false;
+    boolean solved = false;
     for (int i = 0; i < count; i++) {
       double f = points[i];
+      boolean reaches = reaches(i, best);
+      if (!reaches && !reached) {
+        solved = false;
+        continue; // Neither end of this step limits the depth further.
+      }
+      reached = reaches;
+      if (i > 0 && !solved) {
+        solve(i - 1);
+        System.arraycopy(roots, 0, before, 0, 4);
+        Arrays.fill(wavesBefore, Double.NaN);
+      }
       solve(i);
+      solved = true;
       Arrays.fill(waves, Double.NaN);
       if (i > 0) {
         alongside();
@@ -242,6 +256,22 @@ public final class CoupledDepth {
     }
   }
 
+  /**
+   * Whether a root at a point can have a negative real part beyond the best so far: by the triangle
+   * inequality, without a square root.
+   */
+  private boolean reaches(int i, double best) {
+    double sumRe = xx * cutterRe[i] + yy * allRe[i];
+    double sumIm = xx * cutterIm[i] + yy * allIm[i];
+    double productRe = cutterRe[i] * allRe[i] - cutterIm[i] * allIm[i];
+    double productIm = cutterRe[i] * allIm[i] + cutterIm[i] * allRe[i];
+    double size =
+        Math.abs(sumRe * sumRe - sumIm * sumIm - 4 * cross * productRe)
+            + Math.abs(2 * sumRe * sumIm - 4 * cross * productIm);
+    double left = 2 * best - sumRe;
+    return left < 0 || size > left * left;
+  }
+
   /** Both roots at a point. */
   private void solve(int i) {
     at[0] = cutterRe[i];
@@ -266,9 +296,7 @@ public final class CoupledDepth {
   }
 
   private double away(int was, int is) {
-    double re = roots[is] - before[was];
-    double im = roots[is + 1] - before[was + 1];
-    return re * re + im * im;
+    return square(roots[is] - before[was], roots[is + 1] - before[was + 1]);
   }
 
   private static double waves(double f, double re, double im, int teeth, double revPerS) {
@@ -306,8 +334,8 @@ public final class CoupledDepth {
     points[0] = chatterHz;
     respond(1);
     solve(0);
-    double first = Math.hypot(roots[0] - nearRe, roots[1] - nearIm);
-    double second = Math.hypot(roots[2] - nearRe, roots[3] - nearIm);
+    double first = square(roots[0] - nearRe, roots[1] - nearIm);
+    double second = square(roots[2] - nearRe, roots[3] - nearIm);
     double mRe = roots[first <= second ? 0 : 2];
     double mIm = roots[first <= second ? 1 : 3];
     // M^2 + a1 M + a0 = 0, hence dM/dGy = -(ayy M + Gx cross)/(2 M + a1).
@@ -322,5 +350,9 @@ public final class CoupledDepth {
     double slopeRe = (topRe * lowRe + topIm * lowIm) / size;
     double slopeIm = (topIm * lowRe - topRe * lowIm) / size;
     return (slopeRe * (at[2] - at[0]) - slopeIm * (at[3] - at[1])) / mRe;
+  }
+
+  private static double square(double re, double im) {
+    return re * re + im * im;
   }
 }

@@ -83,6 +83,8 @@ public final class SteadySwing {
     double a22 = c - zeta * w * s;
     // Forced motion: a straight force has the straight answer (F + slope (t - 2 zeta/w))/k.
     double lag = 2 * zeta / w;
+    double give = 1 / stiffness;
+    double rate = 1 / stepS;
     double x = 0;
     double v = 0;
     for (int round = 0; round < 2; round++) {
@@ -91,15 +93,15 @@ public final class SteadySwing {
       for (int i = 0; i < n; i++) {
         double from = forceN[i];
         double to = forceN[i + 1 == n ? 0 : i + 1];
-        double slope = (to - from) / stepS;
+        double slope = (to - from) * rate;
         if (round == 1) {
           swing[i] += x;
         }
-        double px = (from - slope * lag) / stiffness;
-        double pv = slope / stiffness;
+        double px = (from - slope * lag) * give;
+        double pv = slope * give;
         double dx = x - px;
         double dv = v - pv;
-        x = a11 * dx + a12 * dv + (to - slope * lag) / stiffness;
+        x = a11 * dx + a12 * dv + (to - slope * lag) * give;
         v = a21 * dx + a22 * dv + pv;
       }
       if (round == 0) {

@@ -6,6 +6,7 @@ import static org.standproud.setup.units.QuantityKind.SPINDLE_SPEED;
 import static org.standproud.setup.units.QuantityKind.TABLE_FEED;
 
 import java.util.List;
+import org.standproud.setup.Coolant;
 import org.standproud.setup.Cut;
 import org.standproud.setup.CutBuilder;
 import org.standproud.setup.FeedDirection;
@@ -118,6 +119,10 @@ public final class CutFields {
           false,
           Cut::otherSlidesLocked,
           "whether the slides that do not feed are locked");
+  public static final Choice<Cut, Coolant> COOLANT =
+      Choice.<Cut, Coolant>of(
+              "coolant", Coolant.class, Cut::coolant, "what runs over the cutter, or dry")
+          .mayBeUnknown();
   public static final Quantity<Cut> LEAD_IN =
       Quantity.<Cut>of(
               "leadIn",
@@ -183,6 +188,7 @@ public final class CutFields {
               FEED_DRIVE,
               SLIDE_LOCKED,
               OTHERS_LOCKED,
+              COOLANT,
               LEAD_IN));
 
   private CutFields() {}
@@ -207,6 +213,7 @@ public final class CutFields {
         .feedDrive(v.need(FEED_DRIVE))
         .slideLocked(v.get(SLIDE_LOCKED))
         .otherSlidesLocked(v.get(OTHERS_LOCKED))
+        .coolant(v.get(COOLANT))
         .leadInM(v.need(LEAD_IN))
         .build();
   }

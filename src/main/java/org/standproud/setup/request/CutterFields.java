@@ -2,6 +2,7 @@ package org.standproud.setup.request;
 
 import static org.standproud.setup.units.QuantityKind.ANGLE;
 import static org.standproud.setup.units.QuantityKind.LENGTH;
+import static org.standproud.setup.units.QuantityKind.SPINDLE_SPEED;
 
 import java.util.HashSet;
 import java.util.List;
@@ -114,6 +115,17 @@ public final class CutterFields {
           .called("cutter run-out")
           .mayBeUnknown();
 
+  public static final Quantity<Cutter> GREATEST_SPEED =
+      Quantity.<Cutter>of(
+              "greatestSpeed",
+              SPINDLE_SPEED,
+              1,
+              MachineFields.GREATEST_SPEED_REV_PER_S,
+              Cutter::greatestSpeedRevPerS,
+              "greatest spindle speed marked on cutter or holder, the lesser of both")
+          .called("marked speed")
+          .mayBeUnknown();
+
   static final ObjectSchema<Cutter> SHAPE =
       new ObjectSchema<>(
           "cutter",
@@ -139,7 +151,8 @@ public final class CutterFields {
               EDGE,
               CHIPPED,
               MISSING,
-              RUN_OUT),
+              RUN_OUT,
+              GREATEST_SPEED),
           CutterFields::check);
 
   private CutterFields() {}
@@ -225,6 +238,7 @@ public final class CutterFields {
         .chippedTeeth(orNone(v.get(CHIPPED)))
         .missingTeeth(orNone(v.get(MISSING)))
         .runOutM(v.get(RUN_OUT))
+        .greatestSpeedRevPerS(v.get(GREATEST_SPEED))
         .build();
   }
 }

@@ -20,7 +20,8 @@ public sealed interface Field<O, T>
         BooleanField,
         Text,
         ObjectField,
-        ListField {
+        ListField,
+        ItemList {
 
   /** What stands in a request for a value that is not known, as null does. */
   String UNKNOWN = "unknown";

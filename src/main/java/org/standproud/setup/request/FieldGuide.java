@@ -77,7 +77,9 @@ public final class FieldGuide {
     /** An object, or the name of one in the catalogue. */
     SHELVED_PART,
     /** A list of objects. */
-    PARTS
+    PARTS,
+    /** A list of objects, each given or named in the catalogue. */
+    SHELVED_PARTS
   }
 
   /**
@@ -117,6 +119,15 @@ public final class FieldGuide {
     return entries(RequestFields.SHAPE, units);
   }
 
+  /**
+   * All fields of a job, each before the fields inside it.
+   *
+   * @param units the system in which ranges are given
+   */
+  public static List<Entry> jobEntries(UnitSystem units) {
+    return entries(JobFields.SHAPE, units);
+  }
+
   static List<Entry> entries(ObjectSchema<?> shape, UnitSystem units) {
     List<Entry> entries = new ArrayList<>();
     walk("", shape, units, entries);
@@ -140,6 +151,8 @@ public final class FieldGuide {
         walk(path, part.shape(), units, into);
       } else if (field instanceof ListField<?, ?> parts) {
         walk(path + "/*", parts.shape(), units, into);
+      } else if (field instanceof ItemList<?, ?> items) {
+        walk(path + "/*", items.item().shape(), units, into);
       }
     }
   }
@@ -179,6 +192,9 @@ public final class FieldGuide {
       return Sort.YES_NO;
     } else if (field instanceof ObjectField<?, ?> part) {
       return part.shelf() == null ? Sort.PART : Sort.SHELVED_PART;
+    }
+    if (field instanceof ItemList) {
+      return Sort.SHELVED_PARTS;
     }
     return field instanceof ListField ? Sort.PARTS : Sort.TEXT;
   }

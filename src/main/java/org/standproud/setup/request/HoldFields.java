@@ -11,6 +11,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.standproud.setup.Backing;
+import org.standproud.setup.BackingKind;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.HandleEffort;
 import org.standproud.setup.HeldMeasurement;
@@ -82,6 +84,72 @@ public final class HoldFields {
   static final ObjectSchema<Clamp> CLAMP_SHAPE =
       new ObjectSchema<>(
           "clamp", List.of(CLAMP_SIDE, CLAMP_ALONG, CLAMP_LENGTH, CLAMP_GAP, CLAMP_HEIGHT));
+
+  public static final Choice<Backing, BackingKind> BACKING_KIND =
+      Choice.of("kind", BackingKind.class, Backing::kind, "what it is");
+  public static final Choice<Backing, JawSide> BACKING_SIDE =
+      Choice.of(
+          "side",
+          JawSide.class,
+          Backing::side,
+          "the side of the plate on which it stands, where it takes a push toward that jaw");
+  public static final Quantity<Backing> BACKING_ALONG =
+      Quantity.of(
+          "along",
+          LENGTH,
+          -2,
+          2,
+          Backing::alongM,
+          "place of its middle along X from the middle of the stock");
+  public static final Quantity<Backing> BACKING_LENGTH =
+      Quantity.of("length", LENGTH, 1e-3, 1, Backing::lengthM, "how long it is along the jaws");
+  public static final Quantity<Backing> BACKING_HEIGHT =
+      Quantity.of(
+          "height",
+          LENGTH,
+          1e-3,
+          0.5,
+          Backing::heightM,
+          "height above the jaw top at which it touches, which is its top");
+  public static final BandField<Backing> BACKING_STIFFNESS =
+      BandField.<Backing>of(
+              "stiffness",
+              STIFFNESS,
+              1e5,
+              1e10,
+              Backing::stiffnessNPerM,
+              "its stiffness across the jaws where it touches")
+          .mayBeUnknown();
+  public static final BandField<Backing> BACKING_HOLDS =
+      BandField.<Backing>of(
+              "holds",
+              FORCE,
+              1,
+              100_000,
+              Backing::holdsN,
+              "push that it withstands before it slides or tips")
+          .mayBeUnknown();
+  public static final BandField<Backing> BACKING_PRELOAD =
+      BandField.<Backing>of(
+              "preload",
+              FORCE,
+              0,
+              100_000,
+              Backing::preloadN,
+              "push with which it was set against the plate; it just touches if left out")
+          .mayBeUnknown();
+  static final ObjectSchema<Backing> BACKING_SHAPE =
+      new ObjectSchema<>(
+          "backing",
+          List.of(
+              BACKING_KIND,
+              BACKING_SIDE,
+              BACKING_ALONG,
+              BACKING_LENGTH,
+              BACKING_HEIGHT,
+              BACKING_STIFFNESS,
+              BACKING_HOLDS,
+              BACKING_PRELOAD));
 
   public static final ObjectField<Hold, Vise> VISE =
       ObjectField.onShelf(
@@ -157,6 +225,14 @@ public final class HoldFields {
           false,
           Hold::clamps,
           "clamps and straps that stand beside the stock; if left out, nothing is known of any");
+  public static final ListField<Hold, Backing> BACKING =
+      new ListField<>(
+          "backing",
+          BACKING_SHAPE,
+          4,
+          false,
+          Hold::backing,
+          "jacks, blocks or angle plates that touch the plate above the jaws; none if left out");
   public static final Quantity<Hold> VISE_RUN_OUT =
       Quantity.<Hold>of(
               "viseRunOut",
@@ -166,6 +242,18 @@ public final class HoldFields {
               Hold::viseRunOutM,
               "deviation of the fixed jaw from the table travel over its width")
           .called("vise run-out")
+          .mayBeUnknown();
+
+  public static final Quantity<Hold> ALONG =
+      Quantity.<Hold>of(
+              "along",
+              LENGTH,
+              -1,
+              1,
+              Hold::alongM,
+              "place of the middle of the stock along X from the middle of the jaws; taken as 0 if"
+                  + " left out")
+          .called("place of the stock along the jaws")
           .mayBeUnknown();
 
   public static final BandField<Hold> MEASURED_NOTE =
@@ -213,7 +301,9 @@ public final class HoldFields {
               STOP,
               STOP_HEIGHT,
               CLAMPS,
+              BACKING,
               VISE_RUN_OUT,
+              ALONG,
               MEASURED_NOTE,
               MEASURED_DAMPING,
               MEASURED_STIFFNESS),
@@ -317,6 +407,7 @@ public final class HoldFields {
   static Hold hold(Values v) {
     List<Values> packing = v.get(PACKING);
     List<Values> clamps = v.get(CLAMPS);
+    List<Values> backing = v.get(BACKING);
     return Hold.in(ViseFields.vise(v.need(VISE)), v.need(GRIP_DEPTH))
         .clamping(v.get(CLAMPING_FORCE), v.get(HANDLE_TORQUE), v.get(JAW_FRICTION))
         .packing(packing == null ? List.of() : packing.stream().map(HoldFields::piece).toList())
@@ -324,13 +415,27 @@ public final class HoldFields {
         .stop(v.get(STOP))
         .stopHeight(v.get(STOP_HEIGHT))
         .clamps(clamps == null ? List.of() : clamps.stream().map(HoldFields::clamp).toList())
+        .backing(backing == null ? List.of() : backing.stream().map(HoldFields::backing).toList())
         .viseRunOut(v.get(VISE_RUN_OUT))
         .effort(v.get(CLAMPING))
         .faces(v.get(FACES))
+        .along(v.get(ALONG))
         .measured(
             new HeldMeasurement(
                 v.get(MEASURED_NOTE), v.get(MEASURED_DAMPING), v.get(MEASURED_STIFFNESS)))
         .held();
+  }
+
+  private static Backing backing(Values v) {
+    return new Backing(
+        v.need(BACKING_KIND),
+        v.need(BACKING_SIDE),
+        v.need(BACKING_ALONG),
+        v.need(BACKING_LENGTH),
+        v.need(BACKING_HEIGHT),
+        v.get(BACKING_STIFFNESS),
+        v.get(BACKING_HOLDS),
+        v.get(BACKING_PRELOAD));
   }
 
   private static Clamp clamp(Values v) {

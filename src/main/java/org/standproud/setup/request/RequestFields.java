@@ -136,11 +136,15 @@ public final class RequestFields {
     }
   }
 
+  static JobReference reference(Values job) {
+    return new JobReference(job.need(JOB_ORDER), job.get(WORK_MASTER), job.get(JOB_OPERATION));
+  }
+
   static Setup setup(Values v) {
     Values job = v.need(JOB);
     List<Values> passes = v.get(PASSES);
     return new Setup(
-        new JobReference(job.need(JOB_ORDER), job.get(WORK_MASTER), job.get(JOB_OPERATION)),
+        reference(job),
         StockFields.stock(v.need(STOCK)),
         HoldFields.hold(v.need(HOLD)),
         MachineFields.machine(v.need(MACHINE)),

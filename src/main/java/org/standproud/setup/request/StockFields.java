@@ -6,6 +6,7 @@ import java.util.List;
 import org.standproud.setup.Material;
 import org.standproud.setup.Stock;
 import org.standproud.setup.StockBuilder;
+import org.standproud.setup.StockCondition;
 import org.standproud.setup.StockSurface;
 import org.standproud.setup.catalogue.Catalogue;
 
@@ -51,10 +52,18 @@ public final class StockFields {
       new BooleanField<>(
           "deburred", false, Stock::deburred, "whether the gripped edges were deburred");
 
+  public static final Choice<Stock, StockCondition> CONDITION =
+      Choice.<Stock, StockCondition>of(
+              "condition",
+              StockCondition.class,
+              Stock::condition,
+              "how it was delivered, which decides the stress that is locked in it")
+          .mayBeUnknown();
+
   static final ObjectSchema<Stock> SHAPE =
       new ObjectSchema<>(
           "stock",
-          List.of(LENGTH_X, THICKNESS, HEIGHT, MATERIAL, SURFACE, HIGH_SPOT, DEBURRED),
+          List.of(LENGTH_X, THICKNESS, HEIGHT, MATERIAL, SURFACE, HIGH_SPOT, DEBURRED, CONDITION),
           (v, place) -> OrderCheck.check(v, HIGH_SPOT, THICKNESS, place));
 
   private StockFields() {}
@@ -68,6 +77,7 @@ public final class StockFields {
         .surface(v.get(SURFACE))
         .highSpotM(v.get(HIGH_SPOT))
         .deburred(v.get(DEBURRED))
+        .condition(v.get(CONDITION))
         .build();
   }
 }

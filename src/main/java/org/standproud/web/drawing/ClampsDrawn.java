@@ -15,7 +15,7 @@ final class ClampsDrawn {
   /** Distance from the middle of the stock to the farthest face of a clamp on a side, in m. */
   static double farthestM(Setup setup, JawSide side) {
     double thicknessM = setup.stock().thicknessM();
-    return setup.hold().clamps().stream()
+    return setup.hold().beside().stream()
         .filter(clamp -> clamp.side() == side)
         .mapToDouble(clamp -> clamp.faceM(thicknessM))
         .max()
@@ -25,7 +25,7 @@ final class ClampsDrawn {
   /** Height of the highest clamp and of a stop whose height is given above the jaw top, in m. */
   static double highestM(Setup setup) {
     Double stopM = setup.hold().stopHeightM();
-    double clampM = setup.hold().clamps().stream().mapToDouble(Clamp::heightM).max().orElse(0);
+    double clampM = setup.hold().beside().stream().mapToDouble(Clamp::heightM).max().orElse(0);
     return Math.max(clampM, stopM == null ? 0 : stopM);
   }
 }

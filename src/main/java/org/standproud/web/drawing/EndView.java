@@ -120,7 +120,7 @@ public final class EndView {
     drawSeat();
     drawStock();
     drawStop();
-    setup.hold().clamps().forEach(this::drawClamp);
+    setup.hold().beside().forEach(this::drawClamp);
     setup.hold().packing().forEach(this::drawPacking);
     drawCutter();
     Band bend = loads.edgeDeflectionM();
@@ -404,7 +404,7 @@ public final class EndView {
     if (stopM != null) {
       text.append(" The stop stands ").append(figures.length(stopM)).append(" above the jaws.");
     }
-    for (Clamp clamp : setup.hold().clamps()) {
+    for (Clamp clamp : setup.hold().beside()) {
       text.append(" A clamp stands ").append(figures.length(clamp.heightM()));
       text.append(" above the jaws on the side of the ").append(clamp.side().words()).append('.');
     }

@@ -71,7 +71,7 @@ public final class PlanView {
   /** Extent of the drawing along X to one side, including the cutter at first touch. */
   private double reachM(int side) {
     double still = Math.max(setup.stock().lengthM(), setup.hold().vise().jawWidthM()) / 2;
-    for (Clamp clamp : setup.hold().clamps()) {
+    for (Clamp clamp : setup.hold().beside()) {
       still = Math.max(still, side * (side > 0 ? clamp.toM() : clamp.fromM()));
     }
     double moving = touch.map(t -> side * firstCentreM(t) + t.radiusM()).orElse(0.0);
@@ -109,7 +109,7 @@ public final class PlanView {
   private String draw() {
     drawJaws();
     drawStock();
-    setup.hold().clamps().forEach(this::drawClamp);
+    setup.hold().beside().forEach(this::drawClamp);
     touch.ifPresent(this::drawGhost);
     drawCutter();
     touch.ifPresent(this::drawCutting);
@@ -331,7 +331,7 @@ public final class PlanView {
   private String standing() {
     Stop stop = setup.hold().stop();
     String stopped = stop == null || stop == Stop.NONE ? "" : "stop";
-    if (setup.hold().clamps().isEmpty()) {
+    if (setup.hold().beside().isEmpty()) {
       return stopped;
     }
     return stopped.isEmpty() ? "clamp" : "stop, clamp";

@@ -16,7 +16,7 @@ import tools.jackson.databind.node.ObjectNode;
  * Converts between the text of a field and its value in a request. Text that is not a {@link
  * WrittenQuantity} goes into the request unchanged, and the request reader refuses it.
  */
-final class TypedValue {
+public final class TypedValue {
 
   /** Typed for a value that is not known, as opposed to one from the catalogue. */
   static final String NOT_KNOWN = "?";
@@ -29,7 +29,7 @@ final class TypedValue {
   private TypedValue() {}
 
   /** The request value for typed text, which is not blank. */
-  static JsonNode node(String typed, Sort sort) {
+  public static JsonNode node(String typed, Sort sort) {
     String text = typed.strip();
     boolean unknown = sort != Sort.TEXT && text.equalsIgnoreCase(FieldGuide.UNKNOWN);
     if (unknown || text.equals(NOT_KNOWN)) {
@@ -42,7 +42,7 @@ final class TypedValue {
           text.equals("true") || text.equals("false")
               ? JSON.booleanNode(text.equals("true"))
               : JSON.stringNode(text);
-      case CHOICE, TEXT, PART, SHELVED_PART, PARTS -> JSON.stringNode(text);
+      case CHOICE, TEXT, PART, SHELVED_PART, PARTS, SHELVED_PARTS -> JSON.stringNode(text);
     };
   }
 
@@ -81,7 +81,7 @@ final class TypedValue {
   }
 
   /** The text for a request value. */
-  static String typed(JsonNode node) {
+  public static String typed(JsonNode node) {
     if (node.isNull()) {
       return NOT_KNOWN;
     } else if (node.isArray()) {

@@ -22,7 +22,8 @@ class HeldJobTest {
   @Test
   void theLeastMarginAndItsWayAreThoseOfTheOtherHold() {
     Setup setup = DemoShop.setup("01");
-    HeldJob job = HeldJob.of(setup, Straps.of(setup), 0, 0.03, 0.01);
+    HeldJob job =
+        HeldJob.upright(setup, Straps.of(setup), Way.VISE_SIDE.backingNPerM(), 0.03, 0.015, 0.01);
     Evidence evidence =
         job.with(
             new ClampedMargins(

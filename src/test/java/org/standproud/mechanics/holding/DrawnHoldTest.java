@@ -70,7 +70,8 @@ class DrawnHoldTest {
         true,
         Stop.NONE,
         peaks,
-        Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray());
+        Stream.of(corners).flatMapToDouble(c -> DoubleStream.of(c.xN(), c.yN(), c.zN())).toArray(),
+        .5);
   }
 
   private static DrawnHold.Margins margins(double bearing, Peaks peaks, ForceVector... corners) {

@@ -32,9 +32,14 @@ public enum Subject {
       "holding.jaw.JawFriction",
       "holding.jaw.RigidLimits",
       "holding.jaw.BestPackingDepth",
+      "holding.jaw.JawSpan",
+      "holding.jaw.BackingHold",
       "coupling.EndLoad",
       "holding.slip.JawGrip",
-      "holding.GrippedRoot"),
+      "holding.GrippedRoot",
+      "holding.other.TableHold",
+      "holding.other.LyingStock",
+      "holding.other.BackedBlock"),
   /** Contact of rods and faces. */
   CONTACT(
       "Contact",
@@ -49,7 +54,8 @@ public enum Subject {
       "plate.GrippedFoot",
       "plate.PlateOnFoot",
       "plate.FootBending",
-      "plate.PlateSurface"),
+      "plate.PlateSurface",
+      "plate.BackedPlate"),
   /** Forced and self-excited vibration. */
   VIBRATION(
       "Vibration",
@@ -83,7 +89,8 @@ public enum Subject {
       "finish.PeripheralMark",
       "finish.SharpCornerMark",
       "finish.TramError",
-      "finish.RoughnessGrade"),
+      "finish.RoughnessGrade",
+      "finish.LayerRemoval"),
   /** Time of a pass. */
   TIME("Time", "time.PassTime"),
   /** How likely a hold is to hold. */

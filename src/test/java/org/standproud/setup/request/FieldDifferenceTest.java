@@ -26,6 +26,10 @@ class FieldDifferenceTest {
   private static final String CLAMPS =
       "[{\"side\":\"fixed jaw\",\"along\":10,\"length\":30,\"gap\":2,\"height\":5}]";
 
+  private static final String BACKING =
+      "[{\"kind\":\"block\",\"side\":\"fixed jaw\",\"along\":10,\"length\":30,\"height\":5,"
+          + "\"stiffness\":50,\"holds\":900,\"preload\":100}]";
+
   private static final Setup SETUP = setup("01-top-edge-wire-and-stop", FieldDifferenceTest::fill);
 
   /** Fields that state in another way what a set-up keeps under one of the others. */
@@ -41,6 +45,7 @@ class FieldDifferenceTest {
 
   private static void fill(ObjectNode request) {
     request.withObject("/hold").set("clamps", json(CLAMPS));
+    request.withObject("/hold").set("backing", json(BACKING));
     ObjectNode pass = request.putArray("passes").addObject();
     pass.put("stage", request.at("/cut/stage").stringValue());
     pass.set("axialDepth", request.at("/cut/axialDepth"));

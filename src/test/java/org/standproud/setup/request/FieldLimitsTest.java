@@ -98,9 +98,11 @@ class FieldLimitsTest {
     Setup setup = Seeds.accepted(Seeds.request("01"));
     ObjectNode request =
         CanonicalText.request(setup.with(setup.cut(), List.of(setup.asked())), units);
-    ArrayNode clamps = JsonNodeFactory.instance.arrayNode();
-    clamps.add(JsonNodeFactory.instance.objectNode().put("side", "fixed jaw"));
-    ((ObjectNode) request.get("hold")).set("clamps", clamps);
+    for (String list : List.of("clamps", "backing")) {
+      ArrayNode one = JsonNodeFactory.instance.arrayNode();
+      one.add(JsonNodeFactory.instance.objectNode().put("side", "fixed jaw"));
+      ((ObjectNode) request.get("hold")).set(list, one);
+    }
     return request;
   }
 

@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standproud.setup.Backing;
+import org.standproud.setup.BackingKind;
+import org.standproud.setup.Band;
 import org.standproud.setup.Clamp;
 import org.standproud.setup.JawSide;
 import org.standproud.setup.Setup;
@@ -337,9 +340,34 @@ class SetupReaderTest {
   }
 
   @Test
+  void aBackingIsReadByPositionAndWrittenBackUnchanged() {
+    String block =
+        "[{'kind':'block','side':'movable jaw','along':-30,'length':25,'height':12.5,'holds':900}]";
+    Setup setup = Seeds.accepted(with("01", "/hold/backing", block));
+    assertThat(setup.hold().backing())
+        .containsExactly(
+            new Backing(
+                BackingKind.BLOCK,
+                JawSide.MOVABLE,
+                -0.03,
+                0.025,
+                0.0125,
+                null,
+                Band.exactly(900),
+                null));
+    assertThat(Seeds.accepted(CanonicalText.request(setup, UnitSystem.METRIC)).hold())
+        .isEqualTo(setup.hold());
+    assertThat(CanonicalText.setup(CanonicalText.of(setup))).isEqualTo(setup);
+    String bare = "[{'kind':'jack','side':'movable jaw','along':0,'length':25}]";
+    assertThat(only(with("01", "/hold/backing", bare)).pointer())
+        .isEqualTo("/hold/backing/0/height");
+  }
+
+  @Test
   void aHoldRecordedBeforeClampsExistedHasNone() {
     Setup setup = Seeds.accepted(Seeds.request("01"));
-    String before = CanonicalText.of(setup).replace("\"clamps\":[],", "");
+    String before =
+        CanonicalText.of(setup).replace("\"clamps\":[],", "").replace("\"backing\":[],", "");
     assertThat(CanonicalText.setup(before.replace("\"stopHeightM\":null,", ""))).isEqualTo(setup);
   }
 }

@@ -50,6 +50,9 @@ class EveryPageTest {
       all.put("records", "/records?card=HOLD-001");
       all.put("record", "/records/" + bad + "/reassessment");
       all.put("tap-test", "/tap-test");
+      all.put("job", "/jobs?example");
+      all.put("job-refused", "/jobs/route");
+      all.put("job-route", "/jobs/route?" + JobPagesTest.EDGES);
       all.put("chain", "/records/chain");
       all.put("fault", "/rules/HOLD-999");
       pages = all;

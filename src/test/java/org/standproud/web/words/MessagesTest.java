@@ -38,7 +38,9 @@ class MessagesTest {
           "form.more.",
           "draft.provisional.",
           "setup.units.",
-          "sketch.");
+          "sketch.",
+          "job.field.",
+          "job.section.");
 
   private static Properties messages() throws IOException {
     Properties messages = new Properties();

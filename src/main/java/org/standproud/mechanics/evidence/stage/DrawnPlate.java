@@ -5,14 +5,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.coupling.StandingCut;
 import org.standproud.mechanics.engagement.Arc;
 import org.standproud.mechanics.engagement.Engagement;
 import org.standproud.mechanics.force.DrawnPass;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.GrippedRoot;
+import org.standproud.mechanics.holding.jaw.BackingHold;
+import org.standproud.mechanics.holding.jaw.JawSpan;
+import org.standproud.mechanics.holding.other.BackedBlock;
+import org.standproud.mechanics.holding.other.LyingStock;
+import org.standproud.mechanics.plate.BackedPlate;
+import org.standproud.mechanics.plate.GrippedFoot;
 import org.standproud.mechanics.plate.PlateInput;
+import org.standproud.mechanics.plate.PlateMode;
 import org.standproud.mechanics.plate.PlatePoint;
 import org.standproud.mechanics.plate.PlateSurface;
 import org.standproud.mechanics.plate.RememberedPlates;
@@ -43,27 +52,92 @@ public final class DrawnPlate {
   private final double[][] hz;
   private final double[][] stiffness;
   private final double[] flexibility;
+
+  /** Give pushed toward the fixed jaw and away from it in each draw; null without a backing. */
+  private final double @Nullable [] @Nullable [] backed;
+
   private final double thinned;
   private final DrawnTool tool;
   private final CoupledDepth coupled = new CoupledDepth(PlateSurface.MODES + TipModes.MODES);
 
-  DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
+  private DrawnPlate(DrawnCut cut, double thinned, IntPredicate stands) {
     this.cut = cut;
     this.setup = cut.setup();
     int n = cut.draws();
     this.hz = new double[n][];
     this.stiffness = new double[n][];
     this.flexibility = unknown(n);
-    this.thinned = Math.min(1, StandingCut.wallLeftM(cutting, setup) / setup.stock().thicknessM());
-    this.tool = new DrawnTool(cut);
-    PlateSurface surface = plates.surface(stock(cutting));
+    this.backed =
+        BackingHold.touching(setup.hold(), setup.stock()).isEmpty() ? null : new double[n][];
+    this.thinned = thinned;
+    this.tool = new DrawnTool(cut, stands);
+  }
+
+  DrawnPlate(DrawnCut cut, Engagement.Cutting cutting, RememberedPlates plates) {
+    this(cut, thinned(cut, cutting), cut::holds);
+    PlateInput stock = stock(cutting);
+    PlateSurface surface = plates.surface(stock);
     GrippedRoot root = GrippedRoot.of(setup);
+    BackedPlate behind = backed == null ? null : BackedStock.of(setup, stock);
     double[] corner = new double[1 + 2 * PlateSurface.MODES];
-    for (int draw = 0; draw < n; draw++) {
+    for (int draw = 0; draw < cut.draws(); draw++) {
       if (cut.holds(draw)) {
-        fill(draw, root, surface, corner);
+        fill(draw, root, surface, behind, corner);
       }
     }
+  }
+
+  /** Stock that lies flat under straps; its hold is judged elsewhere, so every draw counts. */
+  static DrawnPlate lying(DrawnCut cut, LyingStock stock) {
+    DrawnPlate plate = new DrawnPlate(cut, 1, draw -> cut.pass(draw) != null);
+    JointSample sample = cut.sample();
+    for (int draw = 0; draw < cut.draws(); draw++) {
+      if (cut.pass(draw) == null) {
+        continue;
+      }
+      double springNPerM =
+          stock.stiffnessNPerM(
+              sample.at(Unknown.CLAMPING_FORCE, draw),
+              sample.at(Unknown.JOINT, draw),
+              GrippedFoot.TANGENTIAL_RATIO.part(sample.at(Unknown.PACKING, draw)));
+      plate.rigid(draw, 1 / springNPerM, new double[] {stock.naturalHz(springNPerM)}, springNPerM);
+    }
+    return plate;
+  }
+
+  /** Stock that hardly stands out of an upright backing. */
+  static DrawnPlate backed(DrawnCut cut, BackedBlock block) {
+    DrawnPlate plate = new DrawnPlate(cut, 1, cut::holds);
+    for (int draw = 0; draw < cut.draws(); draw++) {
+      if (cut.holds(draw)) {
+        DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
+        double turning = Math.min(state.turningTowardNmPerRad(), state.turningAwayNmPerRad());
+        plate.rigid(
+            draw,
+            block.giveMPerN(state.translationNPerM(), turning),
+            new double[] {block.rockingHz(turning), block.shiftingHz(state.translationNPerM())},
+            block.rockingNPerM(turning),
+            state.translationNPerM());
+      }
+    }
+    return plate;
+  }
+
+  /** Few modes of a rigid body; the rest are too stiff to move. */
+  private void rigid(int draw, double giveMPerN, double[] naturalHz, double... springsNPerM) {
+    double highest = Arrays.stream(naturalHz).max().orElseThrow();
+    hz[draw] = new double[PlateSurface.MODES];
+    stiffness[draw] = new double[PlateSurface.MODES];
+    Arrays.fill(hz[draw], highest);
+    Arrays.fill(stiffness[draw], PlateMode.NODE_STIFFNESS_N_PER_M);
+    System.arraycopy(naturalHz, 0, hz[draw], 0, naturalHz.length);
+    System.arraycopy(springsNPerM, 0, stiffness[draw], 0, springsNPerM.length);
+    flexibility[draw] = giveMPerN;
+  }
+
+  private static double thinned(DrawnCut cut, Engagement.Cutting cutting) {
+    return Math.min(
+        1, StandingCut.wallLeftM(cutting, cut.setup()) / cut.setup().stock().thicknessM());
   }
 
   /**
@@ -108,11 +182,16 @@ public final class DrawnPlate {
         material.densityKgPerM3(),
         Band.exactly(1),
         Band.exactly(1),
-        cut.hold().lengthM(),
+        JawSpan.of(setup.hold(), stock.lengthM()).evenlyHeldM(stock.lengthM()),
         new PlatePoint(stock.lengthM() / 2, setup.stickOutM()));
   }
 
-  private void fill(int draw, GrippedRoot root, PlateSurface surface, double[] corner) {
+  private void fill(
+      int draw,
+      GrippedRoot root,
+      PlateSurface surface,
+      @Nullable BackedPlate behind,
+      double[] corner) {
     DrawnHold.State state = Objects.requireNonNull(cut.state(draw));
     JointSample sample = cut.sample();
     GrippedRoot.Draw values =
@@ -142,6 +221,33 @@ public final class DrawnPlate {
       hz[draw][m] = corner[1 + m] * tapped;
       stiffness[draw][m] = corner[1 + PlateSurface.MODES + m] * pushed;
     }
+    if (behind != null && backed != null && !isMeasured()) {
+      back(draw, behind, values, root.at(values, turning, state.translationNPerM()), backed);
+    }
+  }
+
+  /** What stands behind the plate; a note or a push that was measured has it in it already. */
+  private void back(
+      int draw,
+      BackedPlate behind,
+      GrippedRoot.Draw values,
+      GrippedRoot.Compliance root,
+      double[][] gives) {
+    DrawnPass pass = Objects.requireNonNull(cut.pass(draw));
+    double place = cut.sample().at(Unknown.BACKING, draw);
+    BackedPlate.Answer answer =
+        behind.on(
+            values.modulusPa(),
+            setup.stock().material().densityKgPerM3(),
+            root.stiffness(),
+            BackedStock.springsNPerM(setup, place),
+            BackedStock.preloadsN(setup, place),
+            Math.max(0, pass.peaks().greatestYN()),
+            Math.max(0, -pass.peaks().leastYN()));
+    gives[draw] = new double[] {answer.towardMPerN(), answer.awayMPerN()};
+    flexibility[draw] = Math.max(answer.towardMPerN(), answer.awayMPerN());
+    hz[draw] = answer.hz();
+    stiffness[draw] = answer.stiffnessesNPerM();
   }
 
   private static void at(
@@ -187,9 +293,21 @@ public final class DrawnPlate {
   /** Static give of the end of the top edge under the greatest push across in m. */
   public double deflectionM(int draw) {
     DrawnPass pass = cut.pass(draw);
-    return pass == null
-        ? Double.NaN
-        : flexibility[draw] * Math.max(pass.peaks().greatestYN(), -pass.peaks().leastYN());
+    if (pass == null) {
+      return Double.NaN;
+    }
+    double towardN = pass.peaks().greatestYN();
+    double awayN = -pass.peaks().leastYN();
+    double[] gives = backed == null ? null : backed[draw];
+    return gives == null
+        ? flexibility[draw] * Math.max(towardN, awayN)
+        : Math.max(gives[0] * towardN, gives[1] * awayN);
+  }
+
+  /** Give that a swing both ways meets in m/N: half of it with a backing and half without. */
+  private double swingGiveMPerN(int draw) {
+    double[] gives = backed == null ? null : backed[draw];
+    return gives == null ? flexibility[draw] : (gives[0] + gives[1]) / 2;
   }
 
   /** First natural frequency in Hz. */
@@ -226,7 +344,7 @@ public final class DrawnPlate {
         allStiffness,
         allHz.length,
         allDamping,
-        flexibility[draw] + tool.giveMPerN(draw));
+        swingGiveMPerN(draw) + tool.giveMPerN(draw));
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.evidence.stage;
 
+import java.util.function.IntPredicate;
 import org.standproud.mechanics.cutter.ToolStrength;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.JointSample;
@@ -28,7 +29,13 @@ final class DrawnTool {
   private final double[] stiffness;
   private final double[] give;
 
-  DrawnTool(DrawnCut cut) {
+  /**
+   * The tool of a cut.
+   *
+   * @param cut the cut
+   * @param wanted the draws that are asked for
+   */
+  DrawnTool(DrawnCut cut, IntPredicate wanted) {
     int n = cut.draws();
     this.hz = new double[TipModes.MODES * n];
     this.damping = new double[n];
@@ -40,7 +47,7 @@ final class DrawnTool {
     JointSample sample = cut.sample();
     TipModes modes = new TipModes(tool);
     for (int draw = 0; draw < n; draw++) {
-      if (!cut.holds(draw)) {
+      if (!wanted.test(draw)) {
         continue;
       }
       SpindleNose nose =

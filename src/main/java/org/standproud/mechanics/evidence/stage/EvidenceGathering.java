@@ -2,6 +2,7 @@ package org.standproud.mechanics.evidence.stage;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standproud.mechanics.cutter.DrawnCutter;
 import org.standproud.mechanics.drive.HandFeed;
@@ -10,6 +11,8 @@ import org.standproud.mechanics.evidence.Evidence;
 import org.standproud.mechanics.evidence.Sample;
 import org.standproud.mechanics.evidence.Vocabulary;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
+import org.standproud.mechanics.holding.other.BackedBlock;
+import org.standproud.mechanics.holding.other.LyingStock;
 import org.standproud.mechanics.plate.RememberedPlates;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.HoldingChance;
@@ -35,12 +38,15 @@ public final class EvidenceGathering {
   private final Setup setup;
   private final RememberedPlates plates;
   private final JointSample sample;
+  private final @Nullable Function<DrawnCut, DrawnPlate> rigid;
   private @Nullable DrawnCut drawn;
   private final FactSheet sheet = new FactSheet();
 
-  private EvidenceGathering(Setup setup, RememberedPlates plates) {
+  private EvidenceGathering(
+      Setup setup, RememberedPlates plates, @Nullable Function<DrawnCut, DrawnPlate> rigid) {
     this.setup = setup;
     this.plates = plates;
+    this.rigid = rigid;
     this.sample = JointSample.of(setup);
   }
 
@@ -60,7 +66,28 @@ public final class EvidenceGathering {
    * @param plates where the plates met before are kept
    */
   public static Evidence of(Setup setup, RememberedPlates plates) {
-    return new EvidenceGathering(setup, plates).gather();
+    return new EvidenceGathering(setup, plates, null).gather();
+  }
+
+  /**
+   * The evidence for stock that straps press flat on the table: how it gives and swings is theirs,
+   * what a vise would do is left missing.
+   *
+   * @param setup a checked set-up, its stock as it lies
+   * @param lying how it lies
+   */
+  public static Evidence lying(Setup setup, LyingStock lying) {
+    return new EvidenceGathering(setup, PLATES, cut -> DrawnPlate.lying(cut, lying)).gather();
+  }
+
+  /**
+   * The evidence for stock that stands out of an upright backing by no more than its thickness.
+   *
+   * @param setup a checked set-up whose fixed jaw is the backing
+   * @param block the stock
+   */
+  public static Evidence backed(Setup setup, BackedBlock block) {
+    return new EvidenceGathering(setup, PLATES, cut -> DrawnPlate.backed(cut, block)).gather();
   }
 
   /**
@@ -69,7 +96,7 @@ public final class EvidenceGathering {
    * @param setup a checked set-up
    */
   public static JointEvidence jointly(Setup setup) {
-    EvidenceGathering gathering = new EvidenceGathering(setup, PLATES);
+    EvidenceGathering gathering = new EvidenceGathering(setup, PLATES, null);
     Evidence evidence = gathering.gather();
     DrawnCut cut = gathering.drawn;
     return cut == null || !cut.holdIsKnown()
@@ -80,6 +107,7 @@ public final class EvidenceGathering {
   private Evidence gather() {
     ProposedFacts.state(setup, sample, HandFeed.assumptions(setup.cut()), sheet);
     PlanFacts.state(setup, sheet);
+    sheet.attempt(() -> HoldingFacts.statePlace(setup, sheet));
     sheet.attempt(() -> ReachFacts.state(setup, sample, sheet));
     sheet.attempt(() -> DriveFacts.stateFeed(setup, sample, sheet));
     sheet.attempt(() -> DriveFacts.stateTime(setup, sample, sheet));
@@ -110,12 +138,15 @@ public final class EvidenceGathering {
     ContactFacts.state(cut, sheet);
     sheet.attempt(() -> CutterFacts.stateSpindle(cut, sheet));
     sheet.attempt(() -> DriveFacts.stateLurch(cut, sheet));
+    sheet.attempt(() -> FinishFacts.stateRelease(setup, cutting.engagedWidthM(), sheet));
     double chipPerFeed = cutting.greatestChipM() / setup.cut().feedPerToothM().likely();
     sheet.attempt(() -> CutterFacts.stateCutter(cut, chipPerFeed, sheet));
     sheet.attempt(() -> HoldingFacts.state(cut, sheet));
     sheet.attempt(
         () -> {
-          DrawnPlate plate = new DrawnPlate(cut, cutting, plates);
+          Function<DrawnCut, DrawnPlate> other = rigid;
+          DrawnPlate plate =
+              other == null ? new DrawnPlate(cut, cutting, plates) : other.apply(cut);
           PlateFacts facts = new PlateFacts(plate);
           facts.state(sheet);
           FinishFacts.stateSize(

@@ -1,20 +1,26 @@
 package org.standproud.mechanics.evidence.stage;
 
+import static org.standproud.mechanics.evidence.Vocabulary.RELEASED_BOW;
 import static org.standproud.mechanics.evidence.Vocabulary.ROUGHNESS;
 import static org.standproud.mechanics.evidence.Vocabulary.SIZE_ERROR;
 
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.finish.FeedMarks;
+import org.standproud.mechanics.finish.LayerRemoval;
 import org.standproud.mechanics.finish.SurfaceFinish;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.JointSample;
 import org.standproud.mechanics.sampling.Unknown;
 import org.standproud.setup.Band;
+import org.standproud.setup.Material;
 import org.standproud.setup.Operation;
 import org.standproud.setup.Setup;
+import org.standproud.setup.Stock;
 import org.standproud.setup.request.CutFields;
 import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** What the pass leaves on the surface and in the size. */
 final class FinishFacts {
@@ -36,6 +42,27 @@ final class FinishFacts {
                 * sample.at(Unknown.ROUGHENING, draw),
         Basis.on(RequestFields.CUTTER, CutFields.FEED_PER_TOOTH, CutFields.OPERATION)
             .assuming(finish.assumptions()));
+  }
+
+  /** What the stock bows by when it is let go with this layer off. */
+  static void stateRelease(Setup setup, double widthM, FactSheet sheet) {
+    Stock stock = setup.stock();
+    boolean side = setup.cut().operation() == Operation.BROAD_SIDE;
+    Material material = stock.material();
+    LayerRemoval removal =
+        new LayerRemoval(
+            material.youngsModulusPa().likely(),
+            material.poissonsRatio(),
+            side ? stock.thicknessM() : stock.heightM(),
+            side);
+    double removedM = side ? widthM : setup.cut().axialDepthM();
+    Band stressPa =
+        LayerRemoval.stressOverYield(stock.condition(), stock.surface()).times(material.yieldPa());
+    sheet.number(
+        RELEASED_BOW,
+        stressPa.map(s -> removal.bowM(s, removedM, stock.lengthM())),
+        Basis.on(RequestFields.STOCK, StockFields.CONDITION, CutFields.OPERATION)
+            .assuming(List.of(LayerRemoval.stress(stock))));
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.CLAMPING_FORCE;
 import static org.standproud.mechanics.evidence.Vocabulary.CLAMP_BOW;
 import static org.standproud.mechanics.evidence.Vocabulary.CONTACT_LENGTH;
 import static org.standproud.mechanics.evidence.Vocabulary.CONTACT_RATIO;
+import static org.standproud.mechanics.evidence.Vocabulary.EXIT_OVERHANG;
 import static org.standproud.mechanics.evidence.Vocabulary.HOLDING_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_FRICTION;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_GAP_DEPTH;
@@ -13,6 +14,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.LEAST_HOLD_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.LIFT_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.MAY_ROCK;
 import static org.standproud.mechanics.evidence.Vocabulary.NO_GAP_MARGIN;
+import static org.standproud.mechanics.evidence.Vocabulary.RACKING_RATIO;
 import static org.standproud.mechanics.evidence.Vocabulary.SLIP_MARGIN;
 import static org.standproud.mechanics.evidence.Vocabulary.STATED_CLAMPING_FORCE;
 import static org.standproud.mechanics.evidence.Vocabulary.TIP_MARGIN_FIXED;
@@ -37,12 +39,15 @@ import org.standproud.mechanics.evidence.stage.FactSheet.Basis;
 import org.standproud.mechanics.holding.DrawnHold;
 import org.standproud.mechanics.holding.HoldAssumptions;
 import org.standproud.mechanics.holding.WeakestWay;
+import org.standproud.mechanics.holding.jaw.JawSpan;
 import org.standproud.mechanics.sampling.DrawnCut;
 import org.standproud.mechanics.sampling.Unknown;
+import org.standproud.setup.FeedDirection;
 import org.standproud.setup.Hold;
 import org.standproud.setup.Setup;
 import org.standproud.setup.request.HoldFields;
 import org.standproud.setup.request.RequestFields;
+import org.standproud.setup.request.StockFields;
 
 /** Whether the vise holds the stock against the cut. */
 final class HoldingFacts {
@@ -57,6 +62,7 @@ final class HoldingFacts {
           HoldFields.PACKING,
           HoldFields.SEAT,
           HoldFields.STOP,
+          HoldFields.BACKING,
           RequestFields.STOCK);
 
   /** One draw of so many is among the weakest. */
@@ -95,6 +101,20 @@ final class HoldingFacts {
     sheet.number(JAW_PRESSURE_RATIO, n, held(cut, DrawnHold.State::pressureRatio), basis);
     sheet.number(CLAMP_BOW, n, cut.ofHold(DrawnHold.State::bowM), vise);
     sheet.number(BEST_PACKING_DEPTH, cut.bestPackingDepthM(), basis);
+  }
+
+  /** Where the stock sits along the jaws. */
+  static void statePlace(Setup setup, FactSheet sheet) {
+    Hold hold = setup.hold();
+    double lengthM = setup.stock().lengthM();
+    Basis basis = Basis.on(HoldFields.ALONG, HoldFields.VISE, StockFields.LENGTH_X);
+    int feed = setup.cut().feed() == FeedDirection.PLUS_X ? 1 : -1;
+    sheet.number(EXIT_OVERHANG, JawSpan.exitOverhangM(hold, lengthM, feed), basis);
+    if (hold.alongM() == null) {
+      sheet.missing(RACKING_RATIO, basis);
+    } else {
+      sheet.number(RACKING_RATIO, JawSpan.of(hold, lengthM).rackingRatio(), basis);
+    }
   }
 
   private static void stateWeakestWay(DrawnCut cut, FactSheet sheet, Basis basis) {

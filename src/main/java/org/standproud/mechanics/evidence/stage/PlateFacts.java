@@ -60,6 +60,7 @@ final class PlateFacts {
           HoldFields.GRIP_DEPTH,
           HoldFields.VISE,
           HoldFields.PACKING,
+          HoldFields.BACKING,
           HoldFields.MEASURED_NOTE,
           HoldFields.MEASURED_STIFFNESS);
 

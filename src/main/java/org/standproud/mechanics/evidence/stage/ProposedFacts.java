@@ -4,6 +4,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.AXIAL_DEPTH;
 import static org.standproud.mechanics.evidence.Vocabulary.BACKLASH;
 import static org.standproud.mechanics.evidence.Vocabulary.CHIPPED_TEETH;
 import static org.standproud.mechanics.evidence.Vocabulary.CLAMPS_TOLD;
+import static org.standproud.mechanics.evidence.Vocabulary.COOLANT;
 import static org.standproud.mechanics.evidence.Vocabulary.CORNER_RADIUS;
 import static org.standproud.mechanics.evidence.Vocabulary.CUTTER_DIAMETER;
 import static org.standproud.mechanics.evidence.Vocabulary.CUTTER_KIND;
@@ -25,6 +26,7 @@ import static org.standproud.mechanics.evidence.Vocabulary.JAW_HEIGHT;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_SURFACE;
 import static org.standproud.mechanics.evidence.Vocabulary.JAW_WIDTH;
 import static org.standproud.mechanics.evidence.Vocabulary.MACHINE_KIND;
+import static org.standproud.mechanics.evidence.Vocabulary.MARKED_SPEED;
 import static org.standproud.mechanics.evidence.Vocabulary.MATERIAL_GROUP;
 import static org.standproud.mechanics.evidence.Vocabulary.MISSING_TEETH;
 import static org.standproud.mechanics.evidence.Vocabulary.MOVABLE_JAW_PACKING;
@@ -111,7 +113,7 @@ final class ProposedFacts {
     sheet.stated(SEAT, hold.seat());
     sheet.stated(STOP, hold.stop());
     sheet.stated(STOP_HEIGHT, hold.stopHeightM());
-    sheet.stated(CLAMPS_TOLD, !hold.clamps().isEmpty() || unnamedBlock);
+    sheet.stated(CLAMPS_TOLD, !hold.beside().isEmpty() || unnamedBlock);
     sheet.stated(JAW_SURFACE, hold.vise().jawSurface());
     sheet.stated(JAW_WIDTH, hold.vise().jawWidthM());
     sheet.stated(JAW_HEIGHT, hold.vise().jawHeightM());
@@ -151,6 +153,7 @@ final class ProposedFacts {
     sheet.stated(WIPER, cutter.wiperM());
     sheet.stated(CUTTER_STICK_OUT, cutter.stickOutM());
     sheet.stated(CUTTER_RUN_OUT, cutter.runOutM());
+    sheet.stated(MARKED_SPEED, cutter.greatestSpeedRevPerS());
   }
 
   private static void stateCut(
@@ -177,5 +180,6 @@ final class ProposedFacts {
     sheet.number(TOOTH_FREQUENCY, teethPerS, speed);
     sheet.stated(SLIDE_LOCKED, cut.slideLocked());
     sheet.stated(OTHER_SLIDES_LOCKED, cut.otherSlidesLocked());
+    sheet.stated(COOLANT, cut.coolant());
   }
 }

@@ -1,5 +1,6 @@
 package org.standproud.mechanics.holding.slip;
 
+import org.standproud.mechanics.holding.jaw.BackingHold;
 import org.standproud.mechanics.holding.jaw.Bearing;
 
 /**
@@ -18,6 +19,9 @@ import org.standproud.mechanics.holding.jaw.Bearing;
  *   <li>Tip: {@code H |Fy| + t/2 |Fz|} is taken by the depths of the two resultants within their
  *       bearings, up to the rigid limit; beyond that by a couple of vertical friction q on the two
  *       faces, {@code q t}.
+ *   <li>A backing above the jaws takes what is left of the moment, up to what it withstands, before
+ *       the couple does; its push Q comes off what the fixed jaw bears and adds {@code Q |xb|} to
+ *       yaw.
  *   <li>Friction: {@code Fx^2 + (|Fz| + 2 q)^2 + (My/a)^2 <= (mu S)^2}, the ellipsoid of Howe and
  *       Cutkosky (Int. J. Robotics Research 15 (1996) 557, from memory) with {@code a = sqrt(L'^2 +
  *       g^2)/4}, no more than the mean distance of a rectangle from its middle.
@@ -39,6 +43,8 @@ import org.standproud.mechanics.holding.jaw.Bearing;
  * @param seated whether the underside sits on something
  * @param stopPlusX whether a stop takes a push toward +X
  * @param stopMinusX whether a stop takes a push toward -X
+ * @param behind what stands behind the stock on the side of the fixed jaw
+ * @param before what stands before it on the side of the movable jaw
  */
 public record GripLimit(
     double clampingForceN,
@@ -53,7 +59,9 @@ public record GripLimit(
     Bearing fixed,
     boolean seated,
     boolean stopPlusX,
-    boolean stopMinusX) {
+    boolean stopMinusX,
+    BackingHold behind,
+    BackingHold before) {
 
   private static final int HALVINGS = 40;
   private static final double NEAR = 1e-4;
@@ -105,21 +113,29 @@ public record GripLimit(
     if (left <= 0 || borne <= 0) {
       return false;
     }
+    BackingHold backing = across >= 0 ? behind : before;
     double along = m * Math.abs(fx);
     boolean down = seated && fz < 0;
     double upright = down ? 0 : m * Math.abs(fz);
-    double yawNm = placeM * Math.abs(across) + thicknessM / 2 * along;
-    // The length in contact times what the fixed jaw bears, which spares a division.
-    double length = lengthM * borne - 2 * yawNm;
-    if (length <= 0) {
-      return false;
-    }
     double tipNm = heightM * Math.abs(across) + thicknessM / 2 * upright;
     double takenNm =
         across >= 0
             ? left * movable.deepestM() - borne * fixed.shallowestM()
             : borne * fixed.deepestM() - left * movable.shallowestM();
-    double couple = tipNm > takenNm ? (tipNm - takenNm) / thicknessM : 0;
+    double backedNm = Math.min(backing.momentNm(), Math.max(0, tipNm - takenNm));
+    double backedN = backedNm > 0 ? backedNm * backing.forceN() / backing.momentNm() : 0;
+    double couple = tipNm > takenNm ? (tipNm - takenNm - backedNm) / thicknessM : 0;
+    // Away from the fixed jaw a backing would press the stock on it harder: not counted.
+    borne -= across >= 0 ? backedN : 0;
+    if (borne <= 0) {
+      return false;
+    }
+    double yawNm = placeM * Math.abs(across) + thicknessM / 2 * along + backedN * backing.placeM();
+    // The length in contact times what the fixed jaw bears, which spares a division.
+    double length = lengthM * borne - 2 * yawNm;
+    if (length <= 0) {
+      return false;
+    }
     double overhang = down ? m * -fz * Math.max(0, placeM - lengthM / 2) : 0;
     double pitchNm = (heightM + gripM / 2) * along + placeM * upright + overhang;
     double slipping = (fx > 0 ? stopPlusX : stopMinusX) ? 0 : along;

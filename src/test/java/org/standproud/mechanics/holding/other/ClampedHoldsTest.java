@@ -159,4 +159,89 @@ class ClampedHoldsTest {
         new BackedHold(BackedHold.Backing.ANGLE_PLATE, 2, EACH, MU, 0.02, 0.06, 0.12, 0.01, true);
     assertThat(hold.under(load(0, 0, 1200, 0.01)).liftMargin().likely()).isCloseTo(2, within(1e-9));
   }
+
+  /**
+   * Worked by hand: a fence of 1000 N leaves 600 of 1600 N to the straps, which hold 2400 N at
+   * worst: the factor m with 1600 m - 1000 = 2400 is 2.125. Away from it 2400/1600 = 1.5 stays.
+   */
+  @Test
+  void aFenceTakesAPushTowardItAndNoneAwayFromIt() {
+    TableHold hold =
+        new TableHold(2, EACH, MU, 0.1, 0.04, 0.04, Band.exactly(1000), Band.exactly(0));
+    assertThat(hold.under(load(0, 1600, 0, 0.01)).slipMargin().low())
+        .isCloseTo(2.125, within(1e-9));
+    assertThat(hold.under(load(0, -1600, 0, 0.01)).slipMargin().low()).isCloseTo(1.5, within(1e-9));
+  }
+
+  /** 500 N of stop against 900 N along: 900 m - 500 = 2400 gives m = 3.2222. */
+  @Test
+  void aStopTakesAPushAlongTheTableEitherWay() {
+    TableHold hold =
+        new TableHold(2, EACH, MU, 0.1, 0.04, 0.04, Band.exactly(0), Band.exactly(500));
+    for (double push : new double[] {900, -900}) {
+      assertThat(hold.under(load(push, 0, 0, 0.01)).slipMargin().low())
+          .isCloseTo(2900.0 / 900, within(1e-9));
+    }
+  }
+
+  /** Neither a fence nor a stop keeps the stock from tipping or from lifting off. */
+  @Test
+  void aFenceHelpsNeitherAgainstTipNorAgainstLift() {
+    TableHold bare = new TableHold(2, EACH, MU, 0.1, 0.01, 0.01);
+    TableHold fenced =
+        new TableHold(2, EACH, MU, 0.1, 0.01, 0.01, Band.exactly(5000), Band.exactly(5000));
+    HoldingLoad load = load(0, 800, 900, 0.3);
+    assertThat(fenced.under(load).tipMarginTowardSupport())
+        .isEqualTo(bare.under(load).tipMarginTowardSupport());
+    assertThat(fenced.under(load).liftMargin()).isEqualTo(bare.under(load).liftMargin());
+  }
+
+  /** Two M12 bolts of 16.7 kN and friction 0.15 hold 5 kN: 2 0.15 16 667 N. */
+  @Test
+  void aFenceHoldsWhatItsBoltsRubFor() {
+    assertThat(TableHold.bolted(2, Band.exactly(40 / (0.2 * 0.012)), MU).likely())
+        .isCloseTo(5000, within(1e-9));
+  }
+
+  /**
+   * By hand: 8000 N on 900 mm2 are 8.889 MPa or 90.64 kgf/cm2; c = 0.6 closes by 5.712 um, slope 2
+   * p over that 3.112e12 Pa/m, along the face 0.15 of it: 8.4e8 N/m for two feet, half of that
+   * through two joints: 4.2e8 N/m again, on which 1.5 kg ring at 2665 Hz.
+   */
+  @Test
+  void stockUnderStrapsRingsOnTheJointsBelowThem() {
+    LyingStock stock = new LyingStock(2, LyingStock.FOOT_M2, 1.5);
+    double spring = stock.stiffnessNPerM(16_000, 0.6, 0.15);
+    double closedM = 0.6e-6 * Math.sqrt(8000 / 9e-4 / 98066.5);
+    double slope = 2 * 8000 / 9e-4 / closedM;
+    assertThat(spring).isCloseTo(0.15 * slope * 2 * 9e-4 / 2, within(1e-3 * spring));
+    assertThat(spring).isBetween(4.1e8, 4.3e8);
+    assertThat(stock.naturalHz(spring)).isCloseTo(2665, within(25.0));
+  }
+
+  /**
+   * A rigid bar on a turning spring at its middle: I = m h^2/12, from any book on dynamics; with a
+   * point at the end the stiffness there is T over the square of half of h.
+   */
+  @Test
+  void aBackedBlockRocksLikeARigidBar() {
+    BackedBlock bar = new BackedBlock(1.2, 0.06, 1e-3, 0.06, 0);
+    double turn = 50e3;
+    assertThat(bar.rockingHz(turn))
+        .isCloseTo(
+            Math.sqrt(turn / (1.2 * (0.06 * 0.06 + 1e-6) / 12)) / (2 * Math.PI), within(1e-6));
+    assertThat(bar.rockingNPerM(turn)).isCloseTo(turn / (0.03 * 0.03), within(1e-3));
+    assertThat(bar.giveMPerN(1e8, turn)).isCloseTo(1e-8 + 0.0009 / turn, within(1e-15));
+  }
+
+  /** The longer what is free, the more it gives and the lower it rings. */
+  @Test
+  void lessBackingGivesMore() {
+    BackedBlock low = new BackedBlock(1.2, 0.07, 0.02, 0.055, 0.015);
+    BackedBlock high = new BackedBlock(1.2, 0.07, 0.02, 0.065, 0.005);
+    assertThat(low.giveMPerN(1e8, 50e3)).isGreaterThan(high.giveMPerN(1e8, 50e3));
+    assertThat(low.rockingHz(50e3)).isLessThan(high.rockingHz(50e3));
+    assertThatThrownBy(() -> new BackedBlock(1.2, 0.07, 0.02, 0.03, 0.02))
+        .isInstanceOf(OutsideValidity.class);
+  }
 }

@@ -16,6 +16,7 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
+import org.standproud.mechanics.holding.jaw.BackingHold;
 import org.standproud.mechanics.holding.jaw.Bearing;
 
 /**
@@ -34,9 +35,27 @@ class GripLimitTest {
   private static final double LENGTH = 0.12;
 
   private static GripLimit grip(double placeM, boolean seated) {
+    return grip(placeM, seated, BackingHold.NONE);
+  }
+
+  private static GripLimit grip(double placeM, boolean seated, BackingHold behind) {
     Bearing whole = Bearing.wholeFace(GRIP);
     return new GripLimit(
-        N, MU, 0, HEIGHT, placeM, THICK, GRIP, LENGTH, whole, whole, seated, false, false);
+        N,
+        MU,
+        0,
+        HEIGHT,
+        placeM,
+        THICK,
+        GRIP,
+        LENGTH,
+        whole,
+        whole,
+        seated,
+        false,
+        false,
+        behind,
+        BackingHold.NONE);
   }
 
   /** By hand: 2 mu N = 6000 N of friction along the jaws at the middle, pitch by its own arm. */
@@ -46,6 +65,20 @@ class GripLimitTest {
     assertThat(grip(0, false).margin(0, 0, 1000)).isCloseTo(6, within(1e-3));
     assertThat(grip(0, true).margin(0, 0, 1000)).isCloseTo(6, within(1e-3));
     assertThat(grip(0, true).margin(0, 0, -1000)).isEqualTo(Margin.GREATEST);
+  }
+
+  /**
+   * By hand: a block that withstands 800 N at 40 mm takes 32 N m, 32 / HEIGHT more than the jaws
+   * toward it; away from it nothing changes.
+   */
+  @Test
+  void aBackingHoldsAPlateThatTipsTowardItAndNotOneThatTipsAway() {
+    BackingHold block = new BackingHold(800, 800 * 0.04, 0);
+    double bare = grip(0, false).margin(0, 1000, 0);
+    double backed = grip(0, false, block).margin(0, 1000, 0);
+    assertThat((backed - bare) * 1000).isCloseTo(32 / HEIGHT, within(0.15 * 32 / HEIGHT));
+    assertThat(grip(0, false, block).margin(0, -1000, 0))
+        .isEqualTo(grip(0, false).margin(0, -1000, 0));
   }
 
   /** By hand: N g/H = 8333 N toward the fixed jaw; friction may add at most 2 mu N t/2 more. */
