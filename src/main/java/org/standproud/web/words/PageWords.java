@@ -11,7 +11,8 @@ public class PageWords {
 
   private final MessageSource messages;
 
-  PageWords(MessageSource messages) {
+  /** Words out of a catalogue of messages. */
+  public PageWords(MessageSource messages) {
     this.messages = messages;
   }
 

@@ -13,7 +13,7 @@ import org.standproud.mechanics.published.SourceTag;
 import org.standproud.mechanics.published.Subject;
 
 /** The foot in the grip against closed forms, rigid statics and finite elements. */
-class GrippedFootTest {
+class ClampedFootTest {
 
   private static final PublishedTable HETENYI =
       new PublishedTable(

@@ -14,7 +14,8 @@ import org.standproud.setup.Setup;
 import org.standproud.setup.Spin;
 import tools.jackson.databind.node.ObjectNode;
 
-class FeedSenseTest {
+/** What a request leaves open of a pass and what follows from the rest of it. */
+class PlannedPassFieldsTest {
 
   /**
    * Seen from above, X right, Y up toward the fixed jaw. Read each row off the picture in {@link
