@@ -13,6 +13,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standproud.ComputationTest;
@@ -35,6 +37,7 @@ import org.standproud.setup.Vise;
 
 /** What is listed to put a set-up right does put it right. */
 @ComputationTest
+@Execution(ExecutionMode.CONCURRENT)
 class RemediesTest {
 
   /** Set-ups judged for a bad set-up at most: each is a full run of the mechanics. */

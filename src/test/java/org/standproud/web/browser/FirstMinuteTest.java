@@ -155,6 +155,8 @@ class FirstMinuteTest {
     for (String page :
         List.of("/", "/?from=" + Shop.seed("01"), answer, answer + "/plots", answer)) {
       browser.open(page);
+      // A page may fetch its drawing by itself.
+      browser.until(b -> b.ask(LETTERS) != null);
       double least = browser.<Number>ask(LETTERS).doubleValue();
       assertThat(least).as("%s, %s", page, look.name()).isGreaterThanOrEqualTo(LEAST_LETTER);
     }
