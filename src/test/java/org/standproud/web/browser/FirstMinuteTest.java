@@ -152,8 +152,7 @@ class FirstMinuteTest {
   void noLetterOfADrawingIsTooSmallToRead(Look look, Browser browser, Shop shop) {
     browser.look(look);
     String answer = "/assessments/" + shop.assessed(Shop.seed("03"));
-    for (String page :
-        List.of("/", "/?from=" + Shop.seed("01"), answer, answer + "/plots", answer)) {
+    for (String page : List.of("/", "/?from=" + Shop.seed("01"), answer, answer + "/plots")) {
       browser.open(page);
       // A page may fetch its drawing by itself.
       browser.until(b -> b.ask(LETTERS) != null);
